@@ -14,9 +14,7 @@ from typing import Literal
 
 from ledgerstone.quantities import Length
 
-Use = Literal[
-    "worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill"
-]
+Use = Literal["worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill"]
 SizeFrom = Literal["finished", "between-walls", "over-units", "template-to-follow"]
 CutoutSizeFrom = Literal["measured", "template-to-follow"]
 Corner = Literal["front-left", "front-right", "back-right", "back-left"]

@@ -1,0 +1,248 @@
+"""From a slab as asked for to its polygons, areas, edge lengths and strips, in plane millimetres.
+
+Arcs become short chords with their vertices on the true arc, so distances to a circle's four
+extreme points are exact; areas come from the exact formulae.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import combinations
+
+import shapely
+from shapely import affinity
+from shapely.geometry import LineString, MultiPolygon, Polygon
+
+from ledgerstone.order import Cutout, LShape, Rectangle, Relief, Slab
+from ledgerstone.outline import (
+    XY,
+    Side,
+    circle,
+    finished_size_mm,
+    outline_shape,
+    rounded,
+    unit_vector,
+)
+from ledgerstone.workshop.records import Workshop
+
+_OUTWARD: Mapping[str, XY] = {
+    "front": (0.0, -1.0),
+    "right": (1.0, 0.0),
+    "back": (0.0, 1.0),
+    "left": (-1.0, 0.0),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """One cut-out's polygon, with the exact area and the longer side of its shape."""
+
+    index: int
+    polygon: Polygon
+    area_mm2: float
+    longer_mm: float
+    radius_mm: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """The narrowest concrete between an opening and a side or another opening.
+
+    ``line_mm`` runs across it, from the opening to what it faces.
+    """
+
+    opening: int
+    faces: str | int
+    width_mm: float
+    line_mm: tuple[XY, XY]
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """A slab in plan: finished outline, openings, what is left, and the measures of each."""
+
+    outline: Polygon
+    corners: tuple[XY, ...]
+    sides: tuple[Side, ...]
+    openings: tuple[Opening, ...]
+    net: Polygon | MultiPolygon
+    reliefs: tuple[Polygon, ...]
+    length_mm: float
+    width_mm: float
+    thickness_mm: float
+    outline_area_mm2: float
+    net_area_mm2: float
+    volume_mm3: float
+    strips: tuple[Strip, ...]
+
+    def side(self, name: str) -> Side:
+        """Return the side of that name.
+
+        Raises
+        ------
+        KeyError
+            The outline has no such side.
+        """
+        for side in self.sides:
+            if side.name == name:
+                return side
+        raise KeyError(name)
+
+
+def cutout_polygon(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, float]:
+    """Polygon of a cut-out as placed, and its exact area, before it is opened to a side."""
+    if cutout.kind == "polygon":
+        points = tuple((point.x.mm, point.y.mm) for point in cutout.points)
+        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
+        if not Polygon(points).exterior.is_ccw:
+            points = points[::-1]
+        polygon, _, area = rounded(points, (radius,) * len(points), ("",) * len(points))
+        return polygon, area
+    centre = (cutout.centre.x.mm, cutout.centre.y.mm) if cutout.centre else (0.0, 0.0)
+    length, width = cutout_size_mm(cutout)
+    if cutout.kind == "circle":
+        return circle(centre, length / 2), math.pi * length**2 / 4
+    if cutout.kind == "slot":
+        radius = min(length, width) / 2
+    else:
+        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
+        radius = min(radius, length / 2, width / 2)
+    box = ((0.0, 0.0), (length, 0.0), (length, width), (0.0, width))
+    polygon, _, area = rounded(box, (radius,) * 4, ("",) * 4)
+    placed = affinity.translate(polygon, centre[0] - length / 2, centre[1] - width / 2)
+    return affinity.rotate(placed, cutout.turn_degrees, origin=centre), area
+
+
+def cutout_size_mm(cutout: Cutout) -> XY:
+    """Length and width of a cut-out's own box, before turning."""
+    if cutout.kind == "circle" and cutout.diameter is not None:
+        return cutout.diameter.mm, cutout.diameter.mm
+    if cutout.length is not None and cutout.width is not None:
+        return cutout.length.mm, cutout.width.mm
+    xs = [point.x.mm for point in cutout.points]
+    ys = [point.y.mm for point in cutout.points]
+    return max(xs) - min(xs), max(ys) - min(ys)
+
+
+def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
+    """Extend an opening through a side, and leave off what lies outside the slab."""
+    out = _OUTWARD.get(side.name)
+    if out is None:
+        (x0, y0), (x1, y1) = side.line.coords[0], side.line.coords[-1]
+        along = unit_vector((x0, y0), (x1, y1))
+        out = (along[1], -along[0])  # the outline runs anticlockwise: outside lies to the right
+    reach = outline.length
+    swept = affinity.translate(polygon, out[0] * reach, out[1] * reach)
+    opened = shapely.unary_union([polygon, swept]).convex_hull.intersection(outline)
+    parts = [part for part in shapely.get_parts(opened) if isinstance(part, Polygon)]
+    return max(parts, key=lambda part: part.area, default=Polygon())
+
+
+def _opening(
+    index: int, cutout: Cutout, outline: Polygon, sides: tuple[Side, ...], inside_radius_mm: float
+) -> Opening:
+    polygon, area = cutout_polygon(cutout, inside_radius_mm)
+    radius = cutout.diameter.mm / 2 if cutout.kind == "circle" and cutout.diameter else None
+    longer = max(cutout_size_mm(cutout))
+    if cutout.open_to is not None:
+        side = next(side for side in sides if side.name == cutout.open_to)
+        polygon = _opened(polygon, side, outline)
+        area, radius = polygon.area, None
+    return Opening(index, polygon, area, longer, radius)
+
+
+def _strips(slab: Slab, openings: tuple[Opening, ...], sides: tuple[Side, ...]) -> Iterable[Strip]:
+    for opening in openings:
+        open_to = slab.cutouts[opening.index].open_to
+        for side in sides:
+            if side.name != open_to and not opening.polygon.is_empty:
+                yield _strip(opening, side.name, side.line)
+    for one, other in combinations(openings, 2):
+        if not one.polygon.is_empty and not other.polygon.is_empty:
+            yield _strip(one, other.index, other.polygon)
+
+
+def _strip(opening: Opening, faces: str | int, what: LineString | Polygon) -> Strip:
+    line = shapely.shortest_line(opening.polygon, what)
+    (x0, y0), (x1, y1) = line.coords
+    width = 0.0 if opening.polygon.intersects(what) else line.length
+    return Strip(opening.index, faces, round(width, 2), ((x0, y0), (x1, y1)))
+
+
+def shape_of(slab: Slab, workshop: Workshop) -> Shape:
+    """Work out a slab's plan as it will be cast."""
+    inside = workshop.shaping.inside_radius_mm
+    length, width = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
+    outline, sides, corners, outline_area = outline_shape(slab.outline, length, width, inside)
+    openings = tuple(
+        _opening(i, cutout, outline, sides, inside) for i, cutout in enumerate(slab.cutouts)
+    )
+    net = outline.difference(shapely.unary_union([o.polygon for o in openings]))
+    net_area = _net_area_mm2(outline, openings, net, outline_area)
+    reliefs = tuple(_relief_polygon(relief, inside) for relief in slab.reliefs)
+    thickness = slab.thickness.mm
+    volume = net_area * thickness + _edge_volume_mm3(slab, sides, thickness)
+    for relief, polygon in zip(slab.reliefs, reliefs, strict=True):
+        volume -= polygon.intersection(net).area * min(relief.depth.mm, thickness)
+    return Shape(
+        outline=outline,
+        corners=corners,
+        sides=sides,
+        openings=openings,
+        net=net,
+        reliefs=reliefs,
+        length_mm=length,
+        width_mm=width,
+        thickness_mm=thickness,
+        outline_area_mm2=outline_area,
+        net_area_mm2=net_area,
+        volume_mm3=volume,
+        strips=tuple(_strips(slab, openings, sides)),
+    )
+
+
+def _net_area_mm2(
+    outline: Polygon, openings: tuple[Opening, ...], net: Polygon | MultiPolygon, area: float
+) -> float:
+    """Net area by the exact formulae where the openings lie inside and apart, else measured."""
+    inside = all(outline.contains(o.polygon) for o in openings)
+    apart = all(not a.polygon.intersects(b.polygon) for a, b in combinations(openings, 2))
+    if inside and apart:
+        return area - sum(opening.area_mm2 for opening in openings)
+    return float(net.area)
+
+
+def _relief_polygon(relief: Relief, inside_radius_mm: float) -> Polygon:
+    outline, size = relief.outline, (0.0, 0.0)
+    if isinstance(outline, Rectangle | LShape):
+        size = (outline.length.mm, outline.width.mm)
+    polygon, _, _, _ = outline_shape(outline, *size, inside_radius_mm)
+    return affinity.translate(polygon, relief.at.x.mm, relief.at.y.mm)
+
+
+def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -> float:
+    """What edges add (drops) and take off (bevels and rounds along the top arris), in mm³."""
+    volume = 0.0
+    for side in sides:
+        edge = slab.edges.get(side.name)
+        if edge is None:
+            continue
+        if edge.size is not None and edge.profile == "bevel":
+            volume -= 0.5 * edge.size.mm**2 * side.length_mm
+        if edge.size is not None and edge.profile == "round":
+            volume -= (1 - math.pi / 4) * edge.size.mm**2 * side.length_mm
+        if edge.drop is not None:
+            volume += edge.drop.depth.mm * thickness_mm * side.length_mm
+    return volume
+
+
+def edge_lengths_mm(slab: Slab, shape: Shape) -> dict[str, float]:
+    """Length of outline by edge profile, in mm; sides nobody described are square."""
+    lengths: dict[str, float] = {}
+    for side in shape.sides:
+        edge = slab.edges.get(side.name)
+        profile = edge.profile if edge is not None else "square"
+        lengths[profile] = lengths.get(profile, 0.0) + side.length_mm
+    return lengths
