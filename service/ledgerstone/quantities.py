@@ -1,0 +1,200 @@
+"""Text and exact lengths that remember their unit; the only place that knows pint."""
+
+import math
+from dataclasses import dataclass, field
+from fractions import Fraction
+from types import MappingProxyType
+from typing import Final, Literal, Self, get_args
+
+from pint import UnitRegistry
+
+from ledgerstone import _length_faults, _length_grammar
+from ledgerstone._length_grammar import Unit
+from ledgerstone.errors import QuantityError
+
+__all__ = ["LONGEST_MM", "Length", "Origin", "Rounding", "Unit"]
+
+Origin = Literal["text", "number", "worked"]
+Rounding = Literal["near", "up", "down"]
+
+LONGEST_MM: Final = 1_000_000
+
+_DEFINITIONS: Final = (
+    "millimetre = [length] = mm",
+    "centimetre = 10 millimetre = cm",
+    "metre = 1000 millimetre = m",
+    "inch = 25.4 millimetre = in",
+    "foot = 12 inch = ft",
+)
+
+
+def _mm_per_unit() -> dict[str, Fraction]:
+    """Work out exact millimetres in each unit by a registry that knows these five and no more.
+
+    Source: the inch is 25.4 mm exactly and the foot 12 inches, by the international yard and
+    pound agreement of 1959 (NIST Special Publication 811, 2008, footnote 23 and B.8).
+    """
+    registry: UnitRegistry[Fraction] = UnitRegistry(None, non_int_type=Fraction)
+    for definition in _DEFINITIONS:
+        registry.define(definition)
+    return {unit: Fraction(registry.convert(Fraction(1), unit, "mm")) for unit in get_args(Unit)}
+
+
+_MM_PER: Final = MappingProxyType(_mm_per_unit())
+_TEXT_PLACES: Final = MappingProxyType({"mm": 2, "cm": 3, "m": 5, "in": 3, "ft": 3})
+_FINEST_INCH: Final = Fraction(1, 64)
+_USUAL_INCH: Final = Fraction(1, 16)
+_NOISE_PLACES: Final = 6  # of a millimetre: every 64th of an inch lies on this grid
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Length:
+    """A length that keeps the unit in which it came.
+
+    Lengths are equal, ordered and hashed by how long they are: 1 m equals 1000 mm.
+
+    Attributes
+    ----------
+    exact_mm
+        The length in millimetres, exact.
+    unit
+        The unit it is spoken in; ``ft`` speaks feet and inches.
+    came
+        ``text`` as somebody typed it, ``number`` as millimetres in JSON, ``worked`` as a result.
+
+    """
+
+    exact_mm: Fraction
+    unit: Unit = field(default="mm", compare=False)
+    came: Origin = field(default="worked", compare=False)
+
+    @classmethod
+    def parse(cls, value: object) -> Self:
+        """Read a length: a number is millimetres, a text carries its unit.
+
+        Raises
+        ------
+        QuantityError
+            With one or two sentences that say how to write it.
+
+        """
+        if isinstance(value, str):
+            amount, unit = _length_grammar.read(value)
+            length = cls(amount * _MM_PER[unit], unit, "text")
+        elif isinstance(value, int | float) and not isinstance(value, bool):
+            length = cls(_exact(value), "mm", "number")
+        else:
+            raise QuantityError(_length_faults.NOT_A_LENGTH)
+        if abs(length.exact_mm) > LONGEST_MM:
+            raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
+        return length
+
+    @classmethod
+    def of_mm(cls, mm: float, unit: Unit = "mm") -> Self:
+        """Make a length from a number of millimetres, to be spoken in ``unit``."""
+        return cls(_exact(mm), unit)
+
+    @property
+    def mm(self) -> float:
+        """The length in millimetres."""
+        return float(self.exact_mm)
+
+    def text(self) -> str:
+        """Say the length in its own unit, as a person would write it.
+
+        What was typed is said exactly and parses back to the same length. A number or a result
+        is rounded to 0.01 mm in metric units; in inches to a 64th where it is one, else to
+        0.001 in. Feet and inches under a foot are said in inches.
+        """
+        per = _MM_PER["in" if self.unit == "ft" else self.unit]
+        amount = self.exact_mm / per
+        if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
+            amount = round(amount, _TEXT_PLACES[self.unit])
+        sign = "-" if amount < 0 else ""
+        return sign + _said(abs(amount), self.unit)
+
+    def wire(self) -> str | int | float:
+        """Give what goes back in JSON: a number where it came as a number, else the text."""
+        if self.came != "number":
+            return self.text()
+        return self.exact_mm.numerator if self.exact_mm.denominator == 1 else self.mm
+
+    def in_unit(self, mm: float) -> Self:
+        """Speak another length the way this one came, with its value unrounded."""
+        came: Origin = "number" if self.came == "number" else "worked"
+        return type(self)(_exact(mm), self.unit, came)
+
+    def like(self, mm: float, step: Rounding = "near", *, to_mm: float = 1) -> Self:
+        """Speak a worked-out length the way this one came, rounded as a person would write it.
+
+        Metric lengths go to a multiple of ``to_mm``. Inches go to the largest of 1, 1/2, 1/4,
+        1/8 and 1/16 in that is within ``to_mm``, and never finer than 1/16 in.
+
+        Parameters
+        ----------
+        mm
+            The length, mm. Anything under a millionth of a millimetre is taken as noise.
+        step
+            ``up`` never gives less than ``mm`` and ``down`` never more, so that a limit or a
+            measure that is spoken is not contradicted by the check it came from.
+        to_mm
+            What metric lengths are rounded to, mm, above zero.
+
+        """
+        grid = _inch_grid_mm(_exact(to_mm)) if self._is_imperial else _exact(to_mm)
+        steps = round(_exact(mm), _NOISE_PLACES) / grid
+        rounded = {
+            "up": math.ceil(steps),
+            "down": math.floor(steps),
+            "near": math.floor(steps + Fraction(1, 2)),
+        }[step]
+        return type(self)(rounded * grid, self.unit, self.in_unit(mm).came)
+
+    @property
+    def _is_imperial(self) -> bool:
+        return self.unit in {"in", "ft"}
+
+    def __str__(self) -> str:
+        return self.text()
+
+
+def _exact(number: float) -> Fraction:
+    """Give the decimal number that a float was written as: 0.1 is a tenth."""
+    if isinstance(number, int):
+        return Fraction(int(number))
+    if not math.isfinite(number):
+        raise QuantityError(_length_faults.NOT_A_LENGTH)
+    return Fraction(repr(float(number)))
+
+
+def _is_64th(amount: Fraction) -> bool:
+    return (amount / _FINEST_INCH).denominator == 1
+
+
+def _inch_grid_mm(to_mm: Fraction) -> Fraction:
+    grid = Fraction(1)
+    while grid > _USUAL_INCH and grid * _MM_PER["in"] > to_mm:
+        grid /= 2
+    return grid * _MM_PER["in"]
+
+
+def _said(amount: Fraction, unit: Unit) -> str:
+    """Say an amount that is not negative; for feet the amount is in inches."""
+    if unit not in {"in", "ft"}:
+        return f"{_decimal(amount)} {unit}"
+    feet, inches = divmod(amount, 12) if unit == "ft" else (0, amount)
+    if unit == "ft" and inches == 0:
+        return f"{feet} ft"
+    said = f"{_mixed(inches) if _is_64th(inches) else _decimal(inches)} in"
+    return f"{feet} ft {said}" if feet else said
+
+
+def _mixed(amount: Fraction) -> str:
+    whole, rest = divmod(amount, 1)
+    return " ".join(str(part) for part in (whole, rest) if part) or "0"
+
+
+def _decimal(amount: Fraction) -> str:
+    """Write at most nine decimals, without trailing noughts."""
+    whole, rest = divmod(round(amount * 10**_length_grammar.DECIMALS), 10**_length_grammar.DECIMALS)
+    return f"{whole}.{rest:0{_length_grammar.DECIMALS}d}".rstrip("0").rstrip(".")
