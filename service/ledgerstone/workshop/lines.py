@@ -1,0 +1,187 @@
+"""Where each key of a TOML text stands: its path, such as ``("palette", 1, "name")``, to its line.
+
+The text has already passed ``tomllib``, so this reader only needs to find its way: it never judges.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+
+Path = tuple[str | int, ...]
+
+_BLANK = " \t\r"
+_BARE_END = ",]}#\n"
+
+
+class KeyLines:
+    """The lines of every key, table and item of one TOML text.
+
+    Parameters
+    ----------
+    text
+        The whole TOML document.
+    """
+
+    def __init__(self, text: str) -> None:
+        self._text = text
+        self._at = 0
+        self._breaks = [i for i, c in enumerate(text) if c == "\n"]
+        self._lines: dict[Path, int] = {}
+        self._tables: dict[Path, int] = {}  # how many times each [[name]] has stood
+        self.last_statement = 1  # the line on which the last statement begins
+        self._document()
+
+    def line(self, path: Path) -> int:
+        """Line of the key, else of the nearest table around it; 0 where none is written."""
+        for length in range(len(path), 0, -1):
+            if path[:length] in self._lines:
+                return self._lines[path[:length]]
+        return 0
+
+    # --- statements -------------------------------------------------------------------------
+
+    def _document(self) -> None:
+        inside: Path = ()
+        self._skip_blank()
+        while self._peek():
+            self.last_statement = self._line_now()
+            if self._peek() == "[":
+                inside = self._header()
+            else:
+                self._pair(inside)
+            self._skip_blank()
+
+    def _header(self) -> Path:
+        double = self._text.startswith("[[", self._at)
+        self._at += 2 if double else 1
+        parts = self._key()
+        self._at += 2 if double else 1
+        path = self._placed(parts[:-1])
+        path = (*path, *parts[-1:])
+        self._note(path)
+        if double:
+            count = self._tables.get(path, 0)
+            self._tables[path] = count + 1
+            path = (*path, count)
+            self._note(path)
+        return path
+
+    def _placed(self, parts: Path) -> Path:
+        """Path of a header's parts, each list of tables standing for its latest item."""
+        path: Path = ()
+        for part in parts:
+            path = (*path, part)
+            self._note(path)
+            if path in self._tables:
+                path = (*path, self._tables[path] - 1)
+        return path
+
+    def _pair(self, inside: Path) -> None:
+        start = self._at
+        path = inside
+        for part in self._key():
+            path = (*path, part)
+            self._note(path)
+        if self._peek() == "=":
+            self._at += 1
+        self._value(path)
+        self._at = max(self._at, start + 1)  # always onwards, whatever the text
+
+    # --- keys -------------------------------------------------------------------------------
+
+    def _key(self) -> Path:
+        parts: list[str] = []
+        while True:
+            self._skip(_BLANK)
+            parts.append(self._key_part())
+            self._skip(_BLANK)
+            if self._peek() != ".":
+                return tuple(parts)
+            self._at += 1
+
+    def _key_part(self) -> str:
+        if self._peek() in ('"', "'"):
+            return self._string()
+        start = self._at
+        while self._peek().isalnum() or self._peek() in ("_", "-"):
+            self._at += 1
+        return self._text[start : self._at]
+
+    # --- values -----------------------------------------------------------------------------
+
+    def _value(self, path: Path) -> None:
+        self._skip(_BLANK)
+        self._note(path)
+        first = self._peek()
+        if first in ('"', "'"):
+            self._string()
+        elif first == "[":
+            self._list(path)
+        elif first == "{":
+            self._inline_table(path)
+        else:
+            while self._peek() and self._peek() not in _BARE_END:
+                self._at += 1
+
+    def _list(self, path: Path) -> None:
+        self._at += 1
+        index = 0
+        self._skip_blank()
+        while self._peek() not in ("]", ""):
+            start = self._at
+            self._value((*path, index))
+            index += 1
+            self._comma(start)
+        self._at += 1
+
+    def _inline_table(self, path: Path) -> None:
+        self._at += 1
+        self._skip_blank()
+        while self._peek() not in ("}", ""):
+            start = self._at
+            self._pair(path)
+            self._comma(start)
+        self._at += 1
+
+    def _comma(self, start: int) -> None:
+        self._skip_blank()
+        if self._peek() == ",":
+            self._at += 1
+        self._at = max(self._at, start + 1)
+        self._skip_blank()
+
+    def _string(self) -> str:
+        """Pass over a string of any of TOML's four kinds; its text, escapes left as they stand."""
+        quote = self._peek()
+        mark = quote * 3 if self._text.startswith(quote * 3, self._at) else quote
+        self._at += len(mark)
+        start = self._at
+        while self._at < len(self._text) and not self._text.startswith(mark, self._at):
+            self._at += 2 if quote == '"' and self._peek() == "\\" else 1
+        inner = self._text[start : self._at]
+        self._at += len(mark)
+        while len(mark) == 3 and self._peek() == quote:  # a long string may end in five quotes
+            self._at += 1
+        return inner
+
+    # --- small steps ------------------------------------------------------------------------
+
+    def _peek(self) -> str:
+        return self._text[self._at : self._at + 1]
+
+    def _skip(self, characters: str) -> None:
+        while self._peek() and self._peek() in characters:
+            self._at += 1
+
+    def _skip_blank(self) -> None:
+        self._skip(_BLANK + "\n")
+        while self._peek() == "#":
+            end = self._text.find("\n", self._at)
+            self._at = len(self._text) if end < 0 else end
+            self._skip(_BLANK + "\n")
+
+    def _line_now(self) -> int:
+        return bisect_right(self._breaks, self._at - 1) + 1
+
+    def _note(self, path: Path) -> None:
+        self._lines.setdefault(path, self._line_now())

@@ -1,0 +1,132 @@
+"""A profile's TOML text becomes records; every fault comes at once, with its line and key."""
+
+from __future__ import annotations
+
+import dataclasses
+import hashlib
+import json
+import re
+import tomllib
+from collections.abc import Iterable
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.workshop import lines, values
+from ledgerstone.workshop.consistency import inconsistencies
+from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.schemas import loaded
+
+LARGEST_FILE_BYTES = 1_000_000
+
+
+def load_profile(path: Path) -> Workshop:
+    """Return the workshop whose profile stands in a file.
+
+    Raises
+    ------
+    ProfileError
+        With every fault: what kept the file from being read, or what is wrong in it.
+    """
+    return read_profile(profile_text(path))
+
+
+def profile_text(path: Path) -> str:
+    """Return the text of a profile's file.
+
+    Raises
+    ------
+    ProfileError
+        With one fault: the file is missing, a folder, too large or not UTF-8.
+    """
+    content = _content(path)
+    try:
+        return content.decode("utf-8-sig")
+    except UnicodeDecodeError as reason:
+        line = content.count(b"\n", 0, reason.start) + 1
+        says = "a character here is not UTF-8. Save the file with the encoding UTF-8."
+        raise ProfileError((ProfileFault(line, "", says),)) from reason
+
+
+def read_profile(text: str) -> Workshop:
+    """Return the workshop that a profile's text describes.
+
+    Raises
+    ------
+    ProfileError
+        With every fault, sorted by line. Where the text is not TOML, with that alone.
+    """
+    profile = loaded(_toml(text))
+    found = [*profile.found, *inconsistencies(profile.sections)]
+    if profile.workshop is None or found:
+        raise ProfileError(_faults(found, lines.KeyLines(text)))
+    return dataclasses.replace(profile.workshop, fingerprint=fingerprint(profile.workshop))
+
+
+def fingerprint(workshop: Workshop) -> str:
+    """Return 16 hexadecimal digits for what a profile says, however it is laid out.
+
+    They are the first of the SHA-256 of the records as JSON with sorted keys: comments, spacing,
+    the order of tables and the way a number is written (``1.50`` or ``1.5``) change nothing.
+    """
+    content = dataclasses.asdict(workshop)
+    del content["fingerprint"]
+    canonical = json.dumps(content, sort_keys=True, ensure_ascii=False, default=_canonical)
+    return hashlib.sha256(canonical.encode()).hexdigest()[:16]
+
+
+def _canonical(value: object) -> str:
+    return format(value.normalize(), "f") if isinstance(value, Decimal) else str(value)
+
+
+def key_text(path: lines.Path) -> str:
+    """Return a key's path in print: ``palette[2].name`` is in the second ``[[palette]]``."""
+    parts = (f"[{p + 1}]" if isinstance(p, int) else f".{values.shortened(p)}" for p in path)
+    return "".join(parts).removeprefix(".")
+
+
+def _faults(
+    found: Iterable[tuple[lines.Path, str]], where: lines.KeyLines
+) -> tuple[ProfileFault, ...]:
+    return tuple(sorted({ProfileFault(where.line(p), key_text(p), says) for p, says in found}))
+
+
+def _whole_file(says: str) -> ProfileError:
+    return ProfileError((ProfileFault(0, "", says),))
+
+
+def _content(path: Path) -> bytes:
+    if path.is_dir():
+        raise _whole_file("this is a folder. Name the profile's own file.")
+    try:
+        with path.open("rb") as file:
+            content = file.read(LARGEST_FILE_BYTES + 1)
+    except FileNotFoundError:
+        raise _whole_file("there is no such file. Check its name and folder.") from None
+    except (OSError, ValueError) as reason:
+        raise _whole_file(f"the file cannot be read: {reason}.") from reason
+    if len(content) > LARGEST_FILE_BYTES:
+        raise _whole_file("the file is larger than 1 MB, which no profile is.")
+    return content
+
+
+def _toml(text: str) -> dict[str, Any]:
+    """Parse TOML with exact decimals."""
+    try:
+        return tomllib.loads(text, parse_float=Decimal)
+    except RecursionError:
+        raise _whole_file("lists or tables stand too deep inside one another.") from None
+    except ValueError as reason:
+        raise ProfileError((_syntax_fault(str(reason), text),)) from reason
+
+
+def _syntax_fault(message: str, text: str) -> ProfileFault:
+    """Return the fault of a text that is not TOML, on the line that the parser names."""
+    place = re.search(r" \(at line (\d+), column (\d+)\)$", message)
+    if place:
+        reason = f"{message[: place.start()]}, at character {place[2]}"
+        return ProfileFault(int(place[1]), "", f"this line is not TOML: {reason}.")
+    reason = message.removesuffix(" (at end of document)")
+    line = lines.KeyLines(text).last_statement if reason != message else 0
+    return ProfileFault(line, "", f"what begins here is not TOML: {reason}.")
