@@ -179,7 +179,7 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
     openings = tuple(
         _opening(i, cutout, outline, sides, inside) for i, cutout in enumerate(slab.cutouts)
     )
-    net = outline.difference(shapely.unary_union([o.polygon for o in openings]))
+    net = _left_of(outline, openings)
     net_area = _net_area_mm2(outline, openings, net, outline_area)
     reliefs = tuple(_relief_polygon(relief, inside) for relief in slab.reliefs)
     thickness = slab.thickness.mm
@@ -201,6 +201,13 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
         volume_mm3=volume,
         strips=tuple(_strips(slab, openings, sides)),
     )
+
+
+def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
+    """Return the concrete that is left: one piece, or several where openings cut through."""
+    net = outline.difference(shapely.unary_union([opening.polygon for opening in openings]))
+    pieces = [part for part in shapely.get_parts(net) if isinstance(part, Polygon)]
+    return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)
 
 
 def _net_area_mm2(

@@ -1,0 +1,1 @@
+"""JSON to records and back, problem bodies, tokens: usable without flask."""
