@@ -31,8 +31,8 @@ _DEFINITIONS: Final = (
 def _mm_per_unit() -> dict[str, Fraction]:
     """Work out exact millimetres in each unit by a registry that knows these five and no more.
 
-    Source: the inch is 25.4 mm exactly and the foot 12 inches, by the international yard and
-    pound agreement of 1959 (NIST Special Publication 811, 2008, footnote 23 and B.8).
+    Source: a yard is 0.9144 m exactly, so that an inch is 25.4 mm and a foot 304.8 mm: US Federal
+    Register 24 FR 5348 (1 July 1959), the same six nations' agreement as holds in Britain.
     """
     registry: UnitRegistry[Fraction] = UnitRegistry(None, non_int_type=Fraction)
     for definition in _DEFINITIONS:
