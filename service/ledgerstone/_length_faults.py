@@ -1,7 +1,7 @@
 """Why a typed length was not read, in a sentence that says how to write it.
 
-Every sentence repeats at most 40 characters of what was typed, with anything unprintable shown
-as a dot, and ends by saying what would put it right.
+Every sentence repeats a text only where it is short enough to have been read, shows anything in
+it that does not print as a dot, and ends by saying what would put it right.
 """
 
 import re
@@ -23,7 +23,6 @@ __all__ = [
 ]
 
 _LIKE: Final = "like 1450 mm, 1.45 m or 4 ft 9 in"
-_LONGEST_ECHO: Final = 40
 
 NOT_A_LENGTH: Final = (
     "Enter a length as a number of millimetres, like 1450, or as text with its unit, like 1.45 m."
@@ -93,10 +92,9 @@ def inches_past_a_foot(tidy: str) -> str:
 
 
 def _shown(text: str) -> str:
-    """Give at most 40 characters of what was typed, each of them printable."""
+    """Give what was typed in characters that print."""
     return "".join(
-        " " if unicodedata.category(c) == "Zs" else c if c.isprintable() else "·"
-        for c in text[:_LONGEST_ECHO]
+        " " if unicodedata.category(c) == "Zs" else c if c.isprintable() else "·" for c in text
     )
 
 
