@@ -19,8 +19,10 @@ from ledgerstone.workshop.records import (
     Area,
     Calendar,
     CastingTable,
+    Days,
     EdgeOffered,
     FinishOffered,
+    Handling,
     Identity,
     Offer,
     PaletteShade,
@@ -28,6 +30,7 @@ from ledgerstone.workshop.records import (
     Recipe,
     Sealer,
     Shaping,
+    Steel,
     Tax,
     Web,
 )
@@ -178,6 +181,33 @@ def _edges(edges: Sequence[EdgeOffered]) -> Found:
             yield ("edges", i, "smallest_mm"), "this is more than largest_mm."
 
 
+def _shed_by_month(handling: Handling) -> Found:
+    months = len(handling.workshop_c)
+    if months != 12:
+        says = f"write twelve temperatures, January to December; here stand {months}."
+        yield ("handling", "workshop_c"), says
+
+
+def _ways(handling: Handling) -> Found:
+    if not handling.ways:
+        yield ("handling", "ways"), "write at least one [[handling.ways]]."
+    for i, way in enumerate(handling.ways):
+        if way.name.casefold() in (other.name.casefold() for other in handling.ways[:i]):
+            says = f'"{way.name}" stands twice in [[handling.ways]]. Each stands once.'
+            yield ("handling", "ways", i, "name"), says
+
+
+def _shortest_cover(handling: Handling, days: Days) -> Found:
+    if handling.longest_cover_days < days.under_cover:
+        says = f"this is less than under_cover in [days], {days.under_cover:g}."
+        yield ("handling", "longest_cover_days"), says
+
+
+def _mesh(steel: Steel) -> Found:
+    if steel.mesh_pitch_mm <= steel.mesh_wire_mm:
+        yield ("steel", "mesh_pitch_mm"), "this is no more than the wire, mesh_wire_mm."
+
+
 # --- money, places and days -----------------------------------------------------------------
 
 
@@ -275,6 +305,10 @@ _CHECKS: tuple[Callable[..., Found], ...] = (
     _finishes,
     _sealers,
     _edges,
+    _shed_by_month,
+    _ways,
+    _shortest_cover,
+    _mesh,
     _tax_rate,
     _step_and_smallest,
     _areas,

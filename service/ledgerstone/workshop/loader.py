@@ -18,6 +18,7 @@ from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import loaded
 
+DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
 LARGEST_FILE_BYTES = 1_000_000
 
 

@@ -1,0 +1,91 @@
+"""The maker's command: check a profile, or start one."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TextIO
+
+from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, profile_text, read_profile
+from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.summary import summary
+
+DONE, NOT_DONE, NO_FILE = 0, 1, 2
+
+
+def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
+    """Carry out one command line and return its exit status.
+
+    0: done. 1: the profile has faults, or the file to start stands there already.
+    2: the file cannot be read or written. Wrong arguments leave by ``SystemExit`` with 2.
+    """
+    asked = _parser().parse_args(arguments)
+    if asked.command == "check":
+        return _check(asked.file, out, err)
+    return _init(asked.file, out, err)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python -m ledgerstone.workshop",
+        description="Check the profile of a workshop, or start one.",
+    )
+    commands = parser.add_subparsers(dest="command", required=True, metavar="check | init")
+    for name, does in (
+        ("check", "say what is wrong in a profile, or what it says"),
+        ("init", "write a commented profile to fill in"),
+    ):
+        command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
+        command.add_argument("file", type=Path, metavar="FILE", help="the profile, a TOML file")
+    return parser
+
+
+def _check(file: Path, out: TextIO, err: TextIO) -> int:
+    try:
+        text = profile_text(file)
+    except ProfileError as error:
+        err.write(_printed(file, error.faults))
+        return NO_FILE
+    try:
+        workshop = read_profile(text)
+    except ProfileError as error:
+        out.write(_printed(file, error.faults))
+        out.write(f"{_counted(len(error.faults))} in {file}.\n")
+        return NOT_DONE
+    out.write(f"{summary(workshop)}\n")
+    return DONE
+
+
+def _init(file: Path, out: TextIO, err: TextIO) -> int:
+    content = starting_profile(load_profile(DEMONSTRATION))
+    try:
+        with file.open("x", encoding="utf-8", newline="\n") as started:
+            started.write(content)
+    except FileExistsError:
+        err.write(f"{file}: this stands there already, so nothing was written. Name a new file.\n")
+        return NOT_DONE
+    except (OSError, ValueError) as reason:
+        err.write(f"{file}: the file cannot be written: {_reason(reason)}.\n")
+        return NO_FILE
+    out.write(f"Wrote {file}. Fill it in, then run: python -m ledgerstone.workshop check {file}\n")
+    return DONE
+
+
+def _reason(reason: Exception) -> str:
+    return getattr(reason, "strerror", None) or str(reason)
+
+
+def _printed(file: Path, faults: Sequence[ProfileFault]) -> str:
+    """Return the faults, one a line, as ``FILE:LINE: key: sentence``."""
+    return "".join(f"{_place(file, fault)}: {fault.says}\n" for fault in faults)
+
+
+def _place(file: Path, fault: ProfileFault) -> str:
+    line = f"{file}:{fault.line}" if fault.line else f"{file}"
+    return f"{line}: {fault.key}" if fault.key else line
+
+
+def _counted(faults: int) -> str:
+    return "One fault" if faults == 1 else f"{faults} faults"

@@ -1,0 +1,189 @@
+"""A commented profile for a maker to fill in, written from the records and a profile that works.
+
+Keys, comments and bounds come from the records and values from the example, so that none can drift.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import json
+import textwrap
+import types
+import typing
+from collections.abc import Iterator
+from datetime import date
+from decimal import Decimal
+from typing import Any, Literal
+
+from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.schemas import written
+
+WIDTH = 98
+
+_HEAD = """\
+# The profile of a workshop: what it can make, charges and stocks.
+#
+# Every figure below comes from an invented workshop. Replace them all, table by table, with your
+# own; then run:  python -m ledgerstone.workshop check FILE
+#
+# What stands after a # is a comment. Text stands in quotation marks, numbers without; a point
+# separates decimals. Lengths are in millimetres, masses in kilograms, money is before tax.
+# Double brackets, such as [[palette]], start one more item of a list: write as many as you have.
+# A line that begins with # and a key is something that may be left out; take the # away to use it.
+"""
+
+_PLACEHOLDERS = {
+    "name": "Your workshop",
+    "town": "Your town",
+    "email": "you@example.com",
+    "telephone": "01632 960000",
+}
+
+_SAMPLES: dict[type, object] = {
+    str: "…",
+    bool: True,
+    int: 1,
+    float: 1.0,
+    Decimal: Decimal("1.00"),
+    date: date(2026, 1, 31),
+}
+
+
+def starting_profile(example: Workshop) -> str:
+    """Return a whole profile as TOML, its identity left for the maker to fill in."""
+    identity = dataclasses.replace(example.workshop, **_PLACEHOLDERS)
+    workshop = dataclasses.replace(example, workshop=identity)
+    return _HEAD + "\n".join(_Writer().table(Workshop, "", workshop)) + "\n"
+
+
+class _Writer:
+    """Writes tables, and each key's comment where the key first stands."""
+
+    def __init__(self) -> None:
+        self._said: set[tuple[type, str]] = set()
+
+    def table(self, record: type, name: str, value: object | None) -> Iterator[str]:
+        """Yield the lines of one table; commented out, with samples, where there is no value."""
+        hints = typing.get_type_hints(record)
+        nested = {f.name: inner for f in written(record) if (inner := _record_in(hints[f.name]))}
+        mark = "# " if value is None else ""
+        for f in written(record):
+            if f.name not in nested:
+                for line in self._key(record, f, hints[f.name], value):
+                    yield line if line.startswith("#") else mark + line
+        for f in written(record):
+            if f.name in nested:
+                inside = getattr(value, f.name, None)
+                path = f"{name}.{f.name}".removeprefix(".")
+                yield from self._tables(record, f, nested[f.name], path, inside)
+
+    def _tables(
+        self, record: type, f: dataclasses.Field[Any], inner: type, path: str, value: object
+    ) -> Iterator[str]:
+        """Yield one table in single brackets, or each of a list in double ones."""
+        many = isinstance(value, tuple) or _is_list(typing.get_type_hints(record)[f.name])
+        header = f"[[{path}]]" if many else f"[{path}]"
+        items = value if isinstance(value, tuple) else (value,)
+        for item in items or self._sample_once(record, f.name):
+            yield ""
+            yield from self._heading(record, f)
+            self._said.add((record, f.name))
+            yield header if item is not None else f"# {header}"
+            yield from self.table(inner, path, item)
+
+    def _sample_once(self, record: type, name: str) -> tuple[None, ...]:
+        return () if (record, name) in self._said else (None,)
+
+    def _heading(self, record: type, f: dataclasses.Field[Any]) -> Iterator[str]:
+        if (record, f.name) not in self._said:
+            if record is Workshop:
+                yield ""
+            yield f"# {_comment(f)}"
+
+    def _key(
+        self, record: type, f: dataclasses.Field[Any], hint: object, value: object | None
+    ) -> Iterator[str]:
+        """Yield the lines of one key; its comment beside it, or above where it is too long."""
+        first = (record, f.name) not in self._said
+        content = getattr(value, f.name, None)
+        if content is None and not first:
+            return
+        self._said.add((record, f.name))
+        mark = "# " if content is None else ""
+        written_out = _lines(mark + f.name, _sample(hint) if content is None else content)
+        comment = f"# {_comment(f)}" if first else ""
+        beside = f"{written_out[0]}  {comment}".rstrip()
+        if len(written_out) == 1 and len(beside) <= WIDTH:
+            yield beside
+            return
+        yield from textwrap.wrap(comment, WIDTH, subsequent_indent="# ")
+        yield from written_out
+
+
+# --- types ----------------------------------------------------------------------------------
+
+
+def _bare(hint: Any) -> Any:  # noqa: ANN401  a type
+    """Return the type without ``None``."""
+    if typing.get_origin(hint) in (typing.Union, types.UnionType):
+        return next(kind for kind in typing.get_args(hint) if kind is not types.NoneType)
+    return hint
+
+
+def _is_list(hint: object) -> bool:
+    return typing.get_origin(_bare(hint)) is tuple
+
+
+def _record_in(hint: object) -> type | None:
+    """Return the record that a key holds, or a list of which it holds."""
+    inner = typing.get_args(_bare(hint))[0] if _is_list(hint) else _bare(hint)
+    return inner if dataclasses.is_dataclass(inner) and isinstance(inner, type) else None
+
+
+def _sample(hint: object) -> object:
+    """Return a value of the type, for a key that the example leaves out."""
+    bare = _bare(hint)
+    if _is_list(bare):
+        return (_sample(typing.get_args(bare)[0]),)
+    if typing.get_origin(bare) is Literal:
+        return typing.get_args(bare)[0]
+    return _SAMPLES[bare]
+
+
+# --- text -----------------------------------------------------------------------------------
+
+
+def _comment(f: dataclasses.Field[Any]) -> str:
+    about = str(f.metadata.get("about", f.name))
+    bounds = f.metadata
+    if "at_least" in bounds and "at_most" in bounds:
+        return f"{about} ({bounds['at_least']} to {bounds['at_most']})"
+    words = {"at_least": "at least", "above": "above", "at_most": "at most"}
+    said = ", ".join(
+        f"{words[k]} {bounds[k]}" for k in ("above", "at_least", "at_most") if k in bounds
+    )
+    return f"{about} ({said})" if said and said != "at least 0" else about
+
+
+def _lines(key: str, value: object) -> list[str]:
+    """Return ``key = value`` as TOML, a long list folded over several lines."""
+    line = f"{key} = {_toml(value)}"
+    if len(line) <= WIDTH or not isinstance(value, tuple):
+        return [line]
+    mark = "# " if key.startswith("#") else ""
+    items = ", ".join(_toml(item).replace(" ", "\0") for item in value) + ","
+    inside = textwrap.wrap(items, WIDTH - 4, break_long_words=False, break_on_hyphens=False)
+    return [f"{key} = [", *(f"{mark}  {row}".replace("\0", " ") for row in inside), f"{mark}]"]
+
+
+def _toml(value: object) -> str:
+    """Return a value as TOML writes it."""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, str):
+        return json.dumps(value, ensure_ascii=False)
+    if isinstance(value, tuple):
+        return f"[{', '.join(_toml(item) for item in value)}]"
+    if isinstance(value, float):
+        return repr(value).removesuffix(".0")
+    return format(value, "f") if isinstance(value, Decimal) else str(value)

@@ -1,0 +1,149 @@
+"""A profile in words, for the maker who wants to see that it says what was meant."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from decimal import Decimal
+
+from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
+
+ADVISED_PIGMENT_PERCENT = 10.0  # ASTM C979/C979M-16 clause 1.4: all pigments together
+
+
+def summary(workshop: Workshop) -> str:
+    """Return what a profile says as lines of text, with what is worth a second look at the end."""
+    rows = [row for part in _PARTS for row in part(workshop)]
+    text = "\n".join(f"{title:<13} {says}" for title, says in rows)
+    looks = "".join(f"\n- {says}" for says in second_looks(workshop))
+    return f"{text}\n\nWorth a second look:{looks}" if looks else text
+
+
+def second_looks(workshop: Workshop) -> tuple[str, ...]:
+    """Return sentences for what can stand as it is and may be a slip."""
+    return (*_strong_shades(workshop), *_unsealed_places(workshop), *_coarse(workshop))
+
+
+# --- the parts of the summary ---------------------------------------------------------------
+
+_Rows = Iterator[tuple[str, str]]
+
+
+def _who(w: Workshop) -> _Rows:
+    who = w.workshop
+    yield "Workshop", f"{who.name}, {who.town} ({who.country}-{who.region}, {who.currency})"
+    yield "", f"{who.email}, {who.telephone}"
+
+
+def _makes(w: Workshop) -> _Rows:
+    table, shaping = w.table, w.shaping
+    yield "Table", f"{table.count} of {table.length_mm:g} × {table.width_mm:g} mm"
+    sizes = ", ".join(f"{size:g}" for size in shaping.thicknesses_mm)
+    yield "Thicknesses", f"{sizes} mm"
+    for rule in shaping.strips:
+        widths = f"made from {rule.stops_mm:g} mm"
+        if rule.cautions_mm > rule.stops_mm:
+            widths += f", with care up to {rule.cautions_mm:g} mm"
+        yield "Strip beside", f"{rule.beside}: {widths}"
+    mix = w.recipe
+    mixed = f"{mix.cement_kg_per_m3:g} kg/m³ of {mix.cement} cement, w/c {mix.water_cement_ratio:g}"
+    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {mixed}, {mix.density_kg_per_m3:g} kg/m³"
+
+
+def _offers(w: Workshop) -> _Rows:
+    yield from _listed("Palette", (_shade(shade) for shade in w.palette))
+    yield from _listed("Finishes", (f"{f.surface}: {f.says}" for f in w.finishes))
+    yield from _listed("Sealers", (_sealer(sealer) for sealer in w.sealers))
+    edges = (f"{e.profile} {e.smallest_mm:g}-{e.largest_mm:g} mm" for e in w.edges)
+    yield "Edges", ", ".join(edges)
+
+
+def _delivers(w: Workshop) -> _Rows:
+    yield from _listed("Delivery", (_area(area, w.workshop.currency) for area in w.areas))
+    yield from () if w.areas else (("Delivery", "none: customers collect"),)
+
+
+def _charges(w: Workshop) -> _Rows:
+    rates, offer, unit = w.rates, w.offer, w.workshop.currency
+    yield "Rates", f"{_money(rates.hour, unit)} an hour; margin {rates.margin_percent:f} %"
+    yield "Tax", f"{w.tax.name} {w.tax.percent:f} %" if w.tax.registered else "none is charged"
+    deposit = f"deposit {offer.deposit_percent:f} %"
+    yield "Offer", f"{offer.standing}, stands {offer.valid_days} days, {deposit}"
+    yield "", f"smallest order {_money(offer.smallest_order, unit)} before delivery and tax"
+
+
+def _moves(w: Workshop) -> _Rows:
+    yield from _listed(
+        "Handling", (f"{way.name}, up to {way.most_kg:g} kg" for way in w.handling.ways)
+    )
+    loads = w.loads
+    yield "Bears", f"{loads.even_n_per_m2:g} N/m² all over, {loads.point_n:g} N anywhere"
+    strips = len(w.concrete.tested)
+    trusted = (
+        f"{strips} strips tested" if strips else f"{w.concrete.untested_percent:g} % of EN 1992"
+    )
+    yield "Trusted", trusted
+
+
+def _works(w: Workshop) -> _Rows:
+    calendar = w.calendar
+    hands = "one pair of hands" if calendar.hands == 1 else f"{calendar.hands} pairs of hands"
+    yield "Hours", f"{hands}, {calendar.hours_per_day:g} hours on {', '.join(calendar.weekdays)}"
+    shut = (f"{c.first} to {c.last} ({c.why})" for c in calendar.closures)
+    yield from _listed("Shut", shut)
+    yield "Fingerprint", w.fingerprint
+
+
+_PARTS = (_who, _makes, _offers, _moves, _delivers, _charges, _works)
+
+
+def _listed(title: str, items: Iterable[str]) -> _Rows:
+    """Yield the items in rows, the title beside the first alone."""
+    for i, item in enumerate(items):
+        yield ("" if i else title), item
+
+
+def _shade(shade: PaletteShade) -> str:
+    doses = ", ".join(f"{dose.pigment} {dose.percent:g} %" for dose in shade.doses)
+    return f"{shade.name} {shade.colour}: {shade.cement} cement, {doses or 'no pigment'}"
+
+
+def _sealer(sealer: Sealer) -> str:
+    return f"{sealer.name}: {sealer.kind}, {sealer.coats} coats, {', '.join(sealer.places)}"
+
+
+def _area(area: Area, unit: str) -> str:
+    ways = {"pallet": area.pallet, "own van": area.own_van, "fitted": area.fitted}
+    prices = ", ".join(f"{way} {_money(p, unit)}" for way, p in ways.items() if p is not None)
+    return f"{area.name} ({len(area.postcodes)} beginnings of postcodes): {prices}"
+
+
+def _money(amount: Decimal, unit: str) -> str:
+    return f"{unit} {amount:.2f}"
+
+
+# --- what is worth a second look ------------------------------------------------------------
+
+
+def _strong_shades(w: Workshop) -> Iterator[str]:
+    for shade in w.palette:
+        total = sum(dose.percent for dose in shade.doses)
+        if total > ADVISED_PIGMENT_PERCENT:
+            yield (
+                f"{shade.name} takes {total:g} % pigment; ASTM C979 clause 1.4 allows "
+                f"{ADVISED_PIGMENT_PERCENT:g} % of the cement in all."
+            )
+
+
+def _unsealed_places(w: Workshop) -> Iterator[str]:
+    for place in ("indoors", "wet-room", "outdoors"):
+        if not any(place in sealer.places for sealer in w.sealers):
+            yield f"No sealer is for {place}, so no order for that place can be made."
+
+
+def _coarse(w: Workshop) -> Iterator[str]:
+    largest, thinnest = w.recipe.largest_aggregate_mm, w.shaping.thinnest_mm
+    if largest > thinnest / 3:
+        yield (
+            f"The largest grain, {largest:g} mm, is more than a third of the thinnest slab, "
+            f"{thinnest:g} mm (ACI 318-19 26.4.2.1)."
+        )
