@@ -1,0 +1,79 @@
+"""Every check of an order, in stages; what a stopped stage leaves unchecked is said."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from ledgerstone.checks import promise, shape, size
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.order import Order
+from ledgerstone.workshop.records import Workshop
+
+__all__ = ["CHECKS", "STAGES", "Check", "Checked", "Facts", "Finding", "Level", "check_order"]
+
+Stage = Literal["shape", "strength", "promise"]
+STAGES: tuple[Stage, ...] = ("shape", "strength", "promise")
+Checker = Callable[[Order, Facts, Workshop], Iterable[Finding]]
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One check: which findings it may yield, when it runs, and the function itself."""
+
+    names: tuple[str, ...]
+    stage: Stage
+    run: Checker
+
+
+CHECKS: tuple[Check, ...] = (
+    Check(("too-big-for-table",), "shape", size.fits_the_table),
+    Check(("too-thin", "too-thick"), "shape", size.thick_enough),
+    Check(("odd-thickness",), "shape", size.thickness_stocked),
+    Check(("sliver",), "shape", size.wide_enough),
+    Check(("cutout-off-slab",), "shape", shape.cutouts_on_the_slab),
+    Check(("cutouts-overlap",), "shape", shape.cutouts_apart),
+    Check(("two-pieces",), "shape", shape.one_piece),
+    Check(("strip-too-narrow",), "shape", shape.strips_wide_enough),
+    Check(("inside-corner-too-tight",), "shape", shape.inside_corners),
+    Check(
+        ("postcode-needed", "postcode-unknown", "area-not-served", "way-not-served"),
+        "promise",
+        promise.delivery_served,
+    ),
+    Check(("needed-too-soon",), "promise", promise.in_time),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """What all checks that ran have to say, and the stages that did not run."""
+
+    findings: tuple[Finding, ...]
+    not_checked: tuple[Stage, ...]
+
+    @property
+    def stops(self) -> tuple[Finding, ...]:
+        """The findings for which the order cannot be done as asked."""
+        return tuple(finding for finding in self.findings if finding.level == "stops")
+
+
+def check_order(facts: Facts) -> Checked:
+    """Run the checks, stage by stage, until one stage stops the order."""
+    findings: list[Finding] = []
+    for i, stage in enumerate(STAGES):
+        findings += _run(stage, facts)
+        if any(finding.level == "stops" for finding in findings):
+            return Checked(tuple(findings), STAGES[i + 1 :])
+    return Checked(tuple(findings), ())
+
+
+def _run(stage: Stage, facts: Facts) -> Sequence[Finding]:
+    return [
+        finding
+        for check in CHECKS
+        if check.stage == stage
+        for finding in check.run(facts.order, facts, facts.workshop)
+    ]

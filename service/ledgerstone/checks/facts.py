@@ -1,0 +1,68 @@
+"""What is known of one order: worked out once, when the first check asks for it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from functools import cached_property
+
+from ledgerstone.order import Order
+from ledgerstone.price import Price, price
+from ledgerstone.schedule import Booking, LeadTime, lead_time
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.transport import area_of, packed_kg, slab_kg
+from ledgerstone.work import Operation, operations
+from ledgerstone.workshop.records import Area, Workshop
+
+
+class Facts:
+    """The facts of one order, for its checks and for the quote."""
+
+    def __init__(
+        self, order: Order, workshop: Workshop, bookings: Sequence[Booking], today: date
+    ) -> None:
+        self.order = order
+        self.workshop = workshop
+        self.bookings = tuple(bookings)
+        self.today = today
+
+    @cached_property
+    def shapes(self) -> tuple[Shape, ...]:
+        """Each slab's plan."""
+        return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
+
+    @cached_property
+    def slab_kg(self) -> tuple[float, ...]:
+        """Each slab's mass, one piece."""
+        return tuple(slab_kg(shape, self.workshop) for shape in self.shapes)
+
+    @cached_property
+    def packed_kg(self) -> float:
+        """Mass of the order as it leaves."""
+        return packed_kg(self.order, self.shapes, self.workshop)
+
+    @cached_property
+    def area(self) -> Area | None:
+        """The delivery area, where one serves the postcode."""
+        return area_of(self.order.delivery, self.workshop)
+
+    @cached_property
+    def cover_days(self) -> tuple[float, ...]:
+        """Days under cover of each slab."""
+        return tuple(self.workshop.days.under_cover for _ in self.order.slabs)
+
+    @cached_property
+    def operations(self) -> tuple[Operation, ...]:
+        """The one list of work."""
+        return operations(self.order, self.shapes, self.workshop, self.cover_days)
+
+    @cached_property
+    def lead_time(self) -> LeadTime:
+        """When it is ready and when it arrives."""
+        on_the_road = self.area.days if self.area is not None else 0
+        return lead_time(self.operations, self.workshop, self.bookings, self.today, on_the_road)
+
+    @cached_property
+    def price(self) -> Price:
+        """What the customer is asked."""
+        return price(self.order, self.shapes, self.operations, self.workshop)

@@ -1,0 +1,92 @@
+"""What a check has to say, and the words it says it in."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import Any, Literal
+
+from shapely.geometry import LineString, Point, Polygon, mapping
+
+from ledgerstone.order import Cutout, Slab
+
+Level = Literal["stops", "caution", "note"]
+XY = tuple[float, float]
+_NOTHING: Mapping[str, float] = MappingProxyType({})
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing that one check says of an order.
+
+    ``at`` holds JSON Pointers into the order; ``measured`` and ``limit`` have unit-bearing keys;
+    ``where_mm`` is GeoJSON-shaped in plane slab millimetres (RFC 7946 §4).
+    """
+
+    check: str
+    level: Level
+    says: str
+    source: str
+    slab: int | None = None
+    at: tuple[str, ...] = ()
+    measured: Mapping[str, Any] = field(default_factory=lambda: _NOTHING)
+    limit: Mapping[str, Any] = field(default_factory=lambda: _NOTHING)
+    where_mm: Mapping[str, Any] | None = None
+    key: str = ""
+
+    @property
+    def id(self) -> str:
+        """A name that stays the same while the finding does: check, slab, part."""
+        parts = [self.check, *([] if self.slab is None else [str(self.slab)]), self.key]
+        return ".".join(part for part in parts if part)
+
+
+def geojson(shape: Polygon | LineString | Point) -> Mapping[str, Any]:
+    """Write a place in GeoJSON's shape, rounded to 0.1 mm."""
+    drawn: dict[str, Any] = mapping(shape)
+    return {"type": drawn["type"], "coordinates": _rounded(drawn["coordinates"])}
+
+
+def _rounded(coordinates: Any) -> Any:  # noqa: ANN401  nested tuples of any depth
+    if isinstance(coordinates, int | float):
+        return round(float(coordinates), 1) + 0.0
+    return [_rounded(part) for part in coordinates]
+
+
+def line_mm(line: tuple[XY, XY]) -> Mapping[str, Any]:
+    """Write a line's place."""
+    return geojson(LineString(line))
+
+
+def slab_words(slab: Slab, index: int, slabs: int) -> str:
+    """Name a slab as the customer would: by its label, or by what it is."""
+    if slab.label:
+        return f"“{slab.label}”"
+    return "the slab" if slabs == 1 else f"slab {index + 1}"
+
+
+def cutout_words(slab: Slab, index: int) -> str:
+    """Name a cut-out as the customer would: by its label, or by its shape and number."""
+    cutout: Cutout = slab.cutouts[index]
+    if cutout.label:
+        return f"the {cutout.label}"
+    shapes = {"circle": "round", "rectangle": "rectangular", "slot": "slot", "polygon": "shaped"}
+    alike = [i for i, other in enumerate(slab.cutouts) if not other.label]
+    number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
+    return f"the {shapes[cutout.kind]} cut-out{number}"
+
+
+def side_words(name: str, thing: str = "edge") -> str:
+    """Name a side as the customer would."""
+    if name.isdigit():
+        return f"side {name}"
+    return {"rim": "the rim", "notch-x": "the notch", "notch-y": "the notch"}.get(
+        name, f"the {name} {thing}"
+    )
+
+
+def capital(sentence: str) -> str:
+    """Begin a sentence with a capital, past an opening quotation mark."""
+    at = 1 if sentence[:1] == "“" else 0
+    return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]

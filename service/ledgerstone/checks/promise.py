@@ -1,0 +1,65 @@
+"""Checks of what the workshop can promise: where it delivers, and by which day."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding
+from ledgerstone.order import Order
+from ledgerstone.transport import delivery_price, tidy_postcode
+from ledgerstone.workshop.records import Workshop
+
+_OURS = "the workshop's own rule"
+_HOW = {"pallet": "by pallet", "own-van": "by our own van", "fitted": "with fitting"}
+
+
+def delivery_served(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """The workshop delivers to that postcode, in that way."""
+    delivery = order.delivery
+    if delivery.kind == "collect":
+        return
+    how = _HOW[delivery.kind]
+    if delivery.postcode is None:
+        says = f"Enter the postcode, so that delivery {how} can be priced, or collect the order."
+        yield _stopped("postcode-needed", says, "/delivery")
+    elif tidy_postcode(delivery.postcode, workshop.workshop.country) is None:
+        says = f"“{delivery.postcode}” is not a whole postcode. Enter it like HR9 7XX, or collect."
+        yield _stopped("postcode-unknown", says, "/delivery/postcode")
+    elif facts.area is None:
+        says = (
+            f"We do not deliver to {delivery.postcode}. Collect the order, or ask us for a carrier."
+        )
+        yield _stopped("area-not-served", says, "/delivery/postcode")
+    elif delivery_price(order, facts.area) is None:
+        says = f"We do not deliver {how} to {facts.area.name}. Choose another way, or collect."
+        yield _stopped("way-not-served", says, "/delivery/kind")
+
+
+def _stopped(check: str, says: str, pointer: str) -> Finding:
+    return Finding(check, "stops", says, _OURS, at=(pointer,))
+
+
+def in_time(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """The order can be there by the day it is needed."""
+    if order.needed_by is None:
+        return
+    arrives = facts.lead_time.arrives_latest
+    if arrives <= order.needed_by:
+        return
+    late = (arrives - order.needed_by).days
+    yield Finding(
+        "needed-too-soon",
+        "stops",
+        f"You need it by {day_words(order.needed_by)}; ordered today it can be with you by"
+        f" {day_words(arrives)}. Give us {late} more day{'' if late == 1 else 's'}, or collect it.",
+        "the workshop's calendar",
+        at=("/needed_by",),
+        measured={"arrives_on": arrives.isoformat()},
+        limit={"needed_by": order.needed_by.isoformat()},
+    )
+
+
+def day_words(day: object) -> str:
+    """Say a day as people write it: 25 March 2027."""
+    return f"{day:%-d %B %Y}"

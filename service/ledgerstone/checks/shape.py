@@ -1,0 +1,228 @@
+"""Checks of a slab's plan: openings on the slab and apart, strips, inside corners, one piece."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import combinations
+
+from shapely.geometry import MultiPolygon
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import (
+    Finding,
+    Level,
+    capital,
+    cutout_words,
+    geojson,
+    line_mm,
+    side_words,
+    slab_words,
+)
+from ledgerstone.order import Cutout, LShape, Order, Slab
+from ledgerstone.outline import corner_radii_mm
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Shape, Strip
+from ledgerstone.workshop.records import StripRule, Workshop
+
+_TOUCH_MM = 0.05
+_OURS = "the workshop's own rule"
+
+
+def cutouts_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Every cut-out lies on its slab, unless it is open to that side."""
+    for i, slab, shape in _slabs(order, facts):
+        for opening in shape.openings:
+            outside = opening.polygon.difference(shape.outline.buffer(_TOUCH_MM))
+            if not opening.polygon.is_empty and outside.area < 1.0:
+                continue
+            name = capital(cutout_words(slab, opening.index))
+            yield Finding(
+                "cutout-off-slab",
+                "stops",
+                f"{name} reaches past the edge of {slab_words(slab, i, len(order.slabs))}."
+                " Move it in, make it smaller, or say which side it is open to.",
+                "geometry",
+                slab=i,
+                at=(f"/slabs/{i}/cutouts/{opening.index}",),
+                where_mm=geojson(opening.polygon if outside.is_empty else outside),
+                key=str(opening.index),
+            )
+
+
+def cutouts_apart(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """No two cut-outs overlap or touch."""
+    for i, slab, shape in _slabs(order, facts):
+        for one, other in combinations(shape.openings, 2):
+            if not one.polygon.intersects(other.polygon):
+                continue
+            names = f"{cutout_words(slab, one.index)} and {cutout_words(slab, other.index)}"
+            yield Finding(
+                "cutouts-overlap",
+                "stops",
+                f"{capital(names)} run into each other. Move them apart, or make them one opening.",
+                "geometry",
+                slab=i,
+                at=tuple(f"/slabs/{i}/cutouts/{o.index}" for o in (one, other)),
+                where_mm=geojson(one.polygon.union(other.polygon).convex_hull),
+                key=f"{one.index}-{other.index}",
+            )
+
+
+def one_piece(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """What is left after the cut-outs is one piece."""
+    for i, slab, shape in _slabs(order, facts):
+        if isinstance(shape.net, MultiPolygon):
+            yield Finding(
+                "two-pieces",
+                "stops",
+                f"The cut-outs cut {slab_words(slab, i, len(order.slabs))} into"
+                f" {len(shape.net.geoms)} pieces. Make them smaller, or order the pieces as"
+                " slabs of their own.",
+                "geometry",
+                slab=i,
+                at=(f"/slabs/{i}/cutouts",),
+                measured={"pieces": len(shape.net.geoms)},
+                limit={"pieces": 1},
+                where_mm=geojson(shape.openings[0].polygon) if shape.openings else None,
+            )
+
+
+def strip_rule(cutout: Cutout, longer_mm: float, workshop: Workshop) -> StripRule | None:
+    """Find the first of the workshop's strip rules that fits an opening."""
+    for rule in workshop.shaping.strips:
+        if longer_mm <= rule.opening_up_to_mm and rule.rim in ("any", cutout.rim):
+            return rule
+    return None
+
+
+def strips_wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """The concrete beside every opening is as wide as the workshop's rule for that opening."""
+    for i, slab, shape in _slabs(order, facts):
+        rules = [strip_rule(slab.cutouts[o.index], o.longer_mm, workshop) for o in shape.openings]
+        for strip in shape.strips:
+            rule = _rule_of(strip, rules)
+            if rule is None or strip.width_mm <= _TOUCH_MM:
+                continue  # touching or crossing is another check's matter
+            width = round(strip.width_mm, 1)
+            if width < rule.stops_mm:
+                yield _strip_finding(i, slab, strip, rule.stops_mm, "stops")
+            elif width < rule.cautions_mm:
+                yield _strip_finding(i, slab, strip, rule.cautions_mm, "caution")
+
+
+def _rule_of(strip: Strip, rules: list[StripRule | None]) -> StripRule | None:
+    """The rule of a strip: between two openings, the milder of theirs (a tap beside its basin)."""
+    mine = rules[strip.opening]
+    theirs = rules[strip.faces] if isinstance(strip.faces, int) else mine
+    if mine is None or theirs is None:
+        return mine or theirs
+    return min(mine, theirs, key=lambda rule: rule.stops_mm)
+
+
+def _strip_finding(i: int, slab: Slab, strip: Strip, limit_mm: float, level: Level) -> Finding:
+    says = _says_stopped if level == "stops" else _says_careful
+    return Finding(
+        "strip-too-narrow",
+        level,
+        says(slab, strip, limit_mm),
+        f"{_OURS}; common practice, no source",
+        slab=i,
+        at=_strip_pointers(i, strip),
+        measured={"width_mm": round(strip.width_mm, 1)},
+        limit={"width_mm": limit_mm},
+        where_mm=line_mm(strip.line_mm),
+        key=f"{strip.opening}-{strip.faces}",
+    )
+
+
+def _says_stopped(slab: Slab, strip: Strip, limit_mm: float) -> str:
+    said = _speaker(slab, strip)
+    more = said.like(limit_mm - strip.width_mm, "up", to_mm=5)
+    opening = cutout_words(slab, strip.opening)
+    if isinstance(strip.faces, int):
+        move = f"Move them {more} further apart."
+    else:
+        move = f"Move {opening} {more} away from {side_words(strip.faces)}."
+    width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
+    return f"The strip {_strip_words(slab, strip)} is {width} wide; it needs {limit}. {move}"
+
+
+def _says_careful(slab: Slab, strip: Strip, limit_mm: float) -> str:
+    said = _speaker(slab, strip)
+    width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
+    return (
+        f"The strip {_strip_words(slab, strip)} is {width} wide. We make it, with care; from"
+        f" {limit} on it is safer to carry."
+    )
+
+
+def _strip_words(slab: Slab, strip: Strip) -> str:
+    opening = cutout_words(slab, strip.opening)
+    if isinstance(strip.faces, int):
+        return f"between {opening} and {cutout_words(slab, strip.faces)}"
+    return f"between {opening} and {side_words(strip.faces)}"
+
+
+def _speaker(slab: Slab, strip: Strip) -> Length:
+    """The length whose unit the customer used for this cut-out."""
+    cutout = slab.cutouts[strip.opening]
+    said = cutout.diameter or cutout.width or (cutout.points[0].x if cutout.points else None)
+    return said if said is not None else slab.thickness
+
+
+def _strip_pointers(i: int, strip: Strip) -> tuple[str, ...]:
+    first = f"/slabs/{i}/cutouts/{strip.opening}"
+    if isinstance(strip.faces, int):
+        return first, f"/slabs/{i}/cutouts/{strip.faces}"
+    return (first,)
+
+
+def inside_corners(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """No inside corner is tighter than the workshop's formers make."""
+    limit = workshop.shaping.inside_radius_mm
+    for i, slab, shape in _slabs(order, facts):
+        for opening in shape.openings:
+            cutout = slab.cutouts[opening.index]
+            radius = cutout.corner_radius
+            if radius is not None and radius.mm < limit:
+                name = cutout_words(slab, opening.index)
+                pointer = f"/slabs/{i}/cutouts/{opening.index}/corner_radius"
+                yield _corner_finding(i, f"The corners of {name}", radius, limit, pointer)
+        radius = _notch_radius(slab, limit)
+        if radius is not None and radius.mm < limit:
+            pointer = f"/slabs/{i}/outline"
+            yield _corner_finding(i, "The L's inside corner", radius, limit, pointer)
+
+
+def _notch_radius(slab: Slab, limit_mm: float) -> Length | None:
+    """The radius that the customer gave an L's inside corner, or None."""
+    outline = slab.outline
+    if not isinstance(outline, LShape):
+        return None
+    named = outline.corner_radii.get(outline.notch.corner, outline.corner_radius)
+    inner = corner_radii_mm(outline, limit_mm)
+    return named if named is not None and min(inner) < limit_mm else None
+
+
+def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer: str) -> Finding:
+    limit = radius.like(limit_mm, "up")
+    verb = "has" if what.startswith("The L") else "have"
+    return Finding(
+        "inside-corner-too-tight",
+        "stops",
+        f"{what} {verb} a radius of {radius.text()}; our formers make {limit} or more. A sharp"
+        f" inside corner is where a crack starts: make it {limit}.",
+        f"{_OURS}; common practice, no source",
+        slab=i,
+        at=(pointer,),
+        measured={"radius_mm": radius.mm},
+        limit={"radius_mm": limit_mm},
+        key=pointer.rpartition("/cutouts/")[2].replace("/", "-"),
+    )
+
+
+def _slabs(order: Order, facts: Facts) -> Iterable[tuple[int, Slab, Shape]]:
+    return (
+        (i, slab, shape)
+        for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True))
+    )

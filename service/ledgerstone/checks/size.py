@@ -1,0 +1,123 @@
+"""Checks of what one piece may measure: casting table, thickness, smallest side."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from shapely.geometry import Polygon as ShapelyPolygon
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.order import Order, Polygon, Round, Slab
+from ledgerstone.quantities import Length
+from ledgerstone.workshop.records import Workshop
+
+_OURS = "the workshop's own rule"
+
+
+def fits_the_table(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Each slab fits the casting table, either way round."""
+    table = workshop.table
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        longer, shorter = _box_mm(shape.outline)
+        if longer <= table.length_mm and shorter <= table.width_mm:
+            continue
+        said = _speaker(slab)
+        name = capital(slab_words(slab, i, len(order.slabs)))
+        size = f"{said.like(longer, 'up')} by {said.like(shorter, 'up')}"
+        room = f"{said.like(table.length_mm, 'down')} by {said.like(table.width_mm, 'down')}"
+        yield Finding(
+            "too-big-for-table",
+            "stops",
+            f"{name} is {size}; the largest piece we cast is {room}. Make it smaller, or make it"
+            " of two pieces with a join.",
+            _OURS,
+            slab=i,
+            at=(f"/slabs/{i}/outline",),
+            measured={"length_mm": round(longer, 1), "width_mm": round(shorter, 1)},
+            limit={"length_mm": table.length_mm, "width_mm": table.width_mm},
+        )
+
+
+def thick_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Each slab is between the thinnest and the thickest that the workshop casts."""
+    shaping = workshop.shaping
+    for i, slab in enumerate(order.slabs):
+        thickness = slab.thickness
+        if shaping.thinnest_mm <= thickness.mm <= shaping.thickest_mm:
+            continue
+        thin = thickness.mm < shaping.thinnest_mm
+        limit_mm = shaping.thinnest_mm if thin else shaping.thickest_mm
+        limit = thickness.like(limit_mm, "up" if thin else "down")
+        name = slab_words(slab, i, len(order.slabs))
+        most = "the thinnest" if thin else "the thickest"
+        yield Finding(
+            "too-thin" if thin else "too-thick",
+            "stops",
+            f"{capital(name)} is {thickness.text()} thick; {most} we cast is {limit}. Make it"
+            f" {limit}.",
+            _OURS,
+            slab=i,
+            at=(f"/slabs/{i}/thickness",),
+            measured={"thickness_mm": thickness.mm},
+            limit={"thickness_mm": limit_mm},
+        )
+
+
+def thickness_stocked(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """A thickness that no mould side is stocked in costs an odd strip: a note."""
+    stocked = workshop.shaping.thicknesses_mm
+    for i, slab in enumerate(order.slabs):
+        mm = slab.thickness.mm
+        if not workshop.shaping.thinnest_mm <= mm <= workshop.shaping.thickest_mm:
+            continue
+        if any(abs(mm - usual) <= 2.0 for usual in stocked):
+            continue  # within the cast tolerance of a stocked one, as an inch size often is
+        near = ", ".join(slab.thickness.like(usual).text() for usual in stocked)
+        yield Finding(
+            "odd-thickness",
+            "note",
+            f"{slab.thickness.text()} is not one of our usual thicknesses ({near}); mould sides"
+            " are cut for it.",
+            _OURS,
+            slab=i,
+            at=(f"/slabs/{i}/thickness",),
+            measured={"thickness_mm": mm},
+        )
+
+
+def wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """No slab is a sliver."""
+    limit_mm = workshop.shaping.smallest_side_mm
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        _, shorter = _box_mm(shape.outline)
+        if shorter >= limit_mm:
+            continue
+        said = _speaker(slab)
+        limit = said.like(limit_mm, "up")
+        name = capital(slab_words(slab, i, len(order.slabs)))
+        yield Finding(
+            "sliver",
+            "stops",
+            f"{name} is {said.like(shorter, 'down')} across; the narrowest we cast is {limit}."
+            f" Make it {limit} or wider.",
+            _OURS,
+            slab=i,
+            at=(f"/slabs/{i}/outline",),
+            measured={"width_mm": round(shorter, 1)},
+            limit={"width_mm": limit_mm},
+        )
+
+
+def _speaker(slab: Slab) -> Length:
+    """The length whose unit the customer used for the outline."""
+    outline = slab.outline
+    if isinstance(outline, Round):
+        return outline.diameter
+    return outline.points[0].x if isinstance(outline, Polygon) else outline.length
+
+
+def _box_mm(outline: ShapelyPolygon) -> tuple[float, float]:
+    """Longer and shorter side of the smallest upright box around an outline, to 0.01 mm."""
+    x0, y0, x1, y1 = outline.bounds
+    return round(max(x1 - x0, y1 - y0), 2), round(min(x1 - x0, y1 - y0), 2)

@@ -1,0 +1,106 @@
+"""The one orchestrator: an order, a workshop, its bookings and the day become a quote or a no."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Literal
+
+from ledgerstone.checks import Facts, Finding, check_order
+from ledgerstone.order import Order
+from ledgerstone.price import Price
+from ledgerstone.schedule import Booking, LeadTime
+from ledgerstone.shape import Shape
+from ledgerstone.transport import people_to_lift
+from ledgerstone.workshop.records import Area, Workshop
+
+Standing = Literal["estimate", "quotation"]
+
+
+@dataclass(frozen=True, slots=True)
+class SlabWeight:
+    """What one slab weighs, and how many lift it."""
+
+    label: str
+    slab_kg: float
+    people_to_lift: int
+
+
+@dataclass(frozen=True, slots=True)
+class Quote:
+    """The answer when nothing stops the order."""
+
+    order: Order
+    issued: date
+    valid_until: date
+    standing: Standing
+    depends_on: tuple[str, ...]
+    price: Price
+    lead_time: LeadTime
+    weights: tuple[SlabWeight, ...]
+    packed_kg: float
+    findings: tuple[Finding, ...]
+    shapes: tuple[Shape, ...]
+    area: Area | None
+
+
+@dataclass(frozen=True, slots=True)
+class SentBack:
+    """The answer when something stops the order: every finding, and what was left unchecked."""
+
+    order: Order
+    findings: tuple[Finding, ...]
+    not_checked: tuple[str, ...]
+    shapes: tuple[Shape, ...]
+
+
+def quote(
+    order: Order, *, workshop: Workshop, bookings: Sequence[Booking], today: date
+) -> Quote | SentBack:
+    """Quote an order, or send it back. Pure: the same four inputs give the same answer."""
+    facts = Facts(order, workshop, bookings, today)
+    checked = check_order(facts)
+    if checked.stops:
+        return SentBack(order, checked.findings, checked.not_checked, facts.shapes)
+    return Quote(
+        order=order,
+        issued=today,
+        valid_until=today + timedelta(days=workshop.offer.valid_days),
+        standing=_standing(order, workshop),
+        depends_on=tuple(_depends_on(order, workshop)),
+        price=facts.price,
+        lead_time=facts.lead_time,
+        weights=tuple(
+            SlabWeight(slab.label, kg, people_to_lift(kg, workshop))
+            for slab, kg in zip(order.slabs, facts.slab_kg, strict=True)
+        ),
+        packed_kg=facts.packed_kg,
+        findings=checked.findings,
+        shapes=facts.shapes,
+        area=facts.area,
+    )
+
+
+def _waits_for_template(order: Order) -> bool:
+    return any(
+        slab.size_from == "template-to-follow"
+        or any(cutout.size_from == "template-to-follow" for cutout in slab.cutouts)
+        for slab in order.slabs
+    )
+
+
+def _standing(order: Order, workshop: Workshop) -> Standing:
+    return "estimate" if _waits_for_template(order) else workshop.offer.standing
+
+
+def _depends_on(order: Order, workshop: Workshop) -> Sequence[str]:
+    """Say what the price and the day rest on."""
+    deposit = f"{workshop.offer.deposit_percent.normalize():f}"
+    held = f"The day is held once the deposit of {deposit} % is paid and the workshop has booked it."
+    rests_on = [held]
+    if _waits_for_template(order):
+        rests_on.append("This is an estimate until the templates are here and measured.")
+    if order.delivery.kind == "collect":
+        rests_on.append("You collect the order from the workshop.")
+    return rests_on
