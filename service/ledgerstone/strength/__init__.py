@@ -1,0 +1,49 @@
+"""Will it crack? Strength of the concrete by age, and the plate in every position it is in."""
+
+from __future__ import annotations
+
+from ledgerstone.strength._faults import (
+    ContactNotSettledError,
+    OffTheSlabError,
+    OutlineUnusableError,
+    SlabTipsError,
+    StrengthError,
+)
+from ledgerstone.strength.plate import (
+    Answer,
+    AreaSupport,
+    Cases,
+    LineLoad,
+    LineSupport,
+    Load,
+    OwnWeight,
+    PatchLoad,
+    Plate,
+    PointSupport,
+    Pressure,
+    Rested,
+    Stress,
+    Support,
+)
+
+__all__ = [
+    "Answer",
+    "AreaSupport",
+    "Cases",
+    "ContactNotSettledError",
+    "LineLoad",
+    "LineSupport",
+    "Load",
+    "OffTheSlabError",
+    "OutlineUnusableError",
+    "OwnWeight",
+    "PatchLoad",
+    "Plate",
+    "PointSupport",
+    "Pressure",
+    "Rested",
+    "SlabTipsError",
+    "Stress",
+    "StrengthError",
+    "Support",
+]

@@ -1,0 +1,139 @@
+"""The plate's stiffness, factored once: banded Cholesky in reverse Cuthill-McKee order."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.lib.stride_tricks import as_strided
+from scipy.linalg import cholesky_banded
+from scipy.linalg.blas import dtrsm
+from scipy.sparse import coo_array, csr_array
+from scipy.sparse.csgraph import reverse_cuthill_mckee
+
+from ledgerstone.strength._outline import FloatArray, IntArray
+
+
+@dataclass(frozen=True, slots=True)
+class Factor:
+    """Lower Cholesky factor of the pinned stiffness, in blocks.
+
+    Parameters
+    ----------
+    place
+        Row of each unknown in the factor's order, shape (N,).
+    pinned
+        Rows (in the factor's order) that are held at nothing.
+    diagonal, below
+        Blocks of the factor on its diagonal and just under it.
+    """
+
+    place: IntArray
+    pinned: IntArray
+    diagonal: tuple[FloatArray, ...]
+    below: tuple[FloatArray, ...]
+
+    def forward(self, columns: FloatArray) -> FloatArray:
+        """``Y`` of ``L Y = columns``; both of shape (N, k), columns in the mesh's order."""
+        rows = np.empty_like(columns)
+        rows[self.place] = columns
+        rows[self.pinned] = 0.0
+        size = len(self.diagonal[0])
+        for k, block in enumerate(self.diagonal):
+            part = rows[k * size : (k + 1) * size]
+            if k:
+                part -= self.below[k - 1] @ rows[(k - 1) * size : k * size]
+            part[:] = dtrsm(1.0, block, part, lower=1)
+        return rows
+
+    def backward(self, rows: FloatArray) -> FloatArray:
+        """``X`` of ``L' X = rows``, back in the mesh's order; both of shape (N, k)."""
+        found = rows.copy()
+        size = len(self.diagonal[0])
+        for k in range(len(self.diagonal) - 1, -1, -1):
+            part = found[k * size : (k + 1) * size]
+            if k + 1 < len(self.diagonal):
+                part -= self.below[k].T @ found[(k + 1) * size : (k + 2) * size]
+            part[:] = dtrsm(1.0, self.diagonal[k], part, lower=1, trans_a=1)
+        return found[self.place]
+
+
+def order_of(triangles: IntArray, count: int) -> IntArray:
+    """Position of each node in reverse Cuthill-McKee order, shape (n,)."""
+    i = triangles[:, [0, 1, 2]].ravel()
+    j = triangles[:, [1, 2, 0]].ravel()
+    graph = csr_array((np.ones(len(i)), (i, j)), shape=(count, count))
+    order = reverse_cuthill_mckee(graph + graph.T, symmetric_mode=True)
+    position = np.empty(count, dtype=np.intp)
+    position[order] = np.arange(count)
+    return position
+
+
+def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> Factor:
+    """Factor of the assembled stiffness with three nodes pinned.
+
+    Parameters
+    ----------
+    stiffness
+        Element matrices, shape (m, 9, 9).
+    triangles
+        Node numbers, shape (m, 3).
+    nodes
+        Places, shape (n, 2): the pinned ones are far apart.
+    """
+    position = order_of(triangles, len(nodes))
+    place = (3 * position[:, None] + np.arange(3)).ravel()
+    rows = (3 * position[triangles][:, :, None] + np.arange(3)).reshape(len(triangles), 9)
+    pinned = 3 * position[_far_apart(nodes)]
+    band = _band(stiffness, rows, place.size)
+    _pin(band, pinned)
+    lower = cholesky_banded(band, lower=True, overwrite_ab=True, check_finite=False)
+    return Factor(place, pinned, *_blocks(lower))
+
+
+def _far_apart(nodes: FloatArray) -> IntArray:
+    """Three nodes that span the plate, far from one line."""
+    first = int(np.argmin(nodes.sum(axis=1)))
+    away = nodes - nodes[first]
+    second = int(np.argmax(np.einsum("ij,ij->i", away, away)))
+    across = np.abs(away[:, 0] * away[second, 1] - away[:, 1] * away[second, 0])
+    return np.array([first, second, int(np.argmax(across))], dtype=np.intp)
+
+
+def _band(stiffness: FloatArray, rows: IntArray, count: int) -> FloatArray:
+    """Lower band storage ``band[i - j, j]``, Fortran order."""
+    i = np.repeat(rows, 9, axis=1).ravel()
+    j = np.tile(rows, 9).ravel()
+    lower = i >= j
+    depth = int((i - j).max()) + 1
+    flat = (i - j + j * depth)[lower]
+    values = np.bincount(flat, stiffness.reshape(-1)[lower], minlength=depth * count)
+    return values.reshape(count, depth).T
+
+
+def _pin(band: FloatArray, pinned: IntArray) -> None:
+    """Zero each pinned row and column and put one on its diagonal, in place."""
+    depth, _ = band.shape
+    for p in pinned.tolist():
+        band[:, p] = 0.0
+        back = np.arange(1, min(depth, p + 1))
+        band[back, p - back] = 0.0
+        band[0, p] = 1.0
+
+
+def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray, ...]]:
+    """Dense blocks of a banded factor: read through its storage, where A[i, j] lies at i + j (d-1)."""
+    depth, count = lower.shape
+    size = max(depth - 1, 1)
+    diagonal, below = [], []
+    padded = np.zeros((depth, count + size), order="F")
+    padded[:, :count] = lower
+    s0, s1 = padded.strides
+    for start in range(0, count, size):
+        here = min(size, count - start)
+        dense = as_strided(padded[0:, start:], (2 * size, here), (s0, s1 - s0))
+        diagonal.append(np.asfortranarray(np.tril(dense[:here])))
+        if start + size < count:
+            after = min(size, count - start - size)
+            below.append(np.triu(dense[size : size + after], k=0)[:, :here].copy())
+    return tuple(diagonal), tuple(below)

@@ -1,0 +1,226 @@
+"""Boundary lines made fit to mesh: small round holes, rounded corners, slivers and noded zones."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely.geometry import Polygon
+
+from ledgerstone.strength._faults import OutlineUnusableError
+
+FloatArray = NDArray[np.float64]
+IntArray = NDArray[np.intp]
+
+THINNEST_STRIP_MM = 10.0  # below this a strip carries nothing; the shape checks speak about it
+SMALLEST_HOLE_MM = 8.0  # equivalent diameter; the verdict is averaged over more than this
+TAP_HOLE_MM = 60.0  # round holes up to this become octagons
+SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
+MOST_VERTICES = 600
+CHORD_ERROR_MM = 0.5
+
+
+def tidied(outline: Polygon) -> Polygon:
+    """Outline with the same strength and far fewer corners.
+
+    Round holes up to 60 mm become the octagon around them and corner radii up to 60 mm become
+    sharp corners (both are on the safe side at openings), chords replace curves within 0.5 mm,
+    and strips under 10 mm are taken away.
+
+    Raises
+    ------
+    OutlineUnusableError
+        If the outline is empty or crosses itself, or if more than one piece is left.
+
+    Source
+    ------
+    design.md §4, "Mesh".
+    """
+    if outline.is_empty or not outline.is_valid or outline.area < 1.0:
+        raise OutlineUnusableError("The outline does not enclose one plain piece.")
+    tolerance = CHORD_ERROR_MM
+    tidy = _simplified(outline, tolerance)
+    while shapely.get_num_coordinates(tidy) > MOST_VERTICES and tolerance < 50.0:
+        tolerance *= 1.6
+        tidy = _simplified(outline, tolerance)
+    return _without_slivers(tidy)
+
+
+def _simplified(outline: Polygon, tolerance_mm: float) -> Polygon:
+    shell = _ring(np.asarray(outline.exterior.coords)[:-1], tolerance_mm)
+    holes = [
+        ring
+        for hole in outline.interiors
+        if (ring := _hole(np.asarray(hole.coords)[:-1], tolerance_mm)) is not None
+    ]
+    best = Polygon(shell, holes)
+    if best.is_valid:
+        return best
+    plain = outline.simplify(tolerance_mm)
+    return plain if isinstance(plain, Polygon) and plain.is_valid else outline
+
+
+def _hole(points: FloatArray, tolerance_mm: float) -> FloatArray | None:
+    polygon = Polygon(points)
+    diameter = math.sqrt(4.0 * polygon.area / math.pi)
+    if diameter < SMALLEST_HOLE_MM:
+        return None
+    roundness = 4.0 * math.pi * polygon.area / polygon.length**2
+    if diameter <= TAP_HOLE_MM and len(points) >= 8 and roundness > 0.9:
+        return _octagon(polygon.centroid.x, polygon.centroid.y, diameter / 2.0)
+    return _ring(points, tolerance_mm)
+
+
+def _octagon(x: float, y: float, radius: float) -> FloatArray:
+    """Octagon around a circle, sides parallel to the axes, shape (8, 2)."""
+    turn = (np.arange(8) + 0.5) * math.pi / 4.0
+    reach = radius / math.cos(math.pi / 8.0)
+    return np.column_stack([x + reach * np.cos(turn), y + reach * np.sin(turn)])
+
+
+def _ring(points: FloatArray, tolerance_mm: float) -> FloatArray:
+    polygon = Polygon(points).simplify(min(tolerance_mm, 0.05))
+    sharp = _sharpened(np.asarray(polygon.exterior.coords)[:-1])
+    simple = Polygon(sharp).simplify(tolerance_mm)
+    coords = np.asarray(simple.exterior.coords)[:-1]
+    return coords if len(coords) >= 3 and simple.is_valid else points
+
+
+def _turns(ring: FloatArray) -> FloatArray:
+    """Signed turn at each vertex, radians, anticlockwise positive."""
+    forward = np.roll(ring, -1, axis=0) - ring
+    back = np.roll(forward, 1, axis=0)
+    cross = back[:, 0] * forward[:, 1] - back[:, 1] * forward[:, 0]
+    return np.arctan2(cross, np.einsum("ij,ij->i", back, forward))
+
+
+def _sharpened(ring: FloatArray) -> FloatArray:
+    """Ring with every small arc of a rounded corner replaced by the corner it rounds."""
+    count = len(ring)
+    turns = _turns(ring)
+    lengths = np.linalg.norm(np.roll(ring, -1, axis=0) - ring, axis=1)
+    start = int(np.argmax(lengths))  # begin after the longest side, so that no arc is cut in two
+    order = [(start + 1 + k) % count for k in range(count)]
+    kept: list[FloatArray] = []
+    position = 0
+    while position < count:
+        run = _arc_length(order[position:], turns, lengths)
+        corner = _corner(ring, order[position : position + run]) if run >= 3 else None
+        if corner is None:
+            kept.extend(ring[i] for i in order[position : position + run])
+        else:
+            kept.append(corner)
+        position += run
+    return np.array(kept)
+
+
+def _arc_length(order: list[int], turns: FloatArray, lengths: FloatArray) -> int:
+    """Count of vertices that belong to one small arc beginning at the first of them."""
+    run, total, path = 1, float(turns[order[0]]), 0.0
+    for before, here in zip(order, order[1:], strict=False):
+        path += float(lengths[before])
+        total += float(turns[here])
+        same_way = turns[here] * turns[order[0]] > 0.0 and abs(turns[here]) < 0.9
+        if not same_way or path > SHARPENED_RADIUS_MM * abs(total):
+            break
+        run += 1
+    return run
+
+
+def _corner(ring: FloatArray, arc: list[int]) -> FloatArray | None:
+    """Corner that an arc rounds off, or None where the arc turns too little or too much."""
+    count = len(ring)
+    before, first = ring[arc[0] - 1], ring[arc[0]]
+    last, after = ring[arc[-1]], ring[(arc[-1] + 1) % count]
+    u, v = first - before, after - last
+    cross = u[0] * v[1] - u[1] * v[0]
+    if abs(cross) < 0.5 * np.linalg.norm(u) * np.linalg.norm(v) or np.dot(u, v) < -0.87 * float(
+        np.linalg.norm(u) * np.linalg.norm(v)
+    ):
+        return None
+    step = last - first
+    along = (step[0] * v[1] - step[1] * v[0]) / cross
+    corner: FloatArray = first + along * u
+    reach = float(np.linalg.norm(step))
+    return corner if along >= 0.0 and np.linalg.norm(corner - first) <= 1.5 * reach else None
+
+
+def _without_slivers(polygon: Polygon) -> Polygon:
+    """Polygon with strips under 10 mm taken away; whole corners stay."""
+    if narrowest_mm(polygon) >= THINNEST_STRIP_MM:
+        return polygon
+    half = THINNEST_STRIP_MM / 2.0
+    opened = polygon.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")
+    opened = opened.intersection(polygon).simplify(CHORD_ERROR_MM)
+    pieces = [g for g in getattr(opened, "geoms", [opened]) if g.geom_type == "Polygon"]
+    pieces = sorted((p for p in pieces if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
+    if len(pieces) != 1:
+        raise OutlineUnusableError("The slab falls apart at a thin strip.", pieces=len(pieces))
+    return pieces[0]
+
+
+def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
+    """Ends of the boundary's segments, slab on the left of each; two arrays of shape (m, 2)."""
+    oriented = shapely.orient_polygons(polygon)
+    rings = [oriented.exterior, *oriented.interiors]
+    coords = [np.asarray(r.coords)[:, :2] for r in rings]
+    return np.concatenate([c[:-1] for c in coords]), np.concatenate([c[1:] for c in coords])
+
+
+def widths_mm(points: FloatArray, inward: FloatArray, starts: FloatArray, ends: FloatArray) -> FloatArray:
+    """Concrete's width straight ahead of boundary points, shape (n,); infinite where nothing ahead.
+
+    Parameters
+    ----------
+    points, inward
+        Places on the boundary and the unit normals into the slab, shape (n, 2) each.
+    starts, ends
+        Segments of the boundary, shape (m, 2) each.
+    """
+    side = ends - starts
+    dx = starts[None, :, 0] - points[:, None, 0]
+    dy = starts[None, :, 1] - points[:, None, 1]
+    cross = inward[:, :1] * side[None, :, 1] - inward[:, 1:] * side[None, :, 0]
+    safe = np.where(np.abs(cross) < 1e-9, np.inf, cross)
+    ahead = (dx * side[None, :, 1] - dy * side[None, :, 0]) / safe
+    along = (dx * inward[:, 1:] - dy * inward[:, :1]) / safe
+    hit = (ahead > 1e-3) & (along > -1e-9) & (along < 1.0 + 1e-9) & np.isfinite(safe)
+    return np.asarray(np.where(hit, ahead, np.inf).min(axis=1))
+
+
+def narrowest_mm(polygon: Polygon) -> float:
+    """Narrowest strip met square to any boundary segment, sampled at its ends and middle."""
+    starts, ends = segments_of(polygon)
+    side = ends - starts
+    inward = np.column_stack([-side[:, 1], side[:, 0]]) / np.linalg.norm(side, axis=1)[:, None]
+    widths = [
+        widths_mm(starts + f * side, inward, starts, ends).min() for f in (0.02, 0.25, 0.5, 0.75, 0.98)
+    ]
+    return float(min(widths))
+
+
+def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray]:
+    """Vertices (n, 2) and segments (m, 2) of the boundary and of the zones' edges, all crossings cut."""
+    if not zones:
+        starts, _ = segments_of(polygon)
+        return starts, _ring_segments(polygon)
+    snapped = [shapely.snap(z, polygon, 3.0) for z in zones]
+    edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
+    lines = shapely.node(shapely.union_all([polygon.boundary, *edges], grid_size=0.01))
+    parts = [np.asarray(line.coords)[:, :2] for line in getattr(lines, "geoms", [lines])]
+    pairs = np.concatenate([np.stack([p[:-1], p[1:]], axis=1) for p in parts])
+    vertices, index = np.unique(np.round(pairs.reshape(-1, 2), 3), axis=0, return_inverse=True)
+    segments = np.unique(np.sort(index.reshape(-1, 2), axis=1), axis=0)
+    return vertices, segments[segments[:, 0] != segments[:, 1]]
+
+
+def _ring_segments(polygon: Polygon) -> IntArray:
+    sizes = [len(r.coords) - 1 for r in (polygon.exterior, *polygon.interiors)]
+    offset, parts = 0, []
+    for size in sizes:
+        here = offset + np.arange(size)
+        parts.append(np.column_stack([here, np.roll(here, -1)]))
+        offset += size
+    return np.concatenate(parts).astype(np.intp)

@@ -1,0 +1,154 @@
+"""A plate on its rests, ready for any number of load cases, thicknesses and gaps."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from ledgerstone.strength import contact
+from ledgerstone.strength._faults import SlabTipsError
+from ledgerstone.strength._loads import Load, OwnWeight, unit_of
+from ledgerstone.strength._model import Model
+from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._supports import Stations, Support, hull_distance_mm, stations_of
+
+
+@dataclass(frozen=True, slots=True)
+class Footing:
+    """Rests of one slab: where they act, what they do to the plate, and how they give.
+
+    Parameters
+    ----------
+    stations
+        Places where the supports act.
+    rows
+        Forward substitutions of the unit reactions, shape (3 n, k).
+    rests
+        The contact problem's matrices.
+    motions
+        Three rigid motions about the slab's middle, in scaled slopes, shape (3 n, 3).
+    middle, reach
+        The point they turn about, mm, and the length that scales the slopes, mm.
+    """
+
+    stations: Stations
+    rows: FloatArray
+    rests: contact.Rests
+    motions: FloatArray
+    middle: tuple[float, float]
+    reach: float
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """Cases of one slab on one set of rests.
+
+    Parameters
+    ----------
+    u
+        Unknowns for unit ``D``, shape (3 n, k); nothing where the slab tips.
+    reactions
+        Of every station, N, up positive, shape (stations, k).
+    tips
+        For each case, how it tips, or None where it rests.
+    """
+
+    u: FloatArray
+    reactions: FloatArray
+    tips: tuple[SlabTipsError | None, ...]
+
+
+def footing_of(model: Model, supports: Sequence[Support]) -> Footing:
+    """Footing of a model on supports: one forward substitution, no factor."""
+    stations = stations_of(supports, model.mesh)
+    columns = stations.columns(model.mesh)
+    rows = model.factor.forward(columns)
+    nodes = model.mesh.nodes
+    low, high = nodes.min(axis=0), nodes.max(axis=0)
+    middle, reach = 0.5 * (low + high), 0.5 * float((high - low).max())
+    motions = model.rigid()
+    motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
+    rests = contact.rests_of(rows.T @ rows, columns.T @ motions, stations.pushes_only)
+    return Footing(
+        stations, rows, rests, motions, (float(middle[0]), float(middle[1])), reach
+    )
+
+
+def settled_cases(
+    model: Model,
+    footing: Footing,
+    cases: Sequence[Sequence[Load]],
+    *,
+    thickness_mm: float,
+    rigidity: float,
+    gaps_mm: Sequence[float] | None,
+) -> Settled:
+    """Every case settled on its rests.
+
+    Parameters
+    ----------
+    cases
+        Loads of each case; they act together.
+    thickness_mm, rigidity
+        The slab's own, mm and N·mm.
+    gaps_mm
+        How low each support lies, in the order of the supports; None puts all level.
+    """
+    units, shares = _shares(cases, thickness_mm)
+    forces, rows = model.carried(units)
+    pulls = (footing.motions.T @ forces) @ shares
+    low = np.zeros(len(footing.stations.owner))
+    if gaps_mm is not None:
+        low = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
+        low[~footing.stations.is_force] = 0.0
+    free = (footing.rows.T @ rows) @ shares - low[:, None]
+    reactions, motions, tips = _each(footing, free, pulls)
+    alive = np.array([t is None for t in tips])
+    u = model.factor.backward(rows @ (shares * alive) - footing.rows @ reactions)
+    u += footing.motions @ motions
+    return Settled(u, reactions, tips)
+
+
+def _shares(cases: Sequence[Sequence[Load]], thickness_mm: float) -> tuple[list[Load], FloatArray]:
+    """Distinct unit loads, and how much of each is in each case, shape (loads, cases)."""
+    sized = [[unit_of(load) for load in case] for case in cases]
+    units = list(dict.fromkeys(unit for case in sized for unit, _ in case))
+    place = {unit: k for k, unit in enumerate(units)}
+    shares = np.zeros((len(units), len(cases)))
+    for k, case in enumerate(sized):
+        for unit, size in case:
+            # a slab's own weight is kept for one millimetre of its thickness
+            shares[place[unit], k] += size * (thickness_mm if isinstance(unit, OwnWeight) else 1.0)
+    return units, shares
+
+
+def _each(
+    footing: Footing, free: FloatArray, pulls: FloatArray
+) -> tuple[FloatArray, FloatArray, tuple[SlabTipsError | None, ...]]:
+    count = free.shape[1]
+    reactions, motions = np.zeros_like(free), np.zeros((3, count))
+    tips: list[SlabTipsError | None] = []
+    touching = None
+    spans = footing.rests.spans
+    for k in range(count):
+        tip = _tip(footing, pulls[:, k], spans=spans)
+        tips.append(tip)
+        if tip is not None:
+            continue
+        balance = contact.settled(footing.rests, free[:, k], pulls[:, k], touching)
+        touching = balance.touching
+        reactions[:, k], motions[:, k] = balance.reactions, balance.motion
+    return reactions, motions, tuple(tips)
+
+
+def _tip(footing: Footing, pull: FloatArray, *, spans: bool) -> SlabTipsError | None:
+    if spans and contact.imbalance(footing.rests, pull) <= contact.TIPS:
+        return None
+    if abs(pull[0]) <= 1e-9 * float(np.abs(pull).max()):
+        return SlabTipsError(None, 0.0)
+    (x, y), reach = footing.middle, footing.reach
+    at = (float(x + reach * pull[1] / pull[0]), float(y + reach * pull[2] / pull[0]))
+    forces = footing.stations.places[footing.stations.is_force]
+    return SlabTipsError(at, hull_distance_mm(forces, at))

@@ -1,0 +1,156 @@
+"""How fine the mesh is at each place: the rule of design.md §4."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
+
+GROWTH = 0.3  # element size gained per millimetre of distance
+COARSEST_MM = 45.0
+ELEMENTS_ACROSS = 14.0
+ELEMENTS_IN_STRIP = 3.0
+FINEST_STRIP_MM = 12.0
+ELEMENTS_ROUND_HOLE = 24.0
+SHORTEST_STEP_MM = 2.5  # no boundary is cut finer than this, whatever comes in
+
+
+@dataclass(frozen=True, slots=True)
+class Spacing:
+    """Element size over the plane: a coarse size, finer near sources and growing away from them.
+
+    Parameters
+    ----------
+    coarse_mm
+        Size far from every source.
+    sources_mm
+        Places where the mesh is finer, shape (k, 2).
+    sizes_mm
+        Size wanted at each source, shape (k,).
+    """
+
+    coarse_mm: float
+    sources_mm: FloatArray
+    sizes_mm: FloatArray
+
+    def at(self, points: FloatArray) -> FloatArray:
+        """Element size at each of ``points`` (n, 2), shape (n,), mm."""
+        if len(self.sizes_mm) == 0:
+            return np.full(len(points), self.coarse_mm)
+        dx = points[:, :1] - self.sources_mm[None, :, 0]
+        dy = points[:, 1:] - self.sources_mm[None, :, 1]
+        wanted = np.sqrt(dx * dx + dy * dy) * GROWTH + self.sizes_mm
+        return np.asarray(np.minimum(wanted.min(axis=1), self.coarse_mm))
+
+    def scaled(self, factor: float) -> Spacing:
+        """Spacing with every size multiplied by ``factor``."""
+        return Spacing(self.coarse_mm * factor, self.sources_mm, self.sizes_mm * factor)
+
+
+def spacing_for(
+    starts: FloatArray,
+    ends: FloatArray,
+    *,
+    width_mm: float,
+    thickness_mm: float,
+    mesh_mm: float | None,
+) -> Spacing:
+    """Spacing that the rule of design.md §4 asks for.
+
+    Parameters
+    ----------
+    starts, ends
+        Ends of the boundary's segments, slab on the left, shape (m, 2) each.
+    width_mm
+        Shorter side of the smallest upright rectangle around the slab.
+    thickness_mm
+        Slab's thickness; corners that turn inward are meshed at half of it.
+    mesh_mm
+        Coarse size wanted instead of the rule's, or None.
+    """
+    rule = min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
+    coarse = rule if mesh_mm is None else mesh_mm
+    strips = _strip_sources(starts, ends, coarse)
+    corners = _corner_sources(starts, ends, thickness_mm)
+    places = np.concatenate([strips[0], corners[0]])
+    sizes = np.concatenate([strips[1], corners[1]]) * (coarse / rule if coarse < rule else 1.0)
+    fine = sizes < coarse
+    return Spacing(coarse, *_thinned(places[fine], sizes[fine]))
+
+
+def _strip_sources(starts: FloatArray, ends: FloatArray, coarse: float) -> tuple[FloatArray, FloatArray]:
+    """Places along the boundary where a strip is narrow, and a third of its width."""
+    side = ends - starts
+    length = np.linalg.norm(side, axis=1)
+    inward = np.column_stack([-side[:, 1], side[:, 0]]) / length[:, None]
+    counts = np.clip(np.ceil(length / (0.7 * coarse)), 1, 80).astype(int)
+    owner = np.repeat(np.arange(len(starts)), counts)
+    step = np.concatenate([(np.arange(c) + 0.5) / c for c in counts])
+    places = starts[owner] + step[:, None] * side[owner]
+    width = widths_mm(places, inward[owner], starts, ends)
+    sizes = np.maximum(width / ELEMENTS_IN_STRIP, FINEST_STRIP_MM)
+    finite = np.isfinite(width)
+    feet = places[finite] + inward[owner][finite] * width[finite, None]
+    return np.concatenate([places, feet]), np.concatenate([sizes, sizes[finite]])
+
+
+def _corner_sources(
+    starts: FloatArray, ends: FloatArray, thickness_mm: float
+) -> tuple[FloatArray, FloatArray]:
+    """Corners that turn inward, and the size wanted at each.
+
+    A corner turning more than 50 degrees gets half the thickness (not under 12 mm); a vertex of a
+    curve gets what puts twenty-four elements round its circle.
+    """
+    order = {tuple(end): k for k, end in enumerate(np.round(ends, 6).tolist())}
+    before = np.array([order.get(tuple(p), -1) for p in np.round(starts, 6).tolist()])
+    known = before >= 0
+    u = (ends - starts)[before]
+    v = ends - starts
+    cross = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+    turn = np.arctan2(cross, np.einsum("ij,ij->i", u, v))
+    radius = 0.5 * (np.linalg.norm(u, axis=1) + np.linalg.norm(v, axis=1)) / np.maximum(-turn, 1e-3)
+    half = max(thickness_mm / 2.0, FINEST_STRIP_MM)
+    curve = np.maximum(2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, FINEST_STRIP_MM)
+    sizes = np.where(turn < -0.87, half, curve)
+    inward_turn = known & (turn < -0.02)
+    return starts[inward_turn], sizes[inward_turn]
+
+
+def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """Sources without those that a finer or equal one nearby already covers."""
+    if len(sizes) == 0:
+        return places, sizes
+    cell = np.floor(places / np.maximum(0.5 * sizes.min(), 1.0)).astype(np.int64)
+    order = np.lexsort((places[:, 1], places[:, 0], sizes))
+    _, first = np.unique(cell[order], axis=0, return_index=True)
+    kept = order[np.sort(first)]
+    return places[kept], sizes[kept]
+
+
+def divided(
+    vertices: FloatArray, segments: IntArray, spacing: Spacing
+) -> tuple[FloatArray, IntArray]:
+    """Boundary cut into steps of the wanted size; the first points are ``vertices`` unchanged."""
+    starts, ends = vertices[segments[:, 0]], vertices[segments[:, 1]]
+    length = np.linalg.norm(ends - starts, axis=1)
+    samples = np.linspace(0.0, 1.0, 17)
+    places = starts[:, None] + samples[None, :, None] * (ends - starts)[:, None]
+    sizes = spacing.at(places.reshape(-1, 2)).reshape(len(segments), -1)
+    rate = length[:, None] / np.maximum(sizes, SHORTEST_STEP_MM)
+    done = np.concatenate(
+        [np.zeros((len(segments), 1)), np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 16.0, axis=1)],
+        axis=1,
+    )
+    points, cut, total = [vertices], [], len(vertices)
+    for (a, b), along in zip(segments.tolist(), done, strict=True):
+        count = max(1, int(math.ceil(along[-1] - 0.15)))
+        steps = np.interp(np.arange(1, count) / count * along[-1], along, samples)
+        points.append(vertices[a] + steps[:, None] * (vertices[b] - vertices[a]))
+        chain = [a, *range(total, total + count - 1), b]
+        cut.extend(zip(chain, chain[1:], strict=False))
+        total += count - 1
+    return np.concatenate(points), np.array(cut, dtype=np.intp)

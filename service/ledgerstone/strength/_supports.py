@@ -1,0 +1,232 @@
+"""What carries a slab, cut into stations: places where the slab is held or pushed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely.geometry import LineString, MultiPoint, Polygon
+
+from ledgerstone.strength._element import deflection_row
+from ledgerstone.strength._faults import OffTheSlabError
+from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength.mesh import Mesh
+
+STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
+CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
+MOST_STATIONS_AREA = 120
+REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
+
+
+@dataclass(frozen=True, slots=True)
+class LineSupport:
+    """Support along a line of straight pieces; it pushes only, unless it holds down.
+
+    Parameters
+    ----------
+    points
+        Corners of the line, mm.
+    clamped
+        Whether the slab can neither lift nor turn there.
+    holds_down
+        Whether the slab cannot lift there.
+    """
+
+    points: tuple[tuple[float, float], ...]
+    clamped: bool = False
+    holds_down: bool = False
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "points", tuple((float(x), float(y)) for x, y in self.points))
+
+
+@dataclass(frozen=True, slots=True)
+class PointSupport:
+    """Support at a point, mm; it pushes only, unless it holds down."""
+
+    x: float
+    y: float
+    holds_down: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class AreaSupport:
+    """Support over an area, mm; it pushes only, unless it holds down."""
+
+    polygon: Polygon
+    holds_down: bool = False
+
+
+Support = LineSupport | PointSupport | AreaSupport
+
+
+@dataclass(frozen=True, slots=True)
+class Stations:
+    """Places where supports act on the mesh, one row for each reaction.
+
+    Parameters
+    ----------
+    places
+        Where each reaction acts, mm, shape (k, 2).
+    owner
+        Which support it belongs to, shape (k,).
+    pushes_only
+        Whether it can only push, shape (k,).
+    is_force
+        Whether it is a force (a clamp's turning reactions are not), shape (k,).
+    triangle, row
+        Triangle it acts on and its nine weights there, shapes (k,) and (k, 9).
+    """
+
+    places: FloatArray
+    owner: IntArray
+    pushes_only: NDArray[np.bool_]
+    is_force: NDArray[np.bool_]
+    triangle: IntArray
+    row: FloatArray
+
+    def columns(self, mesh: Mesh) -> FloatArray:
+        """Unit reactions as forces on the unknowns, shape (3 n, k)."""
+        columns = np.zeros((3 * len(mesh.nodes), len(self.owner)), order="F")
+        unknowns = (3 * mesh.triangles[self.triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
+        np.add.at(columns, (unknowns, np.arange(len(self.owner))[:, None]), self.row)
+        return columns
+
+
+def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
+    """Stations of all supports, in the order given.
+
+    Raises
+    ------
+    OffTheSlabError
+        If no part of a support meets the slab.
+    """
+    parts = [_stations(s, k, mesh) for k, s in enumerate(supports)]
+    fields = ("places", "owner", "pushes_only", "is_force", "triangle", "row")
+    return Stations(*(np.concatenate([getattr(p, f) for p in parts]) for f in fields))
+
+
+def _stations(support: Support, owner: int, mesh: Mesh) -> Stations:
+    clamped = isinstance(support, LineSupport) and support.clamped
+    places = _places(support, mesh)
+    triangle, share, moved = mesh.nearest(places)
+    on = moved <= REACH_MM
+    if not on.any():
+        raise OffTheSlabError("rest", (float(places[0, 0]), float(places[0, 1])))
+    places, triangle, share = places[on], triangle[on], share[on]
+    rows = [deflection_row(mesh.nodes[mesh.triangles[triangle]], share)]
+    if clamped:
+        rows += [_slope_rows(share, 1), _slope_rows(share, 2)]
+    count, kinds = len(places), len(rows)
+    return Stations(
+        places=np.tile(places, (kinds, 1)),
+        owner=np.full(count * kinds, owner, dtype=np.intp),
+        pushes_only=np.full(count * kinds, not (clamped or support.holds_down)),
+        is_force=np.repeat(np.arange(kinds) == 0, count),
+        triangle=np.tile(triangle, kinds),
+        row=np.concatenate(rows),
+    )
+
+
+def _slope_rows(share: FloatArray, unknown: int) -> FloatArray:
+    rows = np.zeros((len(share), 9))
+    rows[:, unknown::3] = share
+    return rows
+
+
+def _places(support: Support, mesh: Mesh) -> FloatArray:
+    match support:
+        case PointSupport(x=x, y=y):
+            return np.array([[x, y]])
+        case LineSupport():
+            return _line_places(support, mesh)
+        case AreaSupport(polygon=polygon):
+            return _area_places(polygon, mesh)
+
+
+def _line_places(support: LineSupport, mesh: Mesh) -> FloatArray:
+    """Nodes on the line where it has them, filled up where it has none."""
+    line = LineString(support.points) if len(support.points) > 1 else None
+    if line is None or line.length < 1.0:
+        return np.array(support.points[:1])
+    met = line.intersection(mesh.polygon.buffer(REACH_MM / 2.0))
+    pieces = [p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty]
+    if not pieces:
+        return np.array(support.points[:1])
+    bilateral = support.clamped or support.holds_down
+    step = mesh.coarse_mm * (1.0 if bilateral else STATION_SHARE)
+    nearest = 0.02 if bilateral else CLOSEST_SHARE
+    return np.concatenate([_along(piece, mesh, step, nearest * step) for piece in pieces])
+
+
+def _along(line: LineString, mesh: Mesh, step: float, closest: float) -> FloatArray:
+    corners = np.asarray(line.coords)[:, :2]
+    kept: list[FloatArray] = []
+    for a, b in zip(corners[:-1], corners[1:], strict=True):
+        length = float(np.hypot(*(b - a)))
+        along = np.concatenate([[0.0], _nodes_on(mesh, a, b, length), [length]])
+        along = _filled(_spaced(along, min(closest, 0.5 * length)), step)
+        places = a + (along / length)[:, None] * (b - a)
+        same = bool(kept) and np.allclose(kept[-1][-1], places[0], atol=1e-6)
+        kept.append(places[1:] if same else places)
+    places = np.concatenate(kept)
+    closed = len(places) > 2 and np.allclose(places[0], places[-1], atol=1e-6)
+    return places[:-1] if closed else places
+
+
+def _nodes_on(mesh: Mesh, a: FloatArray, b: FloatArray, length: float) -> FloatArray:
+    """Distances from ``a`` of the mesh's nodes that lie on the line from ``a`` to ``b``."""
+    unit = (b - a) / length
+    away = mesh.nodes - a
+    along = away @ unit
+    off = np.abs(away[:, 0] * unit[1] - away[:, 1] * unit[0])
+    return np.sort(along[(off < 0.01) & (along > 0.01) & (along < length - 0.01)])
+
+
+def _spaced(along: FloatArray, closest: float) -> FloatArray:
+    """Distances without those nearer than ``closest`` to the last one kept; both ends stay."""
+    kept = [float(along[0])]
+    for here in along[1:-1].tolist():
+        if here - kept[-1] >= closest and along[-1] - here >= closest:
+            kept.append(here)
+    return np.array([*kept, float(along[-1])])
+
+
+def _filled(along: FloatArray, step: float) -> FloatArray:
+    parts = [
+        np.linspace(a, b, max(1, round((b - a) / step)), endpoint=False)
+        for a, b in zip(along[:-1].tolist(), along[1:].tolist(), strict=True)
+    ]
+    return np.concatenate([*parts, along[-1:]])
+
+
+def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
+    """Grid over the part of an area that meets the slab, its corners among the places."""
+    met = polygon.intersection(mesh.polygon.buffer(0.01))
+    if met.is_empty or met.area < 1e-6:
+        near = shapely.ops.nearest_points(mesh.polygon, polygon)[1]
+        return np.array([[near.x, near.y]])
+    step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MOST_STATIONS_AREA)))
+    x0, y0, x1, y1 = met.bounds
+    nx, ny = (max(2, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
+    gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
+    grid = np.column_stack([gx.ravel(), gy.ravel()])
+    grid = grid[shapely.intersects_xy(met.buffer(1e-6), grid[:, 0], grid[:, 1])]
+    corners = shapely.get_coordinates(met.simplify(5.0))
+    return _apart(np.concatenate([corners, grid]), 0.45 * min(step, x1 - x0, y1 - y0))
+
+
+def _apart(places: FloatArray, closest: float) -> FloatArray:
+    kept: list[FloatArray] = []
+    for place in places:
+        if not kept or np.hypot(*(np.array(kept) - place).T).min() > closest:
+            kept.append(place)
+    return np.array(kept)
+
+
+def hull_distance_mm(places: FloatArray, point: tuple[float, float]) -> float:
+    """How far a point lies outside the hull of places (k, 2), mm."""
+    return float(MultiPoint(places).convex_hull.distance(shapely.Point(point)))

@@ -1,0 +1,232 @@
+"""Rests push and never pull: reactions of a slab lying loose on them.
+
+The slab's own flexibility between the rests is ``F`` (deflection at rest i for a unit force at
+rest j, three nodes pinned). The unknowns are the reactions ``r`` and three rigid motions ``a``:
+
+    minimise  r'F r / 2 - r'(d - g)   with  R'r = b,  r >= 0 where the rest only pushes
+
+``d`` is what the loads alone would do at the rests, ``g`` how low each rest lies, ``R`` each
+reaction's pull on the rigid motions and ``b`` the loads'. The multipliers of ``R'r = b`` are ``a``.
+
+Source
+------
+Nocedal and Wright, *Numerical Optimization*, ch. 16 (active sets for a convex quadratic); Lawson
+and Hanson, *Solving Least Squares Problems*, ch. 23 (the starting point). From memory.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.linalg import LinAlgError, cho_factor, cho_solve, cholesky, solve_triangular
+from scipy.optimize import nnls
+
+from ledgerstone.strength._faults import ContactNotSettledError
+from ledgerstone.strength._outline import FloatArray
+
+BoolArray = NDArray[np.bool_]
+RIDGE = 1e-11  # of the mean flexibility: makes rests that coincide share, and changes nothing else
+TIPS = 1e-7  # of the load: out-of-balance that no push can mend
+PULLS = 1e-10  # of the load: reaction still called a push
+OPENS = 1e-8  # of the largest deflection: overlap still called contact
+BALANCE = 1e-8
+WARM_ROUNDS = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Rests:
+    """Flexibility of a slab at its rests, made ready for any number of cases.
+
+    Parameters
+    ----------
+    flexibility
+        ``F`` with the rigid motions stiffened: positive definite, shape (k, k).
+    rigid
+        ``R`` in scaled coordinates, shape (k, 3).
+    pushes_only
+        Shape (k,).
+    """
+
+    flexibility: FloatArray
+    rigid: FloatArray
+    pushes_only: BoolArray
+    stiffening: float
+
+    @property
+    def spans(self) -> bool:
+        """Whether the rests hold all three rigid motions."""
+        size = np.linalg.svd(self.rigid, compute_uv=False)
+        return bool(len(size) == 3 and size[-1] > 1e-6 * max(size[0], 1e-30))
+
+
+@dataclass(frozen=True, slots=True)
+class Balance:
+    """Reactions (k,) and rigid motions (3,) of one case, and which rests are in touch (k,)."""
+
+    reactions: FloatArray
+    motion: FloatArray
+    touching: BoolArray
+
+
+def rests_of(flexibility: FloatArray, rigid: FloatArray, pushes_only: BoolArray) -> Rests:
+    """Rests from their flexibility ``F`` (k, k) and their pull on the rigid motions ``R`` (k, 3)."""
+    mean = float(np.trace(flexibility)) / max(len(flexibility), 1)
+    stiffening = mean if mean > 0.0 else 1.0
+    ready = flexibility + stiffening * (rigid @ rigid.T) + RIDGE * stiffening * np.eye(len(rigid))
+    return Rests(ready, rigid, pushes_only, stiffening)
+
+
+def imbalance(rests: Rests, pull: FloatArray) -> float:
+    """Part of the loads ``pull`` (3,) that no allowed reactions can hold, over the whole of it.
+
+    This is the hull test: nothing is left over just where the resultant lies in the rests' hull.
+    """
+    both = rests.rigid[~rests.pushes_only]
+    columns = np.concatenate([rests.rigid, -both]).T
+    _, left = nnls(columns, pull)
+    return float(left) / max(float(np.linalg.norm(pull)), 1e-300)
+
+
+def settled(
+    rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray | None = None
+) -> Balance:
+    """Reactions and rigid motions under one load.
+
+    Parameters
+    ----------
+    free
+        ``d - g``: deflection of the pinned slab at each rest, less the rest's gap, shape (k,).
+    pull
+        ``b``, shape (3,).
+    start
+        Rests that touched in a case like this one; None starts from non-negative least squares.
+
+    Raises
+    ------
+    ContactNotSettledError
+        If equilibrium, the signs of the reactions or the gaps are not met in the end.
+    """
+    found = None if start is None else _pivoted(rests, free, pull, start)
+    if found is None:
+        found = _from_least_squares(rests, free, pull)
+    _assert_settled(rests, free, pull, found)
+    return found
+
+
+def _solved(rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray) -> Balance:
+    """Balance with exactly the given rests in touch."""
+    at = np.flatnonzero(touching)
+    R = rests.rigid[at]
+    F = rests.flexibility[np.ix_(at, at)]
+    d = free[at] + rests.stiffening * (R @ pull)
+    factor = cho_factor(F, lower=True, overwrite_a=True, check_finite=False)
+    both = cho_solve(factor, np.column_stack([d, R]), check_finite=False)
+    S = R.T @ both[:, 1:]
+    motion = np.linalg.lstsq(S, pull - R.T @ both[:, 0], rcond=1e-13)[0]
+    reactions = np.zeros(len(free))
+    reactions[at] = both[:, 0] + both[:, 1:] @ motion
+    return Balance(reactions, motion, touching)
+
+
+def _overlap(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> FloatArray:
+    """Deflection at each rest less its gap, shape (k,): positive where the slab sinks into it."""
+    raised = rests.flexibility @ balance.reactions
+    pushed = rests.rigid @ (rests.stiffening * pull + balance.motion)
+    return np.asarray(free - raised + pushed)
+
+
+def _tolerances(free: FloatArray, pull: FloatArray, rests: Rests) -> tuple[float, float]:
+    load = float(np.abs(pull).max())
+    return PULLS * load, OPENS * (float(np.abs(free).max()) + rests.stiffening * load)
+
+
+def _pivoted(
+    rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray
+) -> Balance | None:
+    """Balance by exchanging all offending rests at once; None where that does not settle soon."""
+    pulls, opens = _tolerances(free, pull, rests)
+    touching = start | ~rests.pushes_only
+    for _ in range(WARM_ROUNDS):
+        if touching.sum() < 3:
+            return None
+        try:
+            balance = _solved(rests, free, pull, touching)
+        except LinAlgError:
+            return None
+        gone = touching & rests.pushes_only & (balance.reactions < -pulls)
+        back = ~touching & (_overlap(rests, free, pull, balance) > opens)
+        if not (gone.any() or back.any()):
+            return _clean(balance)
+        touching = (touching & ~gone) | back
+    return None
+
+
+def _clean(balance: Balance) -> Balance:
+    return balance
+
+
+def _from_least_squares(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
+    """Balance by a primal active set begun at the non-negative least-squares point."""
+    pulls, opens = _tolerances(free, pull, rests)
+    reactions = _starting_point(rests, free, pull)
+    touching = (reactions > pulls) | ~rests.pushes_only
+    for _ in range(4 * len(free) + 20):
+        balance = _solved(rests, free, pull, touching)
+        falling = touching & rests.pushes_only & (balance.reactions < -pulls)
+        if falling.any():
+            reactions, touching = _step(reactions, balance.reactions, touching, falling)
+            continue
+        reactions = balance.reactions
+        sunk = np.where(touching, -np.inf, _overlap(rests, free, pull, balance))
+        worst = int(np.argmax(sunk))
+        if sunk[worst] <= opens:
+            return balance
+        touching = touching.copy()
+        touching[worst] = True
+    raise ContactNotSettledError("iterations", 4.0 * len(free) + 20.0)
+
+
+def _step(
+    here: FloatArray, there: FloatArray, touching: BoolArray, falling: BoolArray
+) -> tuple[FloatArray, BoolArray]:
+    """Move towards ``there`` until the first reaction reaches nothing, and let that rest go."""
+    at = np.flatnonzero(falling)
+    share = np.maximum(here[at], 0.0) / (np.maximum(here[at], 0.0) - there[at])
+    first = int(np.argmin(share))
+    moved = here + share[first] * (there - here)
+    moved[at[first]] = 0.0
+    left = touching.copy()
+    left[at[first]] = False
+    return moved, left
+
+
+def _starting_point(rests: Rests, free: FloatArray, pull: FloatArray) -> FloatArray:
+    """Reactions near the answer that balance the load: non-negative least squares, (k,)."""
+    lower = cholesky(rests.flexibility, lower=True, check_finite=False)
+    wanted = free + rests.stiffening * (rests.rigid @ pull)
+    target = solve_triangular(lower, wanted, lower=True, check_finite=False)
+    heavy = 1e3 * float(np.sqrt(rests.stiffening))
+    rows = np.concatenate([lower.T, heavy * rests.rigid.T])
+    right = np.concatenate([target, heavy * pull])
+    both = ~rests.pushes_only
+    columns = np.column_stack([rows, -rows[:, both]])
+    found, _ = nnls(columns, right, maxiter=30 * columns.shape[1])
+    reactions = found[: len(free)].copy()
+    reactions[both] -= found[len(free) :]
+    return np.asarray(reactions)
+
+
+def _assert_settled(rests: Rests, free: FloatArray, pull: FloatArray, found: Balance) -> None:
+    load = max(float(np.abs(pull).max()), 1e-300)
+    off = float(np.abs(rests.rigid.T @ found.reactions - pull).max()) / load
+    if not off <= BALANCE:
+        raise ContactNotSettledError("equilibrium", off)
+    least = float(found.reactions[rests.pushes_only].min(initial=0.0)) / load
+    if least < -BALANCE:
+        raise ContactNotSettledError("reactions", least)
+    _, opens = _tolerances(free, pull, rests)
+    sunk = float(_overlap(rests, free, pull, found)[rests.pushes_only].max(initial=0.0))
+    if sunk > 10.0 * opens:
+        raise ContactNotSettledError("gaps", sunk)

@@ -1,0 +1,161 @@
+"""Triangles over any slab, with every edge of its boundary kept."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from scipy.spatial import Delaunay
+from shapely.geometry import Polygon
+
+from ledgerstone.strength import _outline, _refine
+from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._spacing import Spacing, divided, spacing_for
+
+MOST_NODES = 2000  # three unknowns each: design.md §4
+MOST_NODES_ASKED = 40_000  # where the caller names the element size
+ROUNDS_OF_SMOOTHING = 3
+
+
+def _cross(u: FloatArray, v: FloatArray) -> FloatArray:
+    return np.asarray(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
+
+
+@dataclass(frozen=True, slots=True)
+class Mesh:
+    """Triangles over a slab.
+
+    Parameters
+    ----------
+    nodes
+        Places of the nodes, mm, shape (n, 2).
+    triangles
+        Node numbers, anticlockwise, shape (m, 3).
+    steps
+        Node numbers of every step of the boundary and of the zones' edges, shape (s, 2).
+    polygon
+        The outline that was meshed, after small corners and holes were made plain.
+    coarse_mm
+        Element size far from everything.
+    """
+
+    nodes: FloatArray
+    triangles: IntArray
+    steps: IntArray
+    polygon: Polygon
+    coarse_mm: float
+    _whole: Delaunay
+    _triangle_of: IntArray
+
+    def located(self, points: FloatArray) -> tuple[IntArray, FloatArray]:
+        """Triangle that holds each of ``points`` (k, 2), and area coordinates in it (k, 3).
+
+        The triangle is -1 where a point lies outside the mesh.
+        """
+        points = np.asarray(points, dtype=float).reshape(-1, 2)
+        simplex = self._whole.find_simplex(points, tol=1e-9)
+        triangle = np.where(simplex >= 0, self._triangle_of[simplex], -1)
+        return triangle, self.shares(triangle, points)
+
+    def shares(self, triangle: IntArray, points: FloatArray) -> FloatArray:
+        """Area coordinates of ``points`` (k, 2) in the given triangles (k,), shape (k, 3)."""
+        a, b, c = (self.nodes[self.triangles[triangle, k]] for k in range(3))
+        twice = _cross(b - a, c - a)
+        second = _cross(points - a, c - a) / twice
+        third = _cross(b - a, points - a) / twice
+        return np.column_stack([1.0 - second - third, second, third])
+
+    def nearest(self, points: FloatArray) -> tuple[IntArray, FloatArray, FloatArray]:
+        """Like ``located``, with places just outside moved on to the mesh, and the distance moved."""
+        points = np.asarray(points, dtype=float).reshape(-1, 2)
+        triangle, share = self.located(points)
+        moved = np.zeros(len(points))
+        every = np.arange(len(self.triangles))
+        for k in np.flatnonzero(triangle < 0).tolist():
+            clipped = np.clip(self.shares(every, np.broadcast_to(points[k], (len(every), 2))), 0, None)
+            clipped /= clipped.sum(axis=1, keepdims=True)
+            places = np.einsum("mk,mki->mi", clipped, self.nodes[self.triangles])
+            distance = np.hypot(*(places - points[k]).T)
+            best = int(np.argmin(distance))
+            triangle[k], share[k], moved[k] = best, clipped[best], distance[best]
+        return triangle, share, moved
+
+    def smallest_angle_degrees(self) -> float:
+        """Smallest angle of any triangle."""
+        sides = [self.nodes[self.triangles[:, k]] for k in range(3)]
+        smallest = 180.0
+        for k in range(3):
+            u = sides[(k + 1) % 3] - sides[k]
+            v = sides[(k + 2) % 3] - sides[k]
+            cross = np.abs(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
+            angle = np.degrees(np.arctan2(cross, np.einsum("ij,ij->i", u, v)))
+            smallest = min(smallest, float(angle.min()))
+        return smallest
+
+
+def mesh_of(
+    outline: Polygon,
+    *,
+    thickness_mm: float,
+    mesh_mm: float | None = None,
+    zones: Sequence[Polygon] = (),
+) -> Mesh:
+    """Mesh of a slab, the same for the same input, of at most about 2000 nodes.
+
+    Parameters
+    ----------
+    outline
+        Slab in plan with its openings, mm.
+    thickness_mm
+        Thickness; corners that turn inward are meshed at half of it.
+    mesh_mm
+        Coarse element size; None takes the rule of design.md §4.
+    zones
+        Areas whose edges must be edges of triangles.
+
+    Raises
+    ------
+    OutlineUnusableError
+        If the outline is no single piece, or cannot be covered by triangles.
+    """
+    polygon = _outline.tidied(outline)
+    shapely.prepare(polygon)
+    vertices, segments = _outline.noded(polygon, list(zones))
+    x0, y0, x1, y1 = polygon.bounds
+    spacing = spacing_for(
+        *_outline.segments_of(polygon),
+        width_mm=min(x1 - x0, y1 - y0),
+        thickness_mm=thickness_mm,
+        mesh_mm=mesh_mm,
+    )
+    most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
+    mesh = _meshed(polygon, vertices, segments, spacing)
+    for _ in range(4):
+        if len(mesh.nodes) <= most:
+            break
+        spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 0.5)
+        mesh = _meshed(polygon, vertices, segments, spacing)
+    return mesh
+
+
+def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing: Spacing) -> Mesh:
+    border, cut = divided(vertices, segments, spacing)
+    starts, ends = border[cut[:, 0]], border[cut[:, 1]]
+    inner = _refine.clear_of(
+        _refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED
+    )
+    for round_no in range(ROUNDS_OF_SMOOTHING):
+        nodes = np.concatenate([border, inner])
+        triangles, _ = _refine.triangles_of(_refine.delaunay_of(nodes), polygon)
+        if round_no == 0:
+            inner = _refine.uncrowded(nodes, triangles, len(border), spacing)
+            nodes = np.concatenate([border, inner])
+            triangles, _ = _refine.triangles_of(_refine.delaunay_of(nodes), polygon)
+        inner = _refine.smoothed(nodes, triangles, len(border), starts, ends)
+    whole, cut = _refine.recovered(polygon, border, cut, inner)
+    triangles, triangle_of = _refine.triangles_of(whole, polygon)
+    return Mesh(
+        whole.points, triangles, cut, polygon, spacing.coarse_mm, whole, triangle_of
+    )
