@@ -22,18 +22,6 @@ def corner_moments(model: Model, u: FloatArray) -> FloatArray:
     return np.asarray(found.reshape(count, 3, 3, -1))
 
 
-def nodal_moments(model: Model, corner: FloatArray) -> FloatArray:
-    """Moments at the nodes, shape (n, 3): means of the triangles around, by area."""
-    count = len(model.mesh.nodes)
-    weight = np.repeat(model.elements.area, 3)
-    node = model.mesh.triangles.ravel()
-    total = np.bincount(node, weight, count)
-    rows = corner.reshape(-1, 3)
-    return np.column_stack([np.bincount(node, weight * rows[:, k], count) for k in range(3)]) / (
-        total[:, None]
-    )
-
-
 def averaged_stress(
     model: Model, averaging: Averaging, u: FloatArray, thickness_mm: float
 ) -> tuple[FloatArray, FloatArray]:

@@ -16,7 +16,7 @@ from functools import cached_property
 import numpy as np
 from shapely.geometry import Polygon
 
-from ledgerstone.strength import _rested, _stress
+from ledgerstone.strength import _recovery, _rested, _stress
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._faults import OffTheSlabError, SlabTipsError
 from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
@@ -287,17 +287,13 @@ class Answer:
         return float(row[0] @ self._u[unknowns]) / self._plate.rigidity_nmm
 
     @cached_property
-    def _nodal(self) -> FloatArray:
-        model = self._plate.model
-        corner = _stress.corner_moments(model, self._u[:, None])
-        return _stress.nodal_moments(model, corner[..., 0])
+    def _corner(self) -> FloatArray:
+        return _stress.corner_moments(self._plate.model, self._u[:, None])[..., 0]
 
     def moments_at(self, x: float, y: float) -> tuple[float, float, float]:
         """Moments ``(mx, my, mxy)`` at a place, N·mm/mm; ``mx`` bends the slab along x."""
         triangle, share = self._located(x, y)
-        nodes = self._plate.model.mesh.triangles[triangle]
-        mx, my, mxy = (share[0] @ self._nodal[nodes]).tolist()
-        return mx, my, mxy
+        return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
 
     def principal_at(self, x: float, y: float) -> tuple[float, float]:
         """Larger and smaller principal moment at a place, N·mm/mm."""
