@@ -1,11 +1,12 @@
 """Where each key of a TOML text stands: its path, such as ``("palette", 1, "name")``, to its line.
 
-The text has already passed ``tomllib``, so this reader only needs to find its way: it never judges.
+``tomllib`` judges the text; this reader only finds its way, and always comes to the end.
 """
 
 from __future__ import annotations
 
 from bisect import bisect_right
+from contextlib import suppress
 
 Path = tuple[str | int, ...]
 
@@ -29,7 +30,8 @@ class KeyLines:
         self._lines: dict[Path, int] = {}
         self._tables: dict[Path, int] = {}  # how many times each [[name]] has stood
         self.last_statement = 1  # the line on which the last statement begins
-        self._document()
+        with suppress(RecursionError):  # as deep as the parser goes; the lines found so far do
+            self._document()
 
     def line(self, path: Path) -> int:
         """Line of the key, else of the nearest table around it; 0 where none is written."""

@@ -5,18 +5,16 @@ from __future__ import annotations
 import dataclasses
 import hashlib
 import json
-import re
-import tomllib
 from collections.abc import Iterable
 from decimal import Decimal
 from pathlib import Path
-from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.workshop import lines, values
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import loaded
+from ledgerstone.workshop.syntax import tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
 LARGEST_FILE_BYTES = 1_000_000
@@ -58,7 +56,7 @@ def read_profile(text: str) -> Workshop:
     ProfileError
         With every fault, sorted by line. Where the text is not TOML, with that alone.
     """
-    profile = loaded(_toml(text))
+    profile = loaded(tables(text))
     found = [*profile.found, *inconsistencies(profile.sections)]
     if profile.workshop is None or found:
         raise ProfileError(_faults(found, lines.KeyLines(text)))
@@ -106,28 +104,8 @@ def _content(path: Path) -> bytes:
     except FileNotFoundError:
         raise _whole_file("there is no such file. Check its name and folder.") from None
     except (OSError, ValueError) as reason:
-        raise _whole_file(f"the file cannot be read: {reason}.") from reason
+        why = getattr(reason, "strerror", None) or reason
+        raise _whole_file(f"the file cannot be read: {why}.") from reason
     if len(content) > LARGEST_FILE_BYTES:
         raise _whole_file("the file is larger than 1 MB, which no profile is.")
     return content
-
-
-def _toml(text: str) -> dict[str, Any]:
-    """Parse TOML with exact decimals."""
-    try:
-        return tomllib.loads(text, parse_float=Decimal)
-    except RecursionError:
-        raise _whole_file("lists or tables stand too deep inside one another.") from None
-    except ValueError as reason:
-        raise ProfileError((_syntax_fault(str(reason), text),)) from reason
-
-
-def _syntax_fault(message: str, text: str) -> ProfileFault:
-    """Return the fault of a text that is not TOML, on the line that the parser names."""
-    place = re.search(r" \(at line (\d+), column (\d+)\)$", message)
-    if place:
-        reason = f"{message[: place.start()]}, at character {place[2]}"
-        return ProfileFault(int(place[1]), "", f"this line is not TOML: {reason}.")
-    reason = message.removesuffix(" (at end of document)")
-    line = lines.KeyLines(text).last_statement if reason != message else 0
-    return ProfileFault(line, "", f"what begins here is not TOML: {reason}.")

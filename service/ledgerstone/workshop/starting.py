@@ -98,7 +98,8 @@ class _Writer:
         if (record, f.name) not in self._said:
             if record is Workshop:
                 yield ""
-            yield f"# {_comment(f)}"
+            about = _comment(f)
+            yield f"# {about[0].upper()}{about[1:]}."
 
     def _key(
         self, record: type, f: dataclasses.Field[Any], hint: object, value: object | None

@@ -1,0 +1,24 @@
+"""Checks across a profile's keys, each on the sections that read well.
+
+A check is a generator whose parameters are named for the sections it looks at; it runs when all of
+them are there, and yields ``(path, sentence)`` for everything that does not agree.
+"""
+
+from __future__ import annotations
+
+import inspect
+from collections.abc import Mapping
+from typing import Any
+
+from ledgerstone.workshop.consistency import making, trading
+from ledgerstone.workshop.consistency.shared import Found
+
+__all__ = ["inconsistencies"]
+
+
+def inconsistencies(sections: Mapping[str, Any]) -> Found:
+    """Yield what does not agree among the sections that are there."""
+    for check in (*making.CHECKS, *trading.CHECKS):
+        needs = inspect.signature(check).parameters
+        if all(name in sections for name in needs):
+            yield from check(**{name: sections[name] for name in needs})

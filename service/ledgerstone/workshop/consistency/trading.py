@@ -1,0 +1,114 @@
+"""Checks across a profile's keys on who the workshop is, its money, places and days."""
+
+from __future__ import annotations
+
+import re
+import zoneinfo
+from collections.abc import Callable, Sequence
+
+import holidays
+
+from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
+from ledgerstone.workshop.lines import Path
+from ledgerstone.workshop.records import Area, Calendar, Identity, Offer, Tax, Web
+from ledgerstone.workshop.values import nearest
+
+
+def _place_known(workshop: Identity) -> Found:
+    countries = holidays.list_supported_countries(include_aliases=True)
+    if workshop.country not in countries:
+        says = f'no public holidays are known for "{workshop.country}". Write two letters, like GB.'
+        yield ("workshop", "country"), says
+        return
+    regions = tuple(countries[workshop.country])
+    if regions and workshop.region not in regions:
+        near = nearest(workshop.region.upper(), regions)
+        says = f'"{workshop.region}" is not a region of {workshop.country}. {near}'
+        yield ("workshop", "region"), says.strip()
+
+
+def _clock_known(workshop: Identity) -> Found:
+    known = zoneinfo.available_timezones()
+    if workshop.timezone not in known:
+        near = nearest(workshop.timezone, tuple(sorted(known)))
+        says = f'"{workshop.timezone}" is no time zone known here. Write it like Europe/London.'
+        yield ("workshop", "timezone"), f"{says} {near}".strip()
+
+
+def _currency_letters(workshop: Identity) -> Found:
+    if not re.fullmatch("[A-Z]{3}", workshop.currency):
+        yield ("workshop", "currency"), "this is three capital letters, like GBP."
+
+
+def _email_shape(workshop: Identity) -> Found:
+    if not re.fullmatch(r"[^@\s]+@[^@\s]+\.[^@\s.]+", workshop.email):
+        yield ("workshop", "email"), "this is one email address, like hello@example.com."
+
+
+def _tax_rate(tax: Tax) -> Found:
+    if tax.registered and tax.percent == 0:
+        says = "a registered workshop has a rate. Write it, or registered = false."
+        yield ("tax", "percent"), says
+
+
+def _step_and_smallest(offer: Offer) -> Found:
+    if offer.smallest_order and offer.round_to > offer.smallest_order:
+        yield ("offer", "round_to"), "this is more than smallest_order."
+
+
+def _areas(areas: Sequence[Area]) -> Found:
+    yield from named_once([area.name for area in areas], "areas", "name")
+    taken: dict[str, str] = {}
+    for i, area in enumerate(areas):
+        if (area.pallet, area.own_van, area.fitted) == (None, None, None):
+            yield ("areas", i), "this area has no price. Write pallet, own_van or fitted."
+        if not area.postcodes:
+            yield ("areas", i, "postcodes"), "name at least one beginning of a postcode."
+        for j, beginning in enumerate(area.postcodes):
+            path: Path = ("areas", i, "postcodes", j)
+            if not _is_beginning(beginning):
+                yield path, f'"{beginning}" is not like HR, LD1 or LD1-6.'
+            elif beginning in taken:
+                yield path, f'"{beginning}" already belongs to the area "{taken[beginning]}".'
+            taken.setdefault(beginning, area.name)
+
+
+def _is_beginning(text: str) -> bool:
+    """Whether a text is capital letters and digits, perhaps with a rising range of districts."""
+    match = re.fullmatch(r"[A-Z]*([0-9]+)-([0-9]+)|[A-Z0-9]+", text)
+    if match is None:
+        return False
+    return match[1] is None or int(match[1]) < int(match[2])
+
+
+def _working_days(calendar: Calendar) -> Found:
+    if not calendar.weekdays:
+        yield ("calendar", "weekdays"), "name at least one day on which hands work."
+    yield from each_once(calendar.weekdays, ("calendar", "weekdays"))
+    for i, closure in enumerate(calendar.closures):
+        if closure.first > closure.last:
+            says = f"this is {closure.last}, before the first day, {closure.first}."
+            yield ("calendar", "closures", i, "last"), says
+
+
+def _addresses(web: Web) -> Found:
+    for name in ("base_url", "page_url"):
+        if not re.fullmatch(r"https?://[^\s/?#]+(/[^\s?#]*)?", getattr(web, name)):
+            yield ("web", name), "this is a web address, like https://slabs.example.com."
+    for i, origin in enumerate(web.origins):
+        if not re.fullmatch(r"https?://[^\s/?#]+", origin):
+            says = "this is a site without a path, like https://www.example.com."
+            yield ("web", "origins", i), says
+
+
+CHECKS: tuple[Callable[..., Found], ...] = (
+    _place_known,
+    _clock_known,
+    _currency_letters,
+    _email_shape,
+    _tax_rate,
+    _step_and_smallest,
+    _areas,
+    _working_days,
+    _addresses,
+)

@@ -1,0 +1,168 @@
+"""The maker's command: what it prints and how it leaves."""
+
+import io
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+from ledgerstone.workshop.command import run
+
+TEXT = DEMONSTRATION.read_text(encoding="utf-8")
+
+
+def ran(*arguments: object) -> tuple[int, str, str]:
+    """Return the status, what went to the output and what went to the errors."""
+    out, err = io.StringIO(), io.StringIO()
+    status = run([str(argument) for argument in arguments], out, err)
+    return status, out.getvalue(), err.getvalue()
+
+
+def test_check_prints_what_a_good_profile_says() -> None:
+    """A good profile is told back: its name, table, sizes, palette, finishes, areas and rates."""
+    status, out, err = ran("check", DEMONSTRATION)
+    assert (status, err) == (0, "")
+    for said in (
+        "Tarnside Casting, Wethermoor (GB-ENG, GBP)",
+        "1 of 2700 × 1200 mm",
+        "25, 30, 40, 50, 60 mm",
+        "graphite #55575a: grey cement, black iron oxide 4 %",
+        "chalk #e3dfd6: white cement, no pigment",
+        "honed: Ground wet",
+        "matt: penetrating, 3 coats, indoors, wet-room, outdoors",
+        "Around Wethermoor (6 beginnings of postcodes): pallet GBP 68.00",
+        "GBP 34.00 an hour; margin 35 %",
+        "VAT 20 %",
+        load_profile(DEMONSTRATION).fingerprint,
+    ):
+        assert said in out
+    assert "second look" not in out
+
+
+def test_check_prints_each_fault_with_file_line_and_key(tmp_path: Path) -> None:
+    """Faults come one a line, where an editor can jump to them, and the status is 1."""
+    file = tmp_path / "profile.toml"
+    file.write_text(
+        TEXT.replace("cutout = 0.6", 'cutout = "three"').replace("hands = 2", "hands = 0")
+    )
+    lines = file.read_text().splitlines()
+    status, out, err = ran("check", file)
+    assert (status, err) == (1, "")
+    cutout, hands = (lines.index(row) + 1 for row in ('cutout = "three"', "hands = 0"))
+    assert out.splitlines() == [
+        (
+            f"{file}:{cutout}: hours.cutout: this is a number of hours, like 0.75; "
+            'here stands the text "three".'
+        ),
+        f"{file}:{hands}: calendar.hands: this is 0; it needs at least 1.",
+        f"2 faults in {file}.",
+    ]
+
+
+def test_a_fault_of_the_whole_file_has_no_line(tmp_path: Path) -> None:
+    """A missing table is told beside the file's name alone, and an empty file misses them all."""
+    file = tmp_path / "empty.toml"
+    file.write_text("")
+    status, out, _ = ran("check", file)
+    assert status == 1
+    assert f"{file}: hours: the table [hours] is missing: rules for hours of hands.\n" in out
+    assert out.count("is missing") == len(load_profile(DEMONSTRATION).__slots__) - 1
+
+
+@pytest.mark.parametrize(
+    ("replaced", "by", "says"),
+    [
+        ("percent = 4.0 }]", "percent = 11 }]", "graphite takes 11 % pigment; ASTM C979"),
+        ('"wet-room", "outdoors"]', '"wet-room"]', "No sealer is for outdoors"),
+        ("largest_aggregate_mm = 6", "largest_aggregate_mm = 10", "ACI 318-19 26.4.2.1"),
+    ],
+)
+def test_what_may_be_a_slip_is_worth_a_second_look(
+    replaced: str, by: str, says: str, tmp_path: Path
+) -> None:
+    """What can stand and is unusual is told at the end, and the profile still passes."""
+    file = tmp_path / "profile.toml"
+    assert replaced in TEXT
+    file.write_text(TEXT.replace(replaced, by))
+    status, out, _ = ran("check", file)
+    assert status == 0
+    assert says in out.split("Worth a second look:")[1]
+
+
+@pytest.mark.parametrize(("percent", "looks"), [("10", False), ("10.01", True)])
+def test_ten_percent_pigment_is_the_last_that_passes_in_silence(
+    percent: str, looks: bool, tmp_path: Path
+) -> None:
+    """ASTM C979/C979M-16 clause 1.4: all pigments together are at most 10 % of the cement."""
+    file = tmp_path / "profile.toml"
+    file.write_text(TEXT.replace("percent = 4.0 }]", f"percent = {percent} }}]"))
+    assert ("C979" in ran("check", file)[1]) is looks
+
+
+def test_a_file_that_cannot_be_read_is_told_plainly(tmp_path: Path) -> None:
+    """A missing file, a folder, a huge file and another encoding leave with 2 and one sentence."""
+    huge, latin = tmp_path / "huge.toml", tmp_path / "latin.toml"
+    huge.write_bytes(b"\n" * 1_000_001)
+    latin.write_bytes(b"\n\nname = '\xe9'")
+    for file, says in (
+        (tmp_path / "none.toml", f"{tmp_path / 'none.toml'}: there is no such file."),
+        (tmp_path, f"{tmp_path}: this is a folder."),
+        (huge, f"{huge}: the file is larger than 1 MB"),
+        (latin, f"{latin}:3: a character here is not UTF-8."),
+    ):
+        status, out, err = ran("check", file)
+        assert (status, out) == (2, "")
+        assert err.startswith(says)
+        assert err.count("\n") == 1
+
+
+def test_init_writes_a_profile_that_passes_check(tmp_path: Path) -> None:
+    """What init writes is a profile as it stands, with a comment beside every key."""
+    file = tmp_path / "mine.toml"
+    status, out, err = ran("init", file)
+    assert (status, err) == (0, "")
+    assert f"check {file}" in out
+    assert ran("check", file)[0] == 0
+    text = file.read_text(encoding="utf-8")
+    assert 'name = "Your workshop"  # the name customers know' in text
+    assert "# revoke_before = 2026-01-31  # links issued before this day no longer stand" in text
+    assert max(len(line) for line in text.splitlines()) <= 120
+
+
+def test_init_never_writes_over_a_file(tmp_path: Path) -> None:
+    """A file that is there stays as it is."""
+    file = tmp_path / "mine.toml"
+    file.write_text("mine")
+    status, out, err = ran("init", file)
+    assert (status, out) == (1, "")
+    assert "nothing was written" in err
+    assert file.read_text() == "mine"
+
+
+def test_init_says_where_it_cannot_write(tmp_path: Path) -> None:
+    """A folder that is not there is told, and nothing is made."""
+    status, out, err = ran("init", tmp_path / "none" / "mine.toml")
+    assert (status, out) == (2, "")
+    assert "cannot be written" in err
+    assert not list(tmp_path.iterdir())
+
+
+@pytest.mark.parametrize("arguments", [[], ["chek", "x"], ["check"], ["init"], ["check", "a", "b"]])
+def test_wrong_arguments_print_the_usage(
+    arguments: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    """No command, an unknown one or a wrong number of files print the usage and leave."""
+    with pytest.raises(SystemExit) as left:
+        ran(*arguments)
+    assert left.value.code == 2
+    assert "usage: python -m ledgerstone.workshop" in capsys.readouterr().err
+
+
+def test_module_runs_as_a_command() -> None:
+    """The command stands under the name that the README gives."""
+    command = [sys.executable, "-m", "ledgerstone.workshop", "check", str(DEMONSTRATION)]
+    done = subprocess.run(command, capture_output=True, text=True, check=False, timeout=60)
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout.startswith("Workshop      Tarnside Casting")
