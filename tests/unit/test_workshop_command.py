@@ -33,7 +33,7 @@ def test_check_prints_what_a_good_profile_says() -> None:
         "honed: Ground wet",
         "matt: penetrating, 3 coats, indoors, wet-room, outdoors",
         "Around Wethermoor (6 beginnings of postcodes): pallet GBP 68.00",
-        "GBP 34.00 an hour; margin 35 %",
+        "GBP 38.00 an hour; margin 40 %",
         "VAT 20 %",
         load_profile(DEMONSTRATION).fingerprint,
     ):

@@ -131,7 +131,7 @@ def test_fingerprint_keeps_when_only_the_layout_changes(old: str, new: str) -> N
 @pytest.mark.parametrize(
     ("old", "new"),
     [
-        ("hour = 34.00", "hour = 34.01"),
+        ("hour = 38.00", "hour = 38.01"),
         ('name = "graphite"', 'name = "graphit"'),
         ("registered = true", "registered = false"),
         ("first = 2026-12-24", "first = 2026-12-23"),
@@ -545,7 +545,7 @@ def _keys_by_header() -> dict[type, set[str]]:
     """Keys that stand under each record's headers in the starting profile, comments included."""
     headers = dict(_headers(Workshop, ""))
     keys: dict[type, set[str]] = {record: set() for record in headers.values()}
-    inside = Workshop
+    inside: type = Workshop
     for row in STARTING.splitlines():
         bare = row.removeprefix("# ")
         if bare.startswith("["):
