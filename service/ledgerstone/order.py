@@ -31,7 +31,10 @@ PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 SURFACES: tuple[Surface, ...] = ("as-cast", "honed", "polished")
 
 Radii = Mapping[Corner, Length]
-_NONE: Mapping[str, Length] = MappingProxyType({})
+
+
+def _none() -> Mapping[str, Length]:
+    return MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +55,7 @@ class Rectangle:
     length: Length
     width: Length
     corner_radius: Length | None = None
-    corner_radii: Mapping[str, Length] = _NONE
+    corner_radii: Mapping[str, Length] = field(default_factory=_none)
     kind: Literal["rectangle"] = "rectangle"
 
 
@@ -73,7 +76,7 @@ class LShape:
     width: Length
     notch: Notch
     corner_radius: Length | None = None
-    corner_radii: Mapping[str, Length] = _NONE
+    corner_radii: Mapping[str, Length] = field(default_factory=_none)
     kind: Literal["l-shape"] = "l-shape"
 
 
@@ -200,7 +203,7 @@ class Rests:
     kind: Literal["units", "frame", "ends", "legs", "ledges", "full"]
     fixed: bool = False
     units: tuple[Unit, ...] = ()
-    overhang: Mapping[str, Length] = _NONE
+    overhang: Mapping[str, Length] = field(default_factory=_none)
     sides: tuple[str, ...] = ()
     width: Length | None = None
     depth: Length | None = None

@@ -97,8 +97,7 @@ def _standing(order: Order, workshop: Workshop) -> Standing:
 def _depends_on(order: Order, workshop: Workshop) -> Sequence[str]:
     """Say what the price and the day rest on."""
     deposit = f"{workshop.offer.deposit_percent.normalize():f}"
-    held = f"The day is held once the deposit of {deposit} % is paid and the workshop has booked it."
-    rests_on = [held]
+    rests_on = [f"The day is held once the deposit of {deposit} % is paid and we have booked it."]
     if _waits_for_template(order):
         rests_on.append("This is an estimate until the templates are here and measured.")
     if order.delivery.kind == "collect":

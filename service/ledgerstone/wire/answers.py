@@ -1,0 +1,211 @@
+"""Quotes, send-backs and their parts as JSON members: every quantity's key ends in its unit."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from datetime import date
+from decimal import Decimal
+from typing import Any
+
+from ledgerstone.checks import Finding
+from ledgerstone.price import Price
+from ledgerstone.quote import Quote, SentBack, SlabWeight
+from ledgerstone.schedule import LeadTime
+from ledgerstone.shape import Shape
+from ledgerstone.wire.order_out import write_order
+from ledgerstone.wire.tokens import Tokens, reference
+from ledgerstone.workshop.records import Workshop
+
+MM2_PER_M2 = 1e6
+MM3_PER_L = 1e6
+PROBLEMS = "/problems/"
+
+
+def canonical(content: object) -> bytes:
+    """Write JSON the one way that is hashed: sorted keys, no spaces."""
+    return json.dumps(content, sort_keys=True, separators=(",", ":"), default=_plain).encode()
+
+
+def _plain(value: object) -> object:
+    """Write what JSON does not know: decimals as text, days in ISO 8601, mappings as objects."""
+    if isinstance(value, Mapping):
+        return dict(value)
+    if isinstance(value, Decimal):
+        return f"{value:.2f}"
+    if isinstance(value, date):
+        return value.isoformat()
+    raise TypeError(f"{type(value).__name__} is not JSON")
+
+
+def write_quote(quote: Quote, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
+    """Write a quote, with its signed link and its drawings' links."""
+    content = quote_token_content(quote, workshop)
+    token = tokens.sign("quote", content)
+    return {
+        "reference": content["ref"],
+        "token": token,
+        "link": f"{workshop.web.page_url}#quote={token}",
+        "order": write_order(quote.order),
+        "issued": quote.issued.isoformat(),
+        "valid_until": quote.valid_until.isoformat(),
+        "standing": quote.standing,
+        "depends_on": list(quote.depends_on),
+        "price": write_price(quote.price),
+        "lead_time": _lead_time(quote.lead_time),
+        "weight": _weight(quote.weights, quote.packed_kg),
+        "findings": [write_finding(finding) for finding in quote.findings],
+        "drawings": drawing_links(write_order(quote.order)["slabs"], workshop, tokens),
+        "slabs": _slabs(quote, workshop),
+    }
+
+
+def quote_token_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
+    """Collect what a quote's token carries: the order, the day, the money, the fingerprint.
+
+    The delivery's area stands in place of the postcode.
+    """
+    order = write_order(quote.order, compact=True)
+    order.get("delivery", {}).pop("postcode", None)
+    content: dict[str, Any] = {
+        "order": order,
+        "area": quote.area.name if quote.area is not None else None,
+        "issued": quote.issued.isoformat(),
+        "until": quote.valid_until.isoformat(),
+        "rev": "",
+        "net": f"{quote.price.net:.2f}",
+        "tax": f"{quote.price.tax:.2f}",
+        "total": f"{quote.price.total:.2f}",
+        "deposit": f"{quote.price.deposit:.2f}",
+        "ready": quote.lead_time.ready_on.isoformat(),
+        "standing": quote.standing,
+        "print": workshop.fingerprint,
+    }
+    content["ref"] = reference(canonical(content))
+    return content
+
+
+def write_sent_back(sent: SentBack, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
+    """Write a send-back as the problem ``cannot-do-as-asked`` (RFC 9457)."""
+    stops = sum(finding.level == "stops" for finding in sent.findings)
+    order = write_order(sent.order)
+    return {
+        "type": PROBLEMS + "cannot-do-as-asked",
+        "title": "We can't make it as asked",
+        "status": 422,
+        "detail": f"{stops} thing{'' if stops == 1 else 's'} to change before it can be made.",
+        "order": order,
+        "findings": [write_finding(finding) for finding in sent.findings],
+        "not_checked": list(sent.not_checked),
+        "drawings": drawing_links(order["slabs"], workshop, tokens),
+    }
+
+
+def write_finding(finding: Finding) -> dict[str, Any]:
+    """Write one finding."""
+    members: dict[str, Any] = {
+        "id": finding.id,
+        "check": finding.check,
+        "level": finding.level,
+        "slab": finding.slab,
+        "at": list(finding.at),
+        "says": finding.says,
+        "measured": dict(finding.measured),
+        "limit": dict(finding.limit),
+        "where_mm": finding.where_mm,
+        "source": finding.source,
+        "remedies": [],
+    }
+    return {key: value for key, value in members.items() if value is not None}
+
+
+def drawing_links(
+    slabs: Sequence[Mapping[str, Any]], workshop: Workshop, tokens: Tokens
+) -> dict[str, str]:
+    """Sign the slabs and link their drawings."""
+    token = tokens.sign("drawing", {"slabs": slabs})
+    base = f"{workshop.web.base_url}/v1/drawings/{token}"
+    return {"plan": f"{base}/plan.svg", "view": f"{base}/view.svg"}
+
+
+def write_price(price: Price) -> dict[str, Any]:
+    """Write a price: amounts are decimal texts beside the currency's code."""
+    return {
+        "currency": price.currency,
+        "lines": [{"label": line.label, "amount": f"{line.amount:.2f}"} for line in price.lines],
+        "net": f"{price.net:.2f}",
+        "tax": f"{price.tax:.2f}",
+        "tax_percent": float(price.tax_percent),
+        "total": f"{price.total:.2f}",
+        "deposit": f"{price.deposit:.2f}",
+    }
+
+
+def _lead_time(lead: LeadTime) -> dict[str, Any]:
+    return {
+        "ready_on": lead.ready_on.isoformat(),
+        "if_ordered_by": lead.if_ordered_by.isoformat(),
+        "arrives": {
+            "earliest": lead.arrives_earliest.isoformat(),
+            "latest": lead.arrives_latest.isoformat(),
+        },
+        "stages": [
+            {
+                "name": stage.name,
+                "starts": stage.starts.isoformat(),
+                "ends": stage.ends.isoformat(),
+                "why": stage.why,
+            }
+            for stage in lead.stages
+        ],
+    }
+
+
+def _weight(weights: Sequence[SlabWeight], packed_kg: float) -> dict[str, Any]:
+    return {
+        "slabs": [
+            {
+                "label": weight.label,
+                "slab_kg": round(weight.slab_kg, 1),
+                "people_to_lift": weight.people_to_lift,
+            }
+            for weight in weights
+        ],
+        "packed_kg": round(packed_kg, 1),
+    }
+
+
+def _slabs(quote: Quote, workshop: Workshop) -> list[dict[str, Any]]:
+    return [
+        {
+            "finished_mm": {
+                "length_mm": round(shape.length_mm, 1),
+                "width_mm": round(shape.width_mm, 1),
+                "thickness_mm": round(shape.thickness_mm, 1),
+            },
+            **measures(shape),
+            "shade": shade_members(slab.shade.name, workshop),
+        }
+        for slab, shape in zip(quote.order.slabs, quote.shapes, strict=True)
+    ]
+
+
+def measures(shape: Shape) -> dict[str, float]:
+    """Net area and volume, as a customer reads them."""
+    return {
+        "area_m2": round(shape.net_area_mm2 / MM2_PER_M2, 4),
+        "volume_l": round(shape.volume_mm3 / MM3_PER_L, 2),
+    }
+
+
+def shade_members(name: str | None, workshop: Workshop) -> dict[str, Any]:
+    """What the palette says of a shade."""
+    for shade in workshop.palette:
+        if shade.name == name:
+            return {
+                "name": shade.name,
+                "hex": shade.colour,
+                "by_eye": shade.by_eye,
+                "dose_percent": round(sum(dose.percent for dose in shade.doses), 3),
+            }
+    return {}
