@@ -195,6 +195,7 @@ FAULTY: list[tuple[str, str, str, str]] = [
     ('"monday", "tuesday"', '"monday", "monday"', "calendar.weekdays[2]", "stands twice"),
     ('"HR", "LD", "SY"', '"HR", "ld", "SY"', "areas[1].postcodes[2]", "LD1-6"),
     ('"HR", "LD", "SY"', '"HR", "LD6-1", "SY"', "areas[1].postcodes[2]", "LD1-6"),
+    ('"HR", "LD", "SY"', '"HR", "10-19", "SY"', "areas[1].postcodes[2]", "LD1-6"),
     ('"FK1-16", "G"', '"FK1-16", "HR"', "areas[3].postcodes[5]", '"Around Wethermoor"'),
     ('base_url = "http://', 'base_url = "', "web.base_url", "a web address"),
     ("origins = []", 'origins = ["https://example.com/page"]', "web.origins[1]", "without a path"),

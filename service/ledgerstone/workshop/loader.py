@@ -54,7 +54,8 @@ def read_profile(text: str) -> Workshop:
     Raises
     ------
     ProfileError
-        With every fault, sorted by line. Where the text is not TOML, with that alone.
+        With every fault, sorted by line. Where the text is not TOML, with that alone; whether
+        a table's keys agree is looked at once each of them reads well by itself.
     """
     profile = loaded(tables(text))
     found = [*profile.found, *inconsistencies(profile.sections)]

@@ -75,7 +75,7 @@ def _areas(areas: Sequence[Area]) -> Found:
 
 def _is_beginning(text: str) -> bool:
     """Whether a text is capital letters and digits, perhaps with a rising range of districts."""
-    match = re.fullmatch(r"[A-Z]*([0-9]+)-([0-9]+)|[A-Z0-9]+", text)
+    match = re.fullmatch("[A-Z]{1,2}([0-9]{1,2})-([0-9]{1,2})|[A-Z0-9]+", text)
     if match is None:
         return False
     return match[1] is None or int(match[1]) < int(match[2])
