@@ -12,7 +12,18 @@ from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Order
 from ledgerstone.workshop.records import Workshop
 
-__all__ = ["CHECKS", "STAGES", "Check", "Checked", "Facts", "Finding", "Level", "check_order"]
+__all__ = [
+    "CHECKS",
+    "STAGES",
+    "Check",
+    "Checked",
+    "Facts",
+    "Finding",
+    "Level",
+    "Stage",
+    "check_order",
+    "run_stage",
+]
 
 Stage = Literal["shape", "strength", "promise"]
 STAGES: tuple[Stage, ...] = ("shape", "strength", "promise")
@@ -64,13 +75,14 @@ def check_order(facts: Facts) -> Checked:
     """Run the checks, stage by stage, until one stage stops the order."""
     findings: list[Finding] = []
     for i, stage in enumerate(STAGES):
-        findings += _run(stage, facts)
+        findings += run_stage(stage, facts)
         if any(finding.level == "stops" for finding in findings):
             return Checked(tuple(findings), STAGES[i + 1 :])
     return Checked(tuple(findings), ())
 
 
-def _run(stage: Stage, facts: Facts) -> Sequence[Finding]:
+def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
+    """Run the checks of one stage."""
     return [
         finding
         for check in CHECKS

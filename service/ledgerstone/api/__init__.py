@@ -1,0 +1,84 @@
+"""The HTTP service: ``create_app`` makes it from its settings. The only flask."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from flask import Flask, Response, send_from_directory
+from flask.json.provider import DefaultJSONProvider
+
+from ledgerstone.api import guard, problems
+from ledgerstone.api.routes import Shop, routes
+from ledgerstone.api.settings import Settings
+from ledgerstone.wire.strict_json import LARGEST_BYTES
+from ledgerstone.wire.tokens import Tokens
+from ledgerstone.workshop import load_profile
+from ledgerstone.workshop.records import Workshop
+
+__all__ = ["Settings", "create_app"]
+
+
+def create_app(settings: Settings | None = None) -> Flask:
+    """Make the service of one workshop.
+
+    Raises
+    ------
+    ProfileError
+        The profile has faults.
+    TokenError
+        A signing key is too short.
+    """
+    settings = settings if settings is not None else Settings()
+    shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys))
+    app = Flask("ledgerstone", static_folder=None)
+    app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES
+    provider = DefaultJSONProvider(app)
+    provider.sort_keys = False  # members stand in the order in which people read them
+    app.json = provider
+    app.register_blueprint(routes(shop))
+    problems.register(app)
+    guard.register(app, shop.workshop)
+    _problem_pages(app)
+    if settings.web_folder is not None:
+        _page(app, settings)
+    return app
+
+
+def _workshop(settings: Settings) -> Workshop:
+    workshop = load_profile(settings.workshop_path)
+    if settings.base_url is None:
+        return workshop
+    base = settings.base_url
+    return replace(workshop, web=replace(workshop.web, base_url=base, page_url=f"{base}/"))
+
+
+def _problem_pages(app: Flask) -> None:
+    """Let every problem's ``type`` lead to a page that says what it is."""
+
+    @app.get("/problems/<kind>")
+    def problem_page(kind: str) -> Response:
+        if kind == "cannot-do-as-asked":
+            says = "We can't make it as asked: the findings say what to change."
+            return Response(f"422\n{says}\n", mimetype="text/plain")
+        for name, status, title, usual in problems.kinds():
+            if name == kind:
+                return Response(f"{status} {title}\n{usual}\n", mimetype="text/plain")
+        return problems.problem(404)
+
+
+def _page(app: Flask, settings: Settings) -> None:
+    """Serve the page's folder as it lies there."""
+    folder = settings.web_folder
+
+    @app.get("/")
+    def index() -> Response:
+        return _file("index.html")
+
+    @app.get("/<path:name>")
+    def file(name: str) -> Response:
+        return _file(name)
+
+    def _file(name: str) -> Response:
+        response = send_from_directory(str(folder), name)
+        response.headers["Cache-Control"] = "no-cache"
+        return response

@@ -1,0 +1,113 @@
+"""What is settled before any work: body, type, what is acceptable, headers, who may ask."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Flask, Response, request
+from werkzeug.exceptions import (
+    NotAcceptable,
+    RequestEntityTooLarge,
+    Unauthorized,
+    UnsupportedMediaType,
+)
+
+from ledgerstone.api.problems import request_id
+from ledgerstone.api.settings import Settings
+from ledgerstone.wire.strict_json import LARGEST_BYTES, read_json
+from ledgerstone.workshop.records import Workshop
+
+_JSON_TYPES = ("application/json", "application/problem+json")
+
+
+def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
+    """Read the request's body: strict JSON, at most 64 kB, not packed.
+
+    Raises
+    ------
+    UnsupportedMediaType, RequestEntityTooLarge, NotJSON
+    """
+    content_type = request.mimetype_params
+    charset = content_type.get("charset", "utf-8").lower()
+    if request.mimetype != "application/json" or charset not in ("utf-8", "utf8"):
+        raise UnsupportedMediaType
+    if request.headers.get("Content-Encoding", "identity").lower() != "identity":
+        raise UnsupportedMediaType
+    body = request.stream.read(LARGEST_BYTES + 1)
+    if len(body) > LARGEST_BYTES:
+        raise RequestEntityTooLarge
+    return read_json(body)
+
+
+def must_accept(*mimetypes: str) -> None:
+    """Refuse a request that would accept none of these.
+
+    Raises
+    ------
+    NotAcceptable
+    """
+    accepted = request.accept_mimetypes
+    if request.headers.get("Accept") and not any(accepted[m] > 0 for m in mimetypes):
+        raise NotAcceptable
+
+
+def must_accept_json() -> None:
+    """Refuse a request that accepts no JSON."""
+    must_accept(*_JSON_TYPES)
+
+
+def must_be_maker(settings: Settings) -> None:
+    """Refuse a request without the maker's key.
+
+    Raises
+    ------
+    Unauthorized
+    """
+    if not is_maker(settings):
+        raise Unauthorized
+
+
+def is_maker(settings: Settings) -> bool:
+    """Say whether the request carries the maker's key."""
+    given = request.authorization
+    return (
+        given is not None
+        and given.type == "bearer"
+        and given.token is not None
+        and settings.is_makers(given.token)
+    )
+
+
+def prefers_minimal() -> bool:
+    """Say whether the search for remedies may be left out (RFC 7240)."""
+    wishes = request.headers.get("Prefer", "").replace(" ", "").lower().split(",")
+    return "return=minimal" in wishes
+
+
+def register(app: Flask, workshop: Workshop) -> None:
+    """Put the usual headers on every answer; let the profile's sites ask."""
+    origins = frozenset(workshop.web.origins)
+    ancestors = " ".join(["'self'", *sorted(origins)])
+    policy = (
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+        " connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'self';"
+        f" frame-ancestors {ancestors}"
+    )
+
+    @app.after_request
+    def _headers(response: Response) -> Response:
+        response.headers.setdefault("Content-Security-Policy", policy)
+        response.headers["X-Content-Type-Options"] = "nosniff"
+        response.headers["Referrer-Policy"] = "no-referrer"
+        response.headers["X-Request-Id"] = request_id()
+        response.headers.setdefault("Cache-Control", "no-store")
+        response.vary.add("Origin")
+        origin = request.headers.get("Origin")
+        if origin in origins:
+            response.headers["Access-Control-Allow-Origin"] = origin
+            response.headers["Access-Control-Expose-Headers"] = "ETag, Retry-After, X-Request-Id"
+            if request.method == "OPTIONS":
+                response.headers["Access-Control-Allow-Methods"] = "GET, POST, OPTIONS"
+                response.headers["Access-Control-Allow-Headers"] = "Content-Type, Prefer"
+                response.headers["Access-Control-Max-Age"] = "600"
+        return response

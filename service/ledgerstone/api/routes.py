@@ -1,0 +1,115 @@
+"""The routes: read, call one function, write."""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from flask import Blueprint, Response, json, jsonify, request
+
+from ledgerstone import __version__
+from ledgerstone.api import guard
+from ledgerstone.api.problems import problem, problem_response
+from ledgerstone.api.settings import Settings
+from ledgerstone.order import Order
+from ledgerstone.quote import Quote, quote
+from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
+from ledgerstone.wire.choices import write_choices
+from ledgerstone.wire.drawings import draw
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.wire.order_out import write_order
+from ledgerstone.wire.tokens import Tokens
+from ledgerstone.workshop.records import Workshop
+
+_A_YEAR = 31_536_000
+_SVG_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; sandbox"
+
+
+@dataclass(frozen=True, slots=True)
+class Shop:
+    """What every route works with: the settings, the profile, the links' signer."""
+
+    settings: Settings
+    workshop: Workshop
+    tokens: Tokens
+
+    def today(self) -> date:
+        """Return the day it is at the workshop."""
+        return self.settings.today(self.workshop.workshop.timezone)
+
+    def read(self) -> Order:
+        """Read the order in the request's body."""
+        return read_order(guard.json_body(), self.workshop)
+
+
+def routes(shop: Shop) -> Blueprint:
+    """Make the ``/v1`` routes of one workshop."""
+    v1 = Blueprint("v1", __name__, url_prefix="/v1")
+
+    @v1.get("/choices")
+    def choices() -> Response:
+        guard.must_accept_json()
+        return jsonify(write_choices(shop.workshop))
+
+    @v1.post("/quotes")
+    def quotes() -> Response:
+        guard.must_accept_json()
+        order = shop.read()
+        answer = quote(order, workshop=shop.workshop, bookings=(), today=shop.today())
+        return _answer(answer, shop)
+
+    @v1.post("/drawings")
+    def drawings() -> Response:
+        guard.must_accept_json()
+        order = shop.read()
+        return jsonify(drawing_links(write_order(order)["slabs"], shop.workshop, shop.tokens))
+
+    @v1.get("/drawings/<token>/<name>.svg")
+    def drawing(token: str, name: str) -> Response:
+        guard.must_accept("image/svg+xml")
+        return _drawing(token, name, shop)
+
+    @v1.get("/health/live")
+    def live() -> Response:
+        return jsonify({"status": "live"})
+
+    @v1.get("/health/ready")
+    def ready() -> Response:
+        return jsonify(
+            {"status": "ready", "version": __version__, "profile": shop.workshop.fingerprint}
+        )
+
+    return v1
+
+
+def _answer(answer: Any, shop: Shop) -> Response:  # noqa: ANN401  a Quote or a SentBack
+    if isinstance(answer, Quote):
+        return Response(
+            json.dumps(write_quote(answer, shop.workshop, shop.tokens)),
+            mimetype="application/json",
+        )
+    return problem_response(write_sent_back(answer, shop.workshop, shop.tokens))
+
+
+def _drawing(token: str, name: str, shop: Shop) -> Response:
+    """Answer one drawing; the ETag comes from the inputs, before anything is drawn."""
+    number = request.args.get("slab", "0")
+    content = shop.tokens.open("drawing", token)
+    slabs = content.get("slabs", [])
+    if not (number.isascii() and number.isdigit() and int(number[:3]) < len(slabs)):
+        return problem(404, "This order has no such slab.")
+    made_of = f"{__version__}|{shop.workshop.fingerprint}|{name}|{int(number)}|{token}"
+    etag = hashlib.sha256(made_of.encode()).hexdigest()[:32]
+    response = Response(mimetype="image/svg+xml")
+    response.set_etag(etag)
+    if not request.if_none_match.contains(etag):
+        drawn = draw(name, slabs, int(number), shop.workshop)
+        if drawn is None:
+            return problem(404, "There is no drawing of that name.")
+        response.set_data(drawn)
+    response.headers["Cache-Control"] = f"public, max-age={_A_YEAR}, immutable"
+    response.headers["Content-Security-Policy"] = _SVG_POLICY
+    response.make_conditional(request)
+    return response

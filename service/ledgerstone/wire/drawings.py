@@ -1,0 +1,48 @@
+"""From a drawing token's slabs to a drawing, with a pin for every finding of its shape."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import Any
+
+from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.drawing import Pin, TitleBlock, draw_plan, pin_at
+from ledgerstone.order import Order
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop.records import PaletteShade, Workshop
+
+_NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
+_NO_COLOUR = "#9a9a95"
+
+
+def draw(name: str, slabs: Sequence[Any], number: int, workshop: Workshop) -> str | None:
+    """Draw one slab of a drawing's token, or None where there is no such drawing."""
+    if name != "plan":
+        return None
+    order = read_order({"slabs": slabs}, workshop)
+    facts = Facts(order, workshop, (), _NO_DAY)
+    slab, shape = order.slabs[number], facts.shapes[number]
+    shade = _shade(order, number, workshop)
+    title = TitleBlock(
+        label=slab.label,
+        shade=slab.shade.name or "",
+        colour=shade.colour if shade is not None else _NO_COLOUR,
+        workshop=workshop.workshop.name,
+    )
+    return draw_plan(slab, shape, title=title, pins=_pins(run_stage("shape", facts), number))
+
+
+def _pins(findings: Sequence[Finding], slab: int) -> list[Pin]:
+    """Number the findings as the answer lists them; keep those of one slab that have a place."""
+    pins = (
+        pin_at(number, finding.level, finding.where_mm)
+        for number, finding in enumerate(findings, start=1)
+        if finding.slab == slab
+    )
+    return [pin for pin in pins if pin is not None]
+
+
+def _shade(order: Order, number: int, workshop: Workshop) -> PaletteShade | None:
+    name = order.slabs[number].shade.name
+    return next((shade for shade in workshop.palette if shade.name == name), None)
