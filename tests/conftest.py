@@ -1,0 +1,114 @@
+"""What tests of every kind start from: the demonstration workshop, a day, an order, a client."""
+
+import copy
+import shutil
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+
+if TYPE_CHECKING:
+    from flask import Flask
+    from flask.testing import FlaskClient
+
+MAKER_KEY = "a maker's key for the tests"
+SIGNING_KEYS = ("a signing key for the tests",)
+BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
+
+# The order that design.md writes out.
+EXAMPLE_ORDER: dict[str, Any] = {
+    "slabs": [
+        {
+            "label": "Seed-tray bench",
+            "quantity": 1,
+            "use": "worktop",
+            "size_from": "finished",
+            "outline": {"kind": "rectangle", "length": "1450 mm", "width": "560 mm"},
+            "thickness": "40 mm",
+            "cutouts": [
+                {
+                    "label": "basin",
+                    "kind": "circle",
+                    "diameter": "360 mm",
+                    "centre": {"x": "980 mm", "y": "270 mm"},
+                    "rim": "shown",
+                },
+                {
+                    "label": "tap",
+                    "kind": "circle",
+                    "diameter": "35 mm",
+                    "centre": {"x": "980 mm", "y": "505 mm"},
+                    "rim": "covered",
+                },
+            ],
+            "edges": {"front": {"profile": "bevel", "size": "5 mm"}, "back": {"profile": "wall"}},
+            "shade": {"name": "graphite"},
+            "finish": {"surface": "honed", "sealer": "matt"},
+            "place": "outdoors",
+            "rests": {
+                "kind": "units",
+                "units": [{"width": "650 mm"}, {"width": "800 mm", "for": "basin"}],
+                "overhang": {"front": "20 mm"},
+            },
+        }
+    ],
+    "delivery": {"kind": "pallet", "postcode": "HR9 7XX", "doorway": "762 mm", "steps": 0},
+    "needed_by": "2027-03-25",
+}
+
+
+@pytest.fixture(scope="session")
+def workshop() -> Workshop:
+    """The demonstration workshop, read once: its records are frozen."""
+    return load_profile(DEMONSTRATION)
+
+
+@pytest.fixture
+def today() -> date:
+    """A working Wednesday, four months before the example order is needed."""
+    return date(2026, 11, 25)
+
+
+@pytest.fixture
+def example_order() -> dict[str, Any]:
+    """The design's example order, the test's own to change."""
+    return copy.deepcopy(EXAMPLE_ORDER)
+
+
+@pytest.fixture
+def app(today: date) -> "Flask":
+    """The service with the demonstration workshop and no page, on the tests' own day."""
+    from ledgerstone.api import Settings, create_app  # noqa: PLC0415 - only its tests need flask
+
+    settings = Settings(
+        workshop_path=DEMONSTRATION,
+        maker_key=MAKER_KEY,
+        signing_keys=SIGNING_KEYS,
+        today=lambda _zone: today,
+    )
+    return create_app(settings)
+
+
+@pytest.fixture
+def client(app: "Flask") -> "FlaskClient":
+    """A caller of the service, without a socket between."""
+    return app.test_client()
+
+
+@pytest.fixture(scope="session")
+def browser_launch() -> dict[str, Any]:
+    """How playwright starts the browser: an installed one, else its own, kept off the network."""
+    return {
+        "executable_path": next(filter(None, map(shutil.which, BROWSERS)), None),
+        "args": [
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+        ],
+    }

@@ -1,0 +1,47 @@
+"""The project's own text, as the design tests read it."""
+
+import ast
+import subprocess
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+PACKAGE = ROOT / "service" / "ledgerstone"
+
+
+def project_files() -> tuple[Path, ...]:
+    """Every file that is in the tree or would be added to it, from the top."""
+    listed = subprocess.run(
+        ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=True,
+    ).stdout
+    names = (Path(name) for name in sorted(set(listed.split("\0"))) if name)
+    return tuple(name for name in names if (ROOT / name).is_file())
+
+
+def texts() -> dict[Path, str]:
+    """What is written in every project file that is text."""
+    found = {}
+    for name in project_files():
+        try:
+            found[name] = (ROOT / name).read_text(encoding="utf-8")
+        except UnicodeDecodeError:
+            continue
+    return found
+
+
+def python_files(*folders: str) -> dict[Path, ast.Module]:
+    """The syntax tree of every Python file in these top-level folders."""
+    return {
+        name: ast.parse((ROOT / name).read_text(encoding="utf-8"), str(name))
+        for name in project_files()
+        if name.suffix == ".py" and name.parts[0] in folders
+    }
+
+
+def module_name(file: Path) -> str:
+    """The dotted name of a file of the package, without ``ledgerstone.``; "" is the package."""
+    parts = (ROOT / file).relative_to(PACKAGE).with_suffix("").parts
+    return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)

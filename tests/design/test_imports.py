@@ -1,0 +1,178 @@
+"""Imports run one way, each library has one door, and below the api nothing looks outside."""
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from design.source import PACKAGE, module_name, python_files
+
+# design.md §3: a module imports only what stands before it in this list, or its own package.
+ORDER = (
+    "errors",
+    "_length_faults",
+    "_length_grammar",
+    "quantities",
+    "order",
+    "workshop",
+    "outline",
+    "shape",
+    "mix",
+    "mould",
+    "shade",
+    "strength",
+    "steel",
+    "work",
+    "schedule",
+    "transport",
+    "price",
+    "checks",
+    "remedies",
+    "quote",
+    "drawing",
+    "papers",
+    "wire",
+    "api",
+)
+
+# Which modules of ours may name a library; what is not listed is free to all.
+DOORS = {
+    "flask": ("api",),
+    "werkzeug": ("api",),
+    "gunicorn": (),
+    "marshmallow": ("wire", "workshop"),
+    "apispec": ("wire", "api"),
+    "itsdangerous": ("wire",),
+    "pint": ("quantities",),
+}
+
+# The profile's loader and its commands are the one other place that touches files and streams.
+LOOKS_OUTSIDE = ("api", "workshop.loader", "workshop.command", "workshop.__main__")
+OUTSIDE_MODULES = {"os", "time", "random", "secrets", "socket", "subprocess", "tempfile", "urllib"}
+OUTSIDE_CALLS = {"open", "input", "print"}
+OUTSIDE_ATTRIBUTES = {"read_text", "read_bytes", "write_text", "write_bytes", "utcnow"}
+CLOCKS = {("date", "today"), ("datetime", "today"), ("datetime", "now")}
+
+
+def _within(module: str, packages: tuple[str, ...]) -> bool:
+    return any(module == package or module.startswith(f"{package}.") for package in packages)
+
+
+def _imported(tree: ast.Module, module: str = "") -> Iterator[str]:
+    """Full dotted names of all that a module imports, wherever in it the import stands."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            here = ["ledgerstone", *module.split(".")]
+            above = ".".join(here[: len(here) - node.level]) if node.level else ""
+            base = ".".join(part for part in (above, node.module or "") if part)
+            yield from (f"{base}.{alias.name}" for alias in node.names)
+
+
+def _own_imports(tree: ast.Module, module: str) -> Iterator[str]:
+    """The parts of ledgerstone that a module imports, by the first word after the package."""
+    for name in _imported(tree, module):
+        first, _, rest = name.partition(".")
+        if first == "ledgerstone" and rest:
+            yield rest.partition(".")[0]
+
+
+def _against_the_grain(tree: ast.Module, module: str) -> list[str]:
+    own = module.partition(".")[0]
+    allowed = {*ORDER[: ORDER.index(own) + 1], "__version__"}
+    return sorted(set(_own_imports(tree, module)) - allowed)
+
+
+def _outside(tree: ast.Module) -> Iterator[str]:
+    """Whatever in a module reads a clock, the environment, a file, chance or a stream."""
+    yield from ({name.partition(".")[0] for name in _imported(tree)} & OUTSIDE_MODULES)
+    for node in ast.walk(tree):
+        match node:
+            case ast.Call(func=ast.Name(id=called)) if called in OUTSIDE_CALLS:
+                yield called
+            case ast.Attribute(value=ast.Name(id=owner), attr=attr) if (owner, attr) in CLOCKS:
+                yield f"{owner}.{attr}"
+            case ast.Attribute(value=ast.Attribute(attr=owner), attr=attr) if (
+                owner,
+                attr,
+            ) in CLOCKS:
+                yield f"{owner}.{attr}"
+            case ast.Attribute(attr=attr) if attr in OUTSIDE_ATTRIBUTES:
+                yield attr
+            case ast.Global(names=names):
+                yield f"global {', '.join(names)}"
+
+
+MODULES = {module_name(file): tree for file, tree in python_files("service").items()}
+
+
+def test_every_module_has_its_place_in_the_order() -> None:
+    """No module or package stands outside the order, and the package itself imports nothing."""
+    placed = {path.stem for path in PACKAGE.iterdir() if path.suffix == ".py" or path.is_dir()}
+    assert placed - {"__init__", "__pycache__"} <= set(ORDER)
+    assert not list(_imported(MODULES[""]))
+
+
+@pytest.mark.parametrize("module", sorted(filter(None, MODULES)))
+def test_imports_run_one_way(module: str) -> None:
+    """A module imports only modules that stand before its own."""
+    assert _against_the_grain(MODULES[module], module) == []
+
+
+@pytest.mark.parametrize("module", sorted(filter(None, MODULES)))
+def test_each_library_has_one_door(module: str) -> None:
+    """Flask is known to the api alone, marshmallow to the wire and the profile, pint to lengths."""
+    libraries = {name.partition(".")[0] for name in _imported(MODULES[module])}
+    assert [name for name in libraries & DOORS.keys() if not _within(module, DOORS[name])] == []
+
+
+@pytest.mark.parametrize("module", sorted(filter(None, MODULES)))
+def test_nothing_below_the_api_looks_outside(module: str) -> None:
+    """No clock, environment, file, chance or global state but in the api and the profile's door."""
+    found = [] if _within(module, LOOKS_OUTSIDE) else list(_outside(MODULES[module]))
+    assert found == []
+
+
+@pytest.mark.parametrize(
+    ("module", "text", "found"),
+    [
+        ("shape", "from ledgerstone.order import Slab", []),
+        ("shape", "from ledgerstone.outline import ring\nimport math", []),
+        ("shape", "from ledgerstone import api", ["api"]),
+        ("shape", "def f():\n    import ledgerstone.quote", ["quote"]),
+        ("checks.size", "from ledgerstone.checks.facts import Facts", []),
+        ("checks.size", "from ..quote import quote", ["quote"]),
+        ("checks.size", "from . import facts", []),
+    ],
+)
+def test_the_direction_is_read_from_every_kind_of_import(
+    module: str, text: str, found: list[str]
+) -> None:
+    """Plain, from, relative and local imports are all seen."""
+    assert _against_the_grain(ast.parse(text), module) == found
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("today = date.today()", ["date.today"]),
+        ("import datetime\nnow = datetime.datetime.now()", ["datetime.now"]),
+        ("import os\nkey = os.environ['A']", ["os"]),
+        ("from time import time", ["time"]),
+        ("with open('a') as file: pass", ["open"]),
+        ("Path('a').read_text()", ["read_text"]),
+        ("def f():\n    global seen", ["global seen"]),
+        ("def lead(today: date) -> date:\n    return today + order.wait", []),
+    ],
+)
+def test_a_look_outside_is_seen(text: str, found: list[str]) -> None:
+    """Clocks, environment, files and global state are each noticed, and an argument is none."""
+    assert list(_outside(ast.parse(text))) == found
+
+
+def test_the_order_is_over_real_files() -> None:
+    """The modules these tests walk are the package's own files, the api's among them."""
+    assert {"errors", "quantities", "order", "shape", "workshop.loader"} <= MODULES.keys()
+    assert Path(PACKAGE / "errors.py").is_file()

@@ -1,0 +1,159 @@
+"""What lies in the tree, how long it is, and what must never be written in it."""
+
+import ast
+import importlib
+import re
+import subprocess
+from collections.abc import Iterator
+from pathlib import Path
+
+from design.source import ROOT, project_files, python_files, texts
+
+TOP = {
+    "pyproject.toml",
+    "README.md",
+    "DEVELOPERS.md",
+    "CHANGELOG.md",
+    "LICENSE",
+    "service",
+    "web",
+    "tests",
+    "openapi",
+    "docker",
+}
+NO_ADDRESSES = (".lock", "requirements.in", "requirements-dev.in", "package-lock.json", ".npmrc")
+MAX_FILE_LINES = 300
+MAX_FUNCTION_LINES = 50
+SHARED_WORDS = re.compile(r"^_?(utils?|helpers?|manager|common|misc)\.py$")
+
+Function = ast.FunctionDef | ast.AsyncFunctionDef
+
+
+def _functions(tree: ast.Module) -> Iterator[Function]:
+    return (node for node in ast.walk(tree) if isinstance(node, Function))
+
+
+def _public(tree: ast.Module) -> Iterator[Function | ast.ClassDef]:
+    """Public functions and classes of a module, and the public methods of those classes."""
+    for node in tree.body:
+        if isinstance(node, Function | ast.ClassDef) and not node.name.startswith("_"):
+            yield node
+            for part in node.body if isinstance(node, ast.ClassDef) else ():
+                if isinstance(part, Function) and not part.name.startswith("_"):
+                    yield part
+
+
+def _packages_pinned(lock: str) -> dict[str, str]:
+    """What a lock pins: each requirement with its marker, and its hashes as they stand."""
+    joined = (ROOT / "docker" / lock).read_text(encoding="utf-8").replace("\\\n", " ")
+    lines = (line.split(" --hash=", 1) for line in joined.splitlines() if line.strip())
+    return {name.strip(): " ".join(hashes.split()) for name, hashes in lines}
+
+
+def _registry_hosts() -> set[str]:
+    """The hosts this machine installs from, as its own clients tell them; none is written here."""
+    told = importlib.import_module("pip._internal.models.index").PyPI.url
+    for command in (["pip", "config", "list"], ["npm", "config", "get", "registry"]):
+        try:
+            told += subprocess.run(command, capture_output=True, text=True, check=False).stdout
+        except FileNotFoundError:  # no such client here: it can have written nothing
+            continue
+    hosts = set(re.findall(r"https?://(?:[^/@\s]*@)?([A-Za-z0-9.-]+)", told))
+    return {host for host in hosts if not re.match(r"localhost$|127\.|\.|$", host)}
+
+
+def _where(pattern: re.Pattern[str]) -> list[str]:
+    """File and line of every match in the project's text."""
+    return [
+        f"{name}:{number}"
+        for name, text in texts().items()
+        for number, line in enumerate(text.splitlines(), 1)
+        if pattern.search(line)
+    ]
+
+
+def test_the_top_level_holds_only_what_was_agreed() -> None:
+    """Beside dotfiles, the top level has the ten agreed names and no other."""
+    names = {file.parts[0] for file in project_files()}
+    assert {name for name in names if not name.startswith(".")} <= TOP
+
+
+def test_the_page_needs_no_build() -> None:
+    """web/ holds what a browser reads, and no tool's settings."""
+    kinds = {file.suffix for file in project_files() if file.parts[0] == "web"}
+    assert kinds <= {".html", ".css", ".js", ".svg", ".woff2", ".png", ".ico", ".txt"}
+
+
+def test_lock_files_name_no_address() -> None:
+    """A lock says what and which hash, never where from."""
+    written = {name: text for name, text in texts().items() if name.name.endswith(NO_ADDRESSES)}
+    assert len(written) >= 6
+    assert [str(name) for name, text in written.items() if "://" in text] == []
+
+
+def test_the_tests_lock_holds_all_of_the_services_lock() -> None:
+    """What the tests run with is, to the hash, what the service is installed with."""
+    service = _packages_pinned("requirements.lock")
+    assert service
+    assert service.items() <= _packages_pinned("requirements-dev.lock").items()
+
+
+def test_no_registry_is_named() -> None:
+    """No file names a host that this machine's package clients install from."""
+    hosts = _registry_hosts()
+    assert hosts
+    assert _where(re.compile("|".join(map(re.escape, sorted(hosts))))) == []
+
+
+def test_no_machine_is_named() -> None:
+    """No file holds a path of the machine it was written on."""
+    folders = {f"{ROOT.parent}/", f"{Path.home()}/"} - {"//"}
+    places = "|".join(map(re.escape, sorted(folders)))
+    assert _where(re.compile(rf"(?<![\w./-])(?:{places}|/(?:home|Users)/\w)")) == []
+
+
+def test_no_module_is_long() -> None:
+    """A Python file has at most 300 lines; the tests' tables of data are exempt."""
+    assert [
+        f"{name}: {count}"
+        for name, text in texts().items()
+        if name.suffix == ".py"
+        and "table" not in name.stem
+        and (count := len(text.splitlines())) > MAX_FILE_LINES
+    ] == []
+
+
+def test_no_function_is_long() -> None:
+    """A function has at most 50 lines."""
+    assert [
+        f"{name}:{function.lineno} {function.name}"
+        for name, tree in python_files("service", "tests", "docker").items()
+        for function in _functions(tree)
+        if (function.end_lineno or 0) - function.lineno + 1 > MAX_FUNCTION_LINES
+    ] == []
+
+
+def test_public_things_say_what_they_are() -> None:
+    """Every public function, class and method of the service has a docstring."""
+    assert [
+        f"{name}:{node.lineno} {node.name}"
+        for name, tree in python_files("service").items()
+        for node in _public(tree)
+        if not ast.get_docstring(node)
+    ] == []
+
+
+def test_every_test_states_its_fact() -> None:
+    """Every test's docstring begins with one line that ends as a sentence does."""
+    assert [
+        f"{name}:{function.lineno} {function.name}"
+        for name, tree in python_files("tests").items()
+        for function in _functions(tree)
+        if function.name.startswith("test_")
+        and not (ast.get_docstring(function) or "").partition("\n")[0].endswith(".")
+    ] == []
+
+
+def test_no_module_is_a_drawer() -> None:
+    """No module is named utils, helpers, manager, common or misc."""
+    assert [str(name) for name in project_files() if SHARED_WORDS.match(name.name)] == []
