@@ -1,0 +1,126 @@
+"""What carries the slab, dotted beneath it, and what each unit is for."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import shapely
+from shapely.geometry import LineString, Polygon, box
+
+from ledgerstone.drawing.frame import SMALL, Frame, polygons
+from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
+from ledgerstone.drawing.placing import Places
+from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.order import Rests, Slab
+from ledgerstone.outline import XY
+from ledgerstone.shape import Shape
+
+_PAD_MM = 60.0  # a leg's pad where nobody said
+_BED = 9.0
+
+
+def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
+    """Dot the rests, on the sheet."""
+    if slab.rests is None:
+        return []
+    return [_dotted(piece, frame) for piece in rest_polygons(slab.rests, shape, frame)]
+
+
+def _dotted(polygon: Polygon, frame: Frame) -> Element:
+    path = path_of(frame.at((x, y)) for x, y in polygon.exterior.coords[:-1])
+    return element(
+        "path",
+        d=path,
+        fill="none",
+        stroke=PENCIL,
+        stroke_width=1.5,
+        stroke_linecap="round",
+        stroke_dasharray="0.1 4",
+        data_part="rest",
+    )
+
+
+def rest_polygons(rests: Rests, shape: Shape, frame: Frame) -> list[Polygon]:
+    """Outlines of what carries the slab, in plane mm."""
+    if rests.kind == "units":
+        return [box(*bounds) for bounds, _ in unit_boxes(rests, shape)]
+    if rests.kind == "legs":
+        half = (rests.pad.mm if rests.pad is not None else _PAD_MM) / 2
+        return [box(p.x.mm - half, p.y.mm - half, p.x.mm + half, p.y.mm + half) for p in rests.at]
+    if rests.kind == "ledges":
+        return [
+            LineString(
+                [(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)]
+            ).buffer(ledge.depth.mm / 2, cap_style="flat")
+            for ledge in rests.lines
+            if ledge.start != ledge.end
+        ]
+    if rests.kind == "full":
+        return polygons(shape.outline.buffer(-frame.units(_BED)))
+    return _bearings(rests, shape)
+
+
+def _bearings(rests: Rests, shape: Shape) -> list[Polygon]:
+    """Bands inside the sides that bear: a frame's, or the two ends."""
+    if rests.kind == "ends":
+        names: tuple[str, ...] = ("left", "right")
+    else:
+        names = rests.sides or tuple(side.name for side in shape.sides)
+    depth = rests.depth if rests.kind == "ends" else rests.width
+    if depth is None:
+        return []
+    x0, y0, x1, y1 = shape.outline.bounds
+    bands = {
+        "left": box(x0, y0, x0 + depth.mm, y1),
+        "right": box(x1 - depth.mm, y0, x1, y1),
+        "front": box(x0, y0, x1, y0 + depth.mm),
+        "back": box(x0, y1 - depth.mm, x1, y1),
+    }
+    lines = {side.name: side.line for side in shape.sides}
+    pieces = [
+        bands[name] if name in bands else lines[name].buffer(depth.mm)
+        for name in names
+        if name in bands or name in lines
+    ]
+    return polygons(shapely.unary_union([piece.intersection(shape.outline) for piece in pieces]))
+
+
+def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, float, float], str]]:
+    """Boxes of the units from left to right in plane mm, and what each is: ``basin 800 mm``."""
+    x0, y0, _, y1 = shape.outline.bounds
+    over = {side: length.mm for side, length in rests.overhang.items()}
+    front, back = y0 + over.get("front", 0.0), y1 - over.get("back", 0.0)
+    edges = [x0 + over.get("left", 0.0)]
+    for unit in rests.units:
+        edges.append(edges[-1] + unit.width.mm)
+    return [
+        ((a, front, b, back), f"{unit.use} {unit.width.text()}")
+        for (a, b), unit in zip(pairwise(edges), rests.units, strict=True)
+        if front < back
+    ]
+
+
+def unit_labels(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
+    """Name each unit within it, low down, where its name has room."""
+    if slab.rests is None or slab.rests.kind != "units":
+        return []
+    drawn = []
+    for bounds, name in unit_boxes(slab.rests, shape):
+        within = frame.box(bounds)
+        text = fitted(name, within.x1 - within.x0 - 8, SMALL)
+        if text != name:
+            continue
+        wide = text_width(text, SMALL)
+        middle = (within.x0 + within.x1) / 2
+        heights = [within.y1 - 13, within.y0 + 13, (within.y0 + within.y1) / 2]
+        side = (within.x1 - within.x0 - wide) / 2 - 5
+        spots = [(middle + s, y) for y in heights for s in (0.0, -side, side)]
+        place = places.place(spots, wide, SMALL + 1, clear=True)
+        if place is not None:
+            drawn.append(_named(text, place))
+    return drawn
+
+
+def _named(text: str, place: XY) -> Element:
+    at = (place[0], place[1] + SMALL * 0.36)
+    return lettered(text, at, SMALL, anchor="middle", fill=PENCIL, halo="#ebe7dd")

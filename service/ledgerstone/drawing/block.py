@@ -1,0 +1,103 @@
+"""The title block, with the shade's swatch, and the scale bar."""
+
+from __future__ import annotations
+
+from ledgerstone.drawing.frame import LARGE, MARGIN, SHEET_WIDTH, SMALL, Frame
+from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
+from ledgerstone.drawing.records import TitleBlock
+from ledgerstone.drawing.saying import rests_text
+from ledgerstone.drawing.svg import Element, clean, element
+from ledgerstone.order import Slab
+from ledgerstone.outline import XY
+from ledgerstone.quantities import Length
+
+_SWATCH = 30.0
+_LINE = 21.0
+_METRIC_MM = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
+_INCHES = (1, 2, 3, 6, 12, 24, 36, 60, 120)
+_INCH_MM = 25.4
+
+
+def title_block(slab: Slab, title: TitleBlock, top: float) -> tuple[list[Element], float]:
+    """Draw the block and say where it ends."""
+    left, right = MARGIN + 12, SHEET_WIDTH - MARGIN - 12
+    head = fitted(title.label or slab.label or "Slab", right - left, LARGE, bold=True)
+    drawn = [lettered(head, (left, top + 29), LARGE, bold=True)]
+    at = top + 54
+    swatch = _swatch(title, (right, top + 45))
+    for text in _facts(slab, title):
+        room = right - left - (0.0 if at > top + 54 + 2 * _LINE else _swatch_room(title))
+        drawn.append(lettered(fitted(text, room, SMALL), (left, at), SMALL))
+        at += _LINE
+    at = max(at, top + 54 + (_LINE + _SWATCH if swatch else 0.0))
+    frame = element(
+        "rect",
+        x=MARGIN,
+        y=top,
+        width=SHEET_WIDTH - 2 * MARGIN,
+        height=at - top,
+        fill=PAPER,
+        stroke=INK,
+        stroke_width=1.4,
+    )
+    return [frame, *drawn, *swatch], at
+
+
+def _facts(slab: Slab, title: TitleBlock) -> list[str]:
+    many = f"{slab.quantity} of these · " if slab.quantity > 1 else ""
+    finish = f"{slab.finish.surface}, {slab.finish.sealer} sealer"
+    facts = [
+        f"{many}{slab.thickness.text()} thick · {finish}",
+        " · ".join(text for text in (title.reference, title.date, title.scale) if text),
+        title.workshop,
+    ]
+    if slab.rests is not None:
+        facts.insert(1, f"Rests: {rests_text(slab.rests)}")
+    return [fact for fact in facts if fact]
+
+
+def _swatch_room(title: TitleBlock) -> float:
+    if title.colour is None:
+        return 0.0
+    return max(_SWATCH, min(text_width(clean(title.shade), SMALL), 130.0)) + 16
+
+
+def _swatch(title: TitleBlock, corner: XY) -> list[Element]:
+    """Draw the shade's colour with its name beneath, hung from the right."""
+    if title.colour is None:
+        return []
+    x, y = corner
+    name = fitted(title.shade, 130.0, SMALL)
+    return [
+        element(
+            "rect",
+            x=x - _SWATCH * 2,
+            y=y,
+            width=_SWATCH * 2,
+            height=_SWATCH,
+            fill=title.colour,
+            stroke=INK,
+            data_part="shade",
+        ),
+        lettered(name, (x, y + _SWATCH + 17), SMALL, anchor="end"),
+    ]
+
+
+def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:
+    """Draw a bar of a round length, black and white by halves."""
+    inches = like.unit in {"in", "ft"}
+    sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars()
+    fitting = [(mm, text) for mm, text in sizes if mm * frame.per_mm <= 130]
+    mm, text = fitting[-1] if fitting else sizes[0]
+    x, y = at
+    half = mm * frame.per_mm / 2
+    return [
+        element("rect", x=x, y=y, width=half, height=6, fill=INK, stroke=INK),
+        element("rect", x=x + half, y=y, width=half, height=6, fill=PAPER, stroke=INK),
+        lettered("0", (x, y - 5), SMALL, anchor="middle", fill=PENCIL),
+        lettered(text, (x + 2 * half + 8, y + 8), SMALL, fill=PENCIL),
+    ]
+
+
+def _metric_bars() -> list[tuple[float, str]]:
+    return [(n, f"{n} mm" if n < 1000 else f"{n // 1000} m") for n in _METRIC_MM]

@@ -1,0 +1,220 @@
+"""Letters of openings and sides, and radii, set down where nothing else stands."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+import shapely
+from shapely.geometry import LineString
+
+from ledgerstone.drawing.frame import SMALL, Frame, figures, spoken
+from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
+from ledgerstone.drawing.placing import Box, Places, rings
+from ledgerstone.drawing.schedule import letter_of
+from ledgerstone.drawing.sections import details
+from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.order import Round, Slab
+from ledgerstone.outline import XY, Side, unit_vector
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Opening, Shape
+
+_NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
+_TAG = 9.5
+
+
+def told_places(slab: Slab) -> list[XY]:
+    """Places in the order that should be seen though they may lie off the slab: legs, ledges."""
+    if slab.rests is None:
+        return []
+    points = [*slab.rests.at, *(p for ledge in slab.rests.lines for p in (ledge.start, ledge.end))]
+    return [(point.x.mm, point.y.mm) for point in points]
+
+
+def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
+    """Boxes along the outline and about the openings, to keep labels off their lines."""
+    boxes = []
+    for side in shape.sides:
+        boxes += _along(side.line, frame)
+    for opening in shape.openings:
+        if not opening.polygon.is_empty:
+            boxes.append(frame.box(opening.polygon.bounds))
+    return boxes
+
+
+def _along(line: LineString, frame: Frame) -> list[Box]:
+    """Boxes that follow a line, short enough to lie close to it."""
+    pieces = max(1, min(24, math.ceil(line.length * frame.per_mm / 16)))
+    points = [line.interpolate(i / pieces, normalized=True) for i in range(pieces + 1)]
+    at = [frame.at((p.x, p.y)) for p in points]
+    return [
+        Box(min(a[0], b[0]) - 1, min(a[1], b[1]) - 1, max(a[0], b[0]) + 1, max(a[1], b[1]) + 1)
+        for a, b in pairwise(at)
+    ]
+
+
+def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
+    """Letter every opening and relief: with its name inside where there is room, else beside."""
+    drawn, beside = [], []
+    for opening in shape.openings:
+        if opening.polygon.is_empty:
+            continue
+        name = f"{letter_of(opening.index)}  {slab.cutouts[opening.index].label}".strip()
+        inside = _inside(name, frame.box(opening.polygon.bounds), places)
+        if inside is None:
+            beside.append(opening)
+        else:
+            drawn += inside
+    for i, relief in enumerate(shape.reliefs):
+        letter = letter_of(len(slab.cutouts) + i)
+        name = f"{letter}  {slab.reliefs[i].label or slab.reliefs[i].kind}"
+        drawn += _inside(name, frame.box(relief.bounds), places) or []
+    for opening in beside:
+        drawn += _beside(opening, frame, places)
+    return drawn
+
+
+def _inside(name: str, box: Box, places: Places) -> list[Element] | None:
+    """Letter an opening within its box, high up, off the crossing of its lines."""
+    wide, high = box.x1 - box.x0, box.y1 - box.y0
+    room = wide * 0.66
+    text = fitted(name, room, SMALL, bold=True)
+    if text.endswith("…") and len(text) < 6:
+        text = name.split("  ", maxsplit=1)[0]
+    width = text_width(text, SMALL, bold=True)
+    if width > room or high < SMALL * 2.4:
+        return None
+    middle = (box.x0 + box.x1) / 2
+    at = (middle, box.y0 + high * 0.3)
+    plate = Box.round(at, width + 8, SMALL + 4)
+    if any(plate.overlaps(other) for other in places.taken):
+        return None
+    places.take(plate)
+    return [
+        element(
+            "rect",
+            x=plate.x0,
+            y=plate.y0,
+            width=plate.x1 - plate.x0,
+            height=plate.y1 - plate.y0,
+            fill=PAPER,
+        ),
+        lettered(text, (middle, at[1] + SMALL * 0.36), SMALL, anchor="middle", bold=True),
+    ]
+
+
+def _beside(opening: Opening, frame: Frame, places: Places) -> list[Element]:
+    box = frame.box(opening.polygon.bounds)
+    centre = ((box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2)
+    text = letter_of(opening.index)
+    wide = text_width(text, SMALL, bold=True)
+    half = max(box.x1 - box.x0, box.y1 - box.y0) / 2
+    place = places.place(rings(centre, [half + d - 4 for d in _NEAR]), wide, SMALL)
+    if place is None:
+        return []
+    drawn = []
+    if math.dist(place, centre) > half + 20:
+        drawn.append(_leader(place, centre))
+    at = (place[0], place[1] + SMALL * 0.36)
+    drawn.append(lettered(text, at, SMALL, anchor="middle", bold=True, halo="#ebe7dd"))
+    return drawn
+
+
+def _leader(start: XY, end: XY) -> Element:
+    ux, uy = unit_vector(start, end)
+    begun = (start[0] + 9 * ux, start[1] + 9 * uy)
+    line = path_of([begun, end], closed=False)
+    return element("path", d=line, stroke=PENCIL, stroke_width=0.9)
+
+
+def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
+    """Letter every side with its section's letter, just outside the side."""
+    by_side = {name: detail.letter for detail in details(slab, shape) for name in detail.names}
+    drawn = []
+    for side in shape.sides:
+        letter = by_side[side.name]
+        spots = [_outside(side, share, frame, 17.0) for share in (0.5, 0.38, 0.62, 0.26, 0.74)]
+        spots += [_outside(side, share, frame, 17.0) for share in (0.15, 0.85)]
+        place = places.place(spots, 2 * _TAG, 2 * _TAG)
+        if place is None:
+            continue
+        x, y = place
+        drawn.append(
+            element("circle", cx=x, cy=y, r=_TAG, fill=PAPER, stroke=PENCIL, stroke_width=0.9)
+        )
+        drawn.append(lettered(letter, (x, y + 4.6), SMALL - 1, anchor="middle"))
+    return drawn
+
+
+def _outside(side: Side, share: float, frame: Frame, away: float) -> XY:
+    """Return a place beside a side, on the outer hand: the outline runs anticlockwise."""
+    along = side.line.interpolate(share, normalized=True)
+    step = min(0.5, 1.0 / max(side.line.length, 1e-9))
+    ahead = side.line.interpolate(min(share + step, 1.0), normalized=True)
+    ux, uy = unit_vector((along.x, along.y), (ahead.x, ahead.y))
+    x, y = frame.at((along.x, along.y))
+    return x + uy * away, y + ux * away
+
+
+def radii(slab: Slab, shape: Shape, frame: Frame, places: Places, like: Length) -> list[Element]:
+    """Say the radius at each rounded corner, or once where all are alike."""
+    drawn = []
+    for corner, radius, all_alike in _rounded_corners(slab, shape):
+        anchor = frame.at(_on_arc(corner, shape))
+        said = figures(radius, radius.mm) if radius.unit == like.unit else spoken(radius, radius.mm)
+        text = f"all R {said}" if all_alike else f"R {said}"
+        wide = text_width(text, SMALL)
+        outward = math.degrees(math.atan2(*_outward(corner, shape)))
+        place = places.place(rings(anchor, (24.0, 34.0, 46.0, 60.0), first=outward), wide, SMALL)
+        if place is not None:
+            drawn.append(_leader_to(place, anchor, wide))
+            at = (place[0], place[1] + SMALL * 0.36)
+            drawn.append(lettered(text, at, SMALL, anchor="middle", fill=INK, halo=PAPER))
+    return drawn
+
+
+def _rounded_corners(slab: Slab, shape: Shape) -> list[tuple[XY, Length, bool]]:
+    """Corners whose radius the order gives, and whether it stands for all."""
+    outline = slab.outline
+    if isinstance(outline, Round):
+        return []
+    x0, y0, x1, y1 = shape.outline.bounds
+    places = {
+        "front-left": (x0, y0),
+        "front-right": (x1, y0),
+        "back-right": (x1, y1),
+        "back-left": (x0, y1),
+    }
+    by_name = {} if isinstance(outline, OrderPolygon) else outline.corner_radii
+    told = [
+        (_nearest(shape.corners, places[name]), radius, False)
+        for name, radius in by_name.items()
+        if name in places and radius.mm > 0
+    ]
+    every = outline.corner_radius
+    if every is not None and every.mm > 0 and not told:
+        return [(_nearest(shape.corners, places["back-right"]), every, True)]
+    return told
+
+
+def _nearest(corners: tuple[XY, ...], place: XY) -> XY:
+    return min(corners, key=lambda corner: math.dist(corner, place))
+
+
+def _outward(corner: XY, shape: Shape) -> XY:
+    """Direction from the slab's middle to a corner, (y, x) for an arc tangent."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    return corner[1] - (y0 + y1) / 2, corner[0] - (x0 + x1) / 2
+
+
+def _on_arc(corner: XY, shape: Shape) -> XY:
+    """Return the point of the rounded outline nearest a sharp corner."""
+    on = shapely.shortest_line(shape.outline.exterior, shapely.Point(corner)).coords[0]
+    return on[0], on[1]
+
+
+def _leader_to(place: XY, anchor: XY, wide: float) -> Element:
+    side = place[0] - wide / 2 if anchor[0] < place[0] else place[0] + wide / 2
+    line = path_of([(side, place[1]), anchor], closed=False)
+    return element("path", d=line, stroke=PENCIL, stroke_width=0.9)

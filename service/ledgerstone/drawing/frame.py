@@ -1,0 +1,138 @@
+"""Where a slab's millimetres lie on the sheet, and how its lengths are spoken there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import shapely
+from shapely.geometry import Polygon
+
+from ledgerstone.drawing.placing import Box
+from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.order import Round, Slab
+from ledgerstone.outline import XY
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Shape
+
+SHEET_WIDTH = 600.0  # units; a phone 320 px wide shows 15 of them as 8 px letters
+SMALL = 15.0
+PLAIN = 16.0
+LARGE = 21.0
+MARGIN = 16.0
+
+_METRIC_STEP_MM = 0.1
+_BEYOND = 0.35  # of the longer side: how far off the slab a cut-out is still drawn
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """A scale and an origin: the front of a slab is at the bottom of its sheet.
+
+    Attributes
+    ----------
+    per_mm
+        Sheet units in a millimetre.
+    origin
+        Where (0, 0) of the plane lies on the sheet.
+    slab, zone
+        The outline's box and the box of all that is drawn to scale, on the sheet.
+    start_mm, end_mm
+        Corners of the outline's box in plane mm; dimensions run from the first.
+
+    """
+
+    per_mm: float
+    origin: XY
+    slab: Box
+    zone: Box
+    start_mm: XY
+    end_mm: XY
+
+    def at(self, point: XY) -> XY:
+        """Return a plane point's place on the sheet."""
+        return self.origin[0] + self.per_mm * point[0], self.origin[1] - self.per_mm * point[1]
+
+    def box(self, bounds: tuple[float, float, float, float]) -> Box:
+        """Return a plane box on the sheet."""
+        (x0, y1), (x1, y0) = self.at((bounds[0], bounds[1])), self.at((bounds[2], bounds[3]))
+        return Box(x0, y0, x1, y1)
+
+    @property
+    def transform(self) -> str:
+        """Plane millimetres to the sheet, y upwards, for a group that is drawn to scale."""
+        x, y = self.origin
+        return f"matrix({self.per_mm:.6f} 0 0 {-self.per_mm:.6f} {x:.3f} {y:.3f})"
+
+    def units(self, sheet: float) -> float:
+        """Return how many millimetres a sheet length spans, for pens inside the scaled group."""
+        return sheet / self.per_mm
+
+
+def fit(shape: Shape, others: Iterable[XY], room: Box) -> Frame:
+    """Fit a slab and what lies a little off it into a box, hung from its top."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    reach = _BEYOND * max(x1 - x0, y1 - y0)
+    near_x = [min(max(x, x0 - reach), x1 + reach) for x, _ in others_of(shape, others)]
+    near_y = [min(max(y, y0 - reach), y1 + reach) for _, y in others_of(shape, others)]
+    left, right = min([x0, *near_x]), max([x1, *near_x])
+    low, high = min([y0, *near_y]), max([y1, *near_y])
+    per_mm = min((room.x1 - room.x0) / (right - left), (room.y1 - room.y0) / (high - low))
+    slack = (room.x1 - room.x0) - per_mm * (right - left)
+    origin = (room.x0 + slack / 2 - per_mm * left, room.y0 + per_mm * high)
+    bare = Frame(per_mm, origin, room, room, (x0, y0), (x1, y1))
+    slab, zone = bare.box((x0, y0, x1, y1)), bare.box((left, low, right, high))
+    return Frame(per_mm, origin, slab, zone, (x0, y0), (x1, y1))
+
+
+def others_of(shape: Shape, others: Iterable[XY]) -> list[XY]:
+    """Corners of everything but the outline that should be seen."""
+    boxes = [o.polygon.bounds for o in shape.openings if not o.polygon.is_empty]
+    boxes += [relief.bounds for relief in shape.reliefs if not relief.is_empty]
+    return [*others, *((b[0], b[1]) for b in boxes), *((b[2], b[3]) for b in boxes)]
+
+
+def leading_length(slab: Slab) -> Length:
+    """Return the length whose unit the whole sheet speaks: the outline's first."""
+    outline = slab.outline
+    if isinstance(outline, Round):
+        return outline.diameter
+    if isinstance(outline, OrderPolygon):
+        return max((c for p in outline.points for c in (p.x, p.y)), key=lambda length: length.mm)
+    return outline.length
+
+
+def spoken(like: Length, mm: float) -> str:
+    """Say a worked-out length in another's unit: 0.1 mm, or a 64th of an inch where it is one."""
+    exact = like.in_unit(round(mm, 6))
+    if like.unit in {"in", "ft"}:
+        said = exact.text()
+        return said if "." not in said else like.like(mm).text()
+    return like.like(mm, to_mm=_METRIC_STEP_MM).text()
+
+
+def figures(like: Length, mm: float) -> str:
+    """Say a length on a dimension line: no unit, which the sheet states once; feet as 4' 9"."""
+    said = spoken(like, mm)
+    if like.unit != "ft":
+        return said.removesuffix(f" {like.unit}")
+    if said == "0 in":
+        return "0"
+    return said.replace(" ft", "'").replace(" in", '"')
+
+
+def unit_note(like: Length) -> str:
+    """Say in which unit the figures are."""
+    names = {"mm": "mm", "cm": "cm", "m": "metres", "in": "inches", "ft": "feet and inches"}
+    return f"Figures in {names[like.unit]}"
+
+
+def bounds_of(points: Iterable[XY]) -> tuple[float, float, float, float]:
+    """Box of some points."""
+    xs, ys = zip(*points, strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def polygons(shape: shapely.Geometry) -> list[Polygon]:
+    """Return the polygons that a geometry is made of."""
+    return [part for part in shapely.get_parts(shape) if isinstance(part, Polygon)]

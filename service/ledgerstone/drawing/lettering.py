@@ -1,0 +1,110 @@
+"""How wide letters are, so that a label's place is known before anybody draws it."""
+
+from __future__ import annotations
+
+import unicodedata
+from typing import Final, Literal
+
+from ledgerstone.drawing.svg import Element, clean, element
+
+FAMILY: Final = "Liberation Sans, Arial, Helvetica, sans-serif"
+INK: Final = "#282621"
+PENCIL: Final = "#5b564d"
+ACCENT: Final = "#94371a"
+PAPER: Final = "#fcfbf7"
+SLAB: Final = "#ebe7dd"
+
+Anchor = Literal["start", "middle", "end"]
+
+# Advance widths in thousandths of the size, from the space to the tilde. Source: the Helvetica
+# metrics of Adobe's core fonts, which Arial and Liberation Sans keep.
+_WIDTHS: Final = (
+    278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,
+    556, 556, 556, 556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556,
+    1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833, 722, 778,
+    667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556,
+    333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,
+    556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
+)  # fmt: skip
+_BOLD: Final = 1.09  # bold letters are up to this much wider, common practice
+_LAST_LATIN: Final = 0x24F
+_MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
+
+
+def text_width(text: str, size: float, *, bold: bool = False) -> float:
+    """Width of a line of text as it will be drawn, in the unit of ``size``."""
+    wide = sum(_letter(char) for char in text) * size / 1000
+    return wide * _BOLD if bold else wide
+
+
+def _letter(char: str) -> int:
+    code = ord(char)
+    if 32 <= code < 127:
+        return _WIDTHS[code - 32]
+    if unicodedata.category(char) in {"Mn", "Me", "Cf"}:
+        return 0
+    if code <= _LAST_LATIN:
+        return 700
+    return 1000
+
+
+def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:
+    """Shorten a text with an ellipsis so that it is no wider than ``room``."""
+    shown = clean(text)
+    if text_width(shown, size, bold=bold) <= room:
+        return shown
+    while shown and text_width(shown + "…", size, bold=bold) > room:
+        shown = shown[:-1]
+    return shown.rstrip() + "…" if shown else ""
+
+
+def wrapped(text: str, room: float, size: float, lines: int) -> tuple[str, ...]:
+    """Break a text at spaces into at most so many lines of a width."""
+    words, rows = clean(text).split(), [""]
+    for at, word in enumerate(words):
+        longer = f"{rows[-1]} {word}".strip()
+        if text_width(longer, size) <= room or not rows[-1]:
+            rows[-1] = longer
+        elif len(rows) < lines:
+            rows.append(word)
+        else:
+            rows[-1] = " ".join([rows[-1], *words[at:]])
+            break
+    return tuple(fitted(row, room, size) for row in rows)
+
+
+def lettered(
+    text: str,
+    at: tuple[float, float],
+    size: float,
+    *,
+    anchor: Anchor = "start",
+    fill: str = INK,
+    bold: bool = False,
+    halo: str | None = None,
+    turn: float | None = None,
+) -> Element:
+    """Write a line of text, its baseline at a point; a halo keeps lines behind it off it.
+
+    A text in letters whose width we do not know is squeezed into the width we kept for it.
+    """
+    x, y = at
+    shown = clean(text)
+    foreign = any(ord(char) > _LAST_LATIN and char not in _MARKS for char in shown)
+    return element(
+        "text",
+        shown,
+        x=x,
+        y=y,
+        font_size=size,
+        text_anchor=None if anchor == "start" else anchor,
+        fill=fill,
+        font_weight="bold" if bold else None,
+        stroke=halo,
+        stroke_width=size * 0.28 if halo else None,
+        stroke_linejoin="round" if halo else None,
+        paint_order="stroke" if halo else None,
+        transform=None if turn is None else f"rotate({turn:g} {x:.2f} {y:.2f})",
+        textLength=max(1.0, text_width(shown, size, bold=bold)) if foreign else None,
+        lengthAdjust="spacingAndGlyphs" if foreign else None,
+    )

@@ -1,0 +1,160 @@
+"""The plan: a slab drawn to scale from above with its dimensions, front at the bottom."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from ledgerstone.drawing import beneath, block, callouts, dimensions, pinned, schedule, sections
+from ledgerstone.drawing.frame import (
+    MARGIN,
+    PLAIN,
+    SHEET_WIDTH,
+    SMALL,
+    Frame,
+    fit,
+    leading_length,
+    unit_note,
+)
+from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, PENCIL, lettered
+from ledgerstone.drawing.placing import Box, Places
+from ledgerstone.drawing.records import Pin, TitleBlock
+from ledgerstone.drawing.saying import describe
+from ledgerstone.drawing.svg import Element, document, element, render
+from ledgerstone.drawing.to_scale import slab_group, wall_group
+from ledgerstone.order import Slab
+from ledgerstone.shape import Shape
+
+__all__ = ["describe", "draw_plan"]
+
+_ABOVE = 62.0  # room over the slab for radii, letters and pins
+_BESIDE = dimensions.BESIDE + PLAIN + 4.0
+_TALLEST = 520.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """A stretch of the sheet and where it ends."""
+
+    drawn: tuple[Element, ...]
+    end: float
+
+
+def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin] = ()) -> str:
+    """Draw a slab's dimensioned plan as an SVG document.
+
+    Parameters
+    ----------
+    shape
+        The slab's, from ``shape_of``.
+    title
+        What the title block says.
+    pins
+        Findings to mark, by number.
+
+    """
+    prefix = _prefix(slab, title)
+    plan = _plan(slab, shape, pins, prefix)
+    frame_like = leading_length(slab)
+    rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
+    table, end = schedule.table(schedule.entries(slab, _frame(slab, shape), frame_like), end)
+    foot, end = block.title_block(slab, title, end + 14)
+    height = end + MARGIN
+    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
+    drawn = element("g", *plan.drawn, *rows, *table, *foot, font_family=FAMILY)
+    return render(
+        document(
+            (SHEET_WIDTH, height),
+            prefix,
+            title=f"Plan: {title.label or slab.label or 'slab'}",
+            says=describe(slab, shape),
+            children=[_patterns(prefix), paper, drawn],
+        )
+    )
+
+
+def _prefix(slab: Slab, title: TitleBlock) -> str:
+    """Name this drawing's ids so that two drawings can stand in one page."""
+    told = repr((slab, title)).encode()
+    return f"plan-{hashlib.blake2b(told, digest_size=4).hexdigest()}"
+
+
+def _frame(slab: Slab, shape: Shape) -> Frame:
+    """Fit the slab between its chains."""
+    left = MARGIN + dimensions.left_depth(slab, shape, leading_length(slab))
+    room = Box(left, _ABOVE, SHEET_WIDTH - MARGIN - _BESIDE, _ABOVE + _TALLEST)
+    return fit(shape, callouts.told_places(slab), room)
+
+
+def _plan(slab: Slab, shape: Shape, pins: Sequence[Pin], prefix: str) -> _Part:
+    like, frame = leading_length(slab), _frame(slab, shape)
+    front = dimensions.along_front(
+        frame,
+        dimensions.stations(slab, shape, 0),
+        like,
+        frame.slab.x0 - 36,
+        SHEET_WIDTH - MARGIN,
+    )
+    left = dimensions.along_left(
+        frame,
+        dimensions.stations(slab, shape, 1),
+        like,
+        MARGIN,
+        frame.slab.y1 + front.depth,
+    )
+    below = max(frame.zone.y1, frame.slab.y1 + front.depth)
+    places = Places(Box(MARGIN, MARGIN, SHEET_WIDTH - MARGIN, frame.slab.y1 + dimensions.FIRST - 2))
+    places.avoid([*front.lines, *left.lines, *callouts.line_boxes(shape, frame)])
+    places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST + 2, frame.slab.y1 + dimensions.FIRST))
+    labels = callouts.letters(slab, shape, frame, places)
+    labels += pinned.numbers(pins, frame, places, like)
+    labels += callouts.side_letters(slab, shape, frame, places)
+    labels += callouts.radii(slab, shape, frame, places, like)
+    labels += beneath.unit_labels(slab, shape, frame, places)
+    drawn = [
+        *wall_group(slab, shape, frame, prefix),
+        slab_group(slab, shape, frame),
+        *beneath.rests_group(slab, shape, frame),
+        *front.drawn,
+        *left.drawn,
+        *dimensions.overall_right(frame, like),
+        *pinned.marks(pins, frame),
+        *labels,
+        *_below(frame, below + 14, unit_note(like)),
+        *block.scale_bar(frame, like, (MARGIN + 8, below + 34)),
+    ]
+    return _Part(tuple(drawn), below + 58)
+
+
+def _below(frame: Frame, y: float, note: str) -> list[Element]:
+    """Mark the front, and say the unit of every figure."""
+    middle = (frame.slab.x0 + frame.slab.x1) / 2
+    arrow = f"M{middle - 46:.2f} {y + 13:.2f}l7 -13l7 13z"
+    return [
+        element("path", d=arrow, fill=INK),
+        lettered("FRONT", (middle - 26, y + 13), PLAIN, bold=True),
+        lettered(note, (SHEET_WIDTH - MARGIN, y + 28), SMALL, anchor="end", fill=PENCIL),
+    ]
+
+
+def _patterns(prefix: str) -> Element:
+    """Hatch a wall, and grain a section, in pencil."""
+    hatch = element(
+        "pattern",
+        element("path", d="M-1 1l2 -2M0 7l7 -7M6 8l2 -2", stroke=PENCIL, stroke_width=1),
+        id=f"{prefix}-hatch",
+        width=7,
+        height=7,
+        patternUnits="userSpaceOnUse",
+    )
+    specks = "M3 4l2 3h-4zM14 12l1 2h-2zM9 19h1M19 5h1M6 13h1"
+    grain = element(
+        "pattern",
+        element("path", d=specks, fill="none", stroke=PENCIL, stroke_width=0.6),
+        id=f"{prefix}-grain",
+        width=22,
+        height=22,
+        patternUnits="userSpaceOnUse",
+    )
+    return element("defs", hatch, grain)

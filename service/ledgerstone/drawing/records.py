@@ -1,0 +1,77 @@
+"""What a drawing is told beside the slab itself: its title block and its pins."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from ledgerstone.outline import XY
+
+Level = Literal["stops", "caution", "note"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TitleBlock:
+    """What stands in the corner of a sheet; an empty text leaves its place out.
+
+    Attributes
+    ----------
+    reference, label, scale, date
+        As they are to be read; nothing here knows a clock.
+    shade, colour
+        The shade's name and its colour, ``#rrggbb``; None draws no swatch.
+    workshop
+        Whose drawing it is.
+
+    """
+
+    reference: str = ""
+    label: str = ""
+    scale: str = ""
+    date: str = ""
+    shade: str = ""
+    colour: str | None = None
+    workshop: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Pin:
+    """A finding's number, shown where it is.
+
+    ``at_mm`` is one point for a spot, two for the line across a strip, more for a course of
+    sides, and more with the last like the first for an area; plane mm, as the slab's own.
+    """
+
+    number: int
+    level: Level
+    at_mm: tuple[XY, ...]
+
+    @property
+    def is_strip(self) -> bool:
+        """Whether it marks a width between two points."""
+        return len(self.at_mm) == 2
+
+    @property
+    def is_area(self) -> bool:
+        """Whether its points close."""
+        return len(self.at_mm) > 3 and self.at_mm[0] == self.at_mm[-1]
+
+
+def pin_at(number: int, level: Level, where_mm: Mapping[str, Any] | None) -> Pin | None:
+    """Make a pin of a finding's GeoJSON-shaped place; None where it has none that can be shown."""
+    if where_mm is None:
+        return None
+    coordinates = where_mm.get("coordinates", ())
+    kind = where_mm.get("type")
+    points: Sequence[Any]
+    if kind == "Point":
+        points = [coordinates]
+    elif kind in {"LineString", "MultiPoint"}:
+        points = coordinates
+    elif kind in {"Polygon", "MultiLineString"}:
+        points = coordinates[0] if coordinates else ()
+    else:
+        return None
+    at_mm = tuple((float(point[0]), float(point[1])) for point in points)
+    return Pin(number, level, at_mm) if at_mm else None

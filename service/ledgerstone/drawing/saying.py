@@ -1,0 +1,143 @@
+"""A drawing in words, for those who cannot see it and for those who check it."""
+
+from __future__ import annotations
+
+from ledgerstone.drawing.frame import leading_length, spoken
+from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
+from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Shape, cutout_size_mm
+
+_SIDES_SHOWN = 6
+
+
+def describe(slab: Slab, shape: Shape) -> str:
+    """Say a slab's plan in plain sentences, in the customer's own units."""
+    like = leading_length(slab)
+    sentences = [_opening_sentence(slab, shape)]
+    sentences += [_cutout_sentence(cutout, shape, like) for cutout in slab.cutouts]
+    sentences += [_relief_sentence(relief) for relief in slab.reliefs]
+    sentences += [
+        f"{side_title(names)}: {edge_text(edge)}." for names, edge in edges_alike(slab).items()
+    ]
+    if slab.rests is not None:
+        sentences.append(f"It rests on {rests_text(slab.rests)}.")
+    return " ".join(sentences)
+
+
+def _opening_sentence(slab: Slab, shape: Shape) -> str:
+    outline, like = slab.outline, leading_length(slab)
+    length, width = spoken(like, shape.length_mm), spoken(like, shape.width_mm)
+    thick = f"{slab.thickness.text()} thick"
+    if isinstance(outline, Round):
+        return f"A round slab {length} across, {thick}."
+    if isinstance(outline, OrderPolygon):
+        return f"A slab with {len(outline.points)} sides, {length} by {width} over all, {thick}."
+    if isinstance(outline, LShape):
+        notch = outline.notch
+        bite = f"{notch.length.text()} by {notch.width.text()}"
+        corner = notch.corner.replace("-", " ")
+        return f"An L-shaped slab {length} by {width}, {thick}, less {bite} at its {corner}."
+    return f"A slab {length} by {width}, {thick}."
+
+
+def cutout_text(cutout: Cutout) -> str:
+    """Say a cut-out's shape and size."""
+    if cutout.kind == "circle" and cutout.diameter is not None:
+        return f"round, {cutout.diameter.text()} across"
+    if cutout.kind == "polygon":
+        return f"{len(cutout.points)} sides"
+    length, width = _size(cutout)
+    kind = "slot" if cutout.kind == "slot" else "rectangle"
+    return f"{kind} {length} by {width}"
+
+
+def _size(cutout: Cutout) -> tuple[str, str]:
+    length, width = cutout_size_mm(cutout)
+    texts = [
+        own.text() if own is not None else Length.of_mm(mm).text()
+        for own, mm in ((cutout.length, length), (cutout.width, width))
+    ]
+    return texts[0], texts[1]
+
+
+def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> str:
+    named = f" ({cutout.label})" if cutout.label else ""
+    x0, y0, _, _ = shape.outline.bounds
+    place = ""
+    if cutout.centre is not None:
+        x, y = spoken(like, cutout.centre.x.mm - x0), spoken(like, cutout.centre.y.mm - y0)
+        place = f", its centre {x} from the left and {y} from the front"
+    extra = "".join(f", {note}" for note in cutout_notes(cutout))
+    return f"An opening{named}: {cutout_text(cutout)}{place}{extra}."
+
+
+def cutout_notes(cutout: Cutout) -> list[str]:
+    """Say what else there is to a cut-out."""
+    notes = []
+    if cutout.heat:
+        notes.append("hot appliance")
+    if cutout.turn_degrees:
+        notes.append(f"turned {cutout.turn_degrees:g}°")
+    if cutout.open_to is not None:
+        notes.append(f"open to {cutout.open_to}")
+    if cutout.rim == "covered":
+        notes.append("rim covered")
+    if cutout.size_from == "template-to-follow":
+        notes.append("template to follow")
+    return notes
+
+
+def _relief_sentence(relief: Relief) -> str:
+    named = f" ({relief.label})" if relief.label else ""
+    grooves = f" with {relief.grooves} grooves" if relief.grooves else ""
+    at = f"{relief.at.x.text()} from the left and {relief.at.y.text()} from the front"
+    return f"A {relief.kind}{named}{grooves}, {relief.depth.text()} deep, its corner {at}."
+
+
+def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
+    """Sides that are made alike, together, in the order they were described."""
+    alike: list[tuple[Edge, list[str]]] = []
+    for name, edge in slab.edges.items():
+        same = next((names for made, names in alike if made == edge), None)
+        if same is None:
+            alike.append((edge, [name]))
+        else:
+            same.append(name)
+    return {tuple(names): edge for edge, names in alike}
+
+
+def side_title(names: tuple[str, ...]) -> str:
+    """Name some sides: a polygon's by number, many of them by the first few."""
+    numbered = all(name.isdigit() for name in names)
+    shown = ", ".join(names[:_SIDES_SHOWN]) + (" …" if len(names) > _SIDES_SHOWN else "")
+    if not numbered:
+        return shown.capitalize()
+    return f"Side {shown}" if len(names) == 1 else f"Sides {shown}"
+
+
+def edge_text(edge: Edge) -> str:
+    """Say how an edge is made."""
+    size = f" {edge.size.text()}" if edge.size is not None else ""
+    says = {
+        "square": "square, arris eased",
+        "bevel": f"bevel{size}",
+        "round": f"round{size}",
+        "wall": "against a wall",
+    }[edge.profile]
+    if edge.drop is not None:
+        says += f", drop {edge.drop.depth.text()}" + (", mitred" if edge.drop.mitred else "")
+    return says + (", drip" if edge.drip else "")
+
+
+def rests_text(rests: Rests) -> str:
+    """Say what carries the slab."""
+    says = {
+        "units": ", ".join(f"{unit.use} {unit.width.text()}" for unit in rests.units) or "units",
+        "frame": f"a frame ({', '.join(rests.sides) or 'all sides'})",
+        "ends": "its two ends",
+        "legs": f"{len(rests.at)} legs",
+        "ledges": f"{len(rests.lines)} ledges",
+        "full": "a bed all over",
+    }[rests.kind]
+    return says + (", fixed" if rests.fixed else "")

@@ -1,0 +1,160 @@
+"""A small, safe SVG: a frozen tree of known elements, every text cleaned and escaped.
+
+Only presentation attributes are written, never ``style``: a strict content policy drops that.
+There are no scripts, no foreign content and no reference to anything outside the document.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+import unicodedata
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from ledgerstone.outline import XY
+
+NAMESPACE = "http://www.w3.org/2000/svg"
+EMBEDDED_PNG = "data:image/png;base64,"
+TAGS = frozenset(
+    ("svg", "g", "path", "circle", "rect", "line", "text", "title", "desc", "defs", "image")
+    + ("linearGradient", "radialGradient", "stop", "pattern", "clipPath")
+)
+Value = str | float | None
+
+_BIDI = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+_DROPPED = frozenset({"Cc", "Cs", "Cn", "Co"})
+_SPACES = frozenset("\t\n\r\u2028\u2029\x0b\x0c\x85")
+_MARKS_IN_A_ROW = 2
+_PLAIN = re.compile(r"[ !#-%'-;=?-~]*")  # printable ASCII that XML takes as it is
+
+
+@dataclass(frozen=True, slots=True)
+class Element:
+    """One element: its tag, its attributes as they will be written, what it holds."""
+
+    tag: str
+    attributes: tuple[tuple[str, str], ...]
+    children: tuple[Element | str, ...]
+
+
+def element(tag: str, *children: Element | str, **attributes: Value) -> Element:
+    """Make an element; ``stroke_width`` is written ``stroke-width`` and None is left out.
+
+    Raises
+    ------
+    ValueError
+        The tag is not one of ours, or an attribute could carry a script, a style or a reference
+        that leads out of the document.
+
+    """
+    if tag not in TAGS:
+        raise ValueError(f"{tag} is not drawn here")
+    written = tuple(
+        (name.replace("_", "-"), value if isinstance(value, str) else number(value))
+        for name, value in attributes.items()
+        if value is not None
+    )
+    for name, value in written:
+        _hold_safe(name, value)
+    return Element(tag, written, children)
+
+
+def _hold_safe(name: str, value: str) -> None:
+    lowered = name.lower()
+    if lowered == "style" or lowered.startswith("on") or ":" in name:
+        raise ValueError(f"{name} is not written here")
+    if "href" in lowered and not value.startswith(EMBEDDED_PNG):
+        raise ValueError("only a picture inside the document may be shown")
+    if "url(" in value and not value.startswith("url(#"):
+        raise ValueError("only what the document defines may be used")
+
+
+def number(value: float) -> str:
+    """Write a number to 0.01, without trailing noughts.
+
+    Raises
+    ------
+    ValueError
+        The number is not finite.
+
+    """
+    if not math.isfinite(value):
+        raise ValueError("a drawing needs finite numbers")
+    written = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if written == "-0" else written
+
+
+def path_of(points: Iterable[Sequence[float]], *, closed: bool = True) -> str:
+    """Write straight lines through points as path data."""
+    data = "L".join(f"{number(point[0])} {number(point[1])}" for point in points)
+    return f"M{data}Z" if closed else f"M{data}"
+
+
+def clean(text: str) -> str:
+    """Leave out what no drawing can show or what would turn the text round it about.
+
+    Controls, lone surrogates, non-characters and direction marks go; breaks become spaces; of a
+    pile of combining marks two stay.
+    """
+    kept: list[str] = []
+    marks = 0
+    for char in text:
+        kind = unicodedata.category(char)
+        marks = marks + 1 if kind in {"Mn", "Me"} else 0
+        if char in _SPACES:
+            kept.append(" ")
+        elif kind not in _DROPPED and char not in _BIDI and marks <= _MARKS_IN_A_ROW:
+            kept.append(char)
+    return " ".join("".join(kept).split())
+
+
+def escaped(text: str) -> str:
+    """Escape a text for XML content and for attributes in double quotes."""
+    return (
+        text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace('"', "&quot;")
+    )
+
+
+def render(root: Element) -> str:
+    """Write a tree as text; every text and attribute value is cleaned and escaped here."""
+    parts: list[str] = []
+    _write(root, parts)
+    return "".join(parts)
+
+
+def _write(node: Element, parts: list[str]) -> None:
+    attributes = "".join(f' {name}="{_attribute(value)}"' for name, value in node.attributes)
+    if not node.children:
+        parts.append(f"<{node.tag}{attributes}/>")
+        return
+    parts.append(f"<{node.tag}{attributes}>")
+    for child in node.children:
+        if isinstance(child, str):
+            parts.append(escaped(clean(child)))
+        else:
+            _write(child, parts)
+    parts.append(f"</{node.tag}>")
+
+
+def _attribute(value: str) -> str:
+    return value if _PLAIN.fullmatch(value) else escaped(clean(value))
+
+
+def document(
+    size: XY, prefix: str, *, title: str, says: str, children: Iterable[Element]
+) -> Element:
+    """Make a whole picture that says itself: a title, a description, then what is drawn."""
+    width, height = size
+    return element(
+        "svg",
+        element("title", title, id=f"{prefix}-title"),
+        element("desc", says, id=f"{prefix}-says"),
+        *children,
+        xmlns=NAMESPACE,
+        viewBox=f"0 0 {number(width)} {number(height)}",
+        width=width,
+        height=height,
+        role="img",
+        aria_labelledby=f"{prefix}-title {prefix}-says",
+    )
