@@ -207,8 +207,8 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     """Grid over the part of an area that meets the slab, its corners among the places."""
     met = polygon.intersection(mesh.polygon.buffer(0.01))
     if met.is_empty or met.area < 1e-6:
-        near = shapely.ops.nearest_points(mesh.polygon, polygon)[1]
-        return np.array([[near.x, near.y]])
+        near = shapely.get_coordinates(shapely.shortest_line(mesh.polygon, polygon))[1]
+        return np.array([near])
     step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MOST_STATIONS_AREA)))
     x0, y0, x1, y1 = met.bounds
     nx, ny = (max(2, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
