@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 MAKER_KEY = "a maker's key for the tests"
-SIGNING_KEYS = ("a signing key for the tests",)
+SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
 
 # The order that design.md writes out.
