@@ -1,0 +1,141 @@
+"""How far the concrete is trusted, how a slab is moved and what it must bear."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+from typing import Literal
+
+from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StripTest:
+    """One strip of this recipe, broken over two trestles."""
+
+    age_days: float = above_0("the strip's age when it broke")
+    width_mm: float = above_0("across")
+    thickness_mm: float = above_0("top to bottom")
+    span_mm: float = above_0("between the trestles")
+    load_n: float = above_0("what broke it, hung at the middle, in newtons (kg × 9.81)")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Concrete:
+    """How far the concrete is trusted."""
+
+    partial_factor: float = field(
+        default=1.5, metadata=about("EN 1992-1-1 2.4.2.4: 1.5; accidental 1.2", at_least=1.0)
+    )
+    accidental_factor: float = field(
+        default=1.2, metadata=about("EN 1992-1-1 2.4.2.4, accidental", at_least=1.0)
+    )
+    untested_percent: float = field(
+        default=100.0,
+        metadata=about(
+            "of the EN strength that is trusted while no strip was tested: 100 for a recipe by"
+            " the standard, 70 for a bagged, fibre or heavily pigmented one",
+            above=0,
+            at_most=100,
+        ),
+    )
+    tested: tuple[StripTest, ...] = field(default=(), metadata=about("strips broken here"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Way:
+    """One way the workshop can get a slab out of its mould and onto its pallet."""
+
+    name: str = said("what the job sheet calls it")
+    most_kg: float = above_0("heaviest piece, with its mould, that this way handles")
+    people: int = field(metadata=about("hands it takes", at_least=1, at_most=12))
+    held: Literal["on-edge", "flat"] = said(
+        "on-edge: tipped up about a long side; flat: lifted level by gear at two lines"
+    )
+    sides_on: bool = said("mould sides and formers stay in until it stands on edge")
+    rail: bool = field(
+        default=False, metadata=about("a stiff rail is clamped across openings while it moves")
+    )
+    later_days: float = field(
+        default=0.0, metadata=about("days under cover beyond the usual", at_least=0)
+    )
+    hours: float = at_least_0("hours of hands beyond the usual, each slab")
+    price: Decimal = field(default=Decimal(0), metadata=about("hire of gear", at_least=0))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Handling:
+    """How a slab is moved while it is young; the ways stand from the plainest on."""
+
+    out_of_mould_factor: float = field(
+        default=1.3,
+        metadata=about("on own weight; precast practice, from memory", at_least=1.0),
+    )
+    adhesion_n_per_m2: float = field(
+        default=1000.0, metadata=about("pull of an oiled mould; lifting-anchor manual", at_least=0)
+    )
+    carried_factor: float = field(
+        default=1.5, metadata=about("on own weight; precast practice, from memory", at_least=1.0)
+    )
+    pallet_factor: float = field(
+        default=1.5, metadata=about("on own weight; precast practice, from memory", at_least=1.0)
+    )
+    mould_kg_per_m2: float = at_least_0("base board, sides and formers, each square metre")
+    workshop_c: tuple[float, ...] = field(
+        metadata=about("temperature of the shed, January to December", at_least=-5, at_most=45)
+    )
+    longest_cover_days: float = above_0("a slab stays in its mould no longer than this")
+    ways: tuple[Way, ...] = said("ways of moving a slab, the plainest first")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Loads:
+    """What a slab must bear in place: the workshop's own choice, not a rule."""
+
+    even_n_per_m2: float = field(
+        default=1500.0, metadata=about("spread over the slab; our judgement", at_least=0)
+    )
+    point_n: float = field(
+        default=1000.0,
+        metadata=about("a person sitting, anywhere; our judgement", at_least=0),
+    )
+    point_side_mm: float = field(default=100.0, metadata=about("on a square of this side", above=0))
+    standing_n: float = field(
+        default=1500.0,
+        metadata=about("a person standing, as an accident; our judgement", at_least=0),
+    )
+    low_rest_mm: float = field(
+        default=2.0, metadata=about("how low one inner rest may be", at_least=0, at_most=10)
+    )
+    sag_limit: float = field(
+        default=720.0, metadata=about("span over sag that looks flat: L/720", above=0)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Steel:
+    """The reinforcement on the rack."""
+
+    stainless: bool = said("stainless or glass fibre: may be used outdoors and in wet rooms")
+    mesh_wire_mm: float = above_0("wire of the mesh")
+    mesh_pitch_mm: float = above_0("between wires")
+    bar_mm: float = above_0("thinnest bar kept")
+    yield_mpa: float = field(default=500.0, metadata=about("0.2 % proof or yield", above=0))
+    cover_mm: float = field(
+        default=15.0, metadata=about("least cover; EN 1992-1-1 table 4.4N, XC1", above=0)
+    )
+    stock_length_mm: float = above_0("bars as bought")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lifting:
+    """What people carry here, on edge with clamps on a level floor. Not a safe limit."""
+
+    kg_per_person: float = field(
+        metadata=about("share of one person; a lift above it is assessed first", above=0)
+    )
+    most_people: int = field(metadata=about("hands round one slab", at_least=1, at_most=8))
+    pallet_kg: float = at_least_0("the pallet itself")
+    crate_kg_per_slab: float = at_least_0("crate, foam and straps, each slab")
+    pallet_length_mm: float = above_0("longest piece the carrier takes on a pallet")
+    pallet_most_kg: float = above_0("heaviest pallet the carrier takes")

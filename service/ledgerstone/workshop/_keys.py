@@ -1,0 +1,31 @@
+"""What a record says of one key of the profile: its comment and its bounds."""
+
+from __future__ import annotations
+
+from dataclasses import field
+from typing import Any
+
+
+def about(about: str, **bounds: Any) -> dict[str, Any]:  # noqa: ANN401  bounds may be any number
+    """Metadata of a key: the comment a starting profile prints, and its bounds."""
+    return {"about": about, **bounds}
+
+
+def above_0(about: str) -> Any:  # noqa: ANN401  dataclasses.field is typed by its use
+    """A key whose numbers lie above nought."""
+    return field(metadata={"about": about, "above": 0})
+
+
+def at_least_0(about: str) -> Any:  # noqa: ANN401  as above
+    """A key whose numbers are nought or more."""
+    return field(metadata={"about": about, "at_least": 0})
+
+
+def percentage(about: str) -> Any:  # noqa: ANN401  as above
+    """A key whose numbers are nought to a hundred."""
+    return field(metadata={"about": about, "at_least": 0, "at_most": 100})
+
+
+def said(about: str) -> Any:  # noqa: ANN401  as above
+    """A key without bounds."""
+    return field(metadata={"about": about})

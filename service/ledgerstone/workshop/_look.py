@@ -1,0 +1,81 @@
+"""How a slab may look: shades, pigments, surfaces, sealers and edges."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+from typing import Literal
+
+from ledgerstone.order import Place, Profile, Surface
+from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dose:
+    """How much of one pigment a shade takes."""
+
+    pigment: str = said("a name from [[pigments]]")
+    percent: float = field(metadata=about("of the cement's mass", above=0, at_most=15))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PaletteShade:
+    """One shade of the palette."""
+
+    name: str = said("what customers call it")
+    colour: str = said("as a cast tile looks, #rrggbb")
+    by_eye: bool = field(
+        default=True, metadata=about("the colour was judged by eye from a cast tile")
+    )
+    cement: Literal["grey", "white"] = said("grey or white")
+    doses: tuple[Dose, ...] = field(default=(), metadata=about("pigments in it"))
+    extra_per_m3: Decimal = field(
+        default=Decimal(0), metadata=about("what white cement adds to a cubic metre", at_least=0)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pigment:
+    """One pigment on the shelf."""
+
+    name: str = said("what the tin says it is")
+    density_kg_per_m3: float = above_0("for the volume it takes up")
+    price_per_kg: Decimal = at_least_0("bought loose")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FinishOffered:
+    """One surface the workshop makes."""
+
+    surface: Surface = said("as-cast, honed or polished")
+    says: str = said("one line for customers")
+    hours_per_m2: float = at_least_0("hands, all grits and void filling together")
+    consumables_per_m2: Decimal = at_least_0("pads, slurry")
+    days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sealer:
+    """One sealer the workshop uses."""
+
+    name: str = said("what customers choose")
+    says: str = said("one line for customers")
+    kind: Literal["penetrating", "film"] = said("penetrating or film")
+    places: tuple[Place, ...] = said("where its own sheet allows it")
+    coats: int = field(metadata=about("coats", at_least=1, at_most=10))
+    coverage_m2_per_l: float = above_0("a litre covers, one coat")
+    price_per_l: Decimal = at_least_0("bought by the litre")
+    hours_per_m2_coat: float = at_least_0("hands, each coat")
+    youngest_days: int = field(metadata=about("concrete's age before the first coat", at_least=0))
+    heat_limit_c: float = above_0("hottest its own sheet allows")
+    food_declared: bool = said("its maker declares it for food contact")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EdgeOffered:
+    """One edge profile the workshop makes."""
+
+    profile: Profile = said("square, bevel, round or wall")
+    hours_per_m: float = at_least_0("hands")
+    smallest_mm: float = field(default=0.0, metadata=about("smallest size", at_least=0))
+    largest_mm: float = field(default=0.0, metadata=about("largest size", at_least=0))

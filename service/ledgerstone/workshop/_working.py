@@ -1,0 +1,78 @@
+"""When hands work, how long things take and what they cost."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date
+from decimal import Decimal
+from typing import Literal
+
+from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hours:
+    """Rules for hours of hands."""
+
+    set_up_per_order: float = at_least_0("drawings, boards, clearing the table: once an order")
+    mould_per_slab: float = at_least_0("base board and squaring up")
+    mould_per_m: float = at_least_0("side strips and bead, each metre of outline")
+    cutout: float = at_least_0("one knockout former, made and fixed")
+    relief: float = at_least_0("one relief's former")
+    drop_per_m: float = at_least_0("a downstand, each metre")
+    steel_per_m2: float = at_least_0("mesh and bars")
+    pour_per_slab: float = at_least_0("batching and cleaning out")
+    pour_per_m2: float = at_least_0("face coat, back-fill, strike off")
+    demould_per_slab: float = at_least_0("turning, sides off, washing")
+    cutout_trim: float = at_least_0("knockout out, arris dressed, each")
+    pack_per_slab: float = at_least_0("crate or pallet")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Days:
+    """Waits, in days; strength at demoulding is checked against the first."""
+
+    under_cover: float = above_0("from pouring to demoulding, at least")
+    drying: float = at_least_0("from finishing to the first coat of sealer")
+    after_sealing: float = at_least_0("before packing")
+    buffer: int = field(metadata=about("working days in hand before the promised day", at_least=0))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rates:
+    """What hours, boards and steel cost."""
+
+    hour: Decimal = at_least_0("one hour of hands")
+    machine_hour: Decimal = at_least_0("mixer and polisher, each hour of finishing")
+    mould_board_per_m2: Decimal = at_least_0("melamine board and sides")
+    steel_per_m2: Decimal = at_least_0("mesh and bars, each square metre of slab")
+    steel_kg_per_m2: float = at_least_0("mass of that steel")
+    packing_per_slab: Decimal = at_least_0("crate, film, corner guards")
+    consumables_per_m2: Decimal = at_least_0("release agent, gloves, blades")
+    margin_percent: Decimal = field(
+        metadata=about("on everything but delivery", at_least=0, at_most=500)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Closure:
+    """Days on which nobody works, both ends included."""
+
+    first: date = said("first day shut")
+    last: date = said("last day shut")
+    why: str = said("in a word")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Calendar:
+    """When hands work."""
+
+    weekdays: tuple[
+        Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"], ...
+    ] = said("days that are worked")
+    hours_per_day: float = field(metadata=about("of one pair of hands", above=0, at_most=16))
+    hands: int = field(metadata=about("pairs of hands", at_least=1, at_most=10))
+    orders_ahead_days: int = field(
+        metadata=about("working days of work already taken on", at_least=0)
+    )
+    closures: tuple[Closure, ...] = field(default=(), metadata=about("holidays of our own"))
