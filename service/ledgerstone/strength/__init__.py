@@ -7,7 +7,6 @@ from ledgerstone.strength._faults import (
     OffTheSlabError,
     OutlineUnusableError,
     SlabTipsError,
-    StrengthError,
 )
 from ledgerstone.strength.plate import (
     Answer,
@@ -44,6 +43,5 @@ __all__ = [
     "Rested",
     "SlabTipsError",
     "Stress",
-    "StrengthError",
     "Support",
 ]

@@ -87,7 +87,8 @@ def _curvature(side: FloatArray, gradient: FloatArray) -> FloatArray:
     mid = _slopes_at_mid_sides(side)
     rates = np.einsum("cfl,mli->mcfi", RATES, gradient)  # of the six functions with x and y
     inner = np.matmul(
-        rates[:, :, 3:].transpose(0, 1, 3, 2).reshape(count, 9 // 3 * 2, 3), mid.reshape(count, 3, 18)
+        rates[:, :, 3:].transpose(0, 1, 3, 2).reshape(count, 9 // 3 * 2, 3),
+        mid.reshape(count, 3, 18),
     ).reshape(count, 3, 2, 2, 9)  # corner, rate with, slope of
     for k in range(3):
         inner[:, :, :, 0, 3 * k + 1] += rates[:, :, k]
@@ -140,10 +141,9 @@ def deflection_row(corners: FloatArray, share: FloatArray) -> FloatArray:
         rows[:, 3 * i] = L[:, i] * (1.0 + L[:, i] * (L[:, j] + L[:, k])) - L[:, i] * (
             L[:, j] ** 2 + L[:, k] ** 2
         )
-        rows[:, 3 * i + 1 : 3 * i + 3] = (
-            to_j[:, None] * (corners[:, j] - corners[:, i])
-            + to_k[:, None] * (corners[:, k] - corners[:, i])
-        )
+        rows[:, 3 * i + 1 : 3 * i + 3] = to_j[:, None] * (corners[:, j] - corners[:, i]) + to_k[
+            :, None
+        ] * (corners[:, k] - corners[:, i])
     return rows
 
 

@@ -1,64 +1,62 @@
-"""What can be wrong with a plate, its rests or its loads."""
+"""What can be wrong with a plate, its rests or its loads: leaves of the tree in ``errors``."""
 
 from __future__ import annotations
 
-
-class StrengthError(ValueError):
-    """The strength calculation was asked for something it cannot answer."""
+from ledgerstone.errors import GeometryFault, PlateError, Tips
 
 
-class OutlineUnusableError(StrengthError):
+class OutlineUnusableError(GeometryFault):
     """The outline encloses no single piece of concrete.
 
     Parameters
     ----------
-    reason
+    says
         What is wrong, in plain words.
     pieces
         How many pieces are left when strips too thin to count are taken away.
     """
 
-    def __init__(self, reason: str, *, pieces: int = 1) -> None:
-        self.reason = reason
+    def __init__(self, says: str, *, pieces: int = 1) -> None:
+        super().__init__(says)
         self.pieces = pieces
-        super().__init__(reason)
 
 
-class OffTheSlabError(StrengthError):
-    """A rest or a load lies where there is no concrete.
+class OffTheSlabError(PlateError):
+    """A rest, a load or a place asked about lies where there is no concrete.
 
     Parameters
     ----------
     what
-        ``"load"`` or ``"rest"``.
-    at_mm
-        The place, plane slab millimetres.
+        ``"load"``, ``"rest"`` or ``"place"``.
+    where_mm
+        Where, plane slab millimetres.
     """
 
-    def __init__(self, what: str, at_mm: tuple[float, float]) -> None:
+    def __init__(self, what: str, where_mm: tuple[float, float]) -> None:
+        x, y = where_mm
+        super().__init__(f"The {what} at ({x:.0f}, {y:.0f}) mm is not on the slab.")
         self.what = what
-        self.at_mm = at_mm
-        super().__init__(f"the {what} at ({at_mm[0]:.1f}, {at_mm[1]:.1f}) mm is not on the slab")
+        self.where_mm = where_mm
 
 
-class SlabTipsError(StrengthError):
-    """The load's resultant falls outside the hull of the rests, so the slab tips or drops.
+class SlabTipsError(Tips):
+    """The load's resultant lies outside the hull of the rests, so the slab tips or drops.
 
     Parameters
     ----------
-    resultant_mm
-        Where the resultant of all loads acts, or None where the loads sum to nothing.
+    where_mm
+        Where the resultant of all loads acts; the slab's middle where they sum to nothing.
     outside_mm
-        How far it lies outside the hull of the rests.
+        How far it lies outside the hull of the rests; 0 where the rests lie on one line.
     """
 
-    def __init__(self, resultant_mm: tuple[float, float] | None, outside_mm: float) -> None:
-        self.resultant_mm = resultant_mm
+    def __init__(self, where_mm: tuple[float, float], outside_mm: float) -> None:
+        says = f"The load lies {outside_mm:.0f} mm outside the rests, so the slab tips."
+        super().__init__(says, where_mm)
         self.outside_mm = outside_mm
-        super().__init__(f"the load lies {outside_mm:.1f} mm outside the rests, so the slab tips")
 
 
-class ContactNotSettledError(StrengthError):
+class ContactNotSettledError(PlateError):
     """The contact problem came out of balance: a fault of ours, never of the slab.
 
     Parameters
@@ -70,6 +68,6 @@ class ContactNotSettledError(StrengthError):
     """
 
     def __init__(self, broken: str, amount: float) -> None:
+        super().__init__(f"Contact not settled: {broken} off by {amount:.3g}.")
         self.broken = broken
         self.amount = amount
-        super().__init__(f"contact not settled: {broken} off by {amount:.3g}")

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ledgerstone.strength._element import Elements, deflection_row, pressure_rows
 from ledgerstone.strength._faults import OffTheSlabError
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 
 GAUSS_AT, GAUSS_WEIGHT = (np.array(a) for a in np.polynomial.legendre.leggauss(3))
@@ -68,7 +69,7 @@ class LineLoad:
         Load on each millimetre.
     """
 
-    points: tuple[tuple[float, float], ...]
+    points: Sequence[tuple[float, float]]
     n_per_mm: float
 
     def __post_init__(self) -> None:
@@ -91,7 +92,9 @@ def unit_of(load: Load) -> tuple[Load, float]:
             return LineLoad(points, 1.0), size
 
 
-def nodal_forces(load: Load, mesh: Mesh, elements: Elements, thickness_mm: FloatArray) -> FloatArray:
+def nodal_forces(
+    load: Load, mesh: Mesh, elements: Elements, thickness_mm: FloatArray
+) -> FloatArray:
     """Forces on the unknowns, shape (3 n,), consistent with the element's cubic.
 
     Parameters
@@ -117,9 +120,9 @@ def nodal_forces(load: Load, mesh: Mesh, elements: Elements, thickness_mm: Float
             return _at_places(mesh, places, weights, points[0], size, spread=False)
 
 
-def _gathered(mesh: Mesh, rows: FloatArray, triangle: FloatArray) -> FloatArray:
+def _gathered(mesh: Mesh, rows: FloatArray, triangle: IntArray) -> FloatArray:
     unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1)
-    return np.bincount(unknowns, rows.reshape(-1), minlength=3 * len(mesh.nodes))
+    return np.asarray(np.bincount(unknowns, rows.reshape(-1), 3 * len(mesh.nodes)), dtype=float)
 
 
 def _at_places(
@@ -160,7 +163,7 @@ def _patch_places(load: PatchLoad, mesh: Mesh) -> tuple[FloatArray, FloatArray]:
 
 
 def _line_places(
-    points: tuple[tuple[float, float], ...], size: float
+    points: Sequence[tuple[float, float]], size: float
 ) -> tuple[FloatArray, FloatArray]:
     corners = np.array(points)
     places, weights = [], []

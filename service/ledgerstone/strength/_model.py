@@ -13,7 +13,7 @@ from ledgerstone.strength._averaging import Averaging, averaging_of
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
 from ledgerstone.strength._loads import Load, nodal_forces
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh, mesh_of
 
 MOST_COLUMNS_KEPT = 160
@@ -56,7 +56,7 @@ class Model:
         return self.averagings[radius]
 
     @property
-    def unknowns(self) -> FloatArray:
+    def unknowns(self) -> IntArray:
         """Numbers of each triangle's nine unknowns, shape (m, 9)."""
         dof = 3 * self.mesh.triangles[:, :, None] + np.arange(3)
         return dof.reshape(len(self.mesh.triangles), 9)
@@ -82,9 +82,7 @@ class Model:
                 [nodal_forces(u, self.mesh, self.elements, self.depth) for u in new]
             )
             rows = self.factor.forward(forces)
-            self.kept.update(
-                (u, (forces[:, k], rows[:, k])) for k, u in enumerate(new)
-            )
+            self.kept.update((u, (forces[:, k], rows[:, k])) for k, u in enumerate(new))
         pairs = [self.kept[u] for u in loads]
         return np.column_stack([p[0] for p in pairs]), np.column_stack([p[1] for p in pairs])
 
@@ -98,9 +96,7 @@ def model_of(
     zones: Sequence[tuple[Polygon, float]],
 ) -> Model:
     """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
-    mesh = mesh_of(
-        outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=[z for z, _ in zones]
-    )
+    mesh = mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=[z for z, _ in zones])
     depth = np.ones(len(mesh.triangles))
     middle = mesh.nodes[mesh.triangles].mean(axis=1)
     for area, thickness in zones:

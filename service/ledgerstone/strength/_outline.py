@@ -169,7 +169,9 @@ def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
     return np.concatenate([c[:-1] for c in coords]), np.concatenate([c[1:] for c in coords])
 
 
-def widths_mm(points: FloatArray, inward: FloatArray, starts: FloatArray, ends: FloatArray) -> FloatArray:
+def widths_mm(
+    points: FloatArray, inward: FloatArray, starts: FloatArray, ends: FloatArray
+) -> FloatArray:
     """Concrete's width straight ahead of boundary points, shape (n,); infinite where nothing ahead.
 
     Parameters
@@ -196,7 +198,8 @@ def narrowest_mm(polygon: Polygon) -> float:
     side = ends - starts
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / np.linalg.norm(side, axis=1)[:, None]
     widths = [
-        widths_mm(starts + f * side, inward, starts, ends).min() for f in (0.02, 0.25, 0.5, 0.75, 0.98)
+        widths_mm(starts + f * side, inward, starts, ends).min()
+        for f in (0.02, 0.25, 0.5, 0.75, 0.98)
     ]
     return float(min(widths))
 

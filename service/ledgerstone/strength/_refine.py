@@ -185,7 +185,9 @@ def recovered(
     return whole, cut
 
 
-def _lost(cut: IntArray, triangles: IntArray, count: int) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+def _lost(
+    cut: IntArray, triangles: IntArray, count: int
+) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
     edges = edges_of(triangles)
     steps = np.sort(cut, axis=1)
     return ~np.isin(steps[:, 0] * count + steps[:, 1], edges[:, 0] * count + edges[:, 1])

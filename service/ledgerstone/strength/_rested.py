@@ -71,9 +71,7 @@ def footing_of(model: Model, supports: Sequence[Support]) -> Footing:
     motions = model.rigid()
     motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
     rests = contact.rests_of(rows.T @ rows, columns.T @ motions, stations.pushes_only)
-    return Footing(
-        stations, rows, rests, motions, (float(middle[0]), float(middle[1])), reach
-    )
+    return Footing(stations, rows, rests, motions, (float(middle[0]), float(middle[1])), reach)
 
 
 def settled_cases(
@@ -147,7 +145,7 @@ def _tip(footing: Footing, pull: FloatArray, *, spans: bool) -> SlabTipsError | 
     if spans and contact.imbalance(footing.rests, pull) <= contact.TIPS:
         return None
     if abs(pull[0]) <= 1e-9 * float(np.abs(pull).max()):
-        return SlabTipsError(None, 0.0)
+        return SlabTipsError(footing.middle, 0.0)
     (x, y), reach = footing.middle, footing.reach
     at = (float(x + reach * pull[1] / pull[0]), float(y + reach * pull[2] / pull[0]))
     forces = footing.stations.places[footing.stations.is_force]

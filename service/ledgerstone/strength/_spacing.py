@@ -81,7 +81,9 @@ def spacing_for(
     return Spacing(coarse, *_thinned(places[fine], sizes[fine]))
 
 
-def _strip_sources(starts: FloatArray, ends: FloatArray, coarse: float) -> tuple[FloatArray, FloatArray]:
+def _strip_sources(
+    starts: FloatArray, ends: FloatArray, coarse: float
+) -> tuple[FloatArray, FloatArray]:
     """Places along the boundary where a strip is narrow, and a third of its width."""
     side = ends - starts
     length = np.linalg.norm(side, axis=1)
@@ -142,7 +144,10 @@ def divided(
     sizes = spacing.at(places.reshape(-1, 2)).reshape(len(segments), -1)
     rate = length[:, None] / np.maximum(sizes, SHORTEST_STEP_MM)
     done = np.concatenate(
-        [np.zeros((len(segments), 1)), np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 16.0, axis=1)],
+        [
+            np.zeros((len(segments), 1)),
+            np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 16.0, axis=1),
+        ],
         axis=1,
     )
     points, cut, total = [vertices], [], len(vertices)

@@ -30,9 +30,9 @@ def averaged_stress(
     The stress tensor ``6 m / h²`` is averaged first and its principal value taken then, so that
     thickness may change within the area and the mean does not depend on how the axes lie.
     """
-    corner = corner_moments(model, u) * (6.0 / (thickness_mm * model.depth) ** 2)[
-        :, None, None, None
-    ]
+    corner = (
+        corner_moments(model, u) * (6.0 / (thickness_mm * model.depth) ** 2)[:, None, None, None]
+    )
     count, cases = len(corner), corner.shape[-1]
     mean = averaging.weights @ corner.reshape(3 * count, 3 * cases)
     x, y, xy = mean.reshape(-1, 3, cases).transpose(1, 0, 2)

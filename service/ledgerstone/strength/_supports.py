@@ -35,7 +35,7 @@ class LineSupport:
         Whether the slab cannot lift there.
     """
 
-    points: tuple[tuple[float, float], ...]
+    points: Sequence[tuple[float, float]]
     clamped: bool = False
     holds_down: bool = False
 
@@ -153,7 +153,9 @@ def _line_places(support: LineSupport, mesh: Mesh) -> FloatArray:
     if line is None or line.length < 1.0:
         return np.array(support.points[:1])
     met = line.intersection(mesh.polygon.buffer(REACH_MM / 2.0))
-    pieces = [p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty]
+    pieces = [
+        p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty
+    ]
     if not pieces:
         return np.array(support.points[:1])
     bilateral = support.clamped or support.holds_down

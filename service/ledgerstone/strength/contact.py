@@ -141,9 +141,7 @@ def _tolerances(free: FloatArray, pull: FloatArray, rests: Rests) -> tuple[float
     return PULLS * load, OPENS * (float(np.abs(free).max()) + rests.stiffening * load)
 
 
-def _pivoted(
-    rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray
-) -> Balance | None:
+def _pivoted(rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray) -> Balance | None:
     """Balance by exchanging all offending rests at once; None where that does not settle soon."""
     pulls, opens = _tolerances(free, pull, rests)
     touching = start | ~rests.pushes_only

@@ -74,7 +74,9 @@ class Mesh:
         moved = np.zeros(len(points))
         every = np.arange(len(self.triangles))
         for k in np.flatnonzero(triangle < 0).tolist():
-            clipped = np.clip(self.shares(every, np.broadcast_to(points[k], (len(every), 2))), 0, None)
+            clipped = np.clip(
+                self.shares(every, np.broadcast_to(points[k], (len(every), 2))), 0, None
+            )
             clipped /= clipped.sum(axis=1, keepdims=True)
             places = np.einsum("mk,mki->mi", clipped, self.nodes[self.triangles])
             distance = np.hypot(*(places - points[k]).T)
@@ -143,9 +145,7 @@ def mesh_of(
 def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing: Spacing) -> Mesh:
     border, cut = divided(vertices, segments, spacing)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
-    inner = _refine.clear_of(
-        _refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED
-    )
+    inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     for round_no in range(ROUNDS_OF_SMOOTHING):
         nodes = np.concatenate([border, inner])
         triangles, _ = _refine.triangles_of(_refine.delaunay_of(nodes), polygon)
@@ -156,6 +156,4 @@ def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing:
         inner = _refine.smoothed(nodes, triangles, len(border), starts, ends)
     whole, cut = _refine.recovered(polygon, border, cut, inner)
     triangles, triangle_of = _refine.triangles_of(whole, polygon)
-    return Mesh(
-        whole.points, triangles, cut, polygon, spacing.coarse_mm, whole, triangle_of
-    )
+    return Mesh(whole.points, triangles, cut, polygon, spacing.coarse_mm, whole, triangle_of)

@@ -218,7 +218,10 @@ class Cases:
         """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
         plate = self.rested.plate
         return _stress.averaged_stress(
-            plate.model, plate.model.averaging(plate.thickness_mm), self._found.u, plate.thickness_mm
+            plate.model,
+            plate.model.averaging(plate.thickness_mm),
+            self._found.u,
+            plate.thickness_mm,
         )
 
     def worst_stresses(self) -> list[Stress]:
