@@ -42,10 +42,10 @@ def write_quote(quote: Quote, workshop: Workshop, tokens: Tokens) -> dict[str, A
     """Write a quote, with its signed link and its drawings' links."""
     content = quote_token_content(quote, workshop)
     token = tokens.sign("quote", content)
+    signed = {"token": token, "link": f"{workshop.web.page_url}#quote={token}"} if token else {}
     return {
         "reference": content["ref"],
-        "token": token,
-        "link": f"{workshop.web.page_url}#quote={token}",
+        **signed,
         "order": write_order(quote.order),
         "issued": quote.issued.isoformat(),
         "valid_until": quote.valid_until.isoformat(),
@@ -122,8 +122,10 @@ def write_finding(finding: Finding) -> dict[str, Any]:
 def drawing_links(
     slabs: Sequence[Mapping[str, Any]], workshop: Workshop, tokens: Tokens
 ) -> dict[str, str]:
-    """Sign the slabs and link their drawings."""
+    """Sign the slabs and link their drawings; no links where they would be too long to open."""
     token = tokens.sign("drawing", {"slabs": slabs})
+    if token is None:
+        return {}
     base = f"{workshop.web.base_url}/v1/drawings/{token}"
     return {"plan": f"{base}/plan.svg", "view": f"{base}/view.svg"}
 

@@ -3,26 +3,30 @@
 from __future__ import annotations
 
 import difflib
+import json
 import math
 import unicodedata
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from fractions import Fraction
+from itertools import islice
 from typing import Any
 
 from marshmallow import EXCLUDE, Schema, ValidationError, fields, validates_schema
 
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
+from ledgerstone.wire.plain_text import dotted, text_fault
 
 LONGEST_TEXT = 120
 FURTHEST_MM = 20_000.0
-# Controls, surrogates, unassigned; and the marks that turn the direction of what follows.
-_HIDDEN_CATEGORIES = {"Cc", "Cs", "Cn", "Co"}
-_DIRECTION_MARKS = set("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+MOST_NAMED = 50
+_NOISE_MM = Fraction(1, 1000)  # under this a length is what someone's arithmetic left over
 
 
 def shown(value: object) -> str:
     """Return what was sent, short enough to say back."""
-    text = value if isinstance(value, str) else repr(value)
+    text = dotted(value if isinstance(value, str) else json.dumps(value, ensure_ascii=False))
     return text if len(text) <= 40 else text[:39] + "…"
 
 
@@ -44,6 +48,11 @@ class Strict(Schema):
 
         unknown = EXCLUDE
 
+    def __init__(self, **more: Any) -> None:  # noqa: ANN401  marshmallow's own options
+        super().__init__(**more)
+        about = self.about[:1].upper() + self.about[1:]
+        self.error_messages["type"] = f"{about} is written as a JSON object."
+
     @property
     def _keys(self) -> list[str]:
         return [field.data_key or name for name, field in self.fields.items()]
@@ -52,7 +61,8 @@ class Strict(Schema):
     def _name_unknown(self, _data: object, original: object, **_: object) -> None:
         if not isinstance(original, Mapping):
             return
-        unknown = [key for key in original if key not in self._keys]
+        keys = set(self._keys)
+        unknown = list(islice((key for key in original if key not in keys), MOST_NAMED))
         if unknown:
             raise ValidationError({key: [self._says_unknown(key)] for key in unknown})
 
@@ -98,6 +108,8 @@ class LengthField(_Labelled, fields.Field[Length]):
             length = Length.parse(value)
         except QuantityError as fault:
             raise ValidationError(f"{self.capital}: {fault.says}") from None
+        if abs(length.exact_mm) < _NOISE_MM:
+            length = replace(length, exact_mm=Fraction(0))
         low_enough = length.mm >= self.above_mm if self.zero else length.mm > self.above_mm
         if not low_enough or length.mm > self.at_most_mm:
             raise ValidationError(
@@ -137,12 +149,8 @@ class TextField(_Labelled, fields.Field[str]):
         if len(value) > self.longest:
             raise ValidationError(f"{self.capital} must be {self.longest} characters or fewer.")
         text = unicodedata.normalize("NFC", value)
-        if any(
-            unicodedata.category(c) in _HIDDEN_CATEGORIES or c in _DIRECTION_MARKS for c in text
-        ):
-            raise ValidationError(
-                f"{self.capital} must not include hidden or direction-changing characters."
-            )
+        if fault := text_fault(text):
+            raise ValidationError(f"{self.capital} {fault}")
         return text.strip()
 
 
@@ -189,7 +197,8 @@ class NumberField(_Labelled, fields.Field[float]):
         kind = "a whole number" if self.whole else "a number"
         wrong = isinstance(value, bool) or not isinstance(value, int | float)
         if wrong or not math.isfinite(value) or (self.whole and value != int(value)):
-            raise ValidationError(f"{self.capital} must be {kind}, like {self.at_least + 1:g}.")
+            like = min(max(self.at_least, 1), self.at_most)
+            raise ValidationError(f"{self.capital} must be {kind}, like {like:g}.")
         if not self.at_least <= value <= self.at_most:
             raise ValidationError(
                 f"{self.capital} must be between {self.at_least:g} and {self.at_most:g}."
@@ -301,7 +310,11 @@ class BySideField(_Labelled, fields.Field[Any]):
         known: Callable[[str], bool],
         **more: Any,  # noqa: ANN401  marshmallow's own options
     ) -> None:
-        super().__init__(metadata={"label": label}, **more)
+        super().__init__(
+            metadata={"label": label},
+            error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
+            **more,
+        )
         self.inner, self.known = inner, known
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> dict[str, Any]:  # noqa: ANN401  marshmallow
@@ -311,7 +324,9 @@ class BySideField(_Labelled, fields.Field[Any]):
             )
         faults: dict[str, Any] = {}
         sides: dict[str, Any] = {}
-        for name, member in list(value.items())[:400]:
+        for name, member in value.items():
+            if len(faults) >= MOST_NAMED:
+                break
             if not self.known(name):
                 faults[name] = [
                     f'"{shown(name)}" is not a side or corner that {self.label} can name.'

@@ -44,7 +44,7 @@ def _size_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
             "Give the finished size of a round or polygon slab; only a rectangle or an L can be"
             " worked out from walls or units.",
         )
-    elif min(finished_size_mm(slab, workshop.shaping.fitting_gap_mm)) <= 0:
+    elif plain and min(finished_size_mm(slab, workshop.shaping.fitting_gap_mm)) <= 0:
         yield Fault("/outline", "The slab is smaller than the gaps that its fitting needs.")
 
 
@@ -87,9 +87,11 @@ def ring_faults(points: Sequence[Point], pointer: str) -> Iterable[Fault]:
             return
     polygon = Polygon(ring)
     if not polygon.is_valid:
-        where = shapely.is_valid_reason(polygon).partition("[")[2].rstrip("]")
-        at = " and ".join(where.split()) if where else "one place"
-        yield Fault(pointer, f"The outline crosses or touches itself at {at} mm (x and y).")
+        where = shapely.is_valid_reason(polygon).partition("[")[2].rstrip("]").split()
+        at = " and ".join(f"{round(float(mm), 1) + 0.0:g} mm" for mm in where)
+        yield Fault(
+            pointer, f"The outline crosses or touches itself at {at} (x and y). Move a point."
+        )
     elif polygon.area < 1.0:
         yield Fault(pointer, "The outline encloses no area.")
 

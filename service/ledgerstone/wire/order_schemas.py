@@ -23,13 +23,13 @@ from ledgerstone.wire.fields import (
     TextField,
     YesNoField,
 )
+from ledgerstone.wire.tokens import LONGEST_TOKEN
 
 MOST_SLABS = 8
 MOST_QUANTITY = 24
 MOST_CUTOUTS = 20
 MOST_RESTS = 20
 MOST_POINTS = 200
-LONGEST_TOKEN = 4000
 _SIDE = re.compile(r"front|back|left|right|notch-x|notch-y|rim|[1-9][0-9]{0,2}")
 
 
@@ -418,7 +418,7 @@ class JoinEndSchema(_Record):
 
     about, record = "a join's side", records.JoinEnd
     slab = NumberField(
-        "the slab's number, from 0", at_least=0, at_most=MOST_SLABS - 1, whole=True, required=True
+        "the slab's number (from 0)", at_least=0, at_most=MOST_SLABS - 1, whole=True, required=True
     )
     side = TextField("the side", longest=20, required=True)
 

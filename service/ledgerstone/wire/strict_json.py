@@ -11,6 +11,20 @@ from ledgerstone.errors import NotJSON
 
 DEEPEST = 32
 LARGEST_BYTES = 64 * 1024
+LONGEST_KEY = 120
+# How the standard library's decoder begins its messages, and what they mean in our words.
+_LOOKED_FOR = {
+    "Expecting value": "a value is missing",
+    "Expecting property name": "a key in double quotation marks is missing",
+    "Illegal trailing comma": "a comma has nothing after it",
+    "Expecting ',' delimiter": "a comma or a closing bracket is missing",
+    "Expecting ':' delimiter": "a colon is missing",
+    "Extra data": "something stands after the end of the document",
+    "Unterminated string": "a text without its closing quotation mark begins",
+    "Invalid control character": "a text holds a line break or another control character",
+    "Invalid \\": "a backslash begins no escape that JSON knows",
+    "Unexpected UTF-8 BOM": "a byte order mark stands",
+}
 _BRACKETS_OUTSIDE_STRINGS = re.compile(r'"(?:[^"\\]|\\.)*+"?|[\[\]{}]', re.DOTALL)
 
 
@@ -39,9 +53,16 @@ def read_json(body: bytes) -> Any:  # noqa: ANN401  a JSON document is any of it
             object_pairs_hook=_no_key_twice,
         )
     except json.JSONDecodeError as fault:
-        raise NotJSON(
-            f"The body is not JSON: line {fault.lineno}, column {fault.colno}: {fault.msg}."
-        ) from None
+        raise NotJSON(_why_not_json(fault)) from None
+
+
+def _why_not_json(fault: json.JSONDecodeError) -> str:
+    """Say where the text stops being JSON, and what was looked for there."""
+    where = f"line {fault.lineno}, column {fault.colno}"
+    for begins, says in _LOOKED_FOR.items():
+        if fault.msg.startswith(begins):
+            return f"The body is not JSON: {says} at {where}."
+    return f"The body stops being JSON at {where}."
 
 
 def _check_depth(text: str) -> None:
@@ -72,6 +93,10 @@ def _whole(text: str) -> int:
 
 def _no_key_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     members = dict(pairs)
+    if any(len(key) > LONGEST_KEY or not key.isprintable() for key in members):
+        raise NotJSON(
+            f"A key is longer than {LONGEST_KEY} characters or holds some that do not print."
+        )
     if len(members) < len(pairs):
         keys = [key for key, _ in pairs]
         twice = next(key for key in keys if keys.count(key) > 1)

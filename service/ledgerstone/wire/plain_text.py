@@ -1,0 +1,36 @@
+"""Text that is safe to print on a drawing, in an email and in a log line."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+__all__ = ["dotted", "text_fault"]
+
+# Controls, format and direction marks, surrogates, unassigned, private, line separators.
+_HIDDEN_CATEGORIES = {"Cc", "Cf", "Cs", "Cn", "Co", "Zl", "Zp"}
+_JOINERS = {"\u200c", "\u200d"}  # the two format characters that some scripts cannot do without
+_BLANK_LETTERS = {"\u115f", "\u1160", "\u3164", "\uffa0"}  # letters that print as nothing
+_TALLEST = 4  # marks on one letter; no script's everyday spelling needs more: from memory
+_STACK = re.compile(f"m{{{_TALLEST + 1},}}")
+
+
+def text_fault(text: str) -> str | None:
+    """Say what a text must not include, or None where it prints as it reads."""
+    if any(_is_hidden(c) for c in text):
+        return "must not include hidden or direction-changing characters."
+    marks = "".join("m" if unicodedata.category(c) in ("Mn", "Me") else "." for c in text)
+    if _STACK.search(marks):
+        return f"must not stack more than {_TALLEST} marks on one letter."
+    return None
+
+
+def _is_hidden(c: str) -> bool:
+    if c in _JOINERS:
+        return False
+    return c in _BLANK_LETTERS or unicodedata.category(c) in _HIDDEN_CATEGORIES
+
+
+def dotted(text: str) -> str:
+    """Return a text with a dot for everything in it that does not print."""
+    return "".join(c if c.isprintable() else "·" for c in text)
