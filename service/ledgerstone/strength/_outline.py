@@ -19,15 +19,15 @@ SMALLEST_HOLE_MM = 8.0  # equivalent diameter; the verdict is averaged over more
 TAP_HOLE_MM = 60.0  # round holes up to this become octagons
 SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
 MOST_VERTICES = 600
-CHORD_ERROR_MM = 0.5
+STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours say nothing
+SLIVER_ROUGHNESS_MM = 0.5
 
 
 def tidied(outline: Polygon) -> Polygon:
     """Outline with the same strength and far fewer corners.
 
     Round holes up to 60 mm become the octagon around them and corner radii up to 60 mm become
-    sharp corners (both are on the safe side at openings), chords replace curves within 0.5 mm,
-    and strips under 10 mm are taken away.
+    sharp corners (both are on the safe side at openings), and strips under 10 mm are taken away.
 
     Raises
     ------
@@ -40,10 +40,10 @@ def tidied(outline: Polygon) -> Polygon:
     """
     if outline.is_empty or not outline.is_valid or outline.area < 1.0:
         raise OutlineUnusableError("The outline does not enclose one plain piece.")
-    tolerance = CHORD_ERROR_MM
+    tolerance = STRAIGHT_MM
     tidy = _simplified(outline, tolerance)
     while shapely.get_num_coordinates(tidy) > MOST_VERTICES and tolerance < 50.0:
-        tolerance *= 1.6
+        tolerance *= 3.0
         tidy = _simplified(outline, tolerance)
     return _without_slivers(tidy)
 
@@ -81,7 +81,7 @@ def _octagon(x: float, y: float, radius: float) -> FloatArray:
 
 
 def _ring(points: FloatArray, tolerance_mm: float) -> FloatArray:
-    polygon = Polygon(points).simplify(min(tolerance_mm, 0.05))
+    polygon = Polygon(points).simplify(STRAIGHT_MM)
     sharp = _sharpened(np.asarray(polygon.exterior.coords)[:-1])
     simple = Polygon(sharp).simplify(tolerance_mm)
     coords = np.asarray(simple.exterior.coords)[:-1]
@@ -153,7 +153,7 @@ def _without_slivers(polygon: Polygon) -> Polygon:
         return polygon
     half = THINNEST_STRIP_MM / 2.0
     opened = polygon.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")
-    opened = opened.intersection(polygon).simplify(CHORD_ERROR_MM)
+    opened = opened.intersection(polygon).simplify(SLIVER_ROUGHNESS_MM)
     pieces = [g for g in getattr(opened, "geoms", [opened]) if g.geom_type == "Polygon"]
     pieces = sorted((p for p in pieces if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
     if len(pieces) != 1:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
@@ -15,6 +16,8 @@ ELEMENTS_ACROSS = 14.0
 ELEMENTS_IN_STRIP = 3.0
 FINEST_STRIP_MM = 12.0
 ELEMENTS_ROUND_HOLE = 24.0
+CHORD_ERROR_MM = 0.7  # how far a curve may lie from the chord that stands for it
+SMOOTH_TURN = 0.6  # radians; a vertex that turns more is a corner
 SHORTEST_STEP_MM = 2.5  # no boundary is cut finer than this, whatever comes in
 
 
@@ -116,7 +119,8 @@ def _corner_sources(
     turn = np.arctan2(cross, np.einsum("ij,ij->i", u, v))
     radius = 0.5 * (np.linalg.norm(u, axis=1) + np.linalg.norm(v, axis=1)) / np.maximum(-turn, 1e-3)
     half = max(thickness_mm / 2.0, FINEST_STRIP_MM)
-    curve = np.maximum(2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, FINEST_STRIP_MM)
+    curve = np.minimum(2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, np.sqrt(8.0 * CHORD_ERROR_MM * radius))
+    curve = np.maximum(curve, FINEST_STRIP_MM)
     sizes = np.where(turn < -0.87, half, curve)
     inward_turn = known & (turn < -0.02)
     return starts[inward_turn], sizes[inward_turn]
@@ -131,6 +135,61 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
     _, first = np.unique(cell[order], axis=0, return_index=True)
     kept = order[np.sort(first)]
     return places[kept], sizes[kept]
+
+
+def refined_at(
+    spacing: Spacing, points: FloatArray, cut: IntArray
+) -> Spacing:
+    """Spacing that also grows from boundary steps shorter than it asked for."""
+    ends = points[cut]
+    length = np.linalg.norm(ends[:, 1] - ends[:, 0], axis=1)
+    middle = ends.mean(axis=1)
+    short = length < 0.85 * spacing.at(middle)
+    places = np.concatenate([spacing.sources_mm, middle[short]])
+    sizes = np.concatenate([spacing.sizes_mm, np.maximum(length[short], SHORTEST_STEP_MM)])
+    return Spacing(spacing.coarse_mm, *_thinned(places, sizes))
+
+
+def affordable(spacing: Spacing, area_mm2: float, places: FloatArray, most: int) -> Spacing:
+    """Spacing made coarser all over until about ``most`` nodes would do.
+
+    Parameters
+    ----------
+    places
+        Places spread evenly over the slab, shape (k, 2).
+    """
+    wanted = area_mm2 * float(np.mean(spacing.at(places) ** -2.0)) / 0.866
+    return spacing if wanted <= most else spacing.scaled(math.sqrt(wanted / most))
+
+
+def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
+    """Ring (n, 2) with its curves cut afresh into even steps of the wanted size."""
+    forward = np.roll(ring, -1, axis=0) - ring
+    length = np.linalg.norm(forward, axis=1)
+    back = np.roll(forward, 1, axis=0)
+    cross = back[:, 0] * forward[:, 1] - back[:, 1] * forward[:, 0]
+    turn = np.abs(np.arctan2(cross, np.einsum("ij,ij->i", back, forward)))
+    longer = np.maximum(length, np.roll(length, 1))
+    corners = np.flatnonzero((turn > SMOOTH_TURN) | (longer > spacing.at(ring)))
+    if len(corners) == 0:
+        return _even(np.concatenate([ring, ring[:1]]), spacing, least=8)[:-1]
+    chains = [
+        ring[np.arange(a, b + 1) % len(ring)]
+        for a, b in pairwise([*corners.tolist(), int(corners[0]) + len(ring)])
+    ]
+    steps = [c if len(c) == 2 else _even(c, spacing, least=1) for c in chains]
+    return np.concatenate([s[:-1] for s in steps])
+
+
+def _even(chain: FloatArray, spacing: Spacing, *, least: int) -> FloatArray:
+    """Open chain of points cut afresh into steps of the wanted size; its ends stay."""
+    length = np.linalg.norm(np.diff(chain, axis=0), axis=1)
+    along = np.concatenate([[0.0], np.cumsum(length)])
+    rate = 1.0 / spacing.at(chain)
+    done = np.concatenate([[0.0], np.cumsum(0.5 * (rate[1:] + rate[:-1]) * length)])
+    count = max(least, round(float(done[-1])))
+    at = np.interp(np.linspace(0.0, done[-1], count + 1), done, along)
+    return np.column_stack([np.interp(at, along, chain[:, k]) for k in range(2)])
 
 
 def divided(
@@ -150,12 +209,13 @@ def divided(
         ],
         axis=1,
     )
-    points, cut, total = [vertices], [], len(vertices)
+    points, total = [vertices], len(vertices)
+    cut: list[tuple[int, int]] = []
     for (a, b), along in zip(segments.tolist(), done, strict=True):
-        count = max(1, int(math.ceil(along[-1] - 0.15)))
+        count = max(1, math.ceil(along[-1] - 0.15))
         steps = np.interp(np.arange(1, count) / count * along[-1], along, samples)
         points.append(vertices[a] + steps[:, None] * (vertices[b] - vertices[a]))
         chain = [a, *range(total, total + count - 1), b]
-        cut.extend(zip(chain, chain[1:], strict=False))
+        cut.extend(pairwise(chain))
         total += count - 1
     return np.concatenate(points), np.array(cut, dtype=np.intp)

@@ -12,7 +12,7 @@ from shapely.geometry import Polygon
 
 from ledgerstone.strength import _outline, _refine
 from ledgerstone.strength._outline import FloatArray, IntArray
-from ledgerstone.strength._spacing import Spacing, divided, spacing_for
+from ledgerstone.strength._spacing import Spacing, affordable, divided, refined_at, rounded_off, spacing_for
 
 MOST_NODES = 2000  # three unknowns each: design.md §4
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
@@ -122,17 +122,12 @@ def mesh_of(
     OutlineUnusableError
         If the outline is no single piece, or cannot be covered by triangles.
     """
-    polygon = _outline.tidied(outline)
+    whole = _outline.tidied(outline)
+    most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
+    spacing = _spacing_of(whole, thickness_mm, mesh_mm, most)
+    polygon = _rounded_off(whole, spacing)
     shapely.prepare(polygon)
     vertices, segments = _outline.noded(polygon, list(zones))
-    x0, y0, x1, y1 = polygon.bounds
-    spacing = spacing_for(
-        *_outline.segments_of(polygon),
-        width_mm=min(x1 - x0, y1 - y0),
-        thickness_mm=thickness_mm,
-        mesh_mm=mesh_mm,
-    )
-    most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
     mesh = _meshed(polygon, vertices, segments, spacing)
     for _ in range(4):
         if len(mesh.nodes) <= most:
@@ -142,8 +137,38 @@ def mesh_of(
     return mesh
 
 
+def _spacing_of(
+    polygon: Polygon, thickness_mm: float, mesh_mm: float | None, most: int
+) -> Spacing:
+    x0, y0, x1, y1 = polygon.bounds
+    spacing = spacing_for(
+        *_outline.segments_of(polygon),
+        width_mm=min(x1 - x0, y1 - y0),
+        thickness_mm=thickness_mm,
+        mesh_mm=mesh_mm,
+    )
+    gx, gy = np.meshgrid(np.linspace(x0, x1, 61), np.linspace(y0, y1, 31))
+    places = np.column_stack([gx.ravel(), gy.ravel()])
+    places = places[shapely.contains_xy(polygon, places[:, 0], places[:, 1])]
+    if len(places) == 0:
+        return spacing
+    return affordable(spacing, polygon.area, places, most - 100)
+
+
+def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
+    """Polygon with its curves cut afresh, or as it is where that would spoil it."""
+    shell, *holes = (
+        rounded_off(np.asarray(ring.coords)[:-1, :2], spacing)
+        for ring in (polygon.exterior, *polygon.interiors)
+    )
+    smooth = Polygon(shell, holes)
+    close = abs(smooth.area - polygon.area) < 0.02 * polygon.area
+    return smooth if smooth.is_valid and close else polygon
+
+
 def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing: Spacing) -> Mesh:
     border, cut = divided(vertices, segments, spacing)
+    spacing = refined_at(spacing, border, cut)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     for round_no in range(ROUNDS_OF_SMOOTHING):
