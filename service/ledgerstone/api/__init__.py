@@ -10,6 +10,7 @@ from flask.json.provider import DefaultJSONProvider
 from ledgerstone.api import guard, problems
 from ledgerstone.api.routes import Shop, routes
 from ledgerstone.api.settings import Settings
+from ledgerstone.wire.problem_kinds import KINDS
 from ledgerstone.wire.strict_json import LARGEST_BYTES
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop import load_profile
@@ -57,12 +58,10 @@ def _problem_pages(app: Flask) -> None:
 
     @app.get("/problems/<kind>")
     def problem_page(kind: str) -> Response:
-        if kind == "cannot-do-as-asked":
-            says = "We can't make it as asked: the findings say what to change."
-            return Response(f"422\n{says}\n", mimetype="text/plain")
-        for name, status, title, usual in problems.kinds():
-            if name == kind:
-                return Response(f"{status} {title}\n{usual}\n", mimetype="text/plain")
+        for known in KINDS:
+            if known.name == kind:
+                says = f"{known.status} {known.title}\n{known.usual}\n"
+                return Response(says, mimetype="text/plain")
         return problems.problem(404)
 
 

@@ -48,7 +48,7 @@ def must_accept(*mimetypes: str) -> None:
     """
     accepted = request.accept_mimetypes
     if request.headers.get("Accept") and not any(accepted[m] > 0 for m in mimetypes):
-        raise NotAcceptable
+        raise NotAcceptable(f"Ask for {mimetypes[0]}.")
 
 
 def must_accept_json() -> None:

@@ -98,13 +98,13 @@ def _drawing(token: str, name: str, shop: Shop) -> Response:
     number = request.args.get("slab", "0")
     content = shop.tokens.open("drawing", token)
     slabs = content.get("slabs", [])
-    if not (number.isascii() and number.isdigit() and int(number[:3]) < len(slabs)):
+    if not (number.isascii() and number.isdigit() and len(number) < 3 and int(number) < len(slabs)):
         return problem(404, "This order has no such slab.")
     made_of = f"{__version__}|{shop.workshop.fingerprint}|{name}|{int(number)}|{token}"
     etag = hashlib.sha256(made_of.encode()).hexdigest()[:32]
     response = Response(mimetype="image/svg+xml")
     response.set_etag(etag)
-    if not request.if_none_match.contains(etag):
+    if etag not in request.if_none_match.as_set(include_weak=True):
         drawn = draw(name, slabs, int(number), shop.workshop)
         if drawn is None:
             return problem(404, "There is no drawing of that name.")

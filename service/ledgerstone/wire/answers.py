@@ -14,12 +14,12 @@ from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shape import Shape
 from ledgerstone.wire.order_out import write_order
+from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.wire.tokens import Tokens, reference
 from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6
 MM3_PER_L = 1e6
-PROBLEMS = "/problems/"
 
 
 def canonical(content: object) -> bytes:
@@ -90,9 +90,9 @@ def write_sent_back(sent: SentBack, workshop: Workshop, tokens: Tokens) -> dict[
     stops = sum(finding.level == "stops" for finding in sent.findings)
     order = write_order(sent.order)
     return {
-        "type": PROBLEMS + "cannot-do-as-asked",
-        "title": "We can't make it as asked",
-        "status": 422,
+        "type": PROBLEMS + SENT_BACK.name,
+        "title": SENT_BACK.title,
+        "status": SENT_BACK.status,
         "detail": f"{stops} thing{'' if stops == 1 else 's'} to change before it can be made.",
         "order": order,
         "findings": [write_finding(finding) for finding in sent.findings],

@@ -1,0 +1,65 @@
+"""Every kind of problem an answer can be (RFC 9457): its name, status, title and usual words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+PROBLEMS = "/problems/"
+
+
+@dataclass(frozen=True, slots=True)
+class ProblemKind:
+    """One kind of problem.
+
+    Attributes
+    ----------
+    name
+        The end of its ``type``, and of the address of the page about it.
+    usual
+        Its detail, where none is given.
+    """
+
+    name: str
+    status: int
+    title: str
+    usual: str
+
+
+SENT_BACK = ProblemKind(
+    "cannot-do-as-asked",
+    422,
+    "We can't make it as asked",
+    "The findings say what to change before it can be made.",
+)
+
+PLAIN: tuple[ProblemKind, ...] = (
+    ProblemKind(
+        "not-understood", 400, "We could not understand that", "The request could not be read."
+    ),
+    ProblemKind(
+        "key-needed", 401, "The maker's key is needed", "Send the maker's key as a bearer token."
+    ),
+    ProblemKind("not-found", 404, "Nothing is here", "Nothing is at this address."),
+    ProblemKind(
+        "method-not-offered", 405, "Not offered here", "This address does not take that method."
+    ),
+    ProblemKind("not-acceptable", 406, "Not in that form", "Ask for application/json."),
+    ProblemKind("too-slow", 408, "That took too long", "The request did not arrive whole in time."),
+    ProblemKind("length-needed", 411, "Say how long it is", "Send the body's length."),
+    ProblemKind("too-large", 413, "Too large", "An order is at most 64 kB."),
+    ProblemKind("address-too-long", 414, "The address is too long", "Use a shorter link."),
+    ProblemKind(
+        "not-json-type",
+        415,
+        "Send JSON",
+        "Send the body as application/json, in UTF-8, not packed.",
+    ),
+    ProblemKind("too-many", 429, "Too many at once", "Wait a moment and ask again."),
+    ProblemKind("headers-too-large", 431, "Too many headers", "Send fewer or shorter headers."),
+    ProblemKind(
+        "our-fault", 500, "Something of ours failed", "It is noted; ask again, or write to us."
+    ),
+    ProblemKind("busy", 503, "Busy", "Wait a moment and ask again."),
+)
+KINDS: tuple[ProblemKind, ...] = (*PLAIN, SENT_BACK)
+BY_STATUS = {kind.status: kind for kind in PLAIN}
