@@ -107,6 +107,8 @@ def settled(
     ContactNotSettledError
         If equilibrium, the signs of the reactions or the gaps are not met in the end.
     """
+    if start is None and not rests.pushes_only.any():
+        start = ~rests.pushes_only
     found = None if start is None else _pivoted(rests, free, pull, start)
     if found is None:
         found = _from_least_squares(rests, free, pull)
