@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shapely.geometry import LineString, Polygon
@@ -13,6 +13,7 @@ from ledgerstone.order import Polygon as OrderPolygon
 
 ARC_STEP_DEGREES = 2.8125  # 128 chords to a circle: sagitta under 0.06 mm on a 400 mm opening
 XY = tuple[float, float]
+_SAME_POINT_MM = 1e-5
 _BOX_SIDES = ("front", "right", "back", "left")
 
 
@@ -102,9 +103,23 @@ def corner_radii_mm(outline: Outline, inside_radius_mm: float) -> tuple[float, .
     inner = outline.corner_radii.get(outline.notch.corner)
     if inner is not None:
         inside = inner.mm
+    elif outline.corner_radius is not None:
+        inside = every
     else:
-        inside = every if outline.corner_radius is not None else inside_radius_mm
-    return tuple(named[:at] + [every, inside, every] + named[at + 1 :])
+        inside = min(inside_radius_mm, outline.notch.length.mm, outline.notch.width.mm)
+    return (*named[:at], every, inside, every, *named[at + 1 :])
+
+
+def _inside_radii_mm(corners: tuple[XY, ...], radius_mm: float) -> tuple[float, ...]:
+    """Radii of an anticlockwise polygon nobody sized: its inside corners as the formers make them.
+
+    Smaller where the sides hold no more.
+    """
+    n, radius = len(corners), min(radius_mm, largest_radius_mm(corners))
+    return tuple(
+        radius if _turn(corners[i - 1], corners[i], corners[(i + 1) % n]) < 0 else 0.0
+        for i in range(n)
+    )
 
 
 def arc_points(centre: XY, radius_mm: float, start: float, sweep: float) -> list[XY]:
@@ -141,6 +156,16 @@ def fillet(before: XY, corner: XY, after: XY, radius_mm: float) -> tuple[list[XY
     return arc_points(centre, radius_mm, start, sweep), tangent, area
 
 
+def largest_radius_mm(corners: Sequence[XY]) -> float:
+    """Return the largest radius that every corner of a ring can have at once, in mm."""
+    n = len(corners)
+    takes = [takes for _, takes, _ in _arcs(corners, (1.0,) * n)]
+    sides = [math.dist(corners[i], corners[(i + 1) % n]) for i in range(n)]
+    both = [takes[i] + takes[(i + 1) % n] for i in range(n)]
+    fits = (side / taken for side, taken in zip(sides, both, strict=True) if taken > 0.0)
+    return min(fits, default=math.inf)
+
+
 def unit_vector(origin: XY, towards: XY) -> XY:
     """Return the direction from one point to another, length one."""
     dx, dy = towards[0] - origin[0], towards[1] - origin[1]
@@ -158,22 +183,44 @@ def _turn(before: XY, corner: XY, after: XY) -> float:
 def rounded(
     corners: tuple[XY, ...], radii_mm: tuple[float, ...], names: tuple[str, ...]
 ) -> tuple[Polygon, tuple[Side, ...], float]:
-    """Round the corners of an outline given anticlockwise.
+    """Round the corners of an outline given anticlockwise; they stay sharp where they can't be.
 
     Returns
     -------
     outline, sides, area_mm2
         The polygon; its sides, each with half of the arcs at its ends; the exact area.
     """
-    n = len(corners)
-    arcs = [fillet(corners[i - 1], corners[i], corners[(i + 1) % n], radii_mm[i]) for i in range(n)]
+    if not can_round(corners, radii_mm):
+        radii_mm = (0.0,) * len(corners)
+    n, arcs = len(corners), _arcs(corners, radii_mm)
     area = abs(Polygon(corners).area)
     for i, (_, _, bite) in enumerate(arcs):
         turns_left = _turn(corners[i - 1], corners[i], corners[(i + 1) % n]) > 0
         area += -bite if turns_left else bite
-    ring = [point for points, _, _ in arcs for point in points]
     sides = tuple(_side(names[i], arcs[i][0], arcs[(i + 1) % n][0]) for i in range(n))
-    return Polygon(ring), sides, area
+    return Polygon(_ring([point for points, _, _ in arcs for point in points])), sides, area
+
+
+def _arcs(corners: Sequence[XY], radii_mm: Sequence[float]) -> list[tuple[list[XY], float, float]]:
+    n = len(corners)
+    return [fillet(corners[i - 1], corners[i], corners[(i + 1) % n], radii_mm[i]) for i in range(n)]
+
+
+def can_round(corners: Sequence[XY], radii_mm: Sequence[float]) -> bool:
+    """Whether every side holds the arcs at both its ends, and no arc runs into another side."""
+    n, arcs = len(corners), _arcs(corners, radii_mm)
+    for i, (_, takes, _) in enumerate(arcs):
+        side = math.dist(corners[i], corners[(i + 1) % n])
+        if takes + arcs[(i + 1) % n][1] > side + _SAME_POINT_MM:
+            return False
+    return Polygon(_ring([point for points, _, _ in arcs for point in points])).is_valid
+
+
+def _ring(points: list[XY]) -> list[XY]:
+    """Leave out points that repeat the one before, as where two arcs use up a whole side."""
+    return [
+        point for i, point in enumerate(points) if math.dist(point, points[i - 1]) > _SAME_POINT_MM
+    ]
 
 
 def _side(name: str, first: list[XY], second: list[XY]) -> Side:
@@ -204,5 +251,7 @@ def outline_shape(
         # Side i runs from point i to point i + 1: reversed, side i becomes the one before.
         corners, radii = corners[::-1], radii[::-1]
         names = (*names[-2::-1], names[-1])
+    if isinstance(outline, OrderPolygon) and outline.corner_radius is None:
+        radii = _inside_radii_mm(corners, inside_radius_mm)
     polygon, sides, area = rounded(corners, radii, names)
     return polygon, sides, corners, area

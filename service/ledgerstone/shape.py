@@ -9,11 +9,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 
 import shapely
 from shapely import affinity
-from shapely.geometry import LineString, MultiPolygon, Polygon
+from shapely.geometry import LineString, MultiPoint, MultiPolygon, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.order import Cutout, LShape, Rectangle, Relief, Slab
 from ledgerstone.outline import (
@@ -21,12 +22,14 @@ from ledgerstone.outline import (
     Side,
     circle,
     finished_size_mm,
+    largest_radius_mm,
     outline_shape,
     rounded,
     unit_vector,
 )
 from ledgerstone.workshop.records import Workshop
 
+_AT_THE_CENTRE_MM = 1e-6
 _OUTWARD: Mapping[str, XY] = {
     "front": (0.0, -1.0),
     "right": (1.0, 0.0),
@@ -95,7 +98,8 @@ def cutout_polygon(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, fl
     """Polygon of a cut-out as placed, and its exact area, before it is opened to a side."""
     if cutout.kind == "polygon":
         points = tuple((point.x.mm, point.y.mm) for point in cutout.points)
-        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
+        usual = min(inside_radius_mm, largest_radius_mm(points))
+        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else usual
         if not Polygon(points).exterior.is_ccw:
             points = points[::-1]
         polygon, _, area = rounded(points, (radius,) * len(points), ("",) * len(points))
@@ -127,17 +131,45 @@ def cutout_size_mm(cutout: Cutout) -> XY:
 
 
 def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
-    """Extend an opening through a side, and leave off what lies outside the slab."""
-    out = _OUTWARD.get(side.name)
-    if out is None:
-        (x0, y0), (x1, y1) = side.line.coords[0], side.line.coords[-1]
-        along = unit_vector((x0, y0), (x1, y1))
-        out = (along[1], -along[0])  # the outline runs anticlockwise: outside lies to the right
-    reach = outline.length
-    swept = affinity.translate(polygon, out[0] * reach, out[1] * reach)
-    opened = shapely.unary_union([polygon, swept]).convex_hull.intersection(outline)
-    parts = [part for part in shapely.get_parts(opened) if isinstance(part, Polygon)]
-    return max(parts, key=lambda part: part.area, default=Polygon())
+    """Extend an opening through a side, and leave off what lies outside the slab.
+
+    Empty where the opening lies outside to begin with. Where its way out crosses the slab twice,
+    the part that the opening stands in is kept.
+    """
+    x, y = _outward(side, polygon, outline)
+    way_out = _swept(polygon, x * outline.length, y * outline.length)
+    parts = [
+        (part.intersection(polygon).area, part)
+        for part in shapely.get_parts(way_out.intersection(outline))
+        if isinstance(part, Polygon)
+    ]
+    covered, part = max(parts, key=lambda pair: pair[0], default=(0.0, Polygon()))
+    return part if covered > 0.0 else Polygon()
+
+
+def _outward(side: Side, polygon: Polygon, outline: Polygon) -> XY:
+    """Direction in which an opening leaves the slab through a side, length one."""
+    if side.name in _OUTWARD:
+        return _OUTWARD[side.name]
+    if side.name == "rim":
+        centre, opening = outline.centroid, polygon.centroid
+        if centre.distance(opening) < _AT_THE_CENTRE_MM:
+            return _OUTWARD["front"]
+        return unit_vector((centre.x, centre.y), (opening.x, opening.y))
+    points = [(x, y) for x, y in side.line.coords]
+    straight = max(pairwise(points), key=lambda ends: math.dist(*ends))  # not the rounded ends
+    along = unit_vector(*straight)
+    return along[1], -along[0]  # the outline runs anticlockwise: outside lies to the right
+
+
+def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
+    """Area that a polygon passes over when it is moved along one straight line."""
+    moved = affinity.translate(polygon, dx, dy)
+    bands = [
+        MultiPoint([(x0, y0), (x1, y1), (x0 + dx, y0 + dy), (x1 + dx, y1 + dy)]).convex_hull
+        for (x0, y0), (x1, y1) in pairwise(polygon.exterior.coords)
+    ]
+    return shapely.unary_union([polygon, moved, *(b for b in bands if isinstance(b, Polygon))])
 
 
 def _opening(
@@ -184,8 +216,7 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
     reliefs = tuple(_relief_polygon(relief, inside) for relief in slab.reliefs)
     thickness = slab.thickness.mm
     volume = net_area * thickness + _edge_volume_mm3(slab, sides, thickness)
-    for relief, polygon in zip(slab.reliefs, reliefs, strict=True):
-        volume -= polygon.intersection(net).area * min(relief.depth.mm, thickness)
+    volume -= _relief_volume_mm3(slab, reliefs, net)
     return Shape(
         outline=outline,
         corners=corners,
@@ -229,6 +260,19 @@ def _relief_polygon(relief: Relief, inside_radius_mm: float) -> Polygon:
     return affinity.translate(polygon, relief.at.x.mm, relief.at.y.mm)
 
 
+def _relief_volume_mm3(
+    slab: Slab, reliefs: tuple[Polygon, ...], net: Polygon | MultiPolygon
+) -> float:
+    """What reliefs take off, in mm³; where two overlap, the deeper one counts."""
+    left: BaseGeometry = net
+    volume = 0.0
+    pairs = zip(slab.reliefs, reliefs, strict=True)
+    for relief, polygon in sorted(pairs, key=lambda pair: -pair[0].depth.mm):
+        volume += polygon.intersection(left).area * min(relief.depth.mm, slab.thickness.mm)
+        left = left.difference(polygon)
+    return volume
+
+
 def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -> float:
     """What edges add (drops) and take off (bevels and rounds along the top arris), in mm³."""
     volume = 0.0
@@ -236,10 +280,11 @@ def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -
         edge = slab.edges.get(side.name)
         if edge is None:
             continue
-        if edge.size is not None and edge.profile == "bevel":
-            volume -= 0.5 * edge.size.mm**2 * side.length_mm
-        if edge.size is not None and edge.profile == "round":
-            volume -= (1 - math.pi / 4) * edge.size.mm**2 * side.length_mm
+        size = min(edge.size.mm, thickness_mm) if edge.size is not None else 0.0
+        if edge.profile == "bevel":
+            volume -= 0.5 * size**2 * side.length_mm
+        if edge.profile == "round":
+            volume -= (1 - math.pi / 4) * size**2 * side.length_mm
         if edge.drop is not None:
             volume += edge.drop.depth.mm * thickness_mm * side.length_mm
     return volume
