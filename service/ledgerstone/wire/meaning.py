@@ -11,8 +11,8 @@ from ledgerstone.errors import Fault
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import (
+    can_round,
     corner_radii_mm,
-    fillet,
     finished_size_mm,
     sharp_corners,
     side_names,
@@ -26,12 +26,15 @@ XY = tuple[float, float]
 
 def slab_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
     """Faults of one slab, by pointer from the slab."""
-    yield from _size_faults(slab, workshop)
-    yield from outline_faults(slab.outline, "/outline")
+    faults = list(_size_faults(slab, workshop))
+    yield from faults
+    if all(fault.pointer != "/outline" for fault in faults):
+        size = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
+        yield from outline_faults(slab.outline, "/outline", size)
     for i, cutout in enumerate(slab.cutouts):
         yield from _cutout_faults(cutout, slab, f"/cutouts/{i}")
     for i, relief in enumerate(slab.reliefs):
-        yield from outline_faults(relief.outline, f"/reliefs/{i}/outline")
+        yield from outline_faults(relief.outline, f"/reliefs/{i}/outline", None)
     yield from _edge_faults(slab)
     yield from _rest_faults(slab)
 
@@ -48,8 +51,11 @@ def _size_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
         yield Fault("/outline", "The slab is smaller than the gaps that its fitting needs.")
 
 
-def outline_faults(outline: Outline, pointer: str) -> Iterable[Fault]:
-    """Faults of an outline: crossing itself, a notch too large, a radius too large."""
+def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterable[Fault]:
+    """Faults of an outline: crossing itself, a notch too large, a radius too large.
+
+    ``size_mm`` is its length and width as cast, where that differs from what was asked.
+    """
     if isinstance(outline, Round):
         return
     if isinstance(outline, OrderPolygon):
@@ -59,16 +65,16 @@ def outline_faults(outline: Outline, pointer: str) -> Iterable[Fault]:
             return
         size = (0.0, 0.0)
     else:
-        size = (outline.length.mm, outline.width.mm)
+        size = size_mm or (outline.length.mm, outline.width.mm)
     if isinstance(outline, LShape):
         notch = outline.notch
-        if notch.length.mm >= outline.length.mm:
+        if notch.length.mm >= size[0]:
             yield Fault(f"{pointer}/notch/length", "The notch is as long as the slab itself.")
             return
-        if notch.width.mm >= outline.width.mm:
+        if notch.width.mm >= size[1]:
             yield Fault(f"{pointer}/notch/width", "The notch is as wide as the slab itself.")
             return
-    if not _radii_fit(sharp_corners(outline, *size), corner_radii_mm(outline, 0.0)):
+    if not can_round(sharp_corners(outline, *size), corner_radii_mm(outline, 0.0)):
         named = "corner_radii" if getattr(outline, "corner_radii", None) else "corner_radius"
         yield Fault(
             f"{pointer}/{named}", "The corner radius is larger than the sides beside it can hold."
@@ -100,19 +106,6 @@ def _apart(one: XY, other: XY) -> float:
     return max(abs(one[0] - other[0]), abs(one[1] - other[1]))
 
 
-def _radii_fit(corners: tuple[XY, ...], radii_mm: tuple[float, ...]) -> bool:
-    """Whether every side is long enough for the arcs at both its ends."""
-    n = len(corners)
-    takes = [
-        fillet(corners[i - 1], corners[i], corners[(i + 1) % n], radii_mm[i])[1] for i in range(n)
-    ]
-    sides = [
-        float(shapely.Point(corners[i]).distance(shapely.Point(corners[(i + 1) % n])))
-        for i in range(n)
-    ]
-    return all(takes[i] + takes[(i + 1) % n] <= sides[i] + 1e-6 for i in range(n))
-
-
 def _cutout_faults(cutout: Cutout, slab: Slab, pointer: str) -> Iterable[Fault]:
     if cutout.kind == "polygon":
         faults = list(ring_faults(cutout.points, f"{pointer}/points"))
@@ -120,7 +113,7 @@ def _cutout_faults(cutout: Cutout, slab: Slab, pointer: str) -> Iterable[Fault]:
         radius = cutout.corner_radius
         if not faults and radius is not None:
             points = tuple((point.x.mm, point.y.mm) for point in cutout.points)
-            if not _radii_fit(points, (radius.mm,) * len(points)):
+            if not can_round(points, (radius.mm,) * len(points)):
                 yield _radius_fault(pointer)
     elif (
         cutout.corner_radius is not None
