@@ -17,7 +17,11 @@ MM2_PER_M2 = 1e6
 
 @dataclass(frozen=True, slots=True)
 class Operation:
-    """One step of work: hours of hands, hours of machine, then hours of waiting."""
+    """One step of work: hours of hands, hours of machine, then hours of waiting.
+
+    ``age_hours`` is how old the concrete must be, from its pour, before the step begins;
+    ``least_days`` how many working days the step takes however quick the hands are.
+    """
 
     name: str
     stage: Stage
@@ -25,6 +29,8 @@ class Operation:
     hands_hours: float
     machine_hours: float = 0.0
     wait_hours: float = 0.0
+    age_hours: float = 0.0
+    least_days: int = 1
 
 
 def operations(
@@ -62,11 +68,17 @@ def _slab_steps(
         i,
         polish,
         machine_hours=polish,
-        wait_hours=24 * max(workshop.days.drying, sealer.youngest_days - cover_days),
+        wait_hours=24 * workshop.days.drying,
+        least_days=finish.days,
     )
     seal = n * area * sealer.hours_per_m2_coat * sealer.coats
     yield Operation(
-        f"Seal: {sealer.name}", "seal", i, seal, wait_hours=24 * workshop.days.after_sealing
+        f"Seal: {sealer.name}",
+        "seal",
+        i,
+        seal,
+        wait_hours=24 * workshop.days.after_sealing,
+        age_hours=24 * sealer.youngest_days,
     )
     yield Operation("Pack", "pack", i, n * hours.pack_per_slab)
 
