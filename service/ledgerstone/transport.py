@@ -48,8 +48,8 @@ def _begins(outward: str, pattern: str) -> bool:
     """Whether an outward code falls under ``HR`` (an area), ``LD1`` or ``LD1-6`` (districts)."""
     here = re.match(r"([A-Z]+)([0-9]*)", outward)
     there = _UK_RANGE.fullmatch(pattern)
-    if here is None:
-        return False
+    if here is None:  # postcodes of figures alone, in other countries
+        return outward.startswith(pattern)
     if there is None:
         return here[1] == pattern if pattern.isalpha() else outward.startswith(pattern)
     low = int(there[2])
