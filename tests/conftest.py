@@ -6,12 +6,18 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 import pytest
+from hypothesis import settings
 
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 
 if TYPE_CHECKING:
     from flask import Flask
     from flask.testing import FlaskClient
+
+# The same cases on every machine and in every run; --long looks for new ones.
+settings.register_profile("every-run", deadline=None, derandomize=True)
+settings.register_profile("long", deadline=None, max_examples=2000)
+settings.load_profile("every-run")
 
 MAKER_KEY = "a maker's key for the tests"
 SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
