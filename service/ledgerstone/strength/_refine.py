@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from scipy.spatial import Delaunay, QhullError
 from shapely.geometry import Polygon
 
@@ -11,11 +12,15 @@ from ledgerstone.strength._faults import OutlineUnusableError
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength._spacing import Spacing
 
+BoolArray = NDArray[np.bool_]
+
 LEVEL_RATIO = 1.25
 PROTECTED = 0.27  # (p - a).(p - b) below this share of the step's square lies too near the step
 CROWDED = 0.62  # edges shorter than this share of the wanted size lose a point
 STRIDE = 0.8  # share of the way to the neighbours' mean that a point moves in one smoothing
 ROUNDS_OF_RECOVERY = 12
+WELL_SHAPED = 22.0  # degrees: smoothing stops here
+MOST_SMOOTHINGS = 5
 
 
 def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:
@@ -80,7 +85,7 @@ def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: fl
 
 def _is_clear(
     points: FloatArray, starts: FloatArray, ends: FloatArray, share: float
-) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+) -> BoolArray:
     middle = 0.5 * (starts + ends)
     square = np.einsum("ij,ij->i", ends - starts, ends - starts)
     dx = points[:, :1] - middle[None, :, 0]
@@ -112,6 +117,44 @@ def triangles_of(whole: Delaunay, polygon: Polygon) -> tuple[IntArray, IntArray]
     return simplices[inside], np.where(inside, np.cumsum(inside) - 1, -1)
 
 
+def angles_degrees(nodes: FloatArray, triangles: IntArray) -> FloatArray:
+    """Smallest angle of each triangle, shape (m,)."""
+    corners = nodes[triangles]
+    smallest = np.full(len(triangles), 180.0)
+    for k in range(3):
+        u = corners[:, (k + 1) % 3] - corners[:, k]
+        v = corners[:, (k + 2) % 3] - corners[:, k]
+        cross = np.abs(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
+        angle = np.degrees(np.arctan2(cross, np.einsum("ij,ij->i", u, v)))
+        smallest = np.minimum(smallest, angle)
+    return smallest
+
+
+def at_rest(
+    polygon: Polygon, border: FloatArray, inner: FloatArray, cut: IntArray, spacing: Spacing
+) -> Delaunay:
+    """Triangulation of the best of a few smoothings of the free points ``inner`` (k, 2).
+
+    Crowded points go in the first round. It stops at the first triangulation whose smallest angle,
+    among triangles with a free point, is 22 degrees; else it takes the best of the rounds.
+    """
+    starts, ends = border[cut[:, 0]], border[cut[:, 1]]
+    fixed = len(border)
+    best, best_angle = None, -1.0
+    for round_no in range(MOST_SMOOTHINGS):
+        whole = delaunay_of(np.concatenate([border, inner]))
+        triangles, _ = triangles_of(whole, polygon)
+        free = triangles[(triangles >= fixed).any(axis=1)]
+        angle = float(angles_degrees(whole.points, free).min(initial=180.0))
+        if round_no > 0 and angle > best_angle:
+            best, best_angle = whole, angle
+        if round_no > 1 and best_angle >= WELL_SHAPED:
+            break
+        kept = ~crowded(whole.points, triangles, fixed, spacing) if round_no == 0 else None
+        inner = smoothed(whole.points, triangles, fixed, starts, ends, kept)
+    return whole if best is None else best
+
+
 def edges_of(triangles: IntArray) -> IntArray:
     """Each edge once, smaller node first, shape (e, 2)."""
     pairs = np.concatenate([triangles[:, [0, 1]], triangles[:, [1, 2]], triangles[:, [2, 0]]])
@@ -121,41 +164,51 @@ def edges_of(triangles: IntArray) -> IntArray:
     return np.column_stack(np.divmod(code, count))
 
 
-def uncrowded(nodes: FloatArray, triangles: IntArray, fixed: int, spacing: Spacing) -> FloatArray:
-    """Free points (those after the first ``fixed``) without the later one of each crowded pair."""
+def crowded(
+    nodes: FloatArray, triangles: IntArray, fixed: int, spacing: Spacing
+) -> BoolArray:
+    """Which nodes are the later, free one of a pair that lies too close, shape (n,)."""
     edges = edges_of(triangles)
     ends = nodes[edges]
     length = np.linalg.norm(ends[:, 0] - ends[:, 1], axis=1)
     wanted = spacing.at(ends.mean(axis=1))
-    lost = edges[(length < CROWDED * wanted) & (edges[:, 1] >= fixed)][:, 1]
-    kept = np.ones(len(nodes), dtype=bool)
-    kept[lost] = False
-    return nodes[fixed:][kept[fixed:]]
+    lost = np.zeros(len(nodes), dtype=bool)
+    lost[edges[(length < CROWDED * wanted) & (edges[:, 1] >= fixed)][:, 1]] = True
+    return lost
 
 
 def smoothed(
-    nodes: FloatArray, triangles: IntArray, fixed: int, starts: FloatArray, ends: FloatArray
+    nodes: FloatArray,
+    triangles: IntArray,
+    fixed: int,
+    starts: FloatArray,
+    ends: FloatArray,
+    kept: BoolArray | None,
 ) -> FloatArray:
-    """Free points moved twice towards the mean of their neighbours, never into a guard circle."""
+    """Free points moved thrice towards the mean of their neighbours, never into a guard circle.
+
+    Those that ``kept`` (n,) leaves out go, and pull at no others.
+    """
     edges = edges_of(triangles)
+    if kept is not None:
+        edges = edges[kept[edges].all(axis=1)]
     count = len(nodes)
-    degree = np.bincount(edges.ravel(), minlength=count).astype(float)
+    degree = np.maximum(np.bincount(edges.ravel(), minlength=count), 1.0)
     places = nodes.copy()
-    for _ in range(2):
+    for _ in range(3):
         total = np.zeros_like(places)
         for k in range(2):
             total[:, k] = np.bincount(edges[:, 0], places[edges[:, 1], k], count)
             total[:, k] += np.bincount(edges[:, 1], places[edges[:, 0], k], count)
-        step = total / np.maximum(degree, 1.0)[:, None] - places
-        places[fixed:] += STRIDE * step[fixed:]
+        places[fixed:] += STRIDE * (total / degree[:, None] - places)[fixed:]
     moved = places[fixed:]
     held = ~_is_clear(moved, starts, ends, 0.8 * PROTECTED)
     moved[held] = nodes[fixed:][held]
-    return moved
+    return moved if kept is None else moved[kept[fixed:]]
 
 
 def recovered(
-    polygon: Polygon, border: FloatArray, cut: IntArray, inner: FloatArray
+    polygon: Polygon, border: FloatArray, cut: IntArray, whole: Delaunay
 ) -> tuple[Delaunay, IntArray]:
     """Triangulation and boundary steps once every step is an edge; lost steps are halved.
 
@@ -164,9 +217,9 @@ def recovered(
     OutlineUnusableError
         If steps are still missing, or the triangles do not cover the slab, after twelve rounds.
     """
+    inner = whole.points[len(border) :]
     for _ in range(ROUNDS_OF_RECOVERY):
-        nodes = np.concatenate([border, inner])
-        whole = delaunay_of(nodes)
+        nodes = whole.points
         triangles, _ = triangles_of(whole, polygon)
         lost = _lost(cut, triangles, len(nodes))
         if not lost.any():
@@ -178,6 +231,7 @@ def recovered(
         border = np.concatenate([border, halves])
         cut = np.concatenate([cut[~lost], first, second])
         inner = clear_of(inner, border[cut[:, 0]], border[cut[:, 1]], 0.0)
+        whole = delaunay_of(np.concatenate([border, inner]))
     a, b, c = (nodes[triangles[:, k]] for k in range(3))
     twice = (b[:, 0] - a[:, 0]) * (c[:, 1] - a[:, 1]) - (b[:, 1] - a[:, 1]) * (c[:, 0] - a[:, 0])
     if lost.any() or abs(0.5 * twice.sum() - polygon.area) > 1e-6 * polygon.area:
@@ -187,7 +241,7 @@ def recovered(
 
 def _lost(
     cut: IntArray, triangles: IntArray, count: int
-) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+) -> BoolArray:
     edges = edges_of(triangles)
     steps = np.sort(cut, axis=1)
     return ~np.isin(steps[:, 0] * count + steps[:, 1], edges[:, 0] * count + edges[:, 1])

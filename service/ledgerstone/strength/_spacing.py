@@ -17,6 +17,8 @@ ELEMENTS_IN_STRIP = 3.0
 FINEST_STRIP_MM = 12.0
 ELEMENTS_ROUND_HOLE = 24.0
 CHORD_ERROR_MM = 0.7  # how far a curve may lie from the chord that stands for it
+COVERED = 1.2  # a source that another one brings within this of its size is left out
+MOST_SOURCES = 500
 SMOOTH_TURN = 0.6  # radians; a vertex that turns more is a corner
 SHORTEST_STEP_MM = 2.5  # no boundary is cut finer than this, whatever comes in
 
@@ -128,13 +130,19 @@ def _corner_sources(
 
 def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatArray]:
     """Sources without those that a finer or equal one nearby already covers."""
-    if len(sizes) == 0:
-        return places, sizes
-    cell = np.floor(places / np.maximum(0.5 * sizes.min(), 1.0)).astype(np.int64)
     order = np.lexsort((places[:, 1], places[:, 0], sizes))
-    _, first = np.unique(cell[order], axis=0, return_index=True)
-    kept = order[np.sort(first)]
-    return places[kept], sizes[kept]
+    places, sizes = places[order], sizes[order]
+    share = 0.5
+    while len(sizes) > MOST_SOURCES:
+        cell = np.floor(places / (share * sizes[:, None])).astype(np.int64)
+        _, first = np.unique(cell, axis=0, return_index=True)
+        places, sizes = places[np.sort(first)], sizes[np.sort(first)]
+        share *= 1.5
+    dx = places[:, :1] - places[None, :, 0]
+    dy = places[:, 1:] - places[None, :, 1]
+    reach = np.sqrt(dx * dx + dy * dy) * GROWTH + sizes
+    covered = np.tril(reach <= COVERED * sizes[:, None], -1).any(axis=1)
+    return places[~covered], sizes[~covered]
 
 
 def refined_at(
@@ -198,14 +206,14 @@ def divided(
     """Boundary cut into steps of the wanted size; the first points are ``vertices`` unchanged."""
     starts, ends = vertices[segments[:, 0]], vertices[segments[:, 1]]
     length = np.linalg.norm(ends - starts, axis=1)
-    samples = np.linspace(0.0, 1.0, 17)
+    samples = np.linspace(0.0, 1.0, 9)
     places = starts[:, None] + samples[None, :, None] * (ends - starts)[:, None]
     sizes = spacing.at(places.reshape(-1, 2)).reshape(len(segments), -1)
     rate = length[:, None] / np.maximum(sizes, SHORTEST_STEP_MM)
     done = np.concatenate(
         [
             np.zeros((len(segments), 1)),
-            np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 16.0, axis=1),
+            np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 8.0, axis=1),
         ],
         axis=1,
     )

@@ -16,7 +16,6 @@ from ledgerstone.strength._spacing import Spacing, affordable, divided, refined_
 
 MOST_NODES = 2000  # three unknowns each: design.md §4
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
-ROUNDS_OF_SMOOTHING = 3
 
 
 def _cross(u: FloatArray, v: FloatArray) -> FloatArray:
@@ -86,15 +85,7 @@ class Mesh:
 
     def smallest_angle_degrees(self) -> float:
         """Smallest angle of any triangle."""
-        sides = [self.nodes[self.triangles[:, k]] for k in range(3)]
-        smallest = 180.0
-        for k in range(3):
-            u = sides[(k + 1) % 3] - sides[k]
-            v = sides[(k + 2) % 3] - sides[k]
-            cross = np.abs(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
-            angle = np.degrees(np.arctan2(cross, np.einsum("ij,ij->i", u, v)))
-            smallest = min(smallest, float(angle.min()))
-        return smallest
+        return float(_refine.angles_degrees(self.nodes, self.triangles).min())
 
 
 def mesh_of(
@@ -171,14 +162,7 @@ def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing:
     spacing = refined_at(spacing, border, cut)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
-    for round_no in range(ROUNDS_OF_SMOOTHING):
-        nodes = np.concatenate([border, inner])
-        triangles, _ = _refine.triangles_of(_refine.delaunay_of(nodes), polygon)
-        if round_no == 0:
-            inner = _refine.uncrowded(nodes, triangles, len(border), spacing)
-            nodes = np.concatenate([border, inner])
-            triangles, _ = _refine.triangles_of(_refine.delaunay_of(nodes), polygon)
-        inner = _refine.smoothed(nodes, triangles, len(border), starts, ends)
-    whole, cut = _refine.recovered(polygon, border, cut, inner)
+    whole = _refine.at_rest(polygon, border, inner, cut, spacing)
+    whole, cut = _refine.recovered(polygon, border, cut, whole)
     triangles, triangle_of = _refine.triangles_of(whole, polygon)
     return Mesh(whole.points, triangles, cut, polygon, spacing.coarse_mm, whole, triangle_of)
