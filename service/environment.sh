@@ -7,10 +7,14 @@ stop() {
     exit 1
 }
 
+new_enough() {
+    "$1" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null
+}
+
 # Prints the first Python on the PATH that is new enough.
 find_python() {
     for name in python3 python3.14 python3.13 python3.12 python3.11 python; do
-        if "$name" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null; then
+        if new_enough "$name"; then
             command -v "$name"
             return 0
         fi
@@ -24,7 +28,7 @@ has_venv() {
 
 # Makes .venv where there is none, or where what is there no longer runs.
 make_venv() {
-    "$venv/bin/python" -m pip --version >/dev/null 2>&1 && return 0
+    new_enough "$venv/bin/python" && "$venv/bin/python" -m pip --version >/dev/null 2>&1 && return 0
     python=$(find_python) || stop \
         "Ledgerstone needs Python 3.11 or later; this machine has $(python3 --version 2>/dev/null || echo none)." \
         "On Debian 12 or Ubuntu 24.04 and later: apt install python3 python3-venv"
