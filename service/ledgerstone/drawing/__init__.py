@@ -3,5 +3,6 @@
 from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.saying import describe
+from ledgerstone.drawing.view import draw_view
 
-__all__ = ["Pin", "TitleBlock", "describe", "draw_plan", "pin_at"]
+__all__ = ["Pin", "TitleBlock", "describe", "draw_plan", "draw_view", "pin_at"]

@@ -23,11 +23,12 @@ def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
     """Dot the rests, on the sheet."""
     if slab.rests is None:
         return []
-    return [_dotted(piece, frame) for piece in rest_polygons(slab.rests, shape, frame)]
+    return [_dotted(piece, frame) for piece in rest_polygons(slab.rests, shape, frame.units(_BED))]
 
 
 def _dotted(polygon: Polygon, frame: Frame) -> Element:
-    path = path_of(frame.at((x, y)) for x, y in polygon.exterior.coords[:-1])
+    rings = [polygon.exterior, *polygon.interiors]
+    path = "".join(path_of(frame.at((p[0], p[1])) for p in ring.coords[:-1]) for ring in rings)
     return element(
         "path",
         d=path,
@@ -40,8 +41,8 @@ def _dotted(polygon: Polygon, frame: Frame) -> Element:
     )
 
 
-def rest_polygons(rests: Rests, shape: Shape, frame: Frame) -> list[Polygon]:
-    """Outlines of what carries the slab, in plane mm."""
+def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
+    """Outlines of what carries the slab, in plane mm; a full bed is shown so far inside."""
     if rests.kind == "units":
         return [box(*bounds) for bounds, _ in unit_boxes(rests, shape)]
     if rests.kind == "legs":
@@ -56,7 +57,7 @@ def rest_polygons(rests: Rests, shape: Shape, frame: Frame) -> list[Polygon]:
             if ledge.start != ledge.end
         ]
     if rests.kind == "full":
-        return polygons(shape.outline.buffer(-frame.units(_BED)))
+        return polygons(shape.outline.buffer(-bed_mm))
     return _bearings(rests, shape)
 
 

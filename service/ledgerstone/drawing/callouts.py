@@ -14,8 +14,8 @@ from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.sections import details
 from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.order import LShape, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
-from ledgerstone.order import Round, Slab
 from ledgerstone.outline import XY, Side, unit_vector
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape
@@ -40,6 +40,7 @@ def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
     for opening in shape.openings:
         if not opening.polygon.is_empty:
             boxes.append(frame.box(opening.polygon.bounds))
+    boxes += [frame.box(relief.bounds) for relief in shape.reliefs]
     return boxes
 
 
@@ -188,7 +189,7 @@ def _rounded_corners(slab: Slab, shape: Shape) -> list[tuple[XY, Length, bool]]:
     }
     by_name = {} if isinstance(outline, OrderPolygon) else outline.corner_radii
     told = [
-        (_nearest(shape.corners, places[name]), radius, False)
+        (_corner_named(name, slab, shape, places[name]), radius, False)
         for name, radius in by_name.items()
         if name in places and radius.mm > 0
     ]
@@ -196,6 +197,19 @@ def _rounded_corners(slab: Slab, shape: Shape) -> list[tuple[XY, Length, bool]]:
     if every is not None and every.mm > 0 and not told:
         return [(_nearest(shape.corners, places["back-right"]), every, True)]
     return told
+
+
+def _corner_named(name: str, slab: Slab, shape: Shape, place: XY) -> XY:
+    """Return the corner that a radius rounds: at an L's notch, the inside one."""
+    outline = slab.outline
+    if isinstance(outline, LShape) and outline.notch.corner == name:
+        return max(shape.corners, key=lambda corner: _within_hull(corner, shape))
+    return _nearest(shape.corners, place)
+
+
+def _within_hull(corner: XY, shape: Shape) -> float:
+    """How far inside the outline's hull a corner lies, mm."""
+    return float(shape.outline.convex_hull.boundary.distance(shapely.Point(corner)))
 
 
 def _nearest(corners: tuple[XY, ...], place: XY) -> XY:

@@ -105,8 +105,9 @@ def along_front(
         else:
             drawn.append(lettered(text, (place, line + BEND + 10), SMALL, anchor="middle"))
     deep = (max((text_width(t, SMALL) for t in texts), default=0) if upright else 12.0) + BEND + 8
-    overall = line + deep + OVERALL - 8 if texts else line
-    drawn += _overall_flat(x0, x1, y, overall, figures(like, frame.end_mm[0] - frame.start_mm[0]))
+    overall = line + deep + OVERALL - 8 if texts else line + PLAIN + 2
+    said = overall_text(frame, like, 0)
+    drawn += _overall_flat(x0, x1, y, overall, said)
     lines = tuple(Box(t - 0.5, y, t + 0.5, line) for t in ticks)
     return Chain(tuple(drawn), overall - y + 8, len(wished) - len(shown), lines)
 
@@ -133,7 +134,7 @@ def along_left(frame: Frame, wished: list[Station], like: Length, low: float, hi
 def overall_right(frame: Frame, like: Length) -> list[Element]:
     """Draw the overall from front to back, right of the slab."""
     x, y0, y1 = frame.slab.x1, frame.slab.y0, frame.slab.y1
-    line, text = x + BESIDE, figures(like, frame.end_mm[1] - frame.start_mm[1])
+    line, text = x + BESIDE, overall_text(frame, like, 1)
     points = [(line, y0), (line, y1)]
     at = (line + PLAIN, (y0 + y1) / 2)
     return [
@@ -144,6 +145,12 @@ def overall_right(frame: Frame, like: Length) -> list[Element]:
         _slash(line, y1),
         lettered(text, at, PLAIN, anchor="middle", bold=True, turn=-90),
     ]
+
+
+def overall_text(frame: Frame, like: Length, axis: int) -> str:
+    """Say the overall along an axis, with the sign of a diameter where the slab is round."""
+    said = figures(like, frame.end_mm[axis] - frame.start_mm[axis])
+    return f"Ø {said}" if frame.is_round else said
 
 
 def left_depth(slab: Slab, shape: Shape, like: Length) -> float:

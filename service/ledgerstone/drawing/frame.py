@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import shapely
 from shapely.geometry import Polygon
@@ -39,6 +39,8 @@ class Frame:
         The outline's box and the box of all that is drawn to scale, on the sheet.
     start_mm, end_mm
         Corners of the outline's box in plane mm; dimensions run from the first.
+    is_round
+        Whether the overall is a diameter.
 
     """
 
@@ -48,6 +50,7 @@ class Frame:
     zone: Box
     start_mm: XY
     end_mm: XY
+    is_round: bool
 
     def at(self, point: XY) -> XY:
         """Return a plane point's place on the sheet."""
@@ -80,9 +83,9 @@ def fit(shape: Shape, others: Iterable[XY], room: Box) -> Frame:
     per_mm = min((room.x1 - room.x0) / (right - left), (room.y1 - room.y0) / (high - low))
     slack = (room.x1 - room.x0) - per_mm * (right - left)
     origin = (room.x0 + slack / 2 - per_mm * left, room.y0 + per_mm * high)
-    bare = Frame(per_mm, origin, room, room, (x0, y0), (x1, y1))
+    bare = Frame(per_mm, origin, room, room, (x0, y0), (x1, y1), is_round=not shape.corners)
     slab, zone = bare.box((x0, y0, x1, y1)), bare.box((left, low, right, high))
-    return Frame(per_mm, origin, slab, zone, (x0, y0), (x1, y1))
+    return replace(bare, slab=slab, zone=zone)
 
 
 def others_of(shape: Shape, others: Iterable[XY]) -> list[XY]:

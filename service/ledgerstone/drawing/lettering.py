@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from typing import Final, Literal
 
@@ -26,6 +27,7 @@ _WIDTHS: Final = (
     333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,
     556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
 )  # fmt: skip
+_GLUED: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|in|ft|\d+/\d+)\b)")  # a number and its unit
 _BOLD: Final = 1.09  # bold letters are up to this much wider, common practice
 _LAST_LATIN: Final = 0x24F
 _MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
@@ -44,7 +46,7 @@ def _letter(char: str) -> int:
     if unicodedata.category(char) in {"Mn", "Me", "Cf"}:
         return 0
     if code <= _LAST_LATIN:
-        return 700
+        return 780
     return 1000
 
 
@@ -60,7 +62,7 @@ def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:
 
 def wrapped(text: str, room: float, size: float, lines: int) -> tuple[str, ...]:
     """Break a text at spaces into at most so many lines of a width."""
-    words, rows = clean(text).split(), [""]
+    words, rows = _GLUED.sub("\N{NO-BREAK SPACE}", clean(text)).split(" "), [""]
     for at, word in enumerate(words):
         longer = f"{rows[-1]} {word}".strip()
         if text_width(longer, size) <= room or not rows[-1]:

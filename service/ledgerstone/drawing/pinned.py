@@ -42,6 +42,16 @@ def marks(pins: Sequence[Pin], frame: Frame) -> list[Element]:
     return drawn
 
 
+def strip_boxes(pins: Sequence[Pin], frame: Frame) -> list[Box]:
+    """Boxes about the marked strips, to keep letters off them."""
+    boxes = []
+    for pin in pins:
+        if pin.is_strip:
+            xs, ys = zip(*(frame.at(point) for point in pin.at_mm), strict=True)
+            boxes.append(Box(min(xs) - 6, min(ys) - 6, max(xs) + 6, max(ys) + 6))
+    return boxes
+
+
 def _kept(point: XY, zone: Box) -> XY:
     """Keep a place that is far off the slab at the border of what is drawn."""
     x, y = point

@@ -24,6 +24,7 @@ from ledgerstone.drawing.saying import describe
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.drawing.to_scale import slab_group, wall_group
 from ledgerstone.order import Slab
+from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 
 __all__ = ["describe", "draw_plan"]
@@ -56,9 +57,9 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
     """
     prefix = _prefix(slab, title)
     plan = _plan(slab, shape, pins, prefix)
-    frame_like = leading_length(slab)
+    like = leading_length(slab)
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
-    table, end = schedule.table(schedule.entries(slab, _frame(slab, shape), frame_like), end)
+    table, end = schedule.table(schedule.entries(slab, _frame(slab, shape), like), end)
     foot, end = block.title_block(slab, title, end + 14)
     height = end + MARGIN
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
@@ -106,7 +107,10 @@ def _plan(slab: Slab, shape: Shape, pins: Sequence[Pin], prefix: str) -> _Part:
     below = max(frame.zone.y1, frame.slab.y1 + front.depth)
     places = Places(Box(MARGIN, MARGIN, SHEET_WIDTH - MARGIN, frame.slab.y1 + dimensions.FIRST - 2))
     places.avoid([*front.lines, *left.lines, *callouts.line_boxes(shape, frame)])
-    places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST + 2, frame.slab.y1 + dimensions.FIRST))
+    places.avoid(pinned.strip_boxes(pins, frame))
+    beyond = frame.slab.y1 + dimensions.FIRST
+    places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST + 2, beyond))
+    places.take(Box(frame.slab.x1 + dimensions.BESIDE - 2, frame.slab.y0, SHEET_WIDTH, beyond))
     labels = callouts.letters(slab, shape, frame, places)
     labels += pinned.numbers(pins, frame, places, like)
     labels += callouts.side_letters(slab, shape, frame, places)
@@ -121,10 +125,16 @@ def _plan(slab: Slab, shape: Shape, pins: Sequence[Pin], prefix: str) -> _Part:
         *dimensions.overall_right(frame, like),
         *pinned.marks(pins, frame),
         *labels,
-        *_below(frame, below + 14, unit_note(like)),
+        *_below(frame, below + 14, _note(like, front.unmarked + left.unmarked)),
         *block.scale_bar(frame, like, (MARGIN + 8, below + 34)),
     ]
     return _Part(tuple(drawn), below + 58)
+
+
+def _note(like: Length, unmarked: int) -> str:
+    """Say the unit of the figures, and that some places had no room for one."""
+    more = f"; {unmarked} more places without room" if unmarked else ""
+    return unit_note(like) + more
 
 
 def _below(frame: Frame, y: float, note: str) -> list[Element]:

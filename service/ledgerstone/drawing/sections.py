@@ -57,7 +57,7 @@ def section_rows(slab: Slab, shape: Shape, top: float, prefix: str) -> tuple[lis
         deepest = max(_drop(detail.edge) for detail in row)
         for i, detail in enumerate(row):
             drawn += _section(detail, slab, (MARGIN + i * CELL, at), deepest, prefix)
-        at += _TITLE + _THICK + deepest + 62
+        at += _TITLE + _THICK + deepest + 64
     return drawn, at
 
 
@@ -79,10 +79,10 @@ def _section(detail: Detail, slab: Slab, corner: XY, deepest: float, prefix: str
         element("path", d=_break(start, end), fill="none", stroke=PENCIL),
     ]
     if detail.edge.profile == "wall":
-        wall = [(x + _REACH + 4 + dx, y + dy) for dx, dy in ((0, -8), (10, -8), (10, 44), (0, 44))]
+        wall = [(x + _REACH + 4 + dx, y + dy) for dx, dy in ((0, -8), (10, -8), (10, 40), (0, 40))]
         drawn.append(element("path", d=path_of(wall), fill=f"url(#{prefix}-hatch)"))
     drawn += _marks(detail.edge, (x, y))
-    foot = y + _THICK + deepest + 20
+    foot = y + _THICK + deepest + 24
     says = f"{side_title(detail.names)}: {edge_text(detail.edge)}"
     for i, line in enumerate(wrapped(says, CELL - 14, SMALL, 2)):
         drawn.append(lettered(line, (x, foot + i * 17), SMALL))

@@ -17,8 +17,10 @@ from ledgerstone.outline import XY
 NAMESPACE = "http://www.w3.org/2000/svg"
 EMBEDDED_PNG = "data:image/png;base64,"
 TAGS = frozenset(
-    ("svg", "g", "path", "circle", "rect", "line", "text", "title", "desc", "defs", "image")
-    + ("linearGradient", "radialGradient", "stop", "pattern", "clipPath")
+    {
+        *("svg", "g", "defs", "title", "desc", "path", "circle", "rect", "line", "text", "image"),
+        *("linearGradient", "radialGradient", "stop", "pattern", "clipPath"),
+    }
 )
 Value = str | float | None
 

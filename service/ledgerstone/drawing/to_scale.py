@@ -13,8 +13,8 @@ from shapely.geometry import LineString, Polygon
 from ledgerstone.drawing.frame import Frame, polygons
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import Element, element, number, path_of
-from ledgerstone.order import Cutout, Slab
-from ledgerstone.outline import Side
+from ledgerstone.order import Cutout, Relief, Slab
+from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Opening, Shape
 
 _FLANGE = 7.0  # sheet units: a flange's reach is not told, so it is not to scale
@@ -69,16 +69,19 @@ def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
 
 
 def _grooves(relief: Polygon, frame: Frame, slab: Slab, index: int) -> list[Element]:
-    """Draw a drainer's grooves from front to back, evenly."""
-    count = slab.reliefs[index].grooves or 0
-    x0, y0, x1, y1 = relief.bounds
-    step, rim = (x1 - x0) / (count + 1), 0.06 * (y1 - y0)
-    lines = [
-        [(x0 + step * (i + 1), y0 + rim), (x0 + step * (i + 1), y1 - rim)] for i in range(count)
-    ]
     return [
         element("path", d=path_of(line, closed=False), stroke=PENCIL, **_pen(frame, 0.8))
-        for line in lines
+        for line in groove_lines(relief, slab.reliefs[index])
+    ]
+
+
+def groove_lines(polygon: Polygon, relief: Relief) -> list[list[XY]]:
+    """Return a drainer's grooves, from front to back and evenly spaced, in plane mm."""
+    count = relief.grooves or 0
+    x0, y0, x1, y1 = polygon.bounds
+    step, rim = (x1 - x0) / (count + 1), 0.06 * (y1 - y0)
+    return [
+        [(x0 + step * (i + 1), y0 + rim), (x0 + step * (i + 1), y1 - rim)] for i in range(count)
     ]
 
 

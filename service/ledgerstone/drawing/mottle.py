@@ -1,0 +1,104 @@
+"""The concrete's own face: a small tile of mottling, and voids where the order's seed puts them.
+
+The tile's pattern is worked out once from a hash, not drawn; only its sixteen colours change with
+the shade, about a mean that is the shade itself. It is stored, not compressed, so that it has the
+same bytes on every machine.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import struct
+import zlib
+from functools import cache
+from typing import Final
+
+import numpy as np
+import numpy.typing as npt
+import shapely
+from shapely.geometry import MultiPolygon, Polygon
+
+from ledgerstone.drawing.svg import EMBEDDED_PNG
+from ledgerstone.drawing.tint import RGB, hex_of
+from ledgerstone.order import Surface
+from ledgerstone.outline import XY
+
+SIDE_PX: Final = 80
+TILE_MM: Final = 430.0
+_LEVELS: Final = 16
+_OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
+_DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
+_VOIDS_PER_M2: Final = {"as-cast": 240, "honed": 120, "polished": 60}
+_MOST_VOIDS: Final = 260
+
+Floats = npt.NDArray[np.float64]
+
+
+def numbers(seed: str, count: int) -> Floats:
+    """Numbers from 0 to 1 that a seed always gives, shape ``(count,)``."""
+    stream = hashlib.shake_256(seed.encode("utf-8", "replace")).digest(4 * count)
+    return np.frombuffer(stream, dtype="<u4").astype(np.float64) / 2**32
+
+
+def tile(colour: RGB) -> str:
+    """Return the mottled tile in a shade, as a ``data:`` PNG."""
+    indices, strays = _pattern()
+    reach = 255 * _DEPTH
+    shades = [hex_of(_moved(colour, reach * stray)) for stray in strays]
+    palette = bytes.fromhex("".join(shade[1:] for shade in shades))
+    header = struct.pack(">IIBBBBB", SIDE_PX, SIDE_PX, 4, 3, 0, 0, 0)
+    chunks = [(b"IHDR", header), (b"PLTE", palette), (b"IDAT", indices), (b"IEND", b"")]
+    png = b"\x89PNG\r\n\x1a\n" + b"".join(_chunk(name, data) for name, data in chunks)
+    return EMBEDDED_PNG + base64.b64encode(png).decode("ascii")
+
+
+def _moved(colour: RGB, by: float) -> tuple[float, float, float]:
+    """Return a colour moved lighter or darker, less so near black or white: its mean stays."""
+    room = min(1.0, min(*colour, 255 - max(colour)) / 24 + 0.25)
+    return colour[0] + by * room, colour[1] + by * room, colour[2] + by * room
+
+
+def _chunk(name: bytes, data: bytes) -> bytes:
+    return struct.pack(">I", len(data)) + name + data + struct.pack(">I", zlib.crc32(name + data))
+
+
+@cache
+def _pattern() -> tuple[bytes, tuple[float, ...]]:
+    """Return the tile's packed indices and what each index strays from the mean, -1 to 1."""
+    field = sum((share * _octave(cells) for cells, share in _OCTAVES), np.zeros((SIDE_PX, SIDE_PX)))
+    field = (field - field.mean()) / (2.4 * field.std())
+    index = np.clip(np.round((field + 1) / 2 * (_LEVELS - 1)), 0, _LEVELS - 1).astype(np.uint8)
+    levels = np.linspace(-1, 1, _LEVELS)
+    levels -= levels[index].mean()
+    packed = (index[:, 0::2] << 4) | index[:, 1::2]
+    rows = b"".join(b"\x00" + row.tobytes() for row in packed)
+    return zlib.compress(rows, 0), tuple(float(level) for level in levels)
+
+
+def _octave(cells: int) -> Floats:
+    """One scale of noise that meets itself at the tile's edges, shape ``(SIDE_PX, SIDE_PX)``."""
+    lattice = numbers(f"mottle {cells}", cells * cells).reshape(cells, cells)
+    at = np.arange(SIDE_PX) * cells / SIDE_PX
+    low = at.astype(int)
+    share = at - low
+    share = share * share * (3 - 2 * share)
+    high = (low + 1) % cells
+    rows = lattice[low] * (1 - share)[:, None] + lattice[high] * share[:, None]
+    noise: Floats = rows[:, low] * (1 - share) + rows[:, high] * share
+    return noise
+
+
+def voids(net: Polygon | MultiPolygon, surface: Surface, seed: str) -> list[tuple[XY, float]]:
+    """Places and widths of the small air voids that show on a face, in plane mm."""
+    count = min(_MOST_VOIDS, round(_VOIDS_PER_M2[surface] * net.area / 1e6))
+    if count == 0:
+        return []
+    thrown = numbers(f"voids {seed}", 6 * count).reshape(2 * count, 3)
+    x0, y0, x1, y1 = net.bounds
+    xs, ys = x0 + thrown[:, 0] * (x1 - x0), y0 + thrown[:, 1] * (y1 - y0)
+    inner = net.buffer(-4.0)
+    inside = shapely.contains_xy(inner, xs, ys)
+    widths = 1.4 + 4.2 * thrown[:, 2] ** 4
+    kept = [((x, y), w) for x, y, w, ok in zip(xs, ys, widths, inside, strict=True) if ok]
+    return [((float(x), float(y)), float(w)) for (x, y), w in kept[:count]]

@@ -1,0 +1,37 @@
+"""Colours of the view: a shade brightened, darkened and mixed."""
+
+from __future__ import annotations
+
+RGB = tuple[int, int, int]
+
+
+def rgb_of(colour: str) -> RGB:
+    """Read ``#rrggbb``.
+
+    Raises
+    ------
+    ValueError
+        The text is not such a colour.
+
+    """
+    if len(colour) != 7 or not colour.startswith("#"):
+        raise ValueError("a colour is #rrggbb")
+    return int(colour[1:3], 16), int(colour[3:5], 16), int(colour[5:7], 16)
+
+
+def hex_of(rgb: tuple[float, float, float]) -> str:
+    """Write a colour, each part kept within its range."""
+    return "#" + "".join(f"{min(255, max(0, round(part))):02x}" for part in rgb)
+
+
+def lit(colour: RGB, brightness: float) -> str:
+    """Return a colour in more or less light; 1 leaves it as it is."""
+    if brightness > 1:
+        return mixed(colour, (255, 255, 255), min(1.0, brightness - 1))
+    return hex_of((colour[0] * brightness, colour[1] * brightness, colour[2] * brightness))
+
+
+def mixed(colour: RGB, other: RGB, share: float) -> str:
+    """Return a colour with a share of another in it."""
+    parts = [a + (b - a) * share for a, b in zip(colour, other, strict=True)]
+    return hex_of((parts[0], parts[1], parts[2]))
