@@ -100,6 +100,13 @@ class Loads:
         metadata=about("a person sitting, anywhere; our judgement", at_least=0),
     )
     point_side_mm: float = field(default=100.0, metadata=about("on a square of this side", above=0))
+    leaning_n: float = field(
+        default=500.0,
+        metadata=about(
+            "a person leaning, on a strip too narrow to sit on and on a shelf; our judgement",
+            at_least=0,
+        ),
+    )
     standing_n: float = field(
         default=1500.0,
         metadata=about("a person standing, as an accident; our judgement", at_least=0),

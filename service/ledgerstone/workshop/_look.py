@@ -8,6 +8,7 @@ from typing import Literal
 
 from ledgerstone.order import Place, Profile, Surface
 from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._shade import PigmentSample
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +42,12 @@ class Pigment:
     name: str = said("what the tin says it is")
     density_kg_per_m3: float = above_0("for the volume it takes up")
     price_per_kg: Decimal = at_least_0("bought loose")
+    kind: Literal["oxide", "carbon"] = field(
+        default="oxide", metadata=about("oxide; carbon for carbon black, which has its own limit")
+    )
+    samples: tuple[PigmentSample, ...] = field(
+        default=(), metadata=about("tiles cast with this pigment alone and read, dry and unsealed")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

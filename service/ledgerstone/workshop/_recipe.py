@@ -1,4 +1,4 @@
-"""The concrete, as it is mixed here."""
+"""The concrete, as it is mixed here: by absolute volume or by the bag."""
 
 from __future__ import annotations
 
@@ -6,27 +6,231 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
 
+from ledgerstone.workshop import proportions
 from ledgerstone.workshop._keys import about, above_0, at_least_0, percentage, said
+from ledgerstone.workshop.proportions import Part
+
+ConstituentRole = Literal[
+    "cement", "addition", "water", "aggregate", "plasticiser", "polymer", "fibre"
+]
+WATER_KG_PER_M3 = 1000.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Bought:
+    """What every part of a recipe says of itself."""
+
+    name: str = said("what the batch card calls it")
+    density_kg_per_m3: float = above_0("of the grains or the liquid itself, for its volume")
+    price_per_kg: Decimal = at_least_0("as bought")
+    pack_kg: float | None = field(
+        default=None, metadata=about("a bag or drum as bought; left out: bought loose", above=0)
+    )
+    solids_percent: float = field(
+        default=100.0,
+        metadata=about("of a liquid admixture, what is not water", at_least=0, at_most=100),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Constituent(_Bought):
+    """One part of a recipe by volume; they go into the mixer in the order in which they stand."""
+
+    role: ConstituentRole = said(
+        "cement, addition (fly ash, filler), water, aggregate, plasticiser, polymer or fibre"
+    )
+    kg_per_m3: float = above_0("in a cubic metre placed; aggregate saturated and surface-dry")
+    absorption_percent: float = field(
+        default=0.0,
+        metadata=about("aggregate takes up, of its oven-dry mass", at_least=0, at_most=30),
+    )
+    moisture_percent: float = field(
+        default=0.0,
+        metadata=about("in the heap, of its oven-dry mass", at_least=0, at_most=30),
+    )
+
+    @property
+    def part(self) -> Part:
+        """The part as its share of a cubic metre."""
+        return Part(
+            name=self.name,
+            role=self.role,
+            kg=self.kg_per_m3,
+            density_kg_per_m3=self.density_kg_per_m3,
+            cement_percent=100.0 if self.role == "cement" else 0.0,
+            solids_percent=self.solids_percent,
+            absorption_percent=self.absorption_percent,
+            moisture_percent=self.moisture_percent,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Added(_Bought):
+    """Something that goes into the mixer with each bag."""
+
+    role: Literal["cement", "addition", "plasticiser", "polymer", "fibre"] = said(
+        "cement, addition, plasticiser, polymer or fibre"
+    )
+    kg_per_bag: float = above_0("with each bag")
+
+    @property
+    def part(self) -> Part:
+        """The part as its share of one bag's batch."""
+        return Part(
+            name=self.name,
+            role=self.role,
+            kg=self.kg_per_bag,
+            density_kg_per_m3=self.density_kg_per_m3,
+            cement_percent=100.0 if self.role == "cement" else 0.0,
+            solids_percent=self.solids_percent,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bag:
+    """A recipe by the bag: dry mix as bought, and water."""
+
+    name: str = said("what the bag says it is")
+    bag_kg: float = above_0("dry mix in one bag")
+    cement_percent: float = field(
+        metadata=about("of the dry mix that is cement; ask who makes it", above=0, at_most=100)
+    )
+    water_l_per_bag: float = above_0("water to one bag")
+    yield_l: float | None = field(
+        default=None, metadata=about("litres placed from one bag, as the bag says", above=0)
+    )
+    fresh_kg_per_m3: float | None = field(
+        default=None, metadata=about("or its density freshly mixed", above=0)
+    )
+    whole_bags: bool = field(
+        default=False, metadata=about("a batch takes whole bags: dry mix settles in its bag")
+    )
+    price_per_bag: Decimal = at_least_0("as bought")
+    added: tuple[Added, ...] = field(default=(), metadata=about("what else goes in with each bag"))
+
+    @property
+    def litres(self) -> float:
+        """Litres from one bag and its water, before anything is added.
+
+        Source: yield = (bag + water) / fresh density; a litre of water weighs a kilogram.
+        """
+        if self.yield_l is not None:
+            return self.yield_l
+        fresh = self.fresh_kg_per_m3 or 0.0  # the profile's check asks for one of the two
+        return 1000 * (self.bag_kg + self.water_l_per_bag) / fresh if fresh else 0.0
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Bag, water and additions; the bag's density is such that its air is in it."""
+        solid_m3 = self.litres / 1000 - self.water_l_per_bag / WATER_KG_PER_M3
+        return (
+            water(self.water_l_per_bag),
+            Part(
+                name=self.name,
+                role="bag",
+                kg=self.bag_kg,
+                density_kg_per_m3=self.bag_kg / solid_m3,
+                cement_percent=self.cement_percent,
+            ),
+            *(added.part for added in self.added),
+        )
+
+
+def water(kg: float) -> Part:
+    """Return so much water."""
+    return Part(name="water", role="water", kg=kg, density_kg_per_m3=WATER_KG_PER_M3)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FaceCoat:
+    """The first, wetter coat against the mould: the same dry parts with water of their own."""
+
+    thickness_mm: float = above_0("laid over the whole face")
+    water_cement_ratio: float = field(
+        metadata=about("free water over cement", at_least=0.2, at_most=1.0)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Recipe:
-    """The concrete, as it is mixed here."""
+    """The concrete, as it is mixed here: ``constituents`` by volume, or ``bag`` by the bag."""
 
     name: str = said("what the batch card calls it")
     cement: Literal["grey", "white"] = said("grey or white")
     cement_class: Literal["R", "N", "S"] = said("EN 1992-1-1 3.1.2(6): R rapid, N normal, S slow")
     fck_mpa: float = field(
-        metadata=about("characteristic cylinder strength at 28 days", at_least=12, at_most=90)
-    )
-    cement_kg_per_m3: float = above_0("cement in a cubic metre placed")
-    water_cement_ratio: float = field(
-        metadata=about("free water over cement", at_least=0.2, at_most=0.8)
+        metadata=about(
+            "characteristic cylinder strength at 28 days, of the weaker of face coat and backing",
+            at_least=12,
+            at_most=90,
+        )
     )
     largest_aggregate_mm: float = above_0("largest grain")
-    air_percent: float = percentage("air in the fresh concrete")
-    density_kg_per_m3: float = field(
-        metadata=about("hardened, without steel", at_least=1500, at_most=3000)
+    air_percent: float = field(
+        metadata=about(
+            "air in the fresh concrete; by the bag it is in the yield", at_least=0, at_most=15
+        )
     )
-    price_per_m3: Decimal = at_least_0("everything in it but pigment")
     waste_percent: float = percentage("left in the mixer and on the boots")
+    weighed_kg_per_m3: float | None = field(
+        default=None,
+        metadata=about(
+            "hardened, as a slab of it was weighed, without steel; left out: as heavy as fresh",
+            at_least=1500,
+            at_most=3000,
+        ),
+    )
+    constituents: tuple[Constituent, ...] = field(
+        default=(), metadata=about("by volume: the parts of a cubic metre")
+    )
+    bag: Bag | None = field(default=None, metadata=about("or by the bag"))
+    face_coat: FaceCoat | None = field(
+        default=None, metadata=about("the wetter coat against the mould, where one is laid")
+    )
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """The parts of one cubic metre, closed exactly; without pigment."""
+        if self.bag is not None:
+            return proportions.scaled_to_1_m3(self.bag.parts, 0.0)
+        parts = tuple(constituent.part for constituent in self.constituents)
+        return proportions.filled_to_1_m3(parts, self.air_percent)
+
+    @property
+    def unfilled_percent(self) -> float:
+        """Air that the parts themselves leave out: none by the bag, whose yield holds it."""
+        return 0.0 if self.bag is not None else self.air_percent
+
+    @property
+    def cement_kg_per_m3(self) -> float:
+        """Cement in a cubic metre placed."""
+        return proportions.cement_kg(self.parts)
+
+    @property
+    def water_cement_ratio(self) -> float:
+        """Free water over cement, admixtures' water counted (EN 206 5.2.6)."""
+        return proportions.water_cement_ratio(self.parts, self.unfilled_percent)
+
+    @property
+    def fresh_kg_per_m3(self) -> float:
+        """Density freshly mixed, without pigment."""
+        return proportions.fresh_kg_per_m3(self.parts, self.unfilled_percent)
+
+    @property
+    def density_kg_per_m3(self) -> float:
+        """Density hardened, without steel: as weighed, else as heavy as fresh (the safe side)."""
+        return self.weighed_kg_per_m3 or self.fresh_kg_per_m3
+
+    @property
+    def price_per_m3(self) -> Decimal:
+        """Price of everything in a cubic metre but pigment."""
+        if self.bag is not None:
+            extra = sum((_price(a.price_per_kg, a.kg_per_bag) for a in self.bag.added), Decimal(0))
+            litres = 1000 * proportions.volume_m3(self.bag.parts)
+            return (self.bag.price_per_bag + extra) * 1000 / Decimal(repr(round(litres, 9)))
+        prices = {c.name: c.price_per_kg for c in self.constituents}
+        return sum((_price(prices[part.name], part.kg) for part in self.parts), Decimal(0))
+
+
+def _price(per_kg: Decimal, kg: float) -> Decimal:
+    return per_kg * Decimal(repr(round(kg, 9)))

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
 from ledgerstone.workshop._keys import said
 from ledgerstone.workshop._look import (
@@ -19,33 +20,47 @@ from ledgerstone.workshop._look import (
     Pigment,
     Sealer,
 )
-from ledgerstone.workshop._recipe import Recipe
+from ledgerstone.workshop._mixing import Mixer, SlurryFor, SlurryRule
+from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Recipe
+from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
 
 __all__ = [
+    "Added",
     "Area",
+    "Bag",
+    "Boards",
     "Calendar",
     "CastingTable",
+    "CementBase",
     "Closure",
+    "Colouring",
     "Concrete",
+    "Constituent",
     "Days",
     "Dose",
     "EdgeOffered",
+    "FaceCoat",
     "FinishOffered",
+    "Foam",
     "Handling",
     "Hours",
     "Identity",
     "Lifting",
     "Loads",
+    "Mixer",
     "Offer",
     "PaletteShade",
     "Pigment",
+    "PigmentSample",
     "Rates",
     "Recipe",
     "Sealer",
     "Shaping",
+    "SlurryFor",
+    "SlurryRule",
     "Steel",
     "StripRule",
     "StripTest",
@@ -64,8 +79,12 @@ class Workshop:
     table: CastingTable = said("what one piece may measure")
     shaping: Shaping = said("what shapes are made")
     recipe: Recipe = said("the concrete")
+    mixer: Mixer = said("the mixer and the scales")
+    slurry: SlurryRule = said("the slurry that fills voids")
+    boards: Boards = said("what moulds are made of")
     palette: tuple[PaletteShade, ...] = said("shades offered")
     pigments: tuple[Pigment, ...] = said("pigments on the shelf")
+    shade: Colouring = said("how pigment is weighed and limited")
     finishes: tuple[FinishOffered, ...] = said("surfaces offered")
     sealers: tuple[Sealer, ...] = said("sealers offered")
     edges: tuple[EdgeOffered, ...] = said("edge profiles offered")

@@ -10,7 +10,7 @@ import inspect
 from collections.abc import Mapping
 from typing import Any
 
-from ledgerstone.workshop.consistency import making, trading
+from ledgerstone.workshop.consistency import making, mixing, moulding, trading
 from ledgerstone.workshop.consistency.shared import Found
 
 __all__ = ["inconsistencies"]
@@ -18,7 +18,7 @@ __all__ = ["inconsistencies"]
 
 def inconsistencies(sections: Mapping[str, Any]) -> Found:
     """Yield what does not agree among the sections that are there."""
-    for check in (*making.CHECKS, *trading.CHECKS):
+    for check in (*making.CHECKS, *mixing.CHECKS, *moulding.CHECKS, *trading.CHECKS):
         needs = inspect.signature(check).parameters
         if all(name in sections for name in needs):
             yield from check(**{name: sections[name] for name in needs})

@@ -15,7 +15,6 @@ from ledgerstone.workshop.records import (
     Handling,
     PaletteShade,
     Pigment,
-    Recipe,
     Sealer,
     Shaping,
     Steel,
@@ -58,16 +57,6 @@ def _strips(shaping: Shaping) -> Found:
 def _smallest_side(shaping: Shaping, table: CastingTable) -> Found:
     if shaping.smallest_side_mm > table.width_mm:
         yield ("shaping", "smallest_side_mm"), "this is more than the table's width_mm."
-
-
-def _recipe_weighs(recipe: Recipe) -> Found:
-    paste = recipe.cement_kg_per_m3 * (1 + recipe.water_cement_ratio)
-    if paste >= recipe.density_kg_per_m3:
-        says = (
-            f"cement and its water come to {paste:.0f} kg in a cubic metre, "
-            f"and the concrete to {recipe.density_kg_per_m3:.0f}: nothing is left for sand."
-        )
-        yield ("recipe", "cement_kg_per_m3"), says
 
 
 def _palette(palette: Sequence[PaletteShade]) -> Found:
@@ -152,7 +141,6 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _thicknesses,
     _strips,
     _smallest_side,
-    _recipe_weighs,
     _palette,
     _pigments_known,
     _pigment_names,

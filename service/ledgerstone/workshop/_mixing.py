@@ -1,0 +1,41 @@
+"""The mixer, the scales, and the slurry that fills voids."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ledgerstone.order import Surface
+from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mixer:
+    """What is mixed at once, how fast, and how finely it is weighed."""
+
+    working_l: float = above_0("placed concrete from one batch: the mixer's working capacity")
+    minutes_per_batch: float = above_0("weigh, mix, empty and place one batch")
+    open_minutes: float = above_0("the face coat takes the backing for so long")
+    scale_step_kg: float = above_0("the scale shows steps of this")
+    fine_scale_step_kg: float = above_0("the small scale, for pigment and plasticiser")
+    fine_scale_most_kg: float = at_least_0("the small scale weighs up to this")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SlurryFor:
+    """How much slurry fills the voids of one surface."""
+
+    surface: Surface = said("as-cast, honed or polished")
+    l_per_m2: float = at_least_0("slurry for a square metre, all passes together")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SlurryRule:
+    """The slurry that fills voids: neat cement with the slab's own dose."""
+
+    water_cement_ratio: float = field(
+        metadata=about("water over cement", at_least=0.2, at_most=1.0)
+    )
+    cement_density_kg_per_m3: float = field(
+        default=3150.0, metadata=about("of the cement's grains", at_least=2700, at_most=3300)
+    )
+    amounts: tuple[SlurryFor, ...] = said("litres by surface")
