@@ -18,6 +18,7 @@ from ledgerstone.quote import Quote, quote
 from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
 from ledgerstone.wire.drawings import draw
+from ledgerstone.wire.openapi import document_text
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.tokens import Tokens
@@ -80,6 +81,10 @@ def routes(shop: Shop) -> Blueprint:
         return jsonify(
             {"status": "ready", "version": __version__, "profile": shop.workshop.fingerprint}
         )
+
+    @v1.get("/openapi.yaml")
+    def openapi() -> Response:
+        return Response(document_text(), content_type="application/yaml")
 
     return v1
 

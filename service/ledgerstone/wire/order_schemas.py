@@ -30,7 +30,8 @@ MOST_QUANTITY = 24
 MOST_CUTOUTS = 20
 MOST_RESTS = 20
 MOST_POINTS = 200
-_SIDE = re.compile(r"front|back|left|right|notch-x|notch-y|rim|[1-9][0-9]{0,2}")
+SIDE_PATTERN = "front|back|left|right|notch-x|notch-y|rim|[1-9][0-9]{0,2}"
+_SIDE = re.compile(SIDE_PATTERN)
 
 
 def _is_side(name: str) -> bool:

@@ -1,0 +1,198 @@
+"""Answers that the document shows, with links cut short; tests hold them to their schemas."""
+
+from __future__ import annotations
+
+from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, Example
+from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
+
+_INSTANCE = "urn:uuid:6f1c3a52-6f0e-4f7e-9d63-0c8a5b1d2e34"
+_TOKEN = ".eJxVUG1OwzAM.aGZAIx-VxXvvW"  # noqa: S105  cut short, opens nothing
+
+DRAWINGS: Example = {
+    "plan": f"/v1/drawings/{_TOKEN}/plan.svg",
+    "view": f"/v1/drawings/{_TOKEN}/view.svg",
+}
+
+_AS_UNDERSTOOD_SINK: Example = {
+    "slabs": [
+        {
+            **BASIN_NEAR_THE_FRONT["slabs"][0],
+            "shade": {"name": "graphite"},
+            "finish": {"surface": "as-cast", "sealer": "matt"},
+            "quantity": 1,
+            "use": "worktop",
+            "size_from": "finished",
+        }
+    ],
+    "delivery": {"kind": "collect"},
+}
+
+QUOTE: Example = {
+    "reference": "TPJD-PQWN",
+    "token": _TOKEN,
+    "link": f"/#quote={_TOKEN}",
+    "order": BENCH,
+    "issued": "2026-11-25",
+    "valid_until": "2026-12-25",
+    "standing": "estimate",
+    "depends_on": [
+        "The day is held once the deposit of 40 % is paid and we have booked it.",
+    ],
+    "price": {
+        "currency": "GBP",
+        "lines": [
+            {"label": "Materials", "amount": "131.16"},
+            {"label": "Making and casting", "amount": "413.25"},
+            {"label": "Finishing and sealing", "amount": "193.42"},
+            {"label": "Pallet delivery: Around Wethermoor", "amount": "68.00"},
+        ],
+        "net": "805.83",
+        "tax": "161.17",
+        "tax_percent": 20.0,
+        "total": "967.00",
+        "deposit": "386.80",
+    },
+    "lead_time": {
+        "ready_on": "2026-12-22",
+        "if_ordered_by": "2026-11-25",
+        "arrives": {"earliest": "2026-12-23", "latest": "2027-01-04"},
+        "stages": [
+            {
+                "name": "Waiting its turn",
+                "starts": "2026-11-25",
+                "ends": "2026-12-02",
+                "why": "5 working days of work already taken on",
+            },
+            {
+                "name": "Curing under cover",
+                "starts": "2026-12-04",
+                "ends": "2026-12-08",
+                "why": "4 days",
+            },
+        ],
+    },
+    "weight": {
+        "slabs": [{"label": "Seed-tray bench", "slab_kg": 68.2, "people_to_lift": 3}],
+        "packed_kg": 108.2,
+    },
+    "findings": [],
+    "drawings": DRAWINGS,
+    "slabs": [
+        {
+            "finished_mm": {"length_mm": 1450.0, "width_mm": 560.0, "thickness_mm": 40.0},
+            "area_m2": 0.7093,
+            "volume_l": 28.35,
+            "shade": {
+                "name": "graphite",
+                "hex": "#55575a",
+                "by_eye": True,
+                "dose_percent": 4.0,
+            },
+        }
+    ],
+}
+
+REMEDY: Example = {
+    "says": "Move the basin 25 mm towards the back.",
+    "patch": [
+        {"op": "test", "path": "/slabs/0/cutouts/0/centre/y", "value": "218 mm"},
+        {"op": "replace", "path": "/slabs/0/cutouts/0/centre/y", "value": "243 mm"},
+    ],
+    "settles": ["strip-too-narrow.0.0-front"],
+    "verified": True,
+}
+
+SENT_BACK_EXAMPLE: Example = {
+    "type": PROBLEMS + SENT_BACK.name,
+    "title": SENT_BACK.title,
+    "status": SENT_BACK.status,
+    "detail": "1 thing to change before it can be made.",
+    "instance": _INSTANCE,
+    "order": _AS_UNDERSTOOD_SINK,
+    "findings": [
+        {
+            "id": "strip-too-narrow.0.0-front",
+            "check": "strip-too-narrow",
+            "level": "stops",
+            "slab": 0,
+            "at": ["/slabs/0/cutouts/0"],
+            "says": (
+                "The strip between the basin and the front edge is 38 mm wide; it needs 60 mm."
+                " Move the basin 25 mm away from the front edge."
+            ),
+            "measured": {"width_mm": 38.0},
+            "limit": {"width_mm": 60.0},
+            "where_mm": {"type": "LineString", "coordinates": [[600.0, 38.0], [600.0, 0.0]]},
+            "source": "the workshop's own rule; common practice, no source",
+            "remedies": [REMEDY],
+        }
+    ],
+    "not_checked": ["strength", "promise"],
+    "drawings": DRAWINGS,
+    "fix_all": REMEDY,
+}
+
+NOT_UNDERSTOOD: Example = {
+    "type": f"{PROBLEMS}not-understood",
+    "title": "We could not understand that",
+    "status": 400,
+    "detail": "3 things could not be understood.",
+    "instance": _INSTANCE,
+    "faults": [
+        {
+            "pointer": "/slabs/0/outline/length",
+            "says": (
+                "The slab's length: 1,5 m could be 1.5 m or 15 m. Write it with a point: 1.5 m."
+            ),
+        },
+        {
+            "pointer": "/slabs/0/place",
+            "says": 'The place cannot be "garden". Known here: indoors, wet-room, outdoors.',
+        },
+        {
+            "pointer": "/slabs/0/thicknes",
+            "says": '"thicknes" is not a part of a slab; did you mean "thickness"?',
+        },
+    ],
+}
+
+CHOICES: Example = {
+    "workshop": {
+        "name": "Tarnside Casting",
+        "town": "Wethermoor",
+        "country": "GB",
+        "email": "hello@tarnside.example",
+        "telephone": "01632 960417",
+    },
+    "currency": "GBP",
+    "tax": {"name": "VAT", "percent": "20"},
+    "uses": ["worktop", "shelf", "table"],
+    "places": ["indoors", "wet-room", "outdoors"],
+    "corners": ["front-left", "front-right", "back-right", "back-left"],
+    "thicknesses_mm": [25.0, 30.0, 40.0],
+    "shades": [{"name": "graphite", "hex": "#55575a", "by_eye": True, "cement": "grey"}],
+    "matching": False,
+    "finishes": [{"surface": "honed", "says": "Ground wet to a smooth, matt face."}],
+    "sealers": [{"name": "matt", "says": "Leaves the look as it is.", "places": ["indoors"]}],
+    "edges": [{"profile": "bevel", "smallest_mm": 3.0, "largest_mm": 15.0}],
+    "limits": {
+        "length_mm": 2700.0,
+        "width_mm": 1200.0,
+        "thinnest_mm": 25.0,
+        "thickest_mm": 60.0,
+        "smallest_side_mm": 60.0,
+        "inside_radius_mm": 10.0,
+        "fitting_gap_mm": 3.0,
+        "slabs": 8,
+        "quantity": 24,
+        "cutouts": 20,
+        "rests": 20,
+        "points": 200,
+    },
+    "deliveries": [
+        {"area": "Around Wethermoor", "postcodes": ["HR", "LD"], "kinds": ["pallet", "fitted"]}
+    ],
+    "requests": False,
+}
+
+INSTANCE = _INSTANCE

@@ -1,0 +1,282 @@
+"""What answers hold, as JSON Schema 2020-12 written by hand; tests hold real answers to it."""
+
+from __future__ import annotations
+
+from ledgerstone.order import CORNERS, PLACES, USES
+from ledgerstone.wire._openapi_parts import (
+    JSONSchema,
+    list_of,
+    number,
+    object_of,
+    ref,
+    text,
+    whole,
+)
+
+_DAY = text(format="date")
+_AMOUNT = text(pattern="^-?[0-9]+\\.[0-9]{2}$")
+_MEASURES: JSONSchema = {
+    "type": "object",
+    "description": "Named quantities; each key ends in its unit, or names a day.",
+    "additionalProperties": {"type": ["number", "string"]},
+}
+_PLACE = object_of(
+    {
+        "type": {"enum": ["Point", "LineString", "Polygon", "MultiPolygon"]},
+        "coordinates": {"type": "array"},
+    },
+    says="A place in GeoJSON's shape (RFC 7946 §4), in plane slab millimetres.",
+)
+_PERCENT_TEXT = text("A decimal number of percent.", pattern="^[0-9]+(\\.[0-9]+)?$")
+
+_FINDING = object_of(
+    {
+        "id": text("Stays the same while the finding does: check, slab, part."),
+        "check": text("Which check says it, in kebab-case."),
+        "level": {"enum": ["stops", "caution", "note"]},
+        "slab": whole("The slab's index; absent where it is about the whole order."),
+        "at": list_of(text(format="json-pointer"), "The parts of the order that it is about."),
+        "says": text("What happened, and what would put it right."),
+        "measured": _MEASURES,
+        "limit": _MEASURES,
+        "where_mm": _PLACE,
+        "source": text("What rule this is."),
+        "remedies": list_of(ref("Remedy")),
+    },
+    optional=("slab", "where_mm"),
+)
+
+_PATCH: JSONSchema = {
+    "type": "array",
+    "description": (
+        "RFC 6902, onto the order exactly as it was sent. It begins by testing what it changes."
+    ),
+    "items": object_of(
+        {
+            "op": {"enum": ["test", "replace", "add", "remove"]},
+            "path": text(format="json-pointer"),
+            "value": {},
+        },
+        optional=("value",),
+    ),
+}
+
+_REMEDY = object_of(
+    {
+        "says": text("The change, in the customer's words and units."),
+        "patch": _PATCH,
+        "settles": list_of(text(), "The ids of the findings that it settles."),
+        "price_change": ref("Money"),
+        "price": ref("Price"),
+        "verified": {
+            "const": True,
+            "description": "The patched order was read again and passed by every check.",
+        },
+    },
+    optional=("price_change", "price"),
+    says="A change that settles a finding. It has a price, or a change of it, where one is known.",
+)
+
+_LEAD_TIME = object_of(
+    {
+        "ready_on": _DAY,
+        "if_ordered_by": _DAY,
+        "arrives": object_of({"earliest": _DAY, "latest": _DAY}),
+        "stages": list_of(object_of({"name": text(), "starts": _DAY, "ends": _DAY, "why": text()})),
+    },
+    says="Days in the workshop's time zone. The day is held once the workshop books it.",
+)
+
+_WEIGHT = object_of(
+    {
+        "slabs": list_of(
+            object_of({"label": text(), "slab_kg": number(), "people_to_lift": whole()})
+        ),
+        "packed_kg": number("As it leaves, packing and all."),
+    }
+)
+
+_SLAB_ANSWER = object_of(
+    {
+        "finished_mm": object_of(
+            {"length_mm": number(), "width_mm": number(), "thickness_mm": number()}
+        ),
+        "area_m2": number("Net of cut-outs."),
+        "volume_l": number("Net of cut-outs and bevels."),
+        "strength": object_of(
+            {
+                "worst_case": text(),
+                "utilisation": number("Stress over what is allowed: over 1 stops."),
+                "where_mm": _PLACE,
+            },
+            optional=("where_mm",),
+        ),
+        "shade": object_of(
+            {
+                "name": text(),
+                "hex": text(pattern="^#[0-9a-fA-F]{6}$"),
+                "by_eye": {"type": "boolean"},
+                "lab": list_of(number()),
+                "dose_percent": number("Pigment, of the cement's mass."),
+            },
+            optional=("name", "hex", "by_eye", "lab", "dose_percent"),
+        ),
+    },
+    optional=("strength",),
+)
+
+_DRAWINGS = object_of(
+    {"plan": text("An SVG."), "view": text("An SVG.")},
+    optional=("plan", "view"),
+    says="Links to the drawings. None where the slabs are too detailed for a link.",
+)
+
+_QUOTE = object_of(
+    {
+        "reference": text("A short name to say on the telephone."),
+        "token": text("The quote, signed. None where it is too long for a link."),
+        "link": text("The page that opens it. None where it is too long for a link."),
+        "order": ref("Order"),
+        "issued": _DAY,
+        "valid_until": _DAY,
+        "standing": {"enum": ["estimate", "quotation"]},
+        "depends_on": list_of(text(), "What the price and the day rest on."),
+        "changes": {"type": "object", "description": "Against the order's `since`."},
+        "price": ref("Price"),
+        "lead_time": _LEAD_TIME,
+        "weight": _WEIGHT,
+        "findings": list_of(ref("Finding"), "Cautions and notes."),
+        "drawings": ref("Drawings"),
+        "slabs": list_of(ref("SlabAnswer"), "In the order's order."),
+        "ways_to_save": list_of(ref("Remedy")),
+    },
+    optional=("token", "link", "changes", "ways_to_save"),
+    says="The answer when nothing stops the order.",
+)
+
+_PROBLEM = object_of(
+    {
+        "type": text("Leads to a page that says what it is.", format="uri-reference"),
+        "title": text("The same for every problem of this type."),
+        "status": whole(),
+        "detail": text("What happened this time."),
+        "instance": text("This request, as `X-Request-Id` names it.", format="uri"),
+    },
+    says="RFC 9457.",
+)
+
+_NOT_UNDERSTOOD: JSONSchema = {
+    "description": "Every fault at once, each at its JSON Pointer (RFC 6901) into the request.",
+    "allOf": [
+        ref("Problem"),
+        object_of(
+            {"faults": list_of(object_of({"pointer": text(format="json-pointer"), "says": text()}))}
+        ),
+    ],
+}
+
+_SENT_BACK: JSONSchema = {
+    "description": "The answer when something stops the order: every finding and its remedies.",
+    "allOf": [
+        ref("Problem"),
+        object_of(
+            {
+                "order": ref("Order"),
+                "findings": list_of(ref("Finding")),
+                "not_checked": list_of(
+                    {"enum": ["shape", "strength", "promise"]},
+                    "Stages that did not run, because an earlier one stopped the order.",
+                ),
+                "drawings": ref("Drawings"),
+                "fix_all": ref("Remedy"),
+                "nearest_makeable": ref("Remedy"),
+            },
+            optional=("fix_all", "nearest_makeable"),
+        ),
+    ],
+}
+
+_CHOICES = object_of(
+    {
+        "workshop": object_of(
+            {
+                "name": text(),
+                "town": text(),
+                "country": text(),
+                "email": text(),
+                "telephone": text(),
+            }
+        ),
+        "currency": text("ISO 4217."),
+        "tax": {
+            "anyOf": [object_of({"name": text(), "percent": _PERCENT_TEXT}), {"type": "null"}],
+            "description": "Null where the workshop charges none.",
+        },
+        "uses": list_of({"enum": list(USES)}),
+        "places": list_of({"enum": list(PLACES)}),
+        "corners": list_of({"enum": list(CORNERS)}),
+        "thicknesses_mm": list_of(number()),
+        "shades": list_of(
+            object_of(
+                {
+                    "name": text(),
+                    "hex": text(),
+                    "by_eye": {"type": "boolean"},
+                    "cement": {"enum": ["grey", "white"]},
+                }
+            )
+        ),
+        "matching": {"type": "boolean", "description": "Whether a colour can be matched."},
+        "finishes": list_of(object_of({"surface": text(), "says": text()})),
+        "sealers": list_of(object_of({"name": text(), "says": text(), "places": list_of(text())})),
+        "edges": list_of(
+            object_of({"profile": text(), "smallest_mm": number(), "largest_mm": number()})
+        ),
+        "limits": object_of(
+            {
+                name: number()
+                for name in (
+                    "length_mm", "width_mm", "thinnest_mm", "thickest_mm", "smallest_side_mm",
+                    "inside_radius_mm", "fitting_gap_mm", "slabs", "quantity", "cutouts", "rests",
+                    "points",
+                )
+            }
+        ),
+        "deliveries": list_of(
+            object_of({"area": text(), "postcodes": list_of(text()), "kinds": list_of(text())})
+        ),
+        "requests": {"type": "boolean", "description": "Whether a quote can be asked for here."},
+    },
+    says="What this workshop offers in public.",
+)  # fmt: skip
+
+_HEALTH = object_of(
+    {"status": text(), "version": text(), "profile": text("The profile's fingerprint.")},
+    optional=("version", "profile"),
+)
+
+ANSWERS: dict[str, JSONSchema] = {
+    "Choices": _CHOICES,
+    "Drawings": _DRAWINGS,
+    "Finding": _FINDING,
+    "Health": _HEALTH,
+    "Money": object_of({"currency": text("ISO 4217."), "amount": _AMOUNT}),
+    "NotUnderstood": _NOT_UNDERSTOOD,
+    "Price": object_of(
+        {
+            "currency": text("ISO 4217."),
+            "lines": list_of(object_of({"label": text(), "amount": _AMOUNT})),
+            "net": _AMOUNT,
+            "tax": _AMOUNT,
+            "tax_percent": number(),
+            "total": _AMOUNT,
+            "deposit": _AMOUNT,
+        },
+        says="The lines add up to the net; net and tax to the total.",
+    ),
+    "Problem": _PROBLEM,
+    "Quote": _QUOTE,
+    "Remedy": _REMEDY,
+    "SentBack": _SENT_BACK,
+    "SlabAnswer": _SLAB_ANSWER,
+}

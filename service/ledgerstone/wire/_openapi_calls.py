@@ -1,0 +1,271 @@
+"""The calls of the service, as the OpenAPI document tells them."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ledgerstone.wire import _openapi_answer_examples as answers
+from ledgerstone.wire._openapi_examples import ORDERS
+from ledgerstone.wire._openapi_parts import JSONSchema, ref, text, whole
+from ledgerstone.wire.order_schemas import MOST_SLABS
+from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
+from ledgerstone.wire.tokens import LONGEST_TOKEN
+
+_JSON, _PROBLEM = "application/json", "application/problem+json"
+_ALWAYS = (429, 500, 503)
+_REQUEST_ID = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
+_WAIT = {"Retry-After": {"$ref": "#/components/headers/RetryAfter"}}
+
+HEADERS: dict[str, Any] = {
+    "RequestId": {
+        "description": "Names this request in the workshop's log.",
+        "schema": text(format="uuid"),
+    },
+    "RetryAfter": {"description": "Seconds to wait.", "schema": whole(minimum=1)},
+    "ETag": {"description": "Changes with what is drawn.", "schema": text()},
+}
+
+PARAMETERS: dict[str, Any] = {
+    "Prefer": {
+        "name": "Prefer",
+        "in": "header",
+        "description": (
+            "`return=minimal` leaves the search for remedies out (RFC 7240), for a page that asks"
+            " again when the typing stops."
+        ),
+        "schema": text(examples=["return=minimal"]),
+    },
+    "DrawingToken": {
+        "name": "token",
+        "in": "path",
+        "required": True,
+        "description": "From a link that the service gave.",
+        "schema": text(minLength=1, maxLength=LONGEST_TOKEN),
+    },
+    "DrawingName": {
+        "name": "name",
+        "in": "path",
+        "required": True,
+        "description": "The dimensioned plan, or the view.",
+        "schema": {"enum": ["plan", "view"]},
+    },
+    "SlabNumber": {
+        "name": "slab",
+        "in": "query",
+        "description": "Which slab, from 0.",
+        "schema": whole(minimum=0, maximum=MOST_SLABS - 1, default=0),
+    },
+    "IfNoneMatch": {
+        "name": "If-None-Match",
+        "in": "header",
+        "description": "An ETag that you hold; what it names is not drawn again.",
+        "schema": text(),
+    },
+}
+
+
+def problem_responses() -> dict[str, Any]:
+    """Describe one answer for each kind of problem that is no more than a problem."""
+    responses: dict[str, Any] = {}
+    for status, kind in BY_STATUS.items():
+        if status == 400:
+            continue
+        example = {
+            "type": PROBLEMS + kind.name,
+            "title": kind.title,
+            "status": status,
+            "detail": kind.usual,
+            "instance": answers.INSTANCE,
+        }
+        responses[_component(kind.name)] = {
+            "description": f"{kind.title}. {kind.usual}",
+            "headers": {**_REQUEST_ID, **(_WAIT if status in (429, 503) else {})},
+            "content": {
+                _PROBLEM: {"schema": ref("Problem"), "examples": {kind.name: {"value": example}}}
+            },
+        }
+    return responses
+
+
+def _component(name: str) -> str:
+    return "".join(word.capitalize() for word in name.split("-"))
+
+
+def _problems(*statuses: int) -> dict[str, Any]:
+    names = {status: _component(BY_STATUS[status].name) for status in (*statuses, *_ALWAYS)}
+    return {
+        str(status): {"$ref": f"#/components/responses/{name}"}
+        for status, name in sorted(names.items())
+    }
+
+
+def _answer(
+    says: str, schema: JSONSchema, examples: dict[str, Any], mimetype: str = _JSON
+) -> dict[str, Any]:
+    return {
+        "description": says,
+        "headers": _REQUEST_ID,
+        "content": {
+            mimetype: {
+                "schema": schema,
+                "examples": {name: {"value": value} for name, value in examples.items()},
+            }
+        },
+    }
+
+
+def _order_body(*names: str) -> dict[str, Any]:
+    return {
+        "required": True,
+        "description": "An order, at most 64 kB. Members it does not know are refused by name.",
+        "content": {
+            _JSON: {
+                "schema": ref("Order"),
+                "examples": {
+                    name: {"summary": ORDERS[name][0], "value": ORDERS[name][1]} for name in names
+                },
+            }
+        },
+    }
+
+
+_NOT_UNDERSTOOD = _answer(
+    "No piece of concrete could be meant: every fault at once.",
+    ref("NotUnderstood"),
+    {"three_faults": answers.NOT_UNDERSTOOD},
+    _PROBLEM,
+)
+
+_CHOICES = {
+    "operationId": "getChoices",
+    "tags": ["workshop"],
+    "summary": "What this workshop offers",
+    "description": "Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
+    "responses": {
+        "200": _answer("What it offers.", ref("Choices"), {"choices": answers.CHOICES}),
+        **_problems(406),
+    },
+}
+
+_QUOTES = {
+    "operationId": "createQuote",
+    "tags": ["quotes"],
+    "summary": "Quote an order, or say what to change",
+    "description": (
+        "The same order on the same day gives the same bytes: nothing is kept, and asking twice"
+        " does no harm."
+    ),
+    "parameters": [{"$ref": "#/components/parameters/Prefer"}],
+    "requestBody": _order_body("bench", "shelf", "l_run", "basin_near_the_front", "three_faults"),
+    "responses": {
+        "200": _answer("The quote.", ref("Quote"), {"bench": answers.QUOTE}),
+        "400": _NOT_UNDERSTOOD,
+        "422": _answer(
+            "The send-back: understood, and not to be made as asked.",
+            ref("SentBack"),
+            {"basin_near_the_front": answers.SENT_BACK_EXAMPLE},
+            _PROBLEM,
+        ),
+        **_problems(406, 408, 413, 415),
+    },
+}
+
+_DRAWINGS = {
+    "operationId": "createDrawings",
+    "tags": ["drawings"],
+    "summary": "Links to an order's drawings",
+    "description": "Whether it quotes or not.",
+    "requestBody": _order_body("bench", "basin_near_the_front", "three_faults"),
+    "responses": {
+        "200": _answer("The links.", ref("Drawings"), {"bench": answers.DRAWINGS}),
+        "400": _NOT_UNDERSTOOD,
+        **_problems(406, 408, 413, 415),
+    },
+}
+
+_DRAWING = {
+    "operationId": "getDrawing",
+    "tags": ["drawings"],
+    "summary": "One drawing",
+    "description": "It never changes under its link, so that it may be kept for a year.",
+    "parameters": [
+        {"$ref": f"#/components/parameters/{name}"}
+        for name in ("DrawingToken", "DrawingName", "SlabNumber", "IfNoneMatch")
+    ],
+    "responses": {
+        "200": {
+            "description": "The drawing.",
+            "headers": {**_REQUEST_ID, "ETag": {"$ref": "#/components/headers/ETag"}},
+            "content": {"image/svg+xml": {"schema": text()}},
+        },
+        "304": {"description": "It is as you hold it.", "headers": _REQUEST_ID},
+        "400": _answer(
+            "The workshop no longer offers what the link names.",
+            ref("NotUnderstood"),
+            {},
+            _PROBLEM,
+        ),
+        **_problems(404, 406, 414),
+    },
+}
+
+
+def _health(name: str, summary: str, example: dict[str, str]) -> dict[str, Any]:
+    return {
+        "operationId": f"get{name.capitalize()}",
+        "tags": ["service"],
+        "summary": summary,
+        "responses": {
+            "200": _answer("It is.", ref("Health"), {name: example}),
+            **_problems(),
+        },
+    }
+
+
+def _text_page(operation: str, summary: str, mimetype: str, **more: Any) -> dict[str, Any]:  # noqa: ANN401  OpenAPI's own members
+    return {
+        "operationId": operation,
+        "tags": ["service"],
+        "summary": summary,
+        **more,
+        "responses": {
+            "200": {
+                "description": "The text.",
+                "headers": _REQUEST_ID,
+                "content": {mimetype: {"schema": text()}},
+            },
+            **_problems(404),
+        },
+    }
+
+
+_KIND_PARAMETER = {
+    "name": "kind",
+    "in": "path",
+    "required": True,
+    "schema": text(),
+    "description": "The end of a problem's `type`.",
+}
+
+PATHS: dict[str, Any] = {
+    "/v1/choices": {"get": _CHOICES},
+    "/v1/quotes": {"post": _QUOTES},
+    "/v1/drawings": {"post": _DRAWINGS},
+    "/v1/drawings/{token}/{name}.svg": {"get": _DRAWING},
+    "/v1/health/live": {"get": _health("live", "Whether the service runs", {"status": "live"})},
+    "/v1/health/ready": {
+        "get": _health(
+            "ready",
+            "Whether the service can answer",
+            {"status": "ready", "version": "0.1.0", "profile": "b1946ac92492d234"},
+        )
+    },
+    "/v1/openapi.yaml": {
+        "get": _text_page("getDocument", "This document", "application/yaml"),
+    },
+    "/problems/{kind}": {
+        "get": _text_page(
+            "getProblem", "What a problem's type means", "text/plain", parameters=[_KIND_PARAMETER]
+        ),
+    },
+}
