@@ -138,13 +138,9 @@ def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """
     x, y = _outward(side, polygon, outline)
     way_out = _swept(polygon, x * outline.length, y * outline.length)
-    parts = [
-        (part.intersection(polygon).area, part)
-        for part in shapely.get_parts(way_out.intersection(outline))
-        if isinstance(part, Polygon)
-    ]
-    covered, part = max(parts, key=lambda pair: pair[0], default=(0.0, Polygon()))
-    return part if covered > 0.0 else Polygon()
+    opened = shapely.get_parts(way_out.intersection(outline))
+    parts = [part for part in opened if part.intersection(polygon).area > 0.0]
+    return max(parts, key=lambda part: part.intersection(polygon).area, default=Polygon())
 
 
 def _outward(side: Side, polygon: Polygon, outline: Polygon) -> XY:
@@ -235,9 +231,10 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
 
 
 def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
-    """Return the concrete that is left: one piece, or several where openings cut through."""
+    """Return the concrete that is left: one piece, or several, or none where openings take all."""
     net = outline.difference(shapely.unary_union([opening.polygon for opening in openings]))
-    pieces = [part for part in shapely.get_parts(net) if isinstance(part, Polygon)]
+    parts = shapely.get_parts(net)
+    pieces = [part for part in parts if isinstance(part, Polygon) and not part.is_empty]
     return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)
 
 
