@@ -1,0 +1,8 @@
+"""``python -m ledgerstone.shade fit FILE.csv``."""
+
+import sys
+
+from ledgerstone.shade.command import run
+
+if __name__ == "__main__":
+    sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr))

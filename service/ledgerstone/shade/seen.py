@@ -1,0 +1,120 @@
+"""How a shade of an order looks, and what it is made of: from the palette, or matched."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from ledgerstone.order import Shade
+from ledgerstone.shade.colour import Lab, delta_e_2000, lab_to_srgb, srgb_to_lab
+from ledgerstone.shade.layer import Appearance
+from ledgerstone.shade.match import Match, nearest_recipe
+from ledgerstone.shade.model import shade_model
+from ledgerstone.shade.words import SCREENS_DIFFER, certainty_words, difference_words
+from ledgerstone.workshop.records import Dose, PaletteShade, Sealer, Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class ShadeRecipe:
+    """What a shade is made of: its cement, pigments, and what it adds to a cubic metre."""
+
+    cement: str
+    doses: tuple[Dose, ...]
+    extra_per_m3: Decimal
+
+    @property
+    def dose_percent(self) -> float:
+        """All pigments together, in percent of the cement."""
+        return round(sum(dose.percent for dose in self.doses), 6)
+
+
+@dataclass(frozen=True, slots=True)
+class SeenShade:
+    """How a shade looks, dry and unsealed, and how sure that is.
+
+    ``uncertainty_delta_e`` is none where the colour was judged by eye, for nobody can say;
+    ``away_delta_e`` how far a matched colour stays from the wish, none for the palette's.
+    """
+
+    name: str
+    lab: Lab
+    by_eye: bool
+    recipe: ShadeRecipe
+    uncertainty_delta_e: float | None
+    away_delta_e: float | None
+    says: str
+
+    @property
+    def hex(self) -> str:
+        """The colour as a screen shows it, ``#rrggbb``."""
+        return lab_to_srgb(self.lab)
+
+
+def palette_shade_seen(shade: PaletteShade, workshop: Workshop) -> SeenShade:
+    """A palette shade: what its recipe makes if its pigments were read, else as it was judged."""
+    model = shade_model(workshop)
+    recipe = ShadeRecipe(shade.cement, shade.doses, shade.extra_per_m3)
+    if model.knows(shade.cement, shade.doses):
+        sure = model.uncertainty_delta_e(shade.cement, shade.doses)
+        says = f"{certainty_words(sure)} {SCREENS_DIFFER}"
+        lab = model.lab(shade.cement, shade.doses)
+        return SeenShade(shade.name, lab, False, recipe, sure, None, says)  # noqa: FBT003
+    how = "Judged by eye from" if shade.by_eye else "Read by instrument from"
+    says = f"{how} a cast tile. {SCREENS_DIFFER}"
+    lab = srgb_to_lab(shade.colour)
+    return SeenShade(shade.name, lab, shade.by_eye, recipe, None, None, says)
+
+
+def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
+    """What the nearest recipe to a wished ``#rrggbb`` makes; none where matching is not offered."""
+    goal = srgb_to_lab(wished)
+    match = _match(goal, workshop)
+    if match is None:
+        return None
+    sure = shade_model(workshop).uncertainty_delta_e(match.cement, match.doses)
+    how = difference_words(match.lab, goal)
+    says = f"The nearest that we can mix is {how}. {certainty_words(sure)} {SCREENS_DIFFER}"
+    recipe = ShadeRecipe(match.cement, match.doses, _extra_per_m3(match.cement, workshop))
+    return SeenShade("", match.lab, False, recipe, sure, match.away_delta_e, says)  # noqa: FBT003
+
+
+def _match(goal: Lab, workshop: Workshop) -> Match | None:
+    if not workshop.shade.matching:
+        return None
+    return nearest_recipe(goal, workshop.pigments, workshop.shade)
+
+
+def _extra_per_m3(cement: str, workshop: Workshop) -> Decimal:
+    return next(base.extra_per_m3 for base in workshop.shade.bases if base.cement == cement)
+
+
+def shade_seen(shade: Shade, workshop: Workshop) -> SeenShade | None:
+    """A shade as an order gives it: by name from the palette, or a colour to match."""
+    if shade.match is not None:
+        return matched_shade_seen(shade.match, workshop)
+    named = next((one for one in workshop.palette if one.name == shade.name), None)
+    return palette_shade_seen(named, workshop) if named is not None else None
+
+
+def shade_recipe(shade: Shade, workshop: Workshop) -> ShadeRecipe | None:
+    """What an order's shade is made of; none for a match that is not offered."""
+    if shade.match is not None:
+        seen = matched_shade_seen(shade.match, workshop)
+        return seen.recipe if seen is not None else None
+    named = next((one for one in workshop.palette if one.name == shade.name), None)
+    return ShadeRecipe(named.cement, named.doses, named.extra_per_m3) if named else None
+
+
+def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, float]:
+    """The palette's shade nearest to ``#rrggbb``, and how far it is by CIEDE2000."""
+    goal = srgb_to_lab(colour)
+    every: Sequence[SeenShade] = [palette_shade_seen(one, workshop) for one in workshop.palette]
+    away = [delta_e_2000(seen.lab, goal) for seen in every]
+    nearest = min(range(len(every)), key=away.__getitem__)
+    return every[nearest], away[nearest]
+
+
+def sealed_as(sealer: Sealer) -> Appearance:
+    """How a sealer changes a colour: one that soaks in hardly, a film as satin."""
+    return "sealed-satin" if sealer.kind == "film" else "sealed-matt"

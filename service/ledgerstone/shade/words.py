@@ -1,0 +1,67 @@
+"""How far a colour stays from a wished one, and how sure a colour is, in plain words."""
+
+from __future__ import annotations
+
+import math
+
+from ledgerstone.shade.colour import Lab, delta_e_2000
+
+SCREENS_DIFFER = "Screens show colours differently: ask for a cast sample before you decide."
+
+# ΔE00 about 1 is just noticed, up to 2 is a good match, 3-5 is seen: from memory, common in trade.
+NOTICED, GOOD, SEEN = 1.0, 2.0, 5.0
+_GREYISH_CHROMA = 10.0
+_WORTH_A_WORD = 0.4  # of the largest part of the difference
+
+
+def difference_words(made: Lab, wished: Lab) -> str:
+    """Say how the colour made differs from the colour wished: "a little warmer and lighter"."""
+    away = delta_e_2000(made, wished)
+    if away < NOTICED:
+        return "the same to the eye as the colour you asked for"
+    amount = "a touch" if away < GOOD else "a little" if away < SEEN else "clearly"
+    if away >= 2 * SEEN:
+        amount = "far"
+    return f"{amount} {' and '.join(_directions(made, wished))} than you asked for"
+
+
+def _directions(made: Lab, wished: Lab) -> list[str]:
+    """The two largest parts of a difference, in words; the second only if it counts."""
+    parts = [*_tint(made, wished), (made[0] - wished[0], "lighter", "darker")]
+    largest = max(abs(size) for size, *_ in parts)
+    parts.sort(key=lambda part: -abs(part[0]))
+    return [more if size > 0 else less for size, more, less in parts[:2]
+            if abs(size) >= _WORTH_A_WORD * largest]  # fmt: skip
+
+
+def _tint(made: Lab, wished: Lab) -> list[tuple[float, str, str]]:
+    """What differs beside lightness, as amounts with a word for more and a word for less."""
+    da, db = made[1] - wished[1], made[2] - wished[2]
+    chroma = math.hypot(*wished[1:])
+    if chroma < _GREYISH_CHROMA and math.hypot(*made[1:]) < 2 * _GREYISH_CHROMA:
+        return [_warmth(da, db)]
+    stronger = math.hypot(*made[1:]) - chroma
+    turned = math.sqrt(max(da**2 + db**2 - stronger**2, 0.0))
+    size, more, less = _warmth(da, db)
+    return [(stronger, "stronger in colour", "greyer"), (math.copysign(turned, size), more, less)]
+
+
+def _warmth(da: float, db: float) -> tuple[float, str, str]:
+    """Yellow and red are warm, blue and green cool; where those two disagree, name the hue."""
+    size = math.hypot(da, db)
+    if da * db >= 0 or abs(db) >= 2 * abs(da):
+        return math.copysign(size, db or da), "warmer", "cooler"
+    if abs(da) >= abs(db):
+        return math.copysign(size, da), "redder", "greener"
+    return math.copysign(size, db), "yellower", "bluer"
+
+
+def certainty_words(uncertainty_delta_e: float) -> str:
+    """Say how sure a worked-out colour is."""
+    if uncertainty_delta_e < GOOD:
+        sure = "The cast piece may differ from it as one batch does from the next."
+    elif uncertainty_delta_e < SEEN:
+        sure = "The cast piece may differ from it by as much as you would see side by side."
+    else:
+        sure = "No tile near it has been read, so the cast piece may look clearly different."
+    return f"Worked out from tiles that we cast and had read. {sure}"
