@@ -77,6 +77,8 @@ def costs(
         machine = sum((_hours(step.machine_hours) for step in mine), Decimal(0))
         wages = hands * workshop.rates.hour + machine * workshop.rates.machine_hour
         lines.append(Cost(f"Hours: {group.lower()}", group, wages))
+        hire = sum((step.hire for step in mine), Decimal(0))
+        lines.append(Cost(f"Hire: {group.lower()}", group, hire))
     return tuple(lines)
 
 

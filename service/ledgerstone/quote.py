@@ -12,6 +12,7 @@ from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.schedule import Booking, LeadTime
 from ledgerstone.shape import Shape
+from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.transport import people_to_lift
 from ledgerstone.workshop.records import Area, Workshop
 
@@ -42,6 +43,7 @@ class Quote:
     packed_kg: float
     findings: tuple[Finding, ...]
     shapes: tuple[Shape, ...]
+    strength: tuple[SlabStrength, ...]
     area: Area | None
 
 
@@ -56,10 +58,22 @@ class SentBack:
 
 
 def quote(
-    order: Order, *, workshop: Workshop, bookings: Sequence[Booking], today: date
+    order: Order,
+    *,
+    workshop: Workshop,
+    bookings: Sequence[Booking],
+    today: date,
+    plates: Plates | None = None,
 ) -> Quote | SentBack:
-    """Quote an order, or send it back. Pure: the same four inputs give the same answer."""
-    facts = Facts(order, workshop, bookings, today)
+    """Quote an order, or send it back. Pure: the same inputs give the same answer.
+
+    Parameters
+    ----------
+    plates
+        Factored plates kept from earlier orders; they change how soon the answer comes, never
+        the answer.
+    """
+    facts = Facts(order, workshop, bookings, today, plates)
     checked = check_order(facts)
     if checked.stops:
         return SentBack(order, checked.findings, checked.not_checked, facts.shapes)
@@ -78,6 +92,7 @@ def quote(
         packed_kg=facts.packed_kg,
         findings=checked.findings,
         shapes=facts.shapes,
+        strength=facts.strength,
         area=facts.area,
     )
 

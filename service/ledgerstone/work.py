@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Literal
 
 from ledgerstone.order import Order, Slab
 from ledgerstone.shape import Shape, edge_lengths_mm
-from ledgerstone.workshop.records import Hours, Workshop
+from ledgerstone.workshop.records import Hours, Way, Workshop
 
 Stage = Literal["mould", "cast", "cover", "finish", "dry", "seal", "pack"]
 STAGES: tuple[Stage, ...] = ("mould", "cast", "cover", "finish", "dry", "seal", "pack")
@@ -20,7 +21,8 @@ class Operation:
     """One step of work: hours of hands, hours of machine, then hours of waiting.
 
     ``age_hours`` is how old the concrete must be, from its pour, before the step begins;
-    ``least_days`` how many working days the step takes however quick the hands are.
+    ``least_days`` how many working days the step takes however quick the hands are; ``hire`` what
+    gear costs that the workshop has not got.
     """
 
     name: str
@@ -31,10 +33,15 @@ class Operation:
     wait_hours: float = 0.0
     age_hours: float = 0.0
     least_days: int = 1
+    hire: Decimal = Decimal(0)
 
 
 def operations(
-    order: Order, shapes: tuple[Shape, ...], workshop: Workshop, cover_days: tuple[float, ...]
+    order: Order,
+    shapes: tuple[Shape, ...],
+    workshop: Workshop,
+    cover_days: tuple[float, ...],
+    ways: tuple[Way, ...] = (),
 ) -> tuple[Operation, ...]:
     """List every step of an order, in the order in which it is done.
 
@@ -42,10 +49,23 @@ def operations(
     ----------
     cover_days
         Days under cover of each slab before it leaves its mould.
+    ways
+        How each slab is moved; none is the plainest way, which adds nothing.
     """
     steps = [Operation("Set up", "mould", None, workshop.hours.set_up_per_order)]
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
         steps += _slab_steps(i, slab, shape, workshop, cover_days[i])
+    steps += [
+        Operation(
+            f"Move it: {way.name}",
+            "finish",
+            i,
+            order.slabs[i].quantity * way.hours,
+            hire=order.slabs[i].quantity * way.price,
+        )
+        for i, way in enumerate(ways)
+        if way.hours or way.price
+    ]
     return tuple(sorted(steps, key=lambda step: STAGES.index(step.stage)))
 
 

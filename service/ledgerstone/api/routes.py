@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
@@ -15,6 +15,7 @@ from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, quote
+from ledgerstone.strength.slabs import Plates
 from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
 from ledgerstone.wire.drawings import draw
@@ -35,6 +36,7 @@ class Shop:
     settings: Settings
     workshop: Workshop
     tokens: Tokens
+    plates: Plates = field(default_factory=Plates)
 
     def today(self) -> date:
         """Return the day it is at the workshop."""
@@ -58,7 +60,9 @@ def routes(shop: Shop) -> Blueprint:
     def quotes() -> Response:
         guard.must_accept_json()
         order = shop.read()
-        answer = quote(order, workshop=shop.workshop, bookings=(), today=shop.today())
+        answer = quote(
+            order, workshop=shop.workshop, bookings=(), today=shop.today(), plates=shop.plates
+        )
         return _answer(answer, shop)
 
     @v1.post("/drawings")

@@ -8,8 +8,9 @@ from functools import cached_property
 
 from ledgerstone.order import Order
 from ledgerstone.price import Price, price
-from ledgerstone.schedule import Booking, LeadTime, lead_time
+from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
 from ledgerstone.transport import area_of, packed_kg, slab_kg
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop.records import Area, Workshop
@@ -19,12 +20,18 @@ class Facts:
     """The facts of one order, for its checks and for the quote."""
 
     def __init__(
-        self, order: Order, workshop: Workshop, bookings: Sequence[Booking], today: date
+        self,
+        order: Order,
+        workshop: Workshop,
+        bookings: Sequence[Booking],
+        today: date,
+        plates: Plates | None = None,
     ) -> None:
         self.order = order
         self.workshop = workshop
         self.bookings = tuple(bookings)
         self.today = today
+        self.plates = plates if plates is not None else Plates()
 
     @cached_property
     def shapes(self) -> tuple[Shape, ...]:
@@ -47,14 +54,30 @@ class Facts:
         return area_of(self.order.delivery, self.workshop)
 
     @cached_property
+    def casting_day(self) -> date:
+        """About when it is cast: the month says how warm the workshop is."""
+        ahead = self.workshop.calendar.orders_ahead_days + 2
+        return calendar_of(self.workshop, self.bookings).add_working_days(self.today, ahead)
+
+    @cached_property
+    def strength(self) -> tuple[SlabStrength, ...]:
+        """What the plate says of each slab, in every position it is ever in."""
+        shed_c = self.workshop.handling.workshop_c[self.casting_day.month - 1]
+        return tuple(
+            slab_strength(slab, shape, self.workshop, slab_kg=kg, shed_c=shed_c, plates=self.plates)
+            for slab, shape, kg in zip(self.order.slabs, self.shapes, self.slab_kg, strict=True)
+        )
+
+    @cached_property
     def cover_days(self) -> tuple[float, ...]:
-        """Days under cover of each slab."""
-        return tuple(self.workshop.days.under_cover for _ in self.order.slabs)
+        """Days under cover of each slab, by the way it is handled."""
+        return tuple(strength.handled.cover_days for strength in self.strength)
 
     @cached_property
     def operations(self) -> tuple[Operation, ...]:
         """The one list of work."""
-        return operations(self.order, self.shapes, self.workshop, self.cover_days)
+        ways = tuple(strength.handled.way for strength in self.strength)
+        return operations(self.order, self.shapes, self.workshop, self.cover_days, ways)
 
     @cached_property
     def lead_time(self) -> LeadTime:

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Literal
 
-from shapely.geometry import LineString, Point, Polygon, mapping
+from shapely.geometry import LineString, mapping
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.order import Cutout, Slab
 
@@ -42,7 +43,7 @@ class Finding:
         return ".".join(part for part in parts if part)
 
 
-def geojson(shape: Polygon | LineString | Point) -> Mapping[str, Any]:
+def geojson(shape: BaseGeometry) -> Mapping[str, Any]:
     """Write a place in GeoJSON's shape, rounded to 0.1 mm."""
     drawn: dict[str, Any] = mapping(shape)
     return {"type": drawn["type"], "coordinates": _rounded(drawn["coordinates"])}

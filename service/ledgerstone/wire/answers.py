@@ -8,11 +8,15 @@ from datetime import date
 from decimal import Decimal
 from typing import Any
 
+from shapely.geometry import Point
+
 from ledgerstone.checks import Finding
+from ledgerstone.checks.finding import geojson
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shape import Shape
+from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.wire.tokens import Tokens, reference
@@ -186,10 +190,25 @@ def _slabs(quote: Quote, workshop: Workshop) -> list[dict[str, Any]]:
                 "thickness_mm": round(shape.thickness_mm, 1),
             },
             **measures(shape),
+            "strength": _strength(strength),
             "shade": shade_members(slab.shade.name, workshop),
         }
-        for slab, shape in zip(quote.order.slabs, quote.shapes, strict=True)
+        for slab, shape, strength in zip(
+            quote.order.slabs, quote.shapes, quote.strength, strict=True
+        )
     ]
+
+
+def _strength(strength: SlabStrength) -> dict[str, Any]:
+    """Write the case nearest to its limit."""
+    worst = strength.worst
+    if worst is None:
+        return {}
+    return {
+        "worst_case": worst.case,
+        "utilisation": worst.utilisation,
+        "where_mm": geojson(Point(worst.where_mm)),
+    }
 
 
 def measures(shape: Shape) -> dict[str, float]:

@@ -1,0 +1,127 @@
+"""Everything that strength says of one slab, with plates kept for slabs of the same plan."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from dataclasses import dataclass
+from functools import cache
+
+from shapely.geometry import Polygon
+
+from ledgerstone.order import Slab
+from ledgerstone.shape import Shape
+from ledgerstone.strength.concrete import Concrete
+from ledgerstone.strength.handling import Handled, Handling
+from ledgerstone.strength.in_place import InPlace, in_place
+from ledgerstone.strength.plate import Plate
+from ledgerstone.strength.tested import Strip, tested_strength_of
+from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.workshop.records import Workshop
+
+MOST_PLATES = 4
+POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
+
+
+@dataclass(frozen=True, slots=True)
+class SlabStrength:
+    """What strength says of one slab: how it is handled, how it lies, how it may not be carried."""
+
+    handled: Handled
+    too_heavy: bool
+    flat_by_the_ends: Verdict
+    in_place: InPlace
+
+    @property
+    def worst(self) -> Verdict | None:
+        """The case nearest to its limit, of those that decide."""
+        return worst([*self.handled.verdicts, *self.in_place.verdicts])
+
+
+class Plates:
+    """A small, bounded store of factored plates: a change of rests or thickness reuses one."""
+
+    def __init__(self, most: int = MOST_PLATES) -> None:
+        self._most = most
+        self._kept: OrderedDict[object, Plate] = OrderedDict()
+
+    def of(
+        self, outline: Polygon, thickness_mm: float, e_mpa: float, reliefs: tuple[Relief, ...] = ()
+    ) -> Plate:
+        """Return a plate of this plan: one that is kept, at another thickness, or a new one."""
+        ratios = tuple((area.wkb, round(left / thickness_mm, 9)) for area, left in reliefs)
+        key = (outline.wkb, ratios)
+        if key in self._kept:
+            self._kept.move_to_end(key)
+        else:
+            zones = [(area, left) for area, left in reliefs]
+            self._kept[key] = Plate(
+                outline, thickness_mm=thickness_mm, e_mpa=e_mpa, nu=POISSON, zones=zones
+            )
+            if len(self._kept) > self._most:
+                self._kept.popitem(last=False)
+        return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
+
+
+Relief = tuple[Polygon, float]
+
+
+def concrete_of(workshop: Workshop) -> Concrete:
+    """Make the concrete of a profile: by the standard, or as its strips were tested."""
+    recipe, trusted = workshop.recipe, workshop.concrete
+    strips = [
+        Strip(
+            width_mm=test.width_mm,
+            thickness_mm=test.thickness_mm,
+            span_mm=test.span_mm,
+            load_n=test.load_n,
+            age_days=test.age_days,
+        )
+        for test in trusted.tested
+    ]
+    return Concrete(
+        fck_mpa=recipe.fck_mpa,
+        cement=recipe.cement_class,
+        share=trusted.untested_percent / 100,
+        tested=tested_strength_of(strips) if strips else None,
+    )
+
+
+def slab_strength(
+    slab: Slab, shape: Shape, workshop: Workshop, *, slab_kg: float, shed_c: float, plates: Plates
+) -> SlabStrength:
+    """Try one slab in every position it is ever in.
+
+    Raises
+    ------
+    PlateError
+        The plan cannot be meshed; the checks of its shape come first and stop such a slab.
+    """
+    concrete = concrete_of(workshop)
+    thickness = slab.thickness.mm
+    reliefs = tuple(
+        (area, max(thickness - relief.depth.mm, 0.2 * thickness))
+        for relief, area in zip(slab.reliefs, shape.reliefs, strict=True)
+    )
+    plate = plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs)
+    ways = Handling(
+        shape,
+        plate,
+        cache(lambda: plates.of(shape.outline, thickness, concrete.ecm_mpa, reliefs)),
+        concrete,
+        workshop,
+        slab_kg,
+        shed_c,
+    )
+    return SlabStrength(
+        handled=ways.chosen(),
+        too_heavy=ways.too_heavy,
+        flat_by_the_ends=ways.flat_by_the_ends(),
+        in_place=in_place(slab, shape, plate, concrete, workshop),
+    )
+
+
+def _polygon(shape: Shape) -> Polygon:
+    """The concrete in plan as one polygon; the largest piece where openings cut it apart."""
+    if isinstance(shape.net, Polygon):
+        return shape.net
+    return max(shape.net.geoms, key=lambda piece: piece.area)
