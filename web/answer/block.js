@@ -1,0 +1,89 @@
+/** The answer's title block: price, day, weight, standing, as the service gave them. */
+
+import { make } from "../make.js";
+import { day, money, number, say } from "../words.js";
+
+/** @typedef {import("../types.js").Quote} Quote */
+
+/**
+ * @param {Quote} quote
+ * @returns {HTMLElement}
+ */
+export function block(quote) {
+  const cells = [priceCell(quote), dayCell(quote), weightCell(quote), standingCell(quote)];
+  return make("dl", { class: "block" }, ...cells);
+}
+
+/**
+ * Where something stops the order there is no price to show.
+ * @param {string} why
+ */
+export function noPrice(why) {
+  return make("dl", { class: "block" }, cell("price", "answer.price", say("answer.no-price"), why));
+}
+
+/** @param {Quote} quote */
+function priceCell({ price }) {
+  const { currency } = price;
+  const [net, tax] = [money(price.net, currency), money(price.tax, currency)];
+  const taxed = Number(price.tax_percent) > 0;
+  const how = taxed ? say("answer.with-tax", { tax: number(price.tax_percent, 2) }) : say("answer.no-tax");
+  const more = [taxed && say("answer.net", { net, tax }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
+  const big = money(price.total, currency);
+  return cell("price", "answer.price", big, how, ...more);
+}
+
+/**
+ * The day in one sentence.
+ * @param {Quote} quote
+ */
+export function daySentence({ lead_time: lead, order }) {
+  if (order.delivery?.kind === "collect" || !order.delivery)
+    return say("answer.collect", { day: day(lead.ready_on) });
+  return say("answer.arrives", { day: day(lead.arrives.latest) });
+}
+
+/** @param {Quote} quote */
+function dayCell(quote) {
+  const { arrives, if_ordered_by: by } = quote.lead_time;
+  const spread = arrives.earliest !== arrives.latest && quote.order.delivery?.kind !== "collect";
+  const between = { earliest: day(arrives.earliest, "short"), latest: day(arrives.latest, "short") };
+  const more = [spread && say("answer.between", between), say("answer.if-ordered", { day: day(by) })];
+  return cell("day", "answer.day", daySentence(quote), ...more);
+}
+
+/** @param {Quote} quote */
+function weightCell({ weight, slabs }) {
+  const lines = weight.slabs.map((slab, i) => {
+    const kg = number(slab.slab_kg, slab.slab_kg < 10 ? 1 : 0);
+    const label = slab.label || (weight.slabs.length > 1 ? say("slabs.one", { number: i + 1 }) : say("answer.the-slab"));
+    return say("answer.weighs", { label, kg, n: slab.people_to_lift });
+  });
+  const sizes = slabs.map(({ finished_mm: size }) =>
+    say("answer.size", {
+      length: number(size.length_mm, 1),
+      width: number(size.width_mm, 1),
+      thickness: number(size.thickness_mm, 1),
+    }),
+  );
+  const packed = say("answer.packed", { kg: number(weight.packed_kg) });
+  return cell("weight", "answer.weight", lines.shift() ?? "", ...lines, packed, ...sizes);
+}
+
+/** @param {Quote} quote */
+function standingCell(quote) {
+  const name = quote.standing === "quotation" ? say("answer.quotation") : say("answer.estimate");
+  const until = say("answer.valid", { day: day(quote.valid_until) });
+  return cell("standing", "answer.standing", name, until, say("answer.reference", { reference: quote.reference }));
+}
+
+/**
+ * @param {string} kind
+ * @param {string} key
+ * @param {string} first
+ * @param {...(string | false | null)} more
+ */
+function cell(kind, key, first, ...more) {
+  const lines = more.filter((line) => line).map((line) => make("dd", {}, line));
+  return make("div", { class: `cell ${kind}` }, make("dt", {}, say(key)), make("dd", { class: "first" }, first), ...lines);
+}

@@ -1,0 +1,127 @@
+/** The answer, as one element whose parts are drawn anew with each answer. */
+
+import { make } from "../make.js";
+import { say } from "../words.js";
+import { block, noPrice } from "./block.js";
+import { describe, Drawing } from "./drawing.js";
+import { findingList, notChecked } from "./findings.js";
+import { madeOf } from "./made-of.js";
+import { oneForAll, waysToSave } from "./remedies.js";
+
+/** @typedef {import("../types.js").Answer} Answer */
+/** @typedef {import("./findings.js").Context} Context */
+/** @typedef {Context & {slab: number, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
+
+/** Shows one answer at a time; focus and opened parts outlast a new answer. */
+export class AnswerPanel extends HTMLElement {
+  constructor() {
+    super();
+    this.live = make("p", { class: "live" }, say("answer.starting"));
+    this.trouble = make("div", { class: "trouble" });
+    this.unread = make("div", { class: "unread" });
+    this.top = make("div", { class: "top" });
+    this.drawing = new Drawing();
+    this.rest = make("div", { class: "rest" });
+  }
+
+  connectedCallback() {
+    const body = make("div", { class: "body" }, this.top, this.drawing.element, this.rest);
+    this.replaceChildren(this.live, this.trouble, this.unread, body);
+  }
+
+  /**
+   * Say in a word how the answer stands to the order.
+   * @param {string} words
+   * @param {boolean} stale
+   */
+  standing(words, stale) {
+    this.live.textContent = words;
+    this.classList.toggle("stale", stale);
+  }
+
+  /**
+   * @param {Answer} answer
+   * @param {Showing} showing
+   */
+  show(answer, showing) {
+    const opened = Array.from(this.querySelectorAll("details[open]"), keyOf);
+    const focused = this.contains(document.activeElement) ? keyOf(document.activeElement) : undefined;
+    this.unread.replaceChildren(...unreadNotice(answer, showing));
+    if (answer.kind === "quote") this.showQuote(answer.body, showing);
+    if (answer.kind === "sent-back") this.showSentBack(answer.body, showing);
+    for (const details of this.querySelectorAll("details")) details.open = opened.includes(keyOf(details));
+    if (focused) this.refocus(focused);
+  }
+
+  /**
+   * @param {import("../types.js").Quote} quote
+   * @param {Showing} showing
+   */
+  showQuote(quote, showing) {
+    const findings = findingList(quote.findings, showing);
+    const ways = waysToSave(quote.ways_to_save ?? [], showing);
+    this.top.replaceChildren(...there(block(quote), findings, ways));
+    this.rest.replaceChildren(...there(...madeOf(quote), showing.keep));
+    this.draw(quote.drawings.plan, showing, quote.slabs[showing.slab]?.finished_mm);
+  }
+
+  /**
+   * @param {import("../types.js").SentBack} sent
+   * @param {Showing} showing
+   */
+  showSentBack(sent, showing) {
+    this.top.replaceChildren(
+      ...there(
+        noPrice(say("answer.no-price-why")),
+        oneForAll("remedy.fix-all", sent.fix_all, showing),
+        oneForAll("remedy.nearest", sent.nearest_makeable, showing),
+        findingList(sent.findings, showing),
+        notChecked(sent.not_checked),
+      ),
+    );
+    this.rest.replaceChildren();
+    this.draw(sent.drawings.plan, showing, undefined);
+  }
+
+  /**
+   * @param {string} link
+   * @param {Showing} showing
+   * @param {{length_mm: number, width_mm: number} | undefined} size
+   */
+  draw(link, { slab, order, drawing }, size) {
+    this.drawing.show(`${drawing(link)}?slab=${slab}`, describe(order, slab, size));
+  }
+
+  /** @param {string} key */
+  refocus(key) {
+    const again = Array.from(this.querySelectorAll("[data-key]")).find((each) => keyOf(each) === key);
+    const heading = /** @type {HTMLElement | null} */ (this.closest("section"));
+    /** @type {HTMLElement | null} */ (again ?? heading)?.focus({ preventScroll: true });
+  }
+}
+
+/** @param {Element | null} element */
+function keyOf(element) {
+  return /** @type {HTMLElement | null} */ (element)?.dataset.key;
+}
+
+/** @param {...(HTMLElement | null)} parts */
+function there(...parts) {
+  return parts.filter((part) => part !== null);
+}
+
+/**
+ * @param {Answer} answer
+ * @param {Showing} showing
+ */
+function unreadNotice(answer, showing) {
+  if (answer.kind !== "not-understood") return [];
+  const faults = answer.body.faults ?? [];
+  if (faults.length === 0) return [make("p", {}, answer.body.detail)];
+  const links = faults.map(({ pointer, says }) =>
+    make("li", {}, make("a", { href: "#order", "data-key": pointer, press: () => showing.go(pointer) }, says)),
+  );
+  return [make("p", {}, say("answer.unread", { n: faults.length })), make("ul", {}, ...links)];
+}
+
+customElements.define("ledgerstone-answer", AnswerPanel);

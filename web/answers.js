@@ -1,0 +1,148 @@
+/** Shows each answer beside the order it belongs to, and what goes wrong on the way to one. */
+
+import { AnswerPanel } from "./answer/panel.js";
+import { daySentence } from "./answer/block.js";
+import { keepTools } from "./answer/keep.js";
+import { troubleNotice } from "./answer/trouble.js";
+import { clearFaults, showFaults, showSummary } from "./form/faults.js";
+import { goTo } from "./form/going.js";
+import { patched, StalePatch } from "./lib/patch.js";
+import { money, say } from "./words.js";
+
+/** @typedef {import("./asking.js").Answered} Answered */
+/** @typedef {import("./page.js").Page} Page */
+/** @typedef {import("./types.js").Fault} Fault */
+/** @typedef {import("./types.js").Remedy} Remedy */
+
+/** The answer's side of the page. */
+export class Answers {
+  /** @param {Page} page */
+  constructor(page) {
+    this.page = page;
+    this.panel = /** @type {AnswerPanel} */ (document.querySelector("ledgerstone-answer"));
+    this.glance = /** @type {HTMLElement} */ (document.querySelector("#glance"));
+    /** @type {Answered | null} */
+    this.last = null;
+    /** @type {Fault[]} */
+    this.faults = [];
+  }
+
+  listen() {
+    const { asking } = this.page;
+    asking.addEventListener("asking", () => this.panel.standing(say("answer.asking"), this.last !== null));
+    asking.addEventListener("slow", () => this.panel.standing(say("answer.slow"), true));
+    asking.addEventListener("answer", (event) => this.answered(/** @type {CustomEvent} */ (event).detail));
+    asking.addEventListener("trouble", (event) => this.troubled(/** @type {CustomEvent} */ (event).detail));
+    asking.addEventListener("well", () => this.page.announce(say("trouble.well")));
+  }
+
+  /** The order has moved on from the answer that is shown. */
+  outdated() {
+    if (this.last) this.panel.standing(say("answer.stale"), true);
+    this.glance.classList.add("stale");
+  }
+
+  /** @param {Answered} answered */
+  answered(answered) {
+    const unread = answered.answer.kind === "not-understood";
+    this.panel.trouble.replaceChildren();
+    if (unread && !answered.settled) return;
+    this.last = answered;
+    this.faults = answered.answer.kind === "not-understood" ? (answered.answer.body.faults ?? []) : [];
+    this.panel.standing(unread ? say("answer.stale") : "", unread);
+    this.again();
+    if (!unread) this.clearSummary();
+    if (answered.settled) this.page.announce(sentence(answered));
+  }
+
+  /** Show the last answer again, for the slab that is looked at. */
+  again() {
+    if (!this.last) return;
+    const { page } = this;
+    const { answer, order } = this.last;
+    const keep = answer.kind === "quote" ? keepTools(answer.body, (words) => page.announce(words)) : null;
+    this.panel.show(answer, {
+      order,
+      currency: page.choices.currency,
+      slab: Math.min(page.store.slab, order.slabs.length - 1),
+      drawing: (link) => page.service.drawing(link),
+      go: (pointer) => goTo(page.form, page.store, pointer),
+      apply: (remedy) => this.apply(remedy),
+      keep,
+    });
+    if (this.faults.length) showFaults(page.form, page.store, this.faults);
+    else clearFaults(page.form);
+    this.showGlance();
+  }
+
+  showGlance() {
+    if (!this.last || this.last.answer.kind === "not-understood") return;
+    this.glance.hidden = false;
+    this.glance.classList.remove("stale");
+    this.glance.textContent = `${brief(this.last)} · ${say("answer.glance")}`;
+  }
+
+  /**
+   * After "Check it all": to the first thing to put right, or to the answer.
+   * @param {Answered | null} answered
+   */
+  submitted(answered) {
+    if (answered?.answer.kind === "not-understood" && this.faults.length)
+      return showSummary(this.page.form, this.page.store, this.faults);
+    const section = this.panel.closest("section");
+    section?.focus();
+    section?.scrollIntoView({ block: "start" });
+  }
+
+  clearSummary() {
+    showSummary(this.page.form, this.page.store, []);
+  }
+
+  /** @param {{kind: string, inS: number}} trouble */
+  troubled(trouble) {
+    const again = () => void this.page.asking.again();
+    this.panel.standing(this.last ? say("answer.stale") : "", this.last !== null);
+    this.panel.trouble.replaceChildren(troubleNotice(trouble, again));
+    this.page.announce(`${say(`trouble.${trouble.kind}`)} ${say("trouble.kept")}`);
+  }
+
+  /**
+   * Apply a remedy to the order; one that no longer fits changes nothing.
+   * @param {Remedy} remedy
+   */
+  apply(remedy) {
+    const { page } = this;
+    try {
+      page.store.change(patched(page.store.order, remedy.patch));
+      page.announce(`${[remedy.says].flat().join(" ")} ${say("remedy.done")}`);
+    } catch (fault) {
+      if (!(fault instanceof StalePatch)) throw fault;
+      page.announce(say("remedy.stale"));
+      this.panel.standing(say("remedy.stale"), true);
+      page.asking.ask(page.store.order, { typing: false });
+    }
+  }
+}
+
+/**
+ * The settled answer in one breath.
+ * @param {Answered} answered
+ */
+function sentence({ answer }) {
+  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
+  const { findings } = answer.body;
+  const stops = findings.filter(({ level }) => level === "stops").length;
+  if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
+  const { price } = answer.body;
+  const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
+  const told = findings.length ? say("findings.count", { n: findings.length }) : "";
+  return say(key, { total: money(price.total, price.currency), day: daySentence(answer.body), findings: told }).trim();
+}
+
+/** @param {Answered} answered */
+function brief({ answer }) {
+  if (answer.kind === "quote") return money(answer.body.price.total, answer.body.price.currency);
+  if (answer.kind === "not-understood") return "";
+  const n = answer.body.findings.filter(({ level }) => level === "stops").length;
+  return say("findings.change-count", { n });
+}

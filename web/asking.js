@@ -1,0 +1,127 @@
+/** Asks for prices as the order changes: late enough, never out of turn, and again after a failure. */
+
+import { Trouble } from "./service.js";
+
+/** @typedef {import("./types.js").Answer} Answer */
+/** @typedef {import("./types.js").Order} Order */
+/** @typedef {{answer: Answer, order: Order, settled: boolean}} Answered */
+
+const PAUSE_MS = 300;
+const REST_MS = 700;
+const SLOW_MS = 4000;
+const LONGEST_MS = 20_000;
+const FIRST_RETRY_S = 2;
+const LONGEST_RETRY_S = 30;
+
+/**
+ * Fires "asking", "slow", "answer" (an Answered), "trouble" ({kind, inS}) and "well".
+ * A first answer leaves remedies out; when the order has rested, one that has everything follows.
+ */
+export class Asking extends EventTarget {
+  /** @param {{quote: (order: Order, how: {minimal: boolean, signal: AbortSignal}) => Promise<Answer>}} service */
+  constructor(service) {
+    super();
+    this.service = service;
+    /** @type {Order | null} */
+    this.order = null;
+    this.failures = 0;
+    /** @type {AbortController | null} */
+    this.flight = null;
+    /** @type {ReturnType<typeof setTimeout> | undefined} */
+    this.timer = undefined;
+  }
+
+  /**
+   * Price this order: while somebody types, after a pause; else at once.
+   * @param {Order} order
+   * @param {{typing: boolean}} how
+   */
+  ask(order, { typing }) {
+    this.order = order;
+    this.later(typing ? PAUSE_MS : 0, () => this.go(order, true));
+  }
+
+  /**
+   * Price this order now, with everything; resolves to what was answered, or null.
+   * @param {Order} order
+   */
+  now(order) {
+    this.order = order;
+    clearTimeout(this.timer);
+    return this.go(order, false);
+  }
+
+  /** Try again without waiting. */
+  again() {
+    return this.order ? this.now(this.order) : Promise.resolve(null);
+  }
+
+  /**
+   * @param {number} ms
+   * @param {() => void} what
+   */
+  later(ms, what) {
+    clearTimeout(this.timer);
+    this.timer = setTimeout(what, ms);
+  }
+
+  /**
+   * @param {Order} order
+   * @param {boolean} minimal
+   * @returns {Promise<Answered | null>}
+   */
+  async go(order, minimal) {
+    this.flight?.abort();
+    const flight = new AbortController();
+    this.flight = flight;
+    const slow = setTimeout(() => this.tell("slow"), SLOW_MS);
+    const longest = setTimeout(() => flight.abort(), LONGEST_MS);
+    this.tell("asking");
+    try {
+      const answer = await this.service.quote(order, { minimal, signal: flight.signal });
+      return this.isLatest(flight, order) ? this.answered({ answer, order, settled: !minimal }) : null;
+    } catch (fault) {
+      if (this.isLatest(flight, order)) this.failed(flight.signal.aborted ? new Trouble("down") : fault);
+      return null;
+    } finally {
+      clearTimeout(slow);
+      clearTimeout(longest);
+    }
+  }
+
+  /**
+   * Whether nothing newer has been asked since: an older answer never takes a newer one's place.
+   * @param {AbortController} flight
+   * @param {Order} order
+   */
+  isLatest(flight, order) {
+    return flight === this.flight && order === this.order;
+  }
+
+  /** @param {Answered} answered */
+  answered(answered) {
+    if (this.failures) this.tell("well");
+    this.failures = 0;
+    this.tell("answer", answered);
+    if (!answered.settled) this.later(REST_MS, () => this.go(answered.order, false));
+    return answered;
+  }
+
+  /** @param {unknown} fault */
+  failed(fault) {
+    const trouble = fault instanceof Trouble ? fault : new Trouble("failed");
+    const backoff = Math.min(FIRST_RETRY_S * 2 ** this.failures, LONGEST_RETRY_S);
+    const inS = Math.max(trouble.afterS ?? 0, backoff);
+    this.failures += 1;
+    this.tell("trouble", { kind: trouble.kind, inS });
+    this.later(inS * 1000, () => this.again());
+  }
+
+  /**
+   * @param {string} name
+   * @param {unknown} [detail]
+   */
+  tell(name, detail) {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}

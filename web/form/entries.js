@@ -1,0 +1,142 @@
+/** What a control's entry does to the order. */
+
+import { read, without, written } from "../lib/pointer.js";
+import { withUnit } from "../lib/lengths.js";
+import { inKind, sidesOf } from "../order/outlines.js";
+import { newRests } from "../order/rests.js";
+import { sealerFor } from "../order/starting.js";
+import { pointerOf } from "./fields.js";
+
+/** @typedef {import("../store.js").Store} Store */
+/** @typedef {import("../types.js").Choices} Choices */
+/** @typedef {import("../types.js").Order} Order */
+/** @typedef {import("./fields.js").Control} Control */
+
+const USUAL_EDGE_MM = 5;
+
+/**
+ * The order after an entry in a control.
+ * @param {Control} control
+ * @param {Store} store
+ * @param {Choices} choices
+ * @returns {{order: Order, pointer: string}}
+ */
+export function entered(control, store, choices) {
+  const holder = /** @type {HTMLElement} */ (control.closest("[data-at]") ?? control);
+  const pointer = pointerOf(holder, store);
+  const value = valueOf(control, holder.dataset.as ?? "text", store);
+  const whole = reshaped(pointer, value, store, choices);
+  if (whole) return { order: whole, pointer };
+  const keep = "required" in holder.dataset;
+  let order = set(store.order, pointer, value, keep);
+  if ("together" in holder.dataset) order = together(order, pointer, holder, store);
+  return { order, pointer };
+}
+
+/**
+ * @param {Control} control
+ * @param {string} as
+ * @param {Store} store
+ */
+function valueOf(control, as, store) {
+  if (control instanceof HTMLInputElement && as === "yes") return control.checked || "";
+  const text = control.value.trim();
+  if (as === "length") return withUnit(text, store.unit);
+  if (as === "whole" && /^\d{1,9}$/.test(text)) return Number(text);
+  if (as === "number" && /^-?\d{1,9}(\.\d+)?$/.test(text)) return Number(text);
+  return text;
+}
+
+/**
+ * Set a member; an empty one is left out, and what held nothing else with it.
+ * @param {Order} order
+ * @param {string} pointer
+ * @param {any} value
+ * @param {boolean} keepEmpty
+ * @returns {Order}
+ */
+export function set(order, pointer, value, keepEmpty) {
+  if (value !== "" || keepEmpty) return written(order, pointer, value);
+  const left = without(order, pointer);
+  const parent = pointer.slice(0, pointer.lastIndexOf("/"));
+  const holder = read(left, parent);
+  const empty = holder && !Array.isArray(holder) && Object.keys(holder).length === 0;
+  return empty && parent.split("/").length > 3 ? set(left, parent, "", false) : left;
+}
+
+/**
+ * Some members only mean something together: where one is given, the others are asked for.
+ * @param {Order} order
+ * @param {string} pointer
+ * @param {HTMLElement} control
+ * @param {Store} store
+ */
+function together(order, pointer, control, store) {
+  const group = pointer.slice(0, pointer.lastIndexOf("/"));
+  const members = Array.from(control.closest("fieldset")?.querySelectorAll("[data-together]") ?? []);
+  const pointers = members.map((member) => pointerOf(member, store));
+  if (pointers.every((each) => (read(order, each) ?? "") === "")) return set(order, group, "", false);
+  return pointers.reduce((so, each) => (read(so, each) === undefined ? written(so, each, "") : so), order);
+}
+
+/**
+ * Entries that change more than their own member.
+ * @param {string} pointer
+ * @param {any} value
+ * @param {Store} store
+ * @param {Choices} choices
+ * @returns {Order | null}
+ */
+function reshaped(pointer, value, store, choices) {
+  const [, , number = "0", ...rest] = pointer.split("/");
+  const at = `/slabs/${number}`;
+  const slab = store.order.slabs[Number(number)];
+  const part = rest.join("/");
+  if (!slab || !pointer.startsWith("/slabs/")) return null;
+  if (part === "outline/kind") return inOutline(store, at, inKind(slab.outline, value, store.unit));
+  if (part === "rests/kind") return set(store.order, `${at}/rests`, newRests(value, slab, store.unit) ?? "", false);
+  if (part === "place") {
+    const sealer = sealerFor(choices, value, slab.finish?.sealer);
+    return written(written(store.order, `${at}/place`, value), `${at}/finish/sealer`, sealer);
+  }
+  if (rest[0] === "edges" && rest[2] === "profile") return inProfile(store, pointer, value, choices);
+  return null;
+}
+
+/**
+ * Another outline has other sides: what was said of sides that are gone goes with them.
+ * @param {Store} store
+ * @param {string} at
+ * @param {import("../types.js").Outline} outline
+ */
+function inOutline(store, at, outline) {
+  const sides = sidesOf(outline);
+  const slab = { ...read(store.order, at), outline };
+  const edges = Object.entries(slab.edges ?? {}).filter(([side]) => sides.includes(side));
+  slab.edges = Object.fromEntries(edges);
+  slab.cutouts = (slab.cutouts ?? []).map((/** @type {any} */ cutout) =>
+    sides.includes(cutout.open_to) ? cutout : without(cutout, "/open_to"),
+  );
+  if (slab.rests?.sides) slab.rests = { ...slab.rests, sides: sides.slice(0, 20) };
+  if (slab.rests?.overhang) slab.rests = without(slab.rests, "/overhang");
+  if (["round", "polygon"].includes(outline.kind) && slab.size_from !== "template-to-follow")
+    slab.size_from = "finished";
+  return written(store.order, at, slab);
+}
+
+/**
+ * A bevel or a rounding has a size: start with a usual one.
+ * @param {Store} store
+ * @param {string} pointer
+ * @param {string} profile
+ * @param {Choices} choices
+ */
+function inProfile(store, pointer, profile, choices) {
+  const at = pointer.slice(0, pointer.lastIndexOf("/"));
+  const offered = choices.edges.find((edge) => edge.profile === profile);
+  const edge = { ...read(store.order, at), profile };
+  if (profile !== "bevel" && profile !== "round") delete edge.size;
+  else if (edge.size === undefined && offered)
+    edge.size = `${Math.min(Math.max(USUAL_EDGE_MM, offered.smallest_mm), offered.largest_mm)} mm`;
+  return written(store.order, at, edge);
+}

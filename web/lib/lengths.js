@@ -1,0 +1,94 @@
+/**
+ * Lengths as customers type them. The text goes to the service as it is; the millimetres worked
+ * out here only place starting openings and draw the sketch.
+ */
+
+/** @typedef {"mm" | "cm" | "m" | "in"} Unit */
+
+/** @type {Unit[]} */
+export const UNITS = ["mm", "cm", "m", "in"];
+const MM_PER = new Map(
+  Object.entries({ mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4 }),
+);
+const BARE = /^[-−]?[\d.,\s/½¼¾⅛⅜⅝⅞⁄-]*$/;
+const VULGAR = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
+
+/**
+ * Give a typed number the chosen unit; a text that carries its own is left as it was typed.
+ * @param {string} typed
+ * @param {Unit} unit
+ * @returns {string}
+ */
+export function withUnit(typed, unit) {
+  const text = typed.trim();
+  return /\d|[½¼¾⅛⅜⅝⅞]/.test(text) && BARE.test(text) ? `${text} ${unit}` : text;
+}
+
+/**
+ * Say a length in its field: without the unit where that is the one chosen.
+ * @param {unknown} value a text with its unit, or a number of millimetres
+ * @param {Unit} unit
+ * @returns {string}
+ */
+export function shownIn(value, unit) {
+  if (value === undefined || value === null) return "";
+  const text = typeof value === "number" ? `${value} mm` : String(value);
+  const bare = text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
+  return BARE.test(bare) ? bare : text;
+}
+
+/**
+ * Work out millimetres for the sketch; null where the text does not read as a length.
+ * @param {unknown} value
+ * @returns {number | null}
+ */
+export function inMm(value) {
+  if (typeof value === "number") return Number.isFinite(value) ? value : null;
+  const text = plain(String(value ?? ""));
+  const feet = text.match(/^(-?)(\d+) ?(?:'|ft\.?|foot|feet) ?-? ?(.*)$/i);
+  if (!feet) return amountInMm(text);
+  const inches = feet[3] === "" ? 0 : amountInMm(feet[3] ?? "");
+  if (inches === null) return null;
+  return (feet[1] ? -1 : 1) * (Number(feet[2]) * 304.8 + inches);
+}
+
+/** @param {string} text */
+function plain(text) {
+  let tidy = text.replace(/[′’]/g, "'").replace(/[″”]|''/g, '"').replace(/⁄/g, "/").replace(/−/g, "-");
+  for (const [mark, fraction] of Object.entries(VULGAR)) tidy = tidy.replaceAll(mark, ` ${fraction}`);
+  return tidy.replace(/\s+/g, " ").trim();
+}
+
+/**
+ * @param {string} text one amount and its unit
+ * @returns {number | null}
+ */
+function amountInMm(text) {
+  const found = text.match(/^(-?)(?:(\d*\.?\d+|\d+)|(?:(\d+)[ -]+)?(\d+)\/(\d+)) ?(mm|cm|m|in|inch|inches|")\.?$/i);
+  if (!found) return null;
+  const [, sign, number, whole, over, under, unit] = found;
+  const amount = number ? Number(number) : Number(whole ?? 0) + Number(over) / Number(under);
+  const per = MM_PER.get((unit ?? "").toLowerCase()) ?? 1;
+  return Number.isFinite(amount) ? (sign ? -1 : 1) * amount * per : null;
+}
+
+/**
+ * Write millimetres as somebody who works in this unit would: whole millimetres, or eighths.
+ * @param {number} mm
+ * @param {Unit} unit
+ * @returns {string}
+ */
+export function spoken(mm, unit) {
+  if (unit !== "in") return `${trimmed(Math.round(mm) / (MM_PER.get(unit) ?? 1))} ${unit}`;
+  const eighths = Math.round(Math.abs(mm) / 3.175);
+  const whole = Math.floor(eighths / 8);
+  let [over, under] = [eighths % 8, 8];
+  while (over && over % 2 === 0) [over, under] = [over / 2, under / 2];
+  const said = [whole || !over ? String(whole) : "", over ? `${over}/${under}` : ""];
+  return `${mm < 0 ? "-" : ""}${said.filter(Boolean).join(" ")} in`;
+}
+
+/** @param {number} amount */
+function trimmed(amount) {
+  return String(Number(amount.toFixed(4)));
+}

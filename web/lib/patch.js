@@ -1,0 +1,74 @@
+/** JSON Patch (RFC 6902) with the four operations that remedies use. */
+
+import { holds, partsOf, read } from "./pointer.js";
+
+/** @typedef {{op: string, path: string, value?: any}} Operation */
+
+/** A patch that does not fit the document, most likely because the document has changed. */
+export class StalePatch extends Error {}
+
+/**
+ * Apply a patch to a copy; all of it or, by throwing, nothing.
+ * @param {any} document
+ * @param {Operation[]} patch
+ * @returns {any}
+ * @throws {StalePatch}
+ */
+export function patched(document, patch) {
+  return patch.reduce(applied, structuredClone(document));
+}
+
+/**
+ * @param {any} document
+ * @param {Operation} operation
+ */
+function applied(document, { op, path, value }) {
+  if (!["test", "add", "remove", "replace"].includes(op)) throw new StalePatch(`"${op}" is not done here`);
+  if (op === "test") return tested(document, path, value);
+  const parts = partsOf(path);
+  const last = parts.pop();
+  if (last === undefined) return op === "remove" ? null : structuredClone(value);
+  const holder = read(document, path.slice(0, path.lastIndexOf("/")));
+  if (op !== "add" && !holds(holder, last)) throw new StalePatch(`nothing is at ${path}`);
+  if (Array.isArray(holder)) changeList(holder, op, last, value, path);
+  else if (typeof holder !== "object" || holder === null) throw new StalePatch(`nothing holds ${path}`);
+  else if (op === "remove") delete holder[last];
+  else define(holder, last, structuredClone(value));
+  return document;
+}
+
+/** @type {(holder: any[], op: string, at: string, value: any, path: string) => void} */
+function changeList(holder, op, at, value, path) {
+  const index = at === "-" ? holder.length : Number(at);
+  const written = at === "-" || /^(0|[1-9]\d*)$/.test(at);
+  if (!written || index > holder.length) throw new StalePatch(`${path} is past the list's end`);
+  if (op === "remove") holder.splice(index, 1);
+  else holder.splice(index, op === "add" ? 0 : 1, structuredClone(value));
+}
+
+/** @type {(holder: any, name: string, value: any) => void} */
+function define(holder, name, value) {
+  const property = { value, writable: true, enumerable: true, configurable: true };
+  Object.defineProperty(holder, name, property); // "__proto__" is a name like any other
+}
+
+/** @type {(document: any, path: string, value: any) => any} */
+function tested(document, path, value) {
+  const there = read(document, path);
+  if (there === undefined || !same(there, value)) throw new StalePatch(`${path} has changed`);
+  return document;
+}
+
+/**
+ * Whether two JSON values are equal (RFC 6902 §4.6): the order of members does not count.
+ * @param {any} one
+ * @param {any} other
+ * @returns {boolean}
+ */
+export function same(one, other) {
+  if (typeof one !== "object" || typeof other !== "object" || !one || !other) return one === other;
+  if (Array.isArray(one) !== Array.isArray(other)) return false;
+  const names = Object.keys(one);
+  if (names.length !== Object.keys(other).length) return false;
+  return names.every((name) => Object.hasOwn(other, name) && same(one[name], other[name]));
+}

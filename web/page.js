@@ -1,0 +1,118 @@
+/** The page at work: entries change the order, the order is shown and priced, answers are shown. */
+
+import { Actions } from "./actions.js";
+import { Answers } from "./answers.js";
+import { Asking } from "./asking.js";
+import { keepDraft, keptDraft } from "./draft.js";
+import { entered } from "./form/entries.js";
+import { isControl, refill } from "./form/fields.js";
+import { fillOptions, syncOptions } from "./form/options.js";
+import { syncRows } from "./form/rows.js";
+import { syncSides } from "./form/sides.js";
+import { showSlabs } from "./form/slabs.js";
+import { openQuote } from "./opening.js";
+import { startingOrder } from "./order/starting.js";
+import { Store } from "./store.js";
+import { elements, say } from "./words.js";
+
+/** @typedef {import("./types.js").Choices} Choices */
+/** @typedef {import("./service.js").Service} Service */
+/** @typedef {import("./store.js").Cause} Cause */
+/** @typedef {import("./lib/lengths.js").Unit} Unit */
+
+/** One customer's visit. */
+export class Page {
+  /**
+   * @param {Service} service
+   * @param {Choices} choices
+   */
+  constructor(service, choices) {
+    this.choices = choices;
+    this.service = service;
+    this.form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));
+    const draft = keptDraft();
+    this.store = new Store(draft?.order ?? startingOrder(choices, "mm"));
+    this.store.slab = draft?.slab ?? 0;
+    this.store.unit = draft?.unit ?? "mm";
+    this.restored = draft !== null;
+    this.asking = new Asking(service);
+    this.answers = new Answers(this);
+    this.actions = new Actions(this);
+  }
+
+  /** Show the order, listen, and ask for its price. */
+  begin() {
+    fillOptions(this.form, this.choices);
+    this.form.addEventListener("input", (event) => this.entry(event));
+    this.form.addEventListener("change", () => this.showOrder({ all: false }));
+    this.form.addEventListener("focusout", () => this.showOrder({ all: false }));
+    this.form.addEventListener("submit", (event) => this.check(event));
+    this.store.addEventListener("change", (event) => this.changed(/** @type {CustomEvent} */ (event).detail.cause));
+    this.store.addEventListener("slab", () => this.looked());
+    this.actions.listen();
+    this.answers.listen();
+    this.showOrder({ all: true });
+    this.draftSays(say(this.restored ? "draft.restored" : "draft.kept"));
+    void openQuote(this);
+    this.asking.ask(this.store.order, { typing: false });
+  }
+
+  /** @param {Event} event */
+  entry({ target }) {
+    if (!isControl(target)) return;
+    if (target.name === "unit") return this.store.speak(/** @type {Unit} */ (target.value));
+    if ("side" in target.dataset) return this.actions.tickSide(/** @type {HTMLInputElement} */ (target));
+    if (!target.closest("[data-at]")) return;
+    const { order, pointer } = entered(target, this.store, this.choices);
+    const typing = target instanceof HTMLInputElement && target.type === "text";
+    this.store.change(order, typing ? { cause: "typing", group: pointer } : { cause: "choice" });
+  }
+
+  /** @param {Cause} cause */
+  changed(cause) {
+    this.showOrder({ all: cause !== "typing" });
+    const kept = keepDraft({ order: this.store.order, slab: this.store.slab, unit: this.store.unit });
+    this.draftSays(say(kept ? "draft.kept" : "draft.not-kept"));
+    this.answers.outdated();
+    this.asking.ask(this.store.order, { typing: cause === "typing" });
+  }
+
+  looked() {
+    keepDraft({ order: this.store.order, slab: this.store.slab, unit: this.store.unit });
+    this.showOrder({ all: true });
+    this.answers.again();
+  }
+
+  /** @param {{all: boolean}} how */
+  showOrder({ all }) {
+    const { form, store, choices } = this;
+    syncRows(form, store);
+    syncSides(form, store, choices);
+    refill(form, store, { all });
+    const slab = store.order.slabs[store.slab];
+    if (slab) syncOptions(form, choices, slab);
+    showSlabs(/** @type {HTMLElement} */ (form.querySelector("#slabs")), store, choices);
+    this.actions.allow();
+    for (const radio of elements(form, "[name=unit]"))
+      if (radio instanceof HTMLInputElement) radio.checked = radio.value === store.unit;
+  }
+
+  /** @param {Event} event */
+  async check(event) {
+    event.preventDefault();
+    const answered = await this.asking.now(this.store.order);
+    this.answers.submitted(answered);
+  }
+
+  /** @param {string} words */
+  draftSays(words) {
+    const place = document.querySelector("#draft-says");
+    if (place && place.textContent !== words) place.textContent = words;
+  }
+
+  /** @param {string} words said once to those who listen */
+  announce(words) {
+    const status = document.querySelector("#status");
+    if (status && words !== "" && status.textContent !== words) status.textContent = words;
+  }
+}

@@ -1,0 +1,93 @@
+/** The pricing service: its addresses, its answers, and the ways in which it can fail. */
+
+/** @typedef {import("./types.js").Answer} Answer */
+/** @typedef {import("./types.js").Choices} Choices */
+/** @typedef {import("./types.js").Order} Order */
+/** @typedef {"down" | "busy" | "failed" | "missing"} Kind */
+
+/** The service gave no answer that the page can show. */
+export class Trouble extends Error {
+  /**
+   * @param {Kind} kind
+   * @param {number} [afterS] when it asked to be tried again, in seconds
+   * @param {string} [detail]
+   */
+  constructor(kind, afterS, detail) {
+    super(detail ?? kind);
+    this.kind = kind;
+    this.afterS = afterS;
+  }
+}
+
+/** One workshop's service. */
+export class Service {
+  /** @param {string} address where the service stands; "" is where the page stands */
+  constructor(address) {
+    this.base = new URL(address === "" ? "./" : `${address.replace(/\/$/, "")}/`, document.baseURI);
+  }
+
+  /**
+   * @returns {Promise<Choices>}
+   */
+  async choices() {
+    return (await this.call("v1/choices", {})).json();
+  }
+
+  /**
+   * Ask for a quote.
+   * @param {Order} order
+   * @param {{minimal: boolean, signal: AbortSignal}} how minimal leaves the search for remedies out
+   * @returns {Promise<Answer>}
+   */
+  async quote(order, { minimal, signal }) {
+    const headers = { "Content-Type": "application/json", ...(minimal && { Prefer: "return=minimal" }) };
+    const body = JSON.stringify(order);
+    const response = await this.call("v1/quotes", { method: "POST", headers, body, signal });
+    const kinds = /** @type {const} */ ({ 200: "quote", 422: "sent-back" });
+    const kind = kinds[/** @type {200 | 422} */ (response.status)] ?? "not-understood";
+    return { kind, body: await response.json() };
+  }
+
+  /**
+   * Open an earlier quote by its token.
+   * @param {string} token
+   * @returns {Promise<any>}
+   */
+  async earlier(token) {
+    return (await this.call(`v1/quotes/${encodeURIComponent(token)}`, {})).json();
+  }
+
+  /**
+   * Where a drawing is, seen from this page: the service may call itself by another name.
+   * @param {string} link
+   */
+  drawing(link) {
+    const at = link.indexOf("v1/drawings/");
+    return at < 0 ? link : new URL(link.slice(at), this.base).href;
+  }
+
+  /**
+   * @param {string} path
+   * @param {RequestInit} options
+   */
+  async call(path, options) {
+    const response = await fetch(new URL(path, this.base), {
+      ...options,
+      headers: { Accept: "application/json, application/problem+json", ...options.headers },
+      credentials: "omit",
+    }).catch((fault) => {
+      throw options.signal?.aborted ? fault : new Trouble("down");
+    });
+    if (response.ok || response.status === 422 || response.status === 400) return response;
+    throw await troubleOf(response);
+  }
+}
+
+/** @param {Response} response */
+async function troubleOf(response) {
+  const wait = Number(response.headers.get("Retry-After"));
+  const afterS = wait > 0 ? wait : undefined;
+  if (response.status === 429 || response.status === 503) return new Trouble("busy", afterS);
+  const body = await response.json().catch(() => ({}));
+  return new Trouble(response.status >= 500 ? "failed" : "missing", afterS, body.detail);
+}

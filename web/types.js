@@ -1,0 +1,73 @@
+/** Shapes of what goes to the service and comes back (openapi/ has them whole). Types only. */
+
+/** @typedef {{x: string, y: string}} Place */
+/**
+ * @typedef {{kind: string, length?: any, width?: any, diameter?: any, points?: Place[],
+ *   notch?: {corner: string, length: any, width: any}, corner_radius?: any,
+ *   corner_radii?: Record<string, any>}} Outline
+ */
+/**
+ * @typedef {{label?: string, kind: string, centre?: Place, diameter?: any, length?: any,
+ *   width?: any, corner_radius?: any, points?: Place[], rim?: string, open_to?: string,
+ *   turn_degrees?: number, heat?: boolean, size_from?: string}} Cutout
+ */
+/**
+ * @typedef {{label?: string, quantity?: any, use?: string, size_from?: string, outline: Outline,
+ *   thickness: any, cutouts?: Cutout[], edges?: Record<string, any>, shade?: {name?: string},
+ *   finish?: {surface?: string, sealer?: string}, place?: string,
+ *   rests?: {kind: string, [member: string]: any}}} Slab
+ */
+/**
+ * @typedef {{slabs: Slab[], joins?: any[], delivery?: {kind: string, [member: string]: any},
+ *   needed_by?: string, since?: string}} Order
+ */
+/** @typedef {import("./lib/patch.js").Operation} Operation */
+/** @typedef {string | {amount?: string, total?: string, currency?: string}} Money */
+/**
+ * @typedef {{says: string | string[], patch: Operation[], settles?: string[],
+ *   price_change?: Money, price?: Money, saves?: Money, verified?: boolean}} Remedy
+ */
+/**
+ * @typedef {{id: string, check: string, level: "stops" | "caution" | "note", slab?: number,
+ *   at: string[], says: string, source?: string, remedies?: Remedy[]}} Finding
+ */
+/** @typedef {{pointer: string, says: string}} Fault */
+/**
+ * @typedef {{currency: string, lines: {label: string, amount: string}[], net: string, tax: string,
+ *   tax_percent: number, total: string, deposit: string}} Price
+ */
+/**
+ * @typedef {{ready_on: string, if_ordered_by: string, arrives: {earliest: string, latest: string},
+ *   stages: {name: string, starts: string, ends: string, why: string}[]}} LeadTime
+ */
+/**
+ * @typedef {{reference: string, token: string, link: string, order: Order, issued: string,
+ *   valid_until: string, standing: string, depends_on: string[], price: Price,
+ *   lead_time: LeadTime, findings: Finding[], drawings: {plan: string, view?: string},
+ *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number}[], packed_kg: number},
+ *   slabs: {finished_mm: {length_mm: number, width_mm: number, thickness_mm: number}}[],
+ *   ways_to_save?: Remedy[], changes?: any}} Quote
+ */
+/**
+ * @typedef {{title: string, detail: string, order: Order, findings: Finding[],
+ *   not_checked: string[], drawings: {plan: string, view?: string}, fix_all?: Remedy,
+ *   nearest_makeable?: Remedy}} SentBack
+ */
+/** @typedef {{title: string, detail: string, faults: Fault[]}} NotUnderstood */
+/**
+ * @typedef {{kind: "quote", body: Quote} | {kind: "sent-back", body: SentBack}
+ *   | {kind: "not-understood", body: NotUnderstood}} Answer
+ */
+/**
+ * @typedef {{workshop: {name: string, town: string, email: string, telephone: string},
+ *   currency: string, tax: {name: string, percent: string} | null, uses: string[],
+ *   places: string[], corners: string[], thicknesses_mm: number[],
+ *   shades: {name: string, hex: string, by_eye: boolean, cement: string}[],
+ *   finishes: {surface: string, says: string}[],
+ *   sealers: {name: string, says: string, places: string[]}[],
+ *   edges: {profile: string, smallest_mm: number, largest_mm: number}[],
+ *   limits: Record<string, number>,
+ *   deliveries: {area: string, postcodes: string[], kinds: string[]}[]}} Choices
+ */
+
+export {};
