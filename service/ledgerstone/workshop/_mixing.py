@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from decimal import Decimal
 
 from ledgerstone.order import Surface
 from ledgerstone.workshop._keys import about, above_0, at_least_0, said
@@ -37,5 +38,11 @@ class SlurryRule:
     )
     cement_density_kg_per_m3: float = field(
         default=3150.0, metadata=about("of the cement's grains", at_least=2700, at_most=3300)
+    )
+    cement_price_per_kg: Decimal = field(
+        default=Decimal(0), metadata=about("where the recipe is a bag: neat cement", at_least=0)
+    )
+    cement_pack_kg: float | None = field(
+        default=None, metadata=about("where the recipe is a bag: neat cement as bought", above=0)
     )
     amounts: tuple[SlurryFor, ...] = said("litres by surface")

@@ -157,6 +157,27 @@ def _weighs(recipe: Recipe) -> Found:
         yield ("recipe", "weighed_kg_per_m3"), says
 
 
+def _sand_too_wet(recipe: Recipe) -> Found:
+    if recipe.bag is not None or not _closed(recipe):
+        return
+    held = sum(
+        part.kg * ((1 + part.moisture_percent / 100) / (1 + part.absorption_percent / 100) - 1)
+        for part in recipe.parts
+        if part.role == "aggregate"
+    )
+    water = proportions.water_kg(recipe.parts)
+    if held > water:
+        says = f"the heaps hold {held:.0f} kg of free water; the recipe has {water:.0f}."
+        yield ("recipe", "constituents"), says
+
+
+def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> Found:
+    bag = recipe.bag
+    if bag is not None and bag.whole_bags and bag.litres > mixer.working_l:
+        says = f"a whole bag makes {bag.litres:.3g} litres; the mixer takes {mixer.working_l:g}."
+        yield ("recipe", "bag", "whole_bags"), says
+
+
 def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> Found:
     coat = recipe.face_coat
     if coat is not None and coat.thickness_mm >= shaping.thinnest_mm:
@@ -192,6 +213,8 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _bag_yields,
     _ratio,
     _weighs,
+    _sand_too_wet,
+    _bag_in_mixer,
     _face_coat_fits,
     _mixer,
     _slurry,

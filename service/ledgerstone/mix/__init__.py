@@ -1,0 +1,61 @@
+"""What goes into the piece: mixes, batches, slurry and sealer, from an order and a profile."""
+
+from ledgerstone.mix.batches import (
+    Batch,
+    Batches,
+    Weighing,
+    batch_minutes,
+    batches,
+    open_minutes,
+    pour_minutes,
+    weighing,
+)
+from ledgerstone.mix.mixes import (
+    Coat,
+    Mix,
+    Tint,
+    hardened_kg_per_m3,
+    largest_aggregate_mm,
+    mixes_of,
+    palette_tint,
+    weaker,
+)
+from ledgerstone.mix.plan import (
+    BatchPlan,
+    Pour,
+    Purchase,
+    SlabConcrete,
+    batch_plan,
+    late_pours,
+    placed_l,
+)
+from ledgerstone.mix.slurry import Slurry, sealer_l, slurry_of
+
+__all__ = [
+    "Batch",
+    "BatchPlan",
+    "Batches",
+    "Coat",
+    "Mix",
+    "Pour",
+    "Purchase",
+    "SlabConcrete",
+    "Slurry",
+    "Tint",
+    "Weighing",
+    "batch_minutes",
+    "batch_plan",
+    "batches",
+    "hardened_kg_per_m3",
+    "largest_aggregate_mm",
+    "late_pours",
+    "mixes_of",
+    "open_minutes",
+    "palette_tint",
+    "placed_l",
+    "pour_minutes",
+    "sealer_l",
+    "slurry_of",
+    "weaker",
+    "weighing",
+]

@@ -1,0 +1,54 @@
+"""What goes on after the concrete: slurry into the voids, sealer onto the face."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.mix.batches import Weighing, weighing
+from ledgerstone.mix.mixes import Tint, neat_cement, pigment_parts
+from ledgerstone.order import Surface
+from ledgerstone.workshop import proportions
+from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.records import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class Slurry:
+    """Neat cement with the slab's own dose, for the voids of one piece."""
+
+    litres: float
+    weighings: tuple[Weighing, ...]
+
+    def kg(self, role: str) -> float:
+        """Exact mass of what has this role: cement, water or pigment."""
+        return sum(one.kg for one in self.weighings if one.role == role)
+
+
+def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) -> Slurry:
+    """Return the slurry that fills the voids of so much face: water, cement, pigment.
+
+    The dose is that of the body, on the neat cement (common practice, no source); what a square
+    metre takes is the profile's.
+
+    Source: absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement.
+    """
+    rule = workshop.slurry
+    litres = area_m2 * sum(one.l_per_m2 for one in rule.amounts if one.surface == surface)
+    parts = (
+        Part(name="water", role="water", kg=rule.water_cement_ratio, density_kg_per_m3=1000.0),
+        Part(
+            name=neat_cement(tint, workshop.recipe),
+            role="cement",
+            kg=1.0,
+            density_kg_per_m3=rule.cement_density_kg_per_m3,
+            cement_percent=100.0,
+        ),
+        *pigment_parts(tint.doses, 1.0, workshop.pigments),
+    )
+    made = proportions.scaled(parts, litres / 1000 / proportions.volume_m3(parts))
+    return Slurry(litres, tuple(weighing(part, workshop.mixer) for part in made))
+
+
+def sealer_l(area_m2: float, coats: int, coverage_m2_per_l: float) -> float:
+    """Litres of sealer for so much face in so many coats."""
+    return area_m2 * coats / coverage_m2_per_l
