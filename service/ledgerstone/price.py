@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
 
 from ledgerstone.order import Order, Slab
+from ledgerstone.shade import shade_recipe
 from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price
 from ledgerstone.work import Operation
@@ -98,7 +99,7 @@ def _materials(slab: Slab, shape: Shape, workshop: Workshop) -> list[Cost]:
     placed = _decimal(shape.volume_mm3 / 1e9 * (1 + recipe.waste_percent / 100))
     sealer = next(s for s in workshop.sealers if s.name == slab.finish.sealer)
     finish = next(f for f in workshop.finishes if f.surface == slab.finish.surface)
-    shade = next((s for s in workshop.palette if s.name == slab.shade.name), None)
+    shade = shade_recipe(slab.shade, workshop)
     per_m3 = recipe.price_per_m3 + (shade.extra_per_m3 if shade is not None else 0)
     pigment = _decimal(recipe.cement_kg_per_m3) * placed * _pigment_price(slab, workshop)
     litres = area * sealer.coats / _decimal(sealer.coverage_m2_per_l)
@@ -122,7 +123,7 @@ def _materials(slab: Slab, shape: Shape, workshop: Workshop) -> list[Cost]:
 
 def _pigment_price(slab: Slab, workshop: Workshop) -> Decimal:
     """Price of the pigments for one kilogram of cement."""
-    shade = next((s for s in workshop.palette if s.name == slab.shade.name), None)
+    shade = shade_recipe(slab.shade, workshop)
     prices = {pigment.name: pigment.price_per_kg for pigment in workshop.pigments}
     doses = shade.doses if shade is not None else ()
     return sum((prices[d.pigment] * _decimal(d.percent / 100) for d in doses), Decimal(0))

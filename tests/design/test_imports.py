@@ -48,7 +48,7 @@ DOORS = {
 }
 
 # Beside the api, the profile's loader and the commands are what touches files and streams.
-LOOKS_OUTSIDE = ("api", "workshop.loader", "workshop.command")
+LOOKS_OUTSIDE = ("api", "workshop.loader", "workshop.command", "shade.command")
 COMMAND = "__main__"
 OUTSIDE_MODULES = {"os", "time", "random", "secrets", "socket", "subprocess", "tempfile", "urllib"}
 OUTSIDE_CALLS = {"open", "input", "print"}

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ledgerstone.checks import promise, shape, size, strength
+from ledgerstone.checks import promise, shade, shape, size, strength
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Order
@@ -49,6 +49,9 @@ CHECKS: tuple[Check, ...] = (
     Check(("two-pieces",), "shape", shape.one_piece),
     Check(("strip-too-narrow",), "shape", shape.strips_wide_enough),
     Check(("inside-corner-too-tight",), "shape", shape.inside_corners),
+    Check(("shade-not-matched",), "shape", shade.matching_offered),
+    Check(("shade-out-of-reach",), "shape", shade.within_reach),
+    Check(("dose-over-limit",), "shape", shade.dose_within_limit),
     Check(("rests-not-told",), "strength", strength.rests_told),
     Check(("rest-under-nothing", "tips-over"), "strength", strength.rests_under_the_slab),
     Check(("cracks-when-moved", "too-heavy-to-handle"), "strength", strength.moved_whole),

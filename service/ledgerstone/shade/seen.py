@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
@@ -26,7 +27,7 @@ class ShadeRecipe:
     @property
     def dose_percent(self) -> float:
         """All pigments together, in percent of the cement."""
-        return round(sum(dose.percent for dose in self.doses), 6)
+        return round(math.fsum(dose.percent for dose in self.doses), 6)
 
 
 @dataclass(frozen=True, slots=True)

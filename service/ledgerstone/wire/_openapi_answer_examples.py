@@ -5,6 +5,12 @@ from __future__ import annotations
 from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, Example
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 
+_SCREENS = "Screens show colours differently: ask for a cast sample before you decide."
+_SURE = (
+    "Worked out from tiles that we cast and had read. The cast piece may differ from it as one"
+    " batch does from the next."
+)
+
 _INSTANCE = "urn:uuid:6f1c3a52-6f0e-4f7e-9d63-0c8a5b1d2e34"
 _TOKEN = ".eJxVUG1OwzAM.aGZAIx-VxXvvW"  # noqa: S105  cut short, opens nothing
 
@@ -84,9 +90,14 @@ QUOTE: Example = {
             "volume_l": 28.35,
             "shade": {
                 "name": "graphite",
-                "hex": "#55575a",
-                "by_eye": True,
+                "hex": "#5a5c5e",
+                "hex_wet": "#424446",
+                "hex_sealed": "#56595b",
+                "lab": [38.91, -0.48, -1.49],
+                "by_eye": False,
                 "dose_percent": 4.0,
+                "uncertainty_delta_e": 1.2,
+                "says": f"{_SURE} {_SCREENS}",
             },
         }
     ],
@@ -170,7 +181,16 @@ CHOICES: Example = {
     "places": ["indoors", "wet-room", "outdoors"],
     "corners": ["front-left", "front-right", "back-right", "back-left"],
     "thicknesses_mm": [25.0, 30.0, 40.0],
-    "shades": [{"name": "graphite", "hex": "#55575a", "by_eye": True, "cement": "grey"}],
+    "shades": [
+        {
+            "name": "lichen",
+            "hex": "#a3ab92",
+            "by_eye": True,
+            "cement": "white",
+            "says": f"Judged by eye from a cast tile. {_SCREENS}",
+        }
+    ],
+    "screens_say": _SCREENS,
     "matching": False,
     "finishes": [{"surface": "honed", "says": "Ground wet to a smooth, matt face."}],
     "sealers": [{"name": "matt", "says": "Leaves the look as it is.", "places": ["indoors"]}],

@@ -96,6 +96,22 @@ _WEIGHT = object_of(
     }
 )
 
+_HEX = "^#[0-9a-fA-F]{6}$"
+
+_SHADE = {
+    "name": text(),
+    "match": text("The colour that was asked for, where it was none of the palette."),
+    "hex": text("Dry and unsealed.", pattern=_HEX),
+    "hex_wet": text(pattern=_HEX),
+    "hex_sealed": text("Under the sealer that was asked for.", pattern=_HEX),
+    "lab": list_of(number(), "CIELAB (D65) of `hex`."),
+    "by_eye": {"type": "boolean"},
+    "dose_percent": number("Pigment, of the cement's mass."),
+    "uncertainty_delta_e": number("How far a piece may lie from `lab`, CIEDE2000."),
+    "away_delta_e": number("How far `lab` stays from the colour to match, CIEDE2000."),
+    "says": text("How sure the colour is, for the customer."),
+}
+
 _SLAB_ANSWER = object_of(
     {
         "finished_mm": object_of(
@@ -111,16 +127,7 @@ _SLAB_ANSWER = object_of(
             },
             optional=("where_mm",),
         ),
-        "shade": object_of(
-            {
-                "name": text(),
-                "hex": text(pattern="^#[0-9a-fA-F]{6}$"),
-                "by_eye": {"type": "boolean"},
-                "lab": list_of(number()),
-                "dose_percent": number("Pigment, of the cement's mass."),
-            },
-            optional=("name", "hex", "by_eye", "lab", "dose_percent"),
-        ),
+        "shade": object_of(_SHADE, optional=tuple(_SHADE)),
     },
     optional=("strength",),
 )
@@ -223,10 +230,12 @@ _CHOICES = object_of(
                     "hex": text(),
                     "by_eye": {"type": "boolean"},
                     "cement": {"enum": ["grey", "white"]},
+                    "says": text("How sure the colour is."),
                 }
             )
         ),
         "matching": {"type": "boolean", "description": "Whether a colour can be matched."},
+        "screens_say": text("What to say beside every swatch."),
         "finishes": list_of(object_of({"surface": text(), "says": text()})),
         "sealers": list_of(object_of({"name": text(), "says": text(), "places": list_of(text())})),
         "edges": list_of(

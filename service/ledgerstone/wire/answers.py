@@ -12,9 +12,11 @@ from shapely.geometry import Point
 
 from ledgerstone.checks import Finding
 from ledgerstone.checks.finding import geojson
+from ledgerstone.order import Slab
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
+from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wire.order_out import write_order
@@ -191,7 +193,7 @@ def _slabs(quote: Quote, workshop: Workshop) -> list[dict[str, Any]]:
             },
             **measures(shape),
             "strength": _strength(strength),
-            "shade": shade_members(slab.shade.name, workshop),
+            "shade": shade_members(slab, workshop),
         }
         for slab, shape, strength in zip(
             quote.order.slabs, quote.shapes, quote.strength, strict=True
@@ -219,14 +221,27 @@ def measures(shape: Shape) -> dict[str, float]:
     }
 
 
-def shade_members(name: str | None, workshop: Workshop) -> dict[str, Any]:
-    """What the palette says of a shade."""
-    for shade in workshop.palette:
-        if shade.name == name:
-            return {
-                "name": shade.name,
-                "hex": shade.colour,
-                "by_eye": shade.by_eye,
-                "dose_percent": round(sum(dose.percent for dose in shade.doses), 3),
-            }
-    return {}
+def shade_members(slab: Slab, workshop: Workshop) -> dict[str, Any]:
+    """How a slab's shade looks dry, wet and sealed, how sure that is, and its dose."""
+    seen = shade_seen(slab.shade, workshop)
+    if seen is None:
+        return {}
+    sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
+    members = {
+        "name": slab.shade.name,
+        "match": slab.shade.match,
+        "hex": seen.hex,
+        "hex_wet": lab_to_srgb(appearance(seen.lab, "wet")),
+        "hex_sealed": lab_to_srgb(appearance(seen.lab, sealed_as(sealer))),
+        "lab": [round(part, 2) for part in seen.lab],
+        "by_eye": seen.by_eye,
+        "dose_percent": round(seen.recipe.dose_percent, 3),
+        "uncertainty_delta_e": _tenths(seen.uncertainty_delta_e),
+        "away_delta_e": _tenths(seen.away_delta_e),
+        "says": seen.says,
+    }
+    return {key: value for key, value in members.items() if value is not None}
+
+
+def _tenths(value: float | None) -> float | None:
+    return None if value is None else round(value, 1)

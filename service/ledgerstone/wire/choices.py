@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from ledgerstone.order import CORNERS, PLACES, USES
+from ledgerstone.shade import SCREENS_DIFFER, SeenShade, palette_shade_seen
 from ledgerstone.wire import order_schemas as bounds
 from ledgerstone.workshop.records import Workshop
 
@@ -26,11 +27,9 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
         "places": list(PLACES),
         "corners": list(CORNERS),
         "thicknesses_mm": list(workshop.shaping.thicknesses_mm),
-        "shades": [
-            {"name": s.name, "hex": s.colour, "by_eye": s.by_eye, "cement": s.cement}
-            for s in workshop.palette
-        ],
-        "matching": False,
+        "shades": [_shade(palette_shade_seen(s, workshop)) for s in workshop.palette],
+        "matching": workshop.shade.matching,
+        "screens_say": SCREENS_DIFFER,
         "finishes": [{"surface": f.surface, "says": f.says} for f in workshop.finishes],
         "sealers": [
             {"name": s.name, "says": s.says, "places": list(s.places)} for s in workshop.sealers
@@ -42,6 +41,16 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
         "limits": _limits(workshop),
         "deliveries": _deliveries(workshop),
         "requests": False,
+    }
+
+
+def _shade(seen: SeenShade) -> dict[str, Any]:
+    return {
+        "name": seen.name,
+        "hex": seen.hex,
+        "by_eye": seen.by_eye,
+        "cement": seen.recipe.cement,
+        "says": seen.says,
     }
 
 

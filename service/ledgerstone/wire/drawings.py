@@ -8,9 +8,9 @@ from typing import Any
 
 from ledgerstone.checks import Facts, Finding, run_stage
 from ledgerstone.drawing import Pin, TitleBlock, draw_plan, pin_at
-from ledgerstone.order import Order
+from ledgerstone.shade import shade_seen
 from ledgerstone.wire.order_in import read_order
-from ledgerstone.workshop.records import PaletteShade, Workshop
+from ledgerstone.workshop.records import Workshop
 
 _NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
 _NO_COLOUR = "#9a9a95"
@@ -23,11 +23,11 @@ def draw(name: str, slabs: Sequence[Any], number: int, workshop: Workshop) -> st
     order = read_order({"slabs": slabs}, workshop)
     facts = Facts(order, workshop, (), _NO_DAY)
     slab, shape = order.slabs[number], facts.shapes[number]
-    shade = _shade(order, number, workshop)
+    seen = shade_seen(slab.shade, workshop)
     title = TitleBlock(
         label=slab.label,
-        shade=slab.shade.name or "",
-        colour=shade.colour if shade is not None else _NO_COLOUR,
+        shade=slab.shade.name or slab.shade.match or "",
+        colour=seen.hex if seen is not None else _NO_COLOUR,
         workshop=workshop.workshop.name,
     )
     return draw_plan(slab, shape, title=title, pins=_pins(run_stage("shape", facts), number))
@@ -41,8 +41,3 @@ def _pins(findings: Sequence[Finding], slab: int) -> list[Pin]:
         if finding.slab == slab
     )
     return [pin for pin in pins if pin is not None]
-
-
-def _shade(order: Order, number: int, workshop: Workshop) -> PaletteShade | None:
-    name = order.slabs[number].shade.name
-    return next((shade for shade in workshop.palette if shade.name == name), None)

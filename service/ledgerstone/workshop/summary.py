@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from decimal import Decimal
 
+from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
-
-ADVISED_PIGMENT_PERCENT = 10.0  # ASTM C979/C979M-16 clause 1.4: all pigments together
 
 
 def summary(workshop: Workshop) -> str:
@@ -127,10 +126,15 @@ def _money(amount: Decimal, unit: str) -> str:
 def _strong_shades(w: Workshop) -> Iterator[str]:
     for shade in w.palette:
         total = sum(dose.percent for dose in shade.doses)
-        if total > ADVISED_PIGMENT_PERCENT:
+        if total > ADVISED_PERCENT:
             yield (
                 f"{shade.name} takes {total:g} % pigment; ASTM C979 clause 1.4 allows "
-                f"{ADVISED_PIGMENT_PERCENT:g} % of the cement in all."
+                f"{ADVISED_PERCENT:g} % of the cement in all."
+            )
+        elif total > HARDLY_DEEPER_PERCENT:
+            yield (
+                f"{shade.name} takes {total:g} % pigment; past {HARDLY_DEEPER_PERCENT:g} % a shade "
+                "hardly deepens and the mix wants more water."
             )
 
 

@@ -9,6 +9,7 @@ from ledgerstone.workshop.consistency.shared import Found, at_least_one, each_on
 from ledgerstone.workshop.lines import Path
 from ledgerstone.workshop.records import (
     CastingTable,
+    Colouring,
     Days,
     EdgeOffered,
     FinishOffered,
@@ -87,6 +88,24 @@ def _pigment_names(pigments: Sequence[Pigment]) -> Found:
     yield from named_once([pigment.name for pigment in pigments], "pigments", "name")
 
 
+def _colours_read(pigments: Sequence[Pigment], shade: Colouring) -> Found:
+    cements = [base.cement for base in shade.bases]
+    for i, cement in enumerate(cements):
+        if cement in cements[:i]:
+            yield (
+                ("shade", "bases", i, "cement"),
+                f"{cement} stands twice. Each cement stands once.",
+            )
+    for i, pigment in enumerate(pigments):
+        for j, sample in enumerate(pigment.samples):
+            if sample.cement not in cements:
+                says = f"no [[shade.bases]] tells the colour of {sample.cement} cement alone."
+                yield ("pigments", i, "samples", j, "cement"), says
+    if shade.matching and not any(pigment.samples for pigment in pigments):
+        says = "matching needs tiles that were read. Add samples to your pigments, or write false."
+        yield ("shade", "matching"), says
+
+
 def _finishes(finishes: Sequence[FinishOffered]) -> Found:
     yield from at_least_one(finishes, "finishes", "surface")
     yield from named_once([finish.surface for finish in finishes], "finishes", "surface")
@@ -144,6 +163,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _palette,
     _pigments_known,
     _pigment_names,
+    _colours_read,
     _finishes,
     _sealers,
     _edges,

@@ -1,0 +1,88 @@
+"""Checks of the colour asked for: matched only where that is offered, within reach and the dose."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.order import Order
+from ledgerstone.shade import (
+    difference_words,
+    matched_shade_seen,
+    nearest_palette_shade,
+    shade_recipe,
+    srgb_to_lab,
+)
+from ledgerstone.workshop.doses import dose_verdict
+from ledgerstone.workshop.records import Workshop
+
+OUT_OF_REACH_DELTA_E = 5.0  # seen at once, not only side by side: from memory, common in trade
+_OURS = "the workshop's own rule"
+_DIFFERENCE = "colour difference CIEDE2000; that 5 is seen at once is common practice, no source"
+
+
+def matching_offered(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """A colour to match is asked only where the workshop matches colours."""
+    for i, slab in enumerate(order.slabs):
+        wished = slab.shade.match
+        if wished is None or workshop.shade.matching:
+            continue
+        near, away = nearest_palette_shade(wished, workshop)
+        how = difference_words(near.lab, srgb_to_lab(wished))
+        yield Finding(
+            "shade-not-matched",
+            "stops",
+            f"We do not mix a shade to match {wished}; we cast the shades of our palette. The"
+            f" nearest is {near.name}, {how}. Choose {near.name}, or another of our shades.",
+            _OURS,
+            slab=i,
+            at=(f"/slabs/{i}/shade",),
+            measured={"nearest_name": near.name, "away_delta_e": round(away, 1)},
+        )
+
+
+def within_reach(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """A matched colour comes near the one that was asked for."""
+    for i, slab in enumerate(order.slabs):
+        wished = slab.shade.match
+        seen = matched_shade_seen(wished, workshop) if wished is not None else None
+        if wished is None or seen is None or (seen.away_delta_e or 0.0) <= OUT_OF_REACH_DELTA_E:
+            continue
+        name = capital(slab_words(slab, i, len(order.slabs)))
+        yield Finding(
+            "shade-out-of-reach",
+            "caution",
+            f"{name} cannot be {wished} in concrete: the nearest that we can mix is {seen.hex},"
+            f" {difference_words(seen.lab, srgb_to_lab(wished))}. Ask for a cast sample, or choose"
+            " a shade from our palette.",
+            _DIFFERENCE,
+            slab=i,
+            at=(f"/slabs/{i}/shade/match",),
+            measured={"away_delta_e": round(seen.away_delta_e or 0.0, 1)},
+            limit={"away_delta_e": OUT_OF_REACH_DELTA_E},
+        )
+
+
+def dose_within_limit(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """No shade takes more pigment than the workshop casts with."""
+    for i, slab in enumerate(order.slabs):
+        recipe = shade_recipe(slab.shade, workshop)
+        if recipe is None:
+            continue
+        dose = dose_verdict(recipe.doses, workshop.pigments, workshop.shade)
+        if dose.verdict != "over":
+            continue
+        yield Finding(
+            "dose-over-limit",
+            "stops",
+            f"The shade {slab.shade.name or slab.shade.match} takes {dose.total_percent:g} %"
+            f" pigment, and we cast with {dose.most_percent:g} % at most, so that the concrete"
+            " keeps its strength. Choose another of our shades.",
+            "ASTM C979/C979M-16 clause 1.4; for carbon black, US National Park Service"
+            " Preservation Brief 2; as the workshop sets them",
+            slab=i,
+            at=(f"/slabs/{i}/shade",),
+            measured={"dose_percent": dose.total_percent},
+            limit={"dose_percent": dose.most_percent},
+        )
