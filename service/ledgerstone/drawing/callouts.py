@@ -22,6 +22,7 @@ from ledgerstone.shape import Opening, Shape
 
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
+_LEAST_NAME = 6  # letters, below which a shortened name says nothing
 
 
 def told_places(slab: Slab) -> list[XY]:
@@ -61,37 +62,43 @@ def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Elem
     for opening in shape.openings:
         if opening.polygon.is_empty:
             continue
-        name = f"{letter_of(opening.index)}  {slab.cutouts[opening.index].label}".strip()
-        inside = _inside(name, frame.box(opening.polygon.bounds), places)
+        label = slab.cutouts[opening.index].label
+        box = frame.box(opening.polygon.bounds)
+        inside = _inside(letter_of(opening.index), label, box, places)
         if inside is None:
             beside.append(opening)
         else:
             drawn += inside
     for i, relief in enumerate(shape.reliefs):
         letter = letter_of(len(slab.cutouts) + i)
-        name = f"{letter}  {slab.reliefs[i].label or slab.reliefs[i].kind}"
-        drawn += _inside(name, frame.box(relief.bounds), places) or []
+        label = slab.reliefs[i].label or slab.reliefs[i].kind
+        drawn += _inside(letter, label, frame.box(relief.bounds), places) or []
     for opening in beside:
         drawn += _beside(opening, frame, places)
     return drawn
 
 
-def _inside(name: str, box: Box, places: Places) -> list[Element] | None:
-    """Letter an opening within its box, high up, off the crossing of its lines."""
+def _inside(letter: str, label: str, box: Box, places: Places) -> list[Element] | None:
+    """Letter an opening within its box, off the crossing of its lines, its name too if it fits."""
     wide, high = box.x1 - box.x0, box.y1 - box.y0
-    room = wide * 0.66
-    text = fitted(name, room, SMALL, bold=True)
-    if text.endswith("…") and len(text) < 6:
-        text = name.split("  ", maxsplit=1)[0]
-    width = text_width(text, SMALL, bold=True)
-    if width > room or high < SMALL * 2.4:
-        return None
     middle = (box.x0 + box.x1) / 2
-    at = (middle, box.y0 + high * 0.3)
-    plate = Box.round(at, width + 8, SMALL + 4)
-    if any(plate.overlaps(other) for other in places.taken):
+    if high < SMALL * 2.4:
         return None
-    places.take(plate)
+    for text in (f"{letter}  {label}", letter):
+        shown = fitted(text, wide * 0.66, SMALL, bold=True)
+        if not shown or (shown.endswith("…") and len(shown) < _LEAST_NAME):
+            continue
+        width = text_width(shown, SMALL, bold=True)
+        spots = [(middle, box.y0 + high * share) for share in (0.3, 0.7)]
+        place = places.place(spots, width + 8, SMALL + 4)
+        if place is not None:
+            return _plated(shown, place, width)
+    return None
+
+
+def _plated(text: str, place: XY, width: float) -> list[Element]:
+    """Write a text on a plate of paper that hides the lines behind it."""
+    plate = Box.round(place, width + 8, SMALL + 4)
     return [
         element(
             "rect",
@@ -101,7 +108,7 @@ def _inside(name: str, box: Box, places: Places) -> list[Element] | None:
             height=plate.y1 - plate.y0,
             fill=PAPER,
         ),
-        lettered(text, (middle, at[1] + SMALL * 0.36), SMALL, anchor="middle", bold=True),
+        lettered(text, (place[0], place[1] + SMALL * 0.36), SMALL, anchor="middle", bold=True),
     ]
 
 
@@ -135,6 +142,8 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
     drawn = []
     for side in shape.sides:
         letter = by_side[side.name]
+        if side.length_mm * frame.per_mm < 2 * _TAG:
+            continue
         spots = [_outside(side, share, frame, 17.0) for share in (0.5, 0.38, 0.62, 0.26, 0.74)]
         spots += [_outside(side, share, frame, 17.0) for share in (0.15, 0.85)]
         place = places.place(spots, 2 * _TAG, 2 * _TAG)

@@ -66,6 +66,8 @@ def stations(slab: Slab, shape: Shape, axis: int) -> list[Station]:
         edges += [Station(relief.bounds[i], "edge") for i in (axis, axis + 2)]
     bounds = shape.outline.bounds
     kept = _once([*corners, *centres], bounds[axis], bounds[axis + 2])
+    if len(kept) > _EDGES_UP_TO:
+        return kept
     more = _once([*kept, *edges], bounds[axis], bounds[axis + 2])
     return more if len(more) <= _EDGES_UP_TO else kept
 

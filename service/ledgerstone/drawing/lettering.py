@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from types import MappingProxyType
 from typing import Final, Literal
 
 from ledgerstone.drawing.svg import Element, clean, element
@@ -27,6 +28,7 @@ _WIDTHS: Final = (
     333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,
     556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
 )  # fmt: skip
+_KNOWN: Final = MappingProxyType({chr(32 + i): wide for i, wide in enumerate(_WIDTHS)})
 _GLUED: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|in|ft|\d+/\d+)\b)")  # a number and its unit
 _BOLD: Final = 1.09  # bold letters are up to this much wider, common practice
 _LAST_LATIN: Final = 0x24F
@@ -35,17 +37,14 @@ _MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
     """Width of a line of text as it will be drawn, in the unit of ``size``."""
-    wide = sum(_letter(char) for char in text) * size / 1000
+    wide = sum(_KNOWN.get(char) or _letter(char) for char in text) * size / 1000
     return wide * _BOLD if bold else wide
 
 
 def _letter(char: str) -> int:
-    code = ord(char)
-    if 32 <= code < 127:
-        return _WIDTHS[code - 32]
     if unicodedata.category(char) in {"Mn", "Me", "Cf"}:
         return 0
-    if code <= _LAST_LATIN:
+    if ord(char) <= _LAST_LATIN:
         return 780
     return 1000
 

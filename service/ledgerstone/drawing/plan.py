@@ -56,10 +56,11 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
 
     """
     prefix = _prefix(slab, title)
-    plan = _plan(slab, shape, pins, prefix)
+    frame = _frame(slab, shape)
+    plan = _plan(slab, shape, frame, pins, prefix)
     like = leading_length(slab)
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
-    table, end = schedule.table(schedule.entries(slab, _frame(slab, shape), like), end)
+    table, end = schedule.table(schedule.entries(slab, frame, like), end)
     foot, end = block.title_block(slab, title, end + 14)
     height = end + MARGIN
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
@@ -88,8 +89,8 @@ def _frame(slab: Slab, shape: Shape) -> Frame:
     return fit(shape, callouts.told_places(slab), room)
 
 
-def _plan(slab: Slab, shape: Shape, pins: Sequence[Pin], prefix: str) -> _Part:
-    like, frame = leading_length(slab), _frame(slab, shape)
+def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: str) -> _Part:
+    like = leading_length(slab)
     front = dimensions.along_front(
         frame,
         dimensions.stations(slab, shape, 0),
@@ -126,9 +127,9 @@ def _plan(slab: Slab, shape: Shape, pins: Sequence[Pin], prefix: str) -> _Part:
         *pinned.marks(pins, frame),
         *labels,
         *_below(frame, below + 14, _note(like, front.unmarked + left.unmarked)),
-        *block.scale_bar(frame, like, (MARGIN + 8, below + 34)),
+        *block.scale_bar(frame, like, (MARGIN + 8, below + 40)),
     ]
-    return _Part(tuple(drawn), below + 58)
+    return _Part(tuple(drawn), below + 64)
 
 
 def _note(like: Length, unmarked: int) -> str:
@@ -144,7 +145,7 @@ def _below(frame: Frame, y: float, note: str) -> list[Element]:
     return [
         element("path", d=arrow, fill=INK),
         lettered("FRONT", (middle - 26, y + 13), PLAIN, bold=True),
-        lettered(note, (SHEET_WIDTH - MARGIN, y + 28), SMALL, anchor="end", fill=PENCIL),
+        lettered(note, (SHEET_WIDTH - MARGIN, y + 34), SMALL, anchor="end", fill=PENCIL),
     ]
 
 

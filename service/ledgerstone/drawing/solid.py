@@ -22,6 +22,7 @@ from ledgerstone.shape import Shape
 
 _ARRIS_MM = 1.5
 _ROUND_STEPS = 4
+_MANY = 260  # stretches of an outline
 _ON_SIDE_MM = 0.05
 
 
@@ -62,9 +63,12 @@ class Worked:
 _PLAIN = Worked(0.0, ((0.0, 0.0),))
 
 
-def worked(edge: Edge | None, thickness_mm: float) -> Worked:
-    """Say how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere."""
-    if edge is not None and edge.profile == "wall":
+def worked(edge: Edge | None, thickness_mm: float, stretches: int = 0) -> Worked:
+    """Say how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere.
+
+    On an outline of very many ``stretches`` it is left sharp, to keep the picture light.
+    """
+    if stretches > _MANY or (edge is not None and edge.profile == "wall"):
         return _PLAIN
     if edge is None or edge.profile == "square" or edge.size is None:
         return Worked(_ARRIS_MM, ((0.0, 1.0), (1.0, 0.0)))
@@ -119,11 +123,13 @@ def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring
     ring = tuple((float(p[0]), float(p[1])) for p in points)
     at = np.array(ring)
     middles = shapely.points((at + np.roll(at, -1, axis=0)) / 2)
-    lines = np.array([side.line for side in shape.sides])
-    off = shapely.distance(middles[:, None], lines[None, :])
-    nearest, how_far = off.argmin(axis=1), off.min(axis=1)
-    by_side = [worked(slab.edges.get(side.name), shape.thickness_mm) for side in shape.sides]
-    opened = worked(None, shape.thickness_mm)
+    tree = shapely.STRtree([side.line for side in shape.sides])
+    nearest = tree.nearest(middles)
+    how_far = shapely.distance(middles, tree.geometries.take(nearest))
+    by_side = [
+        worked(slab.edges.get(side.name), shape.thickness_mm, len(ring)) for side in shape.sides
+    ]
+    opened = worked(None, shape.thickness_mm, len(ring))
     tolerance = _ON_SIDE_MM + 0.002 * max(shape.length_mm, shape.width_mm)
     edges = [
         by_side[i] if far < tolerance else opened for i, far in zip(nearest, how_far, strict=True)
@@ -175,18 +181,33 @@ def _runs(faces: Sequence[Face | None]) -> list[list[Face]]:
 def back_to_front(ribbons: Sequence[Ribbon]) -> list[Ribbon]:
     """Order ribbons so that each is painted after all that it covers."""
     courses = [ribbon.places() for ribbon in ribbons]
-    waits = [
-        sum(_is_before(other, course) for other in courses if other is not course)
-        for course in courses
-    ]
+    over = _covering(courses)
+    waits = [0] * len(ribbons)
+    for covers in over:
+        for i in covers:
+            waits[i] += 1
     left, ordered = set(range(len(ribbons))), []
     while left:
         first = min(left, key=lambda i: (waits[i], i))
         left.remove(first)
         ordered.append(ribbons[first])
-        for i in left:
-            waits[i] -= _is_before(courses[first], courses[i])
+        for i in over[first]:
+            waits[i] -= 1
     return ordered
+
+
+def _covering(courses: Sequence[Sequence[XY]]) -> list[list[int]]:
+    """For each course, those that may cover it: nearer where both are seen."""
+    over: list[list[int]] = [[] for _ in courses]
+    by_start = sorted(range(len(courses)), key=lambda i: courses[i][0][0])
+    for rank, i in enumerate(by_start):
+        for j in by_start[rank + 1 :]:
+            if courses[j][0][0] >= courses[i][-1][0]:
+                break
+            far, near = (i, j) if _is_before(courses[i], courses[j]) else (j, i)
+            if _is_before(courses[far], courses[near]):
+                over[far].append(near)
+    return over
 
 
 def _is_before(one: Sequence[XY], other: Sequence[XY]) -> bool:

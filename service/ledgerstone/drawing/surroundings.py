@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.drawing.beneath import rest_polygons
@@ -17,8 +18,9 @@ from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 
 LETTERS: Final = 24.0
-_LAYERS: Final = 11
-_LAYER: Final = 0.038
+_LAYERS: Final = 10
+_LAYER: Final = 0.041
+_FRILLS: Final = 160  # points of an outline above which its hull throws the shadow
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
 _INCH_MM: Final = 25.4
 _ROD_MM: Final = 34.0
@@ -27,15 +29,23 @@ _ROD_MM: Final = 34.0
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     """Lay a soft shadow on the floor: thin layers, each a little wider than the last."""
     drop = min(-floor_mm, _FALL_MOST * max(shape.length_mm, shape.width_mm))
-    low = Polygon([shadow_of((p[0], p[1]), drop) for p in shape.outline.exterior.coords])
+    caster = shape.outline.simplify(1.0 / camera.per_mm)
+    if shapely.get_num_coordinates(caster) > _FRILLS:
+        caster = caster.convex_hull
+    ring = shapely.get_exterior_ring(caster).coords
+    low = Polygon([shadow_of((p[0], p[1]), drop) for p in ring])
     reach = 0.016 * max(shape.length_mm, shape.width_mm) + 0.16 * drop
     drawn = []
     for layer in range(_LAYERS):
         by = reach * (1 - 2 * layer / (_LAYERS - 1))
-        soft = low.buffer(by, quad_segs=3).simplify(0.7 / camera.per_mm)
+        soft = low.buffer(by, quad_segs=3).simplify(1.0 / camera.per_mm)
         if isinstance(soft, Polygon) and not soft.is_empty:
             points = [camera.at(p[0], p[1], floor_mm) for p in soft.exterior.coords[:-1]]
-            drawn.append(element("path", d=path_of(points), fill="#000000", fill_opacity=_LAYER))
+            drawn.append(
+                element(
+                    "path", d=path_of(points, places=1), fill="#000000", fill_opacity=str(_LAYER)
+                )
+            )
     return drawn
 
 

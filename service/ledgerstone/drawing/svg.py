@@ -28,6 +28,7 @@ _BIDI = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\
 _DROPPED = frozenset({"Cc", "Cs", "Cn", "Co"})
 _SPACES = frozenset("\t\n\r\u2028\u2029\x0b\x0c\x85")
 _MARKS_IN_A_ROW = 2
+_SIMPLE = re.compile(r"[!-~]+(?: [!-~]+)*")  # printable ASCII, single spaces between
 _PLAIN = re.compile(r"[ !#-%'-;=?-~]*")  # printable ASCII that XML takes as it is
 
 
@@ -72,8 +73,8 @@ def _hold_safe(name: str, value: str) -> None:
         raise ValueError("only what the document defines may be used")
 
 
-def number(value: float) -> str:
-    """Write a number to 0.01, without trailing noughts.
+def number(value: float, places: int = 2) -> str:
+    """Write a number to 0.01, or to fewer places, without trailing noughts.
 
     Raises
     ------
@@ -83,13 +84,13 @@ def number(value: float) -> str:
     """
     if not math.isfinite(value):
         raise ValueError("a drawing needs finite numbers")
-    written = f"{value:.2f}".rstrip("0").rstrip(".")
+    written = f"{value:.{places}f}".rstrip("0").rstrip(".")
     return "0" if written == "-0" else written
 
 
-def path_of(points: Iterable[Sequence[float]], *, closed: bool = True) -> str:
+def path_of(points: Iterable[Sequence[float]], *, closed: bool = True, places: int = 2) -> str:
     """Write straight lines through points as path data."""
-    data = "L".join(f"{number(point[0])} {number(point[1])}" for point in points)
+    data = "L".join(f"{number(p[0], places)} {number(p[1], places)}" for p in points)
     return f"M{data}Z" if closed else f"M{data}"
 
 
@@ -99,6 +100,8 @@ def clean(text: str) -> str:
     Controls, lone surrogates, non-characters and direction marks go; breaks become spaces; of a
     pile of combining marks two stay.
     """
+    if _SIMPLE.fullmatch(text):
+        return text
     kept: list[str] = []
     marks = 0
     for char in text:

@@ -10,6 +10,7 @@ import shapely
 from shapely import affinity
 from shapely.geometry import LineString, Polygon
 
+from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import Frame, polygons
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import Element, element, number, path_of
@@ -46,7 +47,7 @@ def _pen(frame: Frame, width: float, dashes: str | None = None) -> dict[str, str
 def _outline(shape: Shape, frame: Frame) -> Element:
     return element(
         "path",
-        d=path_of(shape.outline.exterior.coords[:-1]),
+        d=curved_path(shape.outline.exterior.coords[:-1]),
         fill=SLAB,
         stroke=INK,
         stroke_linejoin="round",
@@ -58,7 +59,7 @@ def _outline(shape: Shape, frame: Frame) -> Element:
 def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
     return element(
         "path",
-        d=path_of(relief.exterior.coords[:-1]),
+        d=curved_path(relief.exterior.coords[:-1]),
         fill="#dfd9cb",
         stroke=PENCIL,
         data_part="relief",
@@ -100,7 +101,7 @@ def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
 
 
 def _dashed(ring: Polygon, frame: Frame, colour: str, dashes: str, width: float) -> Element:
-    path = path_of(ring.exterior.coords[:-1])
+    path = path_of(ring.exterior.simplify(frame.units(0.1)).coords[:-1])
     return element("path", d=path, fill="none", stroke=colour, **_pen(frame, width, dashes))
 
 
@@ -110,7 +111,7 @@ def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> Element:
     if opening.radius_mm is not None and cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         return element("circle", cx=x, cy=y, r=opening.radius_mm, **pen)
-    return element("path", d=path_of(opening.polygon.exterior.coords[:-1]), **pen)
+    return element("path", d=curved_path(opening.polygon.exterior.coords[:-1]), **pen)
 
 
 def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:

@@ -10,16 +10,17 @@ from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing import mottle, solid, surroundings
+from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.camera import Camera
 from ledgerstone.drawing.frame import leading_length, polygons
 from ledgerstone.drawing.lettering import FAMILY
 from ledgerstone.drawing.saying import describe
-from ledgerstone.drawing.svg import Element, Value, document, element, number, path_of, render
+from ledgerstone.drawing.svg import Element, document, element, number, path_of, render
 from ledgerstone.drawing.tint import RGB, hex_of, lit, mixed, rgb_of
 from ledgerstone.drawing.to_scale import groove_lines
 from ledgerstone.order import Relief, Slab
 from ledgerstone.outline import XY
-from ledgerstone.shape import Opening, Shape
+from ledgerstone.shape import Shape
 
 __all__ = ["draw_view"]
 
@@ -30,6 +31,10 @@ _REST_SHARE = 0.16
 _REST_MOST_MM = 380.0
 _BED_MM = 40.0
 _FINE = 0.16  # how far, in units, a drawn course may stray from a round one
+_BUSY = 12  # openings from which on they are drawn coarser, to keep the picture light
+_STOPS = 16
+_FEW_STOPS = 6
+_FRILLS = 260  # points of an outline above which its faces are drawn coarser too
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +49,12 @@ class _Scene:
     gloss: float
     seed: str
     prefix: str
+
+    @property
+    def is_plain(self) -> bool:
+        """Whether there is little enough to draw that all of it may be drawn finely."""
+        few = len(self.shape.openings) <= _BUSY
+        return few and len(self.shape.outline.exterior.coords) <= _FRILLS
 
 
 def draw_view(slab: Slab, shape: Shape, *, colour: str, gloss: float, seed: str, title: str) -> str:
@@ -219,15 +230,15 @@ def _ribbon(ribbon: solid.Ribbon, scene: _Scene, paint: _Paint, shade: float = 1
             feet.append(scene.camera.at(*place, face.foot_mm))
         colour = lit(scene.colour, face.light * shade)
         stops += [(tops[-2][0], colour), (tops[-1][0], colour)]
-    fill = paint.across(_thinned(stops))
-    path = path_of(_once([*tops, *feet[::-1]]))
+    fill = paint.across(_thinned(stops, _STOPS if scene.is_plain else _FEW_STOPS))
+    path = path_of(_once([*tops, *feet[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.6)
 
 
-def _thinned(stops: list[tuple[float, str]]) -> list[tuple[float, str]]:
+def _thinned(stops: list[tuple[float, str]], most: int) -> list[tuple[float, str]]:
     """Leave out stops between two of the same colour, and most of a smooth curve's."""
-    if len(stops) > 24:
-        every = -(-len(stops) // 24)
+    if len(stops) > most:
+        every = -(-len(stops) // most)
         stops = [*stops[:-1:every], stops[-1]]
     return [
         stop
@@ -258,7 +269,7 @@ def _drops(scene: _Scene, paint: _Paint) -> list[Element]:
 
 def _solid(scene: _Scene, paint: _Paint) -> list[Element]:
     """Paint the slab: upright faces from back to front, worked edges, then its top."""
-    fine = _FINE / scene.camera.per_mm
+    fine = (_FINE if scene.is_plain else _FINE * 2) / scene.camera.per_mm
     pieces = [orient(piece) for piece in polygons(scene.shape.net)]
     thick = scene.shape.thickness_mm
     rings = [
@@ -299,16 +310,13 @@ def _sunk(scene: _Scene) -> list[tuple[Polygon, Relief]]:
 
 def _floor(polygon: Polygon, relief: Relief, scene: _Scene) -> Element:
     """Paint the bottom of a relief, and its grooves."""
-    path = path_of(polygon.exterior.coords[:-1])
+    path = curved_path(polygon.exterior.coords[:-1])
     drawn = [element("path", d=path, fill=lit(scene.colour, 0.93))]
     lines = groove_lines(polygon, relief)
     if lines:
         path = "".join(path_of(line, closed=False) for line in lines)
-        pen: dict[str, Value] = {
-            "stroke_width": 2.4 / scene.camera.per_mm,
-            "stroke_linecap": "round",
-        }
-        drawn.append(element("path", d=path, stroke=lit(scene.colour, 0.66), **pen))
+        wide = 2.4 / scene.camera.per_mm
+        drawn.append(element("path", d=path, stroke=lit(scene.colour, 0.66), stroke_width=wide))
     transform = scene.camera.plane(-min(relief.depth.mm, scene.shape.thickness_mm))
     return element("g", *drawn, transform=transform)
 
@@ -316,7 +324,9 @@ def _floor(polygon: Polygon, relief: Relief, scene: _Scene) -> Element:
 def _down(ring: Sequence[Sequence[float]], scene: _Scene) -> Element:
     """Paint the dark that is seen down an opening."""
     points = [scene.camera.at(p[0], p[1], 0.0) for p in ring]
-    return element("path", d=path_of(points), fill=mixed(scene.colour, (24, 21, 17), 0.86))
+    return element(
+        "path", d=path_of(points, places=1), fill=mixed(scene.colour, (24, 21, 17), 0.86)
+    )
 
 
 def _edge_run(run: Sequence[solid.Strip], scene: _Scene, paint: _Paint) -> Element:
@@ -331,16 +341,16 @@ def _edge_run(run: Sequence[solid.Strip], scene: _Scene, paint: _Paint) -> Eleme
         stops += [(a[0], colour), (b[0], colour)]
     if stops[0][0] > stops[-1][0]:
         stops.reverse()
-    fill = paint.across(_thinned(stops))
-    path = path_of(_once([*lower, *upper[::-1]]))
+    fill = paint.across(_thinned(stops, _STOPS))
+    path = path_of(_once([*lower, *upper[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.5)
 
 
 def _top(scene: _Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
     """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
-    path = "".join(path_of(solid.top_ring(ring)) for ring in rings)
-    path += "".join(_hole(ring.coords[:-1], scene) for p in pieces for ring in p.interiors)
-    path += "".join(path_of(polygon.exterior.coords[:-1]) for polygon, _ in _sunk(scene))
+    path = "".join(curved_path(solid.top_ring(ring)) for ring in rings)
+    path += "".join(curved_path(ring.coords[:-1]) for p in pieces for ring in p.interiors)
+    path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in _sunk(scene))
     base = hex_of(scene.colour)
     faces = [
         element("path", d=path, fill=base, fill_rule="evenodd", data_part="top"),
@@ -351,30 +361,6 @@ def _top(scene: _Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[
         sheen = f"url(#{scene.prefix}-sheen)"
         faces.append(element("path", d=path, fill=sheen, fill_rule="evenodd"))
     return [element("g", *faces, transform=scene.camera.plane(0.0), data_unit="mm")]
-
-
-def _hole(ring: Sequence[Sequence[float]], scene: _Scene) -> str:
-    """Write an opening's rim: a round one as two arcs."""
-    xs, ys = [p[0] for p in ring], [p[1] for p in ring]
-    bounds = (min(xs), min(ys), max(xs), max(ys))
-    round_one = _round_at(bounds, scene.shape.openings)
-    if round_one is None:
-        return path_of(ring)
-    (x, y), r = round_one
-    arc = f"a{number(r)} {number(r)} 0 1 0"
-    return f"M{number(x - r)} {number(y)}{arc} {number(2 * r)} 0{arc} {number(-2 * r)} 0Z"
-
-
-def _round_at(
-    bounds: tuple[float, float, float, float], openings: Sequence[Opening]
-) -> tuple[XY, float] | None:
-    for opening in openings:
-        if opening.radius_mm is None or opening.polygon.is_empty:
-            continue
-        own = opening.polygon.bounds
-        if all(abs(a - b) < 0.01 for a, b in zip(own, bounds, strict=True)):
-            return ((own[0] + own[2]) / 2, (own[1] + own[3]) / 2), opening.radius_mm
-    return None
 
 
 def _voids(scene: _Scene) -> list[Element]:
@@ -410,7 +396,7 @@ def _arrises(scene: _Scene, ribbons: Sequence[solid.Ribbon]) -> list[Element]:
         if ribbon.hole is None:
             continue
         places = [face.start for face in ribbon.faces] + [ribbon.faces[-1].end]
-        path += path_of([scene.camera.at(*place, 0.0) for place in places], closed=False)
+        path += path_of([scene.camera.at(*place, 0.0) for place in places], closed=False, places=1)
     if not path:
         return []
     return [
