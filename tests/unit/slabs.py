@@ -1,0 +1,61 @@
+"""One slab, written as a customer's page writes it, and read."""
+
+from datetime import date
+from typing import Any
+
+from ledgerstone.checks import Facts
+from ledgerstone.order import Order, Slab
+from ledgerstone.schedule import Booking
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import Workshop
+
+Json = dict[str, Any]
+
+
+def box(length: object, width: object, **more: object) -> Json:
+    """Write a rectangle."""
+    return {"kind": "rectangle", "length": length, "width": width, **more}
+
+
+def hole(diameter: object, x: object, y: object, **more: object) -> Json:
+    """Write a round opening."""
+    return {"kind": "circle", "diameter": diameter, "centre": {"x": x, "y": y}, **more}
+
+
+def cut(kind: str, size: tuple[float, float], at: tuple[float, float], **more: object) -> Json:
+    """Write a rectangular opening or a slot."""
+    centre = {"x": at[0], "y": at[1]}
+    return {"kind": kind, "length": size[0], "width": size[1], "centre": centre, **more}
+
+
+def polygon(*points: tuple[float, float], **more: object) -> Json:
+    """Write a polygon, as an outline or as an opening."""
+    return {"kind": "polygon", "points": [{"x": x, "y": y} for x, y in points], **more}
+
+
+def slab_json(outline: Json, *cutouts: Json, **more: object) -> Json:
+    """Write a slab 40 mm thick."""
+    return {"outline": outline, "thickness": 40, "cutouts": list(cutouts), **more}
+
+
+def order_of(workshop: Workshop, *slabs: Json, **more: object) -> Order:
+    """Read an order."""
+    return read_order({"slabs": list(slabs), **more}, workshop)
+
+
+def slab_of(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> Slab:
+    """Read one slab."""
+    return order_of(workshop, slab_json(outline, *cutouts, **more)).slabs[0]
+
+
+def shape_from(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> Shape:
+    """Work out one slab's plan."""
+    return shape_of(slab_of(workshop, outline, *cutouts, **more), workshop)
+
+
+def facts_of(
+    order: Order, workshop: Workshop, today: date, bookings: tuple[Booking, ...] = ()
+) -> Facts:
+    """Collect the facts of an order."""
+    return Facts(order, workshop, bookings, today)
