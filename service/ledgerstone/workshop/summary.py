@@ -44,8 +44,8 @@ def _makes(w: Workshop) -> _Rows:
             widths += f", with care up to {rule.cautions_mm:g} mm"
         yield "Strip beside", f"{rule.beside}: {widths}"
     mix = w.recipe
-    mixed = f"{mix.cement_kg_per_m3:g} kg/m³ of {mix.cement} cement, w/c {mix.water_cement_ratio:g}"
-    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {mixed}, {mix.density_kg_per_m3:g} kg/m³"
+    mixed = f"{mix.cement_kg_per_m3:.0f} kg/m³ of {mix.cement} cement, w/c {mix.water_cement_ratio:.2f}"
+    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {mixed}, {mix.density_kg_per_m3:.0f} kg/m³"
 
 
 def _offers(w: Workshop) -> _Rows:

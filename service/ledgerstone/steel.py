@@ -1,0 +1,136 @@
+"""Steel cut to a list: bars from stock lengths with least waste, mesh in pieces, and their mass.
+
+Which bars lie where is said elsewhere; here they are only cut and weighed.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from ledgerstone.mould.nesting import Cut, Nest, Piece, Stock, cut_lengths, fewest_stock, nest
+
+STEEL_KG_PER_M3 = 7850.0  # EN 1991-1-1 table A.4 has 77.0 to 78.5 kN/m³
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A straight bar by its mark, so many times."""
+
+    mark: str
+    diameter_mm: float
+    length_mm: float
+    count: int = 1
+
+    @property
+    def kg(self) -> float:
+        """Mass of all of them."""
+        return self.count * self.length_mm / 1000 * bar_kg_per_m(self.diameter_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class MeshPiece:
+    """A rectangle of welded mesh by its mark, so many times; the same wires both ways."""
+
+    mark: str
+    wire_mm: float
+    pitch_mm: float
+    length_mm: float
+    width_mm: float
+    count: int = 1
+
+    @property
+    def kg(self) -> float:
+        """Mass of all of them."""
+        area_m2 = self.length_mm * self.width_mm / 1e6
+        return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class CutStock:
+    """The stock lengths of one diameter and what is cut from each.
+
+    ``fewest`` is how many no way of cutting can do without; where ``lengths`` are as many, the
+    waste is the least there is.
+    """
+
+    diameter_mm: float
+    lengths: tuple[Stock, ...]
+    fewest: int
+
+    @property
+    def waste_mm(self) -> float:
+        """What is left over of all the lengths, saw cuts in it."""
+        return sum(stock.waste_mm for stock in self.lengths)
+
+    @property
+    def bought_kg(self) -> float:
+        """Mass of the lengths as bought."""
+        bought_mm = sum(stock.length_mm for stock in self.lengths)
+        return bought_mm / 1000 * bar_kg_per_m(self.diameter_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class CutList:
+    """All bars of an order, by diameter from the thinnest; ``kg`` is what goes into the slabs."""
+
+    stocks: tuple[CutStock, ...]
+    kg: float
+
+    @property
+    def bought_kg(self) -> float:
+        """Mass of all that is bought."""
+        return sum(stock.bought_kg for stock in self.stocks)
+
+
+def bar_kg_per_m(d_mm: float) -> float:
+    """Mass of a metre of round bar.
+
+    Source: ``π d²/4 × 7850 kg/m³``, the basis of EN 10080's nominal masses.
+    """
+    return math.pi * d_mm**2 / 4 * STEEL_KG_PER_M3 / 1e6
+
+
+def mesh_kg_per_m2(wire_mm: float, pitch_mm: float) -> float:
+    """Mass of a square metre of square mesh, two layers of wires.
+
+    Source: ``2 A × 7850``, A the steel of a metre's width one way; BS 4483's fabrics.
+    """
+    return 2 * bar_kg_per_m(wire_mm) * 1000 / pitch_mm
+
+
+def cut_list(bars: Sequence[Bar], stock_length_mm: float, kerf_mm: float = 0.0) -> CutList:
+    """Cut bars from stock lengths of each diameter, with as few lengths as were found.
+
+    By the packing library that nests the boards, longest first; a bolt cutter has no kerf.
+
+    Raises
+    ------
+    ValueError
+        A bar is longer than the stock.
+    """
+    diameters = sorted({bar.diameter_mm for bar in bars if bar.count})
+    stocks = tuple(_stock(d, bars, stock_length_mm, kerf_mm) for d in diameters)
+    return CutList(stocks, sum(bar.kg for bar in bars))
+
+
+def _stock(
+    diameter_mm: float, bars: Sequence[Bar], stock_length_mm: float, kerf_mm: float
+) -> CutStock:
+    same = [bar for bar in bars if bar.diameter_mm == diameter_mm]
+    cuts = [Cut(bar.mark, bar.length_mm) for bar in same for _ in range(bar.count)]
+    lengths = cut_lengths(cuts, stock_length_mm, kerf_mm)
+    return CutStock(diameter_mm, lengths, fewest_stock(cuts, stock_length_mm))
+
+
+def mesh_nest(pieces: Sequence[MeshPiece], length_mm: float, width_mm: float) -> Nest:
+    """Nest pieces of one kind of mesh on its sheets.
+
+    Raises
+    ------
+    ValueError
+        A piece is larger than a sheet.
+    """
+    flat = [Piece(one.mark, one.length_mm, one.width_mm, one.count) for one in pieces]
+    return nest(flat, length_mm, width_mm, 0.0)
