@@ -7,7 +7,7 @@ import { troubleNotice } from "./answer/trouble.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
 import { goTo } from "./form/going.js";
 import { patched, StalePatch } from "./lib/patch.js";
-import { money, say } from "./words.js";
+import { day, money, say } from "./words.js";
 
 /** @typedef {import("./asking.js").Answered} Answered */
 /** @typedef {import("./page.js").Page} Page */
@@ -29,16 +29,22 @@ export class Answers {
 
   listen() {
     const { asking } = this.page;
-    asking.addEventListener("asking", () => this.panel.standing(say("answer.asking"), this.last !== null));
+    asking.addEventListener("asking", () => this.waiting());
     asking.addEventListener("slow", () => this.panel.standing(say("answer.slow"), true));
     asking.addEventListener("answer", (event) => this.answered(/** @type {CustomEvent} */ (event).detail));
     asking.addEventListener("trouble", (event) => this.troubled(/** @type {CustomEvent} */ (event).detail));
     asking.addEventListener("well", () => this.page.announce(say("trouble.well")));
   }
 
+  /** An answer is on its way; one that is for this order already stays as it is. */
+  waiting() {
+    if (this.last?.order !== this.page.store.order) this.panel.standing(say("answer.asking"), this.last !== null);
+  }
+
   /** The order has moved on from the answer that is shown. */
   outdated() {
     if (this.last) this.panel.standing(say("answer.stale"), true);
+    this.panel.dataset.state = "outdated";
     this.glance.classList.add("stale");
   }
 
@@ -52,7 +58,8 @@ export class Answers {
     this.panel.standing(unread ? say("answer.stale") : "", unread);
     this.again();
     if (!unread) this.clearSummary();
-    if (answered.settled) this.page.announce(sentence(answered));
+    this.panel.dataset.state = answered.settled ? "settled" : "answered";
+    if (answered.settled) this.page.announce(sentence(answered, this.page.choices.tax?.name ?? say("answer.tax")));
   }
 
   /** Show the last answer again, for the slab that is looked at. */
@@ -64,6 +71,7 @@ export class Answers {
     this.panel.show(answer, {
       order,
       currency: page.choices.currency,
+      tax: page.choices.tax?.name ?? say("answer.tax"),
       slab: Math.min(page.store.slab, order.slabs.length - 1),
       drawing: (link) => page.service.drawing(link),
       go: (pointer) => goTo(page.form, page.store, pointer),
@@ -103,6 +111,7 @@ export class Answers {
     const again = () => void this.page.asking.again();
     this.panel.standing(this.last ? say("answer.stale") : "", this.last !== null);
     this.panel.trouble.replaceChildren(troubleNotice(trouble, again));
+    this.panel.dataset.state = "trouble";
     this.page.announce(`${say(`trouble.${trouble.kind}`)} ${say("trouble.kept")}`);
   }
 
@@ -127,8 +136,9 @@ export class Answers {
 /**
  * The settled answer in one breath.
  * @param {Answered} answered
+ * @param {string} name of the tax
  */
-function sentence({ answer }) {
+function sentence({ answer }, name) {
   if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
   const { findings } = answer.body;
   const stops = findings.filter(({ level }) => level === "stops").length;
@@ -136,13 +146,21 @@ function sentence({ answer }) {
   const { price } = answer.body;
   const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
   const told = findings.length ? say("findings.count", { n: findings.length }) : "";
-  return say(key, { total: money(price.total, price.currency), day: daySentence(answer.body), findings: told }).trim();
+  return say(key, { name, total: money(price.total, price.currency), day: daySentence(answer.body), findings: told }).trim();
 }
 
 /** @param {Answered} answered */
 function brief({ answer }) {
-  if (answer.kind === "quote") return money(answer.body.price.total, answer.body.price.currency);
+  if (answer.kind === "quote") return priceAndDay(answer.body);
   if (answer.kind === "not-understood") return "";
   const n = answer.body.findings.filter(({ level }) => level === "stops").length;
   return say("findings.change-count", { n });
+}
+
+/** @param {import("./types.js").Quote} quote */
+function priceAndDay({ price, lead_time: lead, order }) {
+  const collected = order.delivery?.kind === "collect";
+  const iso = collected ? lead.ready_on : lead.arrives.latest;
+  const when = say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
+  return `${money(price.total, price.currency)} · ${when}`;
 }

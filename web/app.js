@@ -1,6 +1,6 @@
 /** Starts the page: its words, the workshop's choices, then the order. */
 
-import "./answer/panel.js";
+import { defineAnswer } from "./answer/panel.js";
 import { showWorkshop, troubleNotice } from "./answer/trouble.js";
 import { keptChoices, keepChoices } from "./draft.js";
 import { Page } from "./page.js";
@@ -59,6 +59,7 @@ function waited(kind, inS) {
 }
 
 await words();
+defineAnswer();
 const service = new Service(address());
 const choices = await choicesFrom(service);
 showWorkshop(choices.workshop);

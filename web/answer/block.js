@@ -7,10 +7,11 @@ import { day, money, number, say } from "../words.js";
 
 /**
  * @param {Quote} quote
+ * @param {string} taxName what the tax is called here
  * @returns {HTMLElement}
  */
-export function block(quote) {
-  const cells = [priceCell(quote), dayCell(quote), weightCell(quote), standingCell(quote)];
+export function block(quote, taxName) {
+  const cells = [priceCell(quote, taxName), dayCell(quote), weightCell(quote), standingCell(quote)];
   return make("dl", { class: "block" }, ...cells);
 }
 
@@ -22,13 +23,16 @@ export function noPrice(why) {
   return make("dl", { class: "block" }, cell("price", "answer.price", say("answer.no-price"), why));
 }
 
-/** @param {Quote} quote */
-function priceCell({ price }) {
+/**
+ * @param {Quote} quote
+ * @param {string} name
+ */
+function priceCell({ price }, name) {
   const { currency } = price;
   const [net, tax] = [money(price.net, currency), money(price.tax, currency)];
   const taxed = Number(price.tax_percent) > 0;
-  const how = taxed ? say("answer.with-tax", { tax: number(price.tax_percent, 2) }) : say("answer.no-tax");
-  const more = [taxed && say("answer.net", { net, tax }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
+  const how = taxed ? say("answer.with-tax", { percent: number(price.tax_percent, 2), name }) : say("answer.no-tax");
+  const more = [taxed && say("answer.net", { net, tax, name }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
   const big = money(price.total, currency);
   return cell("price", "answer.price", big, how, ...more);
 }

@@ -7,18 +7,22 @@ import { day, money, number, say } from "../words.js";
 
 /**
  * @param {Quote} quote
+ * @param {string} taxName what the tax is called here
  * @returns {HTMLElement[]}
  */
-export function madeOf(quote) {
-  return [lines(quote), stages(quote), depends(quote)];
+export function madeOf(quote, taxName) {
+  return [lines(quote, taxName), stages(quote), depends(quote)];
 }
 
-/** @param {Quote} quote */
-function lines({ price }) {
+/**
+ * @param {Quote} quote
+ * @param {string} name
+ */
+function lines({ price }, name) {
   const amount = (/** @type {string} */ text) => money(text, price.currency);
   const sums = [
     [say("answer.before-tax"), amount(price.net)],
-    ...(Number(price.tax_percent) > 0 ? [[`${say("answer.tax")} ${number(price.tax_percent, 2)}%`, amount(price.tax)]] : []),
+    ...(Number(price.tax_percent) > 0 ? [[`${name} ${number(price.tax_percent, 2)}%`, amount(price.tax)]] : []),
     [say("answer.total"), amount(price.total)],
   ];
   const rows = price.lines.map(({ label, amount: sum }) => [label, amount(sum)]);

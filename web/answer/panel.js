@@ -10,7 +10,7 @@ import { oneForAll, waysToSave } from "./remedies.js";
 
 /** @typedef {import("../types.js").Answer} Answer */
 /** @typedef {import("./findings.js").Context} Context */
-/** @typedef {Context & {slab: number, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
+/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
 
 /** Shows one answer at a time; focus and opened parts outlast a new answer. */
 export class AnswerPanel extends HTMLElement {
@@ -60,8 +60,8 @@ export class AnswerPanel extends HTMLElement {
   showQuote(quote, showing) {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
-    this.top.replaceChildren(...there(block(quote), findings, ways));
-    this.rest.replaceChildren(...there(...madeOf(quote), showing.keep));
+    this.top.replaceChildren(block(quote, showing.tax));
+    this.rest.replaceChildren(...there(findings, ways, ...madeOf(quote, showing.tax), showing.keep));
     this.draw(quote.drawings.plan, showing, quote.slabs[showing.slab]?.finished_mm);
   }
 
@@ -124,4 +124,7 @@ function unreadNotice(answer, showing) {
   return [make("p", {}, say("answer.unread", { n: faults.length })), make("ul", {}, ...links)];
 }
 
-customElements.define("ledgerstone-answer", AnswerPanel);
+/** Let the page's `<ledgerstone-answer>` become one, once there are words. */
+export function defineAnswer() {
+  customElements.define("ledgerstone-answer", AnswerPanel);
+}

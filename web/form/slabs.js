@@ -27,7 +27,7 @@ export function showSlabs(list, store, choices) {
   );
   const now = /** @type {HTMLElement | null} */ (list.querySelector("[aria-current=true]"));
   if (focused) now?.focus();
-  const tools = list.parentElement;
+  const tools = list.closest("form");
   allow(tools, "add-slab", many < (choices.limits.slabs ?? 8));
   allow(tools, "copy-slab", many < (choices.limits.slabs ?? 8));
   allow(tools, "remove-slab", many > 1);

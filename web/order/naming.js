@@ -15,7 +15,7 @@ export function nameOf(order, pointer) {
   const [, , number, ...rest] = pointer.split("/");
   if (!pointer.startsWith("/slabs/")) return partName(pointer.slice(1)) ?? say("at.order");
   const inside = insideName(order, pointer, rest);
-  if (order.slabs.length < 2) return inside ?? say("at.slab", { number: 1 });
+  if (order.slabs.length < 2) return inside ?? say("at.the-slab");
   const slab = say("at.slab", { number: Number(number) + 1 });
   return inside ? say("at.of", { thing: slab, part: inside }) : slab;
 }

@@ -1,0 +1,140 @@
+"""A served page and a browser to look at it with."""
+
+import os
+import signal
+import socket
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+ROOT = Path(__file__).resolve().parents[2]
+PHONE = {"width": 360, "height": 740}
+DESK = {"width": 1440, "height": 900}
+PATIENCE_MS = 8000
+
+
+@dataclass
+class Served:
+    """The service and its page on a port of this machine; it can be stopped and come back."""
+
+    port: int
+    process: subprocess.Popen[bytes] | None = field(default=None, repr=False)
+
+    @property
+    def url(self) -> str:
+        """Where the page is."""
+        return f"http://127.0.0.1:{self.port}/"
+
+    def start(self) -> None:
+        """Start gunicorn as it is run everywhere, and wait until it listens."""
+        told = {
+            "LEDGERSTONE_WEB": str(ROOT / "web"),
+            "LEDGERSTONE_BASE_URL": self.url.rstrip("/"),
+            "LEDGERSTONE_SIGNING_KEYS": "a signing key for the browser tests",
+            "WEB_CONCURRENCY": "1",
+        }
+        self.process = subprocess.Popen(
+            [
+                *(sys.executable, "-m", "gunicorn"),
+                *("--config", str(ROOT / "docker/gunicorn.conf.py")),
+                *("--chdir", str(ROOT / "service"), "--bind", f"127.0.0.1:{self.port}"),
+            ],
+            env={**os.environ, **told},
+        )
+        deadline = time.monotonic() + 30
+        while not self._listens():
+            if self.process.poll() is not None or time.monotonic() > deadline:
+                pytest.fail("The service did not start; its own words are above.")
+            time.sleep(0.05)
+
+    def stop(self) -> None:
+        """Stop the service, as if the machine had gone."""
+        if self.process is not None:
+            self.process.send_signal(signal.SIGTERM)
+            self.process.wait(timeout=20)
+            self.process = None
+
+    def _listens(self) -> bool:
+        with socket.socket() as caller:
+            caller.settimeout(0.2)
+            return caller.connect_ex(("127.0.0.1", self.port)) == 0
+
+
+def free_port() -> int:
+    """Ask the machine for a port that nothing listens on."""
+    with socket.socket() as listener:
+        listener.bind(("127.0.0.1", 0))
+        return int(listener.getsockname()[1])
+
+
+@pytest.fixture(scope="session")
+def served() -> Iterator[Served]:
+    """The page and the service of the demonstration workshop."""
+    service = Served(free_port())
+    service.start()
+    yield service
+    service.stop()
+
+
+@pytest.fixture(scope="session")
+def chromium(browser_launch: dict[str, Any]) -> Iterator[Browser]:
+    """One browser for all the tests."""
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(**browser_launch)
+        yield browser
+        browser.close()
+
+
+def opened(browser: Browser, served: Served, **options: Any) -> tuple[BrowserContext, Page]:
+    """Open the page in a visitor's own context, with British habits."""
+    context = browser.new_context(locale="en-GB", timezone_id="Europe/London", **options)
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(served.url)
+    return context, page
+
+
+@pytest.fixture
+def phone(chromium: Browser, served: Served) -> Iterator[Page]:
+    """The page on a phone that is touched."""
+    context, page = opened(chromium, served, viewport=PHONE, has_touch=True, is_mobile=True)
+    yield page
+    context.close()
+
+
+@pytest.fixture
+def desk(chromium: Browser, served: Served) -> Iterator[Page]:
+    """The page on a desk, with mouse and keyboard."""
+    context, page = opened(chromium, served, viewport=DESK)
+    yield page
+    context.close()
+
+
+@pytest.fixture
+def settle() -> Callable[[Page], None]:
+    """Wait until the answer on the page is the whole answer to the order on the page."""
+
+    def wait(page: Page) -> None:
+        page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+
+    return wait
+
+
+@pytest.fixture
+def no_violations() -> Callable[[Page, str], None]:
+    """Let axe-core look at the page as it stands; ``state`` says in a failure how it stood."""
+    axe = Axe()
+
+    def look(page: Page, state: str) -> None:
+        found = axe.run(page)
+        assert not found.violations_count, f"{state}: {found.generate_report()}"
+
+    return look

@@ -1,0 +1,164 @@
+"""A customer with a phone in one hand and a tape measure in the other, by touch."""
+
+import re
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+
+
+def price(page: Page) -> str:
+    """What stands in the price's place."""
+    return page.locator(".price .first").inner_text()
+
+
+def kilograms(page: Page) -> int:
+    """How heavy the page says the slab is."""
+    found = re.search(r"weighs (\d+) kg", page.locator(".weight .first").inner_text())
+    assert found is not None
+    return int(found[1])
+
+
+def fill(page: Page, label: str, text: str) -> None:
+    """Type into the first field of this name."""
+    page.get_by_label(label, exact=True).first.fill(text)
+
+
+def test_a_price_shows_at_once(phone: Page, settle: Settle) -> None:
+    """Before anything is entered there is a price with tax, a day, a weight and a drawing."""
+    settle(phone)
+    assert re.fullmatch(r"£[\d,]+\.\d\d", price(phone))
+    expect(phone.locator(".price")).to_contain_text("with 20% VAT")
+    expect(phone.locator(".day")).to_contain_text(re.compile(r"\d{4}"))
+    assert kilograms(phone) > 20
+    drawing = phone.get_by_role("img", name=re.compile("^Plan of the slab"))
+    expect(drawing).to_be_visible()
+    assert drawing.evaluate("picture => picture.naturalWidth") > 0
+
+
+def test_the_price_stays_in_sight(phone: Page, settle: Settle) -> None:
+    """Wherever the form is scrolled to, the price and the day stand in view and lead to the answer."""
+    settle(phone)
+    phone.locator("#step-rests").scroll_into_view_if_needed()
+    bar = phone.locator("#glance")
+    expect(bar).to_be_in_viewport()
+    expect(bar).to_contain_text(price(phone))
+    bar.tap()
+    expect(phone.locator(".block")).to_be_in_viewport()
+
+
+def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) -> None:
+    """Inches are read as typed, fractions too, and the finished size is said in millimetres."""
+    settle(phone)
+    before = (price(phone), kilograms(phone))
+    phone.get_by_text("inches", exact=True).tap()
+    fill(phone, "Length", "70 1/2")
+    fill(phone, "Width", "2' 1\"")
+    settle(phone)
+    assert price(phone) != before[0]
+    assert kilograms(phone) > before[1]
+    # 70.5 in and 25 in at 25.4 mm exactly (US Federal Register 24 FR 5348, 1959)
+    expect(phone.locator(".weight")).to_contain_text("1,790.7 × 635 × 40 mm")
+    expect(phone.get_by_label("Length", exact=True)).to_have_value("70 1/2")
+    expect(phone.get_by_label("Thickness")).to_have_value("40 mm")
+
+
+def test_a_basin_and_a_tap_change_the_answer(phone: Page, settle: Settle) -> None:
+    """Two presses add a basin and a tap: dearer, lighter, and both on the drawing."""
+    settle(phone)
+    before = (price(phone), kilograms(phone))
+    drawing = phone.locator("figure img")
+    old = drawing.get_attribute("src")
+    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Tap", exact=True).tap()
+    settle(phone)
+    expect(phone.locator("#status")).to_contain_text("with VAT")
+    assert price(phone) != before[0]
+    assert kilograms(phone) < before[1]
+    expect(drawing).to_have_attribute("alt", re.compile("2 openings: basin, tap"))
+    assert drawing.get_attribute("src") != old
+    assert kilograms(phone) == before[1] - round(lost_kg())
+
+
+def lost_kg() -> float:
+    """A 360 mm and a 35 mm hole through 40 mm of the demonstration's 2350 kg/m³, by hand."""
+    area_mm2 = 3.14159265 / 4 * (360**2 + 35**2)
+    return area_mm2 * 40 * 2350e-9
+
+
+def test_what_cannot_be_made_is_said_plainly_and_fixed_by_its_field(
+    phone: Page, settle: Settle
+) -> None:
+    """A basin too near the back: no price, a sentence with both numbers, a way to the field."""
+    phone.get_by_role("button", name="Basin").tap()
+    settle(phone)
+    fill(phone, "Centre from the front", "400")
+    settle(phone)
+    assert price(phone) == "No price yet"
+    finding = phone.locator(".findings li.stops").first
+    expect(finding).to_contain_text("Can’t be made so")
+    expect(finding).to_contain_text("20 mm wide; it needs 60 mm")
+    expect(phone.locator("#glance")).to_contain_text("1 thing to change")
+    finding.get_by_role("link", name="Go to basin").tap()
+    expect(phone.get_by_label("Name", exact=True)).to_be_focused()
+    fill(phone, "Centre from the front", "300")
+    settle(phone)
+    expect(phone.locator(".findings li.stops")).to_have_count(0)
+    assert price(phone).startswith("£")
+
+
+def test_a_nonsense_size_is_told_beside_its_field(phone: Page, settle: Settle) -> None:
+    """The service's sentence stands by the field, in the summary that takes focus, in the title."""
+    settle(phone)
+    before = price(phone)
+    length = phone.get_by_label("Length", exact=True)
+    length.fill("about so long")
+    phone.get_by_role("button", name="Check it all").tap()
+    summary = phone.get_by_role("group", name="There is a problem")
+    expect(summary).to_be_focused()
+    expect(summary).to_contain_text("does not read as a length")
+    expect(phone).to_have_title(re.compile("^Error: "))
+    expect(length).to_have_attribute("aria-invalid", "true")
+    expect(length).to_have_accessible_description(re.compile("Error:.*“about so long”"))
+    expect(length).to_have_value("about so long")
+    assert price(phone) == before
+    expect(phone.locator(".live")).to_have_text("For the order before your last change")
+    summary.get_by_role("link").tap()
+    expect(length).to_be_focused()
+    length.fill("1500")
+    settle(phone)
+    expect(summary).to_be_hidden()
+    expect(length).not_to_have_attribute("aria-invalid", "true")
+    expect(phone).not_to_have_title(re.compile("^Error"))
+
+
+def test_two_slabs_are_weighed_and_priced_together(phone: Page, settle: Settle) -> None:
+    """A copy of the slab is a second slab with its own button; removing it gives the price back."""
+    settle(phone)
+    one = price(phone)
+    phone.get_by_role("button", name="Copy this slab").tap()
+    settle(phone)
+    expect(phone.get_by_role("button", name="Slab 2", exact=True)).to_have_attribute(
+        "aria-current", "true"
+    )
+    expect(phone.locator(".weight dd")).to_contain_text(["Slab 1 weighs", "Slab 2 weighs"])
+    assert price(phone) != one
+    phone.get_by_role("button", name="Remove this slab").tap()
+    settle(phone)
+    assert price(phone) == one
+
+
+def test_a_pallet_asks_for_the_postcode_and_prices_it(phone: Page, settle: Settle) -> None:
+    """Delivery without a postcode is asked for; with one it is priced and has a later day."""
+    settle(phone)
+    phone.get_by_text("On a pallet, to the kerb").tap()
+    settle(phone)
+    expect(phone.locator(".findings")).to_contain_text("Enter the postcode")
+    phone.get_by_label("Postcode").fill("hr9 7xx")
+    settle(phone)
+    expect(phone.locator(".day .first")).to_contain_text("With you by")
+    phone.get_by_text("What the price is made of").tap()
+    expect(phone.locator("details[open] table")).to_contain_text("Around Wethermoor")
