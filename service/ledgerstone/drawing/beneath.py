@@ -7,7 +7,7 @@ from itertools import pairwise
 import shapely
 from shapely.geometry import LineString, Polygon, box
 
-from ledgerstone.drawing.frame import SMALL, Frame, polygons
+from ledgerstone.drawing.frame import SMALL, TALL, Frame, polygons
 from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Places
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -116,7 +116,7 @@ def unit_labels(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[
         heights = [within.y1 - 13, within.y0 + 13, (within.y0 + within.y1) / 2]
         side = (within.x1 - within.x0 - wide) / 2 - 5
         spots = [(middle + s, y) for y in heights for s in (0.0, -side, side)]
-        place = places.place(spots, wide, SMALL + 1, clear=True)
+        place = places.place(spots, wide, TALL, clear=True)
         if place is not None:
             drawn.append(_named(text, place))
     return drawn

@@ -8,7 +8,7 @@ from itertools import pairwise
 import shapely
 from shapely.geometry import LineString
 
-from ledgerstone.drawing.frame import SMALL, Frame, figures, spoken
+from ledgerstone.drawing.frame import SMALL, TALL, Frame, figures, spoken
 from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.schedule import letter_of
@@ -90,7 +90,7 @@ def _inside(letter: str, label: str, box: Box, places: Places) -> list[Element] 
             continue
         width = text_width(shown, SMALL, bold=True)
         spots = [(middle, box.y0 + high * share) for share in (0.3, 0.7)]
-        place = places.place(spots, width + 8, SMALL + 4)
+        place = places.place(spots, width + 8, TALL + 2)
         if place is not None:
             return _plated(shown, place, width)
     return None
@@ -118,7 +118,7 @@ def _beside(opening: Opening, frame: Frame, places: Places) -> list[Element]:
     text = letter_of(opening.index)
     wide = text_width(text, SMALL, bold=True)
     half = max(box.x1 - box.x0, box.y1 - box.y0) / 2
-    place = places.place(rings(centre, [half + d - 4 for d in _NEAR]), wide, SMALL)
+    place = places.place(rings(centre, [half + d - 4 for d in _NEAR]), wide, TALL)
     if place is None:
         return []
     drawn = []
@@ -153,7 +153,7 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
         drawn.append(
             element("circle", cx=x, cy=y, r=_TAG, fill=PAPER, stroke=PENCIL, stroke_width=0.9)
         )
-        drawn.append(lettered(letter, (x, y + 4.6), SMALL - 1, anchor="middle"))
+        drawn.append(lettered(letter, (x, y + 4.8), SMALL, anchor="middle"))
     return drawn
 
 
@@ -176,7 +176,7 @@ def radii(slab: Slab, shape: Shape, frame: Frame, places: Places, like: Length) 
         text = f"all R {said}" if all_alike else f"R {said}"
         wide = text_width(text, SMALL)
         outward = math.degrees(math.atan2(*_outward(corner, shape)))
-        place = places.place(rings(anchor, (24.0, 34.0, 46.0, 60.0), first=outward), wide, SMALL)
+        place = places.place(rings(anchor, (24.0, 34.0, 46.0, 60.0), first=outward), wide, TALL)
         if place is not None:
             drawn.append(_leader_to(place, anchor, wide))
             at = (place[0], place[1] + SMALL * 0.36)

@@ -17,6 +17,7 @@ from ledgerstone.shape import Shape
 
 SHEET_WIDTH = 600.0  # units; a phone 320 px wide shows 15 of them as 8 px letters
 SMALL = 15.0
+TALL = 1.2 * SMALL  # a line of small letters from the top of its tallest to the foot of its lowest
 PLAIN = 16.0
 LARGE = 21.0
 MARGIN = 16.0

@@ -11,7 +11,7 @@ from ledgerstone.drawing.svg import Element, element
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.quantities import Length
 
-_LINE = 18.0
+_LINE = 18.5
 _INDENT = 26.0
 
 

@@ -85,7 +85,7 @@ def _section(detail: Detail, slab: Slab, corner: XY, deepest: float, prefix: str
     foot = y + _THICK + deepest + 24
     says = f"{side_title(detail.names)}: {edge_text(detail.edge)}"
     for i, line in enumerate(wrapped(says, CELL - 14, SMALL, 2)):
-        drawn.append(lettered(line, (x, foot + i * 17), SMALL))
+        drawn.append(lettered(line, (x, foot + i * 18.5), SMALL))
     return drawn
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.drawing.beneath import rest_polygons
@@ -29,11 +28,10 @@ _ROD_MM: Final = 34.0
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     """Lay a soft shadow on the floor: thin layers, each a little wider than the last."""
     drop = min(-floor_mm, _FALL_MOST * max(shape.length_mm, shape.width_mm))
-    caster = shape.outline.simplify(1.0 / camera.per_mm)
-    if shapely.get_num_coordinates(caster) > _FRILLS:
-        caster = caster.convex_hull
-    ring = shapely.get_exterior_ring(caster).coords
-    low = Polygon([shadow_of((p[0], p[1]), drop) for p in ring])
+    caster = shape.outline.exterior.simplify(1.0 / camera.per_mm)
+    if len(caster.coords) > _FRILLS:
+        caster = shape.outline.convex_hull.boundary
+    low = Polygon([shadow_of((p[0], p[1]), drop) for p in caster.coords])
     reach = 0.016 * max(shape.length_mm, shape.width_mm) + 0.16 * drop
     drawn = []
     for layer in range(_LAYERS):

@@ -33,7 +33,7 @@ _BED_MM = 40.0
 _FINE = 0.16  # how far, in units, a drawn course may stray from a round one
 _BUSY = 12  # openings from which on they are drawn coarser, to keep the picture light
 _STOPS = 16
-_FEW_STOPS = 6
+_FEW_STOPS = 5
 _FRILLS = 260  # points of an outline above which its faces are drawn coarser too
 
 
@@ -51,10 +51,21 @@ class _Scene:
     prefix: str
 
     @property
+    def is_frilly(self) -> bool:
+        """Whether the outline has so many points that its faces are drawn flat."""
+        return len(self.shape.outline.exterior.coords) > _FRILLS
+
+    @property
     def is_plain(self) -> bool:
         """Whether there is little enough to draw that all of it may be drawn finely."""
-        few = len(self.shape.openings) <= _BUSY
-        return few and len(self.shape.outline.exterior.coords) <= _FRILLS
+        return len(self.shape.openings) <= _BUSY and not self.is_frilly
+
+    @property
+    def stops(self) -> int:
+        """How many stops a face's changing light may take."""
+        if self.is_frilly:
+            return 1
+        return _STOPS if self.is_plain else _FEW_STOPS
 
 
 def draw_view(slab: Slab, shape: Shape, *, colour: str, gloss: float, seed: str, title: str) -> str:
@@ -230,13 +241,15 @@ def _ribbon(ribbon: solid.Ribbon, scene: _Scene, paint: _Paint, shade: float = 1
             feet.append(scene.camera.at(*place, face.foot_mm))
         colour = lit(scene.colour, face.light * shade)
         stops += [(tops[-2][0], colour), (tops[-1][0], colour)]
-    fill = paint.across(_thinned(stops, _STOPS if scene.is_plain else _FEW_STOPS))
+    fill = paint.across(_thinned(stops, scene.stops))
     path = path_of(_once([*tops, *feet[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.6)
 
 
 def _thinned(stops: list[tuple[float, str]], most: int) -> list[tuple[float, str]]:
     """Leave out stops between two of the same colour, and most of a smooth curve's."""
+    if most == 1:
+        return [stops[len(stops) // 2]]
     if len(stops) > most:
         every = -(-len(stops) // most)
         stops = [*stops[:-1:every], stops[-1]]
@@ -348,7 +361,8 @@ def _edge_run(run: Sequence[solid.Strip], scene: _Scene, paint: _Paint) -> Eleme
 
 def _top(scene: _Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
     """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
-    path = "".join(curved_path(solid.top_ring(ring)) for ring in rings)
+    places = 1 if scene.is_frilly else 2
+    path = "".join(curved_path(solid.top_ring(ring), places) for ring in rings)
     path += "".join(curved_path(ring.coords[:-1]) for p in pieces for ring in p.interiors)
     path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in _sunk(scene))
     base = hex_of(scene.colour)
@@ -357,7 +371,7 @@ def _top(scene: _Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[
         element("path", d=path, fill=f"url(#{scene.prefix}-face)", fill_rule="evenodd"),
         *_voids(scene),
     ]
-    if scene.gloss > 0.05:
+    if scene.gloss > 0.05 and scene.is_plain:
         sheen = f"url(#{scene.prefix}-sheen)"
         faces.append(element("path", d=path, fill=sheen, fill_rule="evenodd"))
     return [element("g", *faces, transform=scene.camera.plane(0.0), data_unit="mm")]
