@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
+from shapely.geometry import Polygon
 
 from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
 
@@ -180,13 +181,20 @@ def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
     longer = np.maximum(length, np.roll(length, 1))
     corners = np.flatnonzero((turn > SMOOTH_TURN) | (longer > spacing.at(ring)))
     if len(corners) == 0:
-        return _even(np.concatenate([ring, ring[:1]]), spacing, least=8)[:-1]
+        return _same_area(_even(np.concatenate([ring, ring[:1]]), spacing, least=8)[:-1], ring)
     chains = [
         ring[np.arange(a, b + 1) % len(ring)]
         for a, b in pairwise([*corners.tolist(), int(corners[0]) + len(ring)])
     ]
     steps = [c if len(c) == 2 else _even(c, spacing, least=1) for c in chains]
     return np.concatenate([s[:-1] for s in steps])
+
+
+def _same_area(smooth: FloatArray, ring: FloatArray) -> FloatArray:
+    """Ring of chords drawn out until it encloses what the curve did."""
+    was, now = Polygon(ring), Polygon(smooth)
+    middle = np.array([now.centroid.x, now.centroid.y])
+    return middle + (smooth - middle) * math.sqrt(was.area / max(now.area, 1e-9))
 
 
 def _even(chain: FloatArray, spacing: Spacing, *, least: int) -> FloatArray:

@@ -1,0 +1,1 @@
+"""Independent solutions, by general libraries, that our own numbers are held against."""
