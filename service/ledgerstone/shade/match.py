@@ -20,7 +20,7 @@ from ledgerstone.workshop.records import Colouring, Dose, Pigment
 MOST_PIGMENTS = 3
 ALIKE_DELTA_E = 0.005  # recipes this close are equally near; the plainer one is taken
 _STARTS = (0.0, 0.5, 2.0, 5.0)  # doses, percent, from which the search sets out besides
-_KEPT = 6  # the starts that lie nearest; the doses of no pigment always lie within the limits
+_KEPT = 6  # the starts that lie nearest; no pigment at all always keeps within the limits
 _REACHES = (32, 16, 8, 4, 2, 1)  # steps of the scale
 
 Steps = Colours  # whole numbers of the scale's steps, as floats: shape (..., pigments)
@@ -101,8 +101,9 @@ class _Blend:
             return np.where(self._fits(steps), delta_e_2000_all(labs, goal), np.inf)
 
         starts = self._starts(wished)
-        order = np.argsort(away(starts), kind="stable")[:_KEPT]
-        best = _settled(starts[order], away)
+        starts = starts[self._fits(starts)]
+        nearest = np.argsort(away(starts), kind="stable")[:_KEPT]
+        best = _settled(starts[nearest], away)
         for steps in np.unique(best, axis=0):
             yield self._match(steps, wished)
 

@@ -1,0 +1,128 @@
+"""Matching a wished colour: the nearest recipe that can be weighed, and how far off it stays."""
+
+import random
+from dataclasses import replace
+from decimal import Decimal
+from itertools import product
+
+import numpy as np
+import pytest
+
+from ledgerstone.order import Shade
+from ledgerstone.shade import (
+    Lab,
+    certainty_words,
+    delta_e_2000,
+    difference_words,
+    dose_step_percent,
+    matched_shade_seen,
+    nearest_recipe,
+    shade_model,
+    shade_recipe,
+    srgb_to_lab,
+)
+from ledgerstone.shade.colour import delta_e_2000_all
+from ledgerstone.workshop import Dose, Pigment, Workshop
+
+
+@pytest.fixture
+def matching(workshop: Workshop) -> Workshop:
+    """The demonstration workshop, where colours are matched to order."""
+    return replace(workshop, shade=replace(workshop.shade, matching=True))
+
+
+# --- matching -------------------------------------------------------------------------------
+
+
+def test_no_match_where_it_is_not_offered(workshop: Workshop) -> None:
+    """A workshop that does not match has no recipe for a wished colour."""
+    assert matched_shade_seen("#5b5d5a", workshop) is None
+    assert shade_recipe(Shade(match="#5b5d5a"), workshop) is None
+
+
+def test_no_match_where_nothing_was_read(workshop: Workshop) -> None:
+    """Without a cement's colour there is nothing to work from."""
+    assert (
+        nearest_recipe((50.0, 0.0, 0.0), workshop.pigments, replace(workshop.shade, bases=()))
+        is None
+    )
+
+
+def test_a_match_says_what_it_makes(matching: Workshop) -> None:
+    """A matched shade shows the recipe's colour, how far it stays, and the cement's extra."""
+    seen = matched_shade_seen("#d0a080", matching)
+    assert seen is not None
+    assert seen.recipe.cement == "white"
+    assert seen.recipe.extra_per_m3 == Decimal("290.00")
+    assert seen.away_delta_e == delta_e_2000(seen.lab, srgb_to_lab("#d0a080"))
+    assert "same to the eye" in seen.says
+
+
+def test_the_nearest_recipe_is_the_nearest_of_all(workshop: Workshop) -> None:
+    """No recipe on a coarse scale's steps comes nearer: every one of them is tried beside it."""
+    colouring = replace(workshop.shade, scale_step_g=50.0)
+    step, model = dose_step_percent(colouring), shade_model(workshop)
+    most = round(colouring.most_percent / step)
+    steps = [s for s in product(range(most + 1), repeat=3) if sum(s) <= most]
+    percents, names = np.array(steps) * step, sorted(model.curves)
+    every = np.vstack([model.labs(cement, names, percents) for cement in model.bases])
+    chance = random.Random(4)  # noqa: S311  colours, no secrets
+    for _ in range(60):
+        wished = (chance.uniform(5, 98), chance.uniform(-40, 60), chance.uniform(-50, 60))
+        found = nearest_recipe(wished, workshop.pigments, colouring)
+        assert found is not None
+        best = float(delta_e_2000_all(every, np.array(wished)).min())
+        assert found.away_delta_e <= best + 0.006
+
+
+def test_of_equal_recipes_the_plainer(workshop: Workshop) -> None:
+    """Two tins of the same pigment are never both in a recipe that one of them makes."""
+    black = workshop.pigments[0]
+    twice = (black, replace(black, name="black, another tin"))
+    wished = shade_model(workshop).lab("grey", (Dose(pigment=black.name, percent=3.0),))
+    found = nearest_recipe(wished, twice, workshop.shade)
+    assert found is not None
+    assert len(found.doses) == 1
+
+
+def test_carbon_black_keeps_its_own_limit_in_a_match(workshop: Workshop) -> None:
+    """A wish for black is met with no more than 2 % where the black is carbon."""
+    carbon: tuple[Pigment, ...] = (replace(workshop.pigments[0], kind="carbon"),)
+    found = nearest_recipe((5.0, 0.0, 0.0), carbon, workshop.shade)
+    assert found is not None
+    assert found.doses[0].percent == pytest.approx(2.0)
+
+
+def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
+    """Five grams in ten kilograms of cement is a step of 0.05 %."""
+    assert dose_step_percent(workshop.shade) == pytest.approx(0.05)
+
+
+# --- words ----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("made", "wished", "says"),
+    [
+        ((50, 0, 3), (50, 0, 3), "the same to the eye as the colour you asked for"),
+        ((52.5, 0.5, 4.5), (50, 0, 1), "a little warmer and lighter than you asked for"),
+        ((45, 0, 1), (50, 0, 1), "a little darker than you asked for"),
+        ((50, 0, -3), (50, 0, 1), "a little cooler than you asked for"),
+        ((50, -3, 2), (50, 0, 1), "a little greener than you asked for"),
+        ((50, 15, 15), (50, 30, 30), "clearly greyer than you asked for"),
+        ((30, 0, 0), (80, 0, 0), "far darker than you asked for"),
+        ((51.5, 0, 1), (50, 0, 1), "a touch lighter than you asked for"),
+    ],
+)
+def test_a_difference_in_plain_words(made: Lab, wished: Lab, says: str) -> None:
+    """How far a colour stays off, and in which direction, is said as one would say it."""
+    assert difference_words(made, wished) == says
+
+
+def test_how_sure_in_plain_words() -> None:
+    """Less sure is said with less: a batch apart, seen side by side, clearly different."""
+    said = [certainty_words(delta_e) for delta_e in (1.2, 3.0, 8.0)]
+    assert [any(word in s for s in said) for word in ("batch", "side by side", "clearly")] == [
+        True
+    ] * 3
+    assert len(set(said)) == 3
