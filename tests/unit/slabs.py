@@ -5,9 +5,11 @@ from typing import Any
 
 from ledgerstone.checks import Facts
 from ledgerstone.order import Order, Slab
+from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.wire.order_in import read_order
+from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]
@@ -59,3 +61,19 @@ def facts_of(
 ) -> Facts:
     """Collect the facts of an order."""
     return Facts(order, workshop, bookings, today)
+
+
+def shapes_of(order: Order, workshop: Workshop) -> tuple[Shape, ...]:
+    """Work out every slab's plan."""
+    return tuple(shape_of(slab, workshop) for slab in order.slabs)
+
+
+def steps_of(order: Order, workshop: Workshop, cover_days: float = 4.0) -> tuple[Operation, ...]:
+    """List an order's operations, moved in the plainest way."""
+    shapes = shapes_of(order, workshop)
+    return operations(order, shapes, workshop, (cover_days,) * len(shapes))
+
+
+def price_of(order: Order, workshop: Workshop) -> Price:
+    """Price an order, moved in the plainest way."""
+    return price(order, shapes_of(order, workshop), steps_of(order, workshop), workshop)

@@ -1,22 +1,16 @@
 """The one list of operations: what it holds, and hours worked by hand from the profile."""
 
 from dataclasses import replace
+from decimal import Decimal
 from typing import Any
 
 import pytest
 
-from ledgerstone.order import Order
 from ledgerstone.shape import shape_of
 from ledgerstone.wire.order_in import read_order
-from ledgerstone.work import STAGES, Operation, mould_hours, operations
+from ledgerstone.work import STAGES, mould_hours, operations
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, hole, order_of, slab_json
-
-
-def steps_of(order: Order, workshop: Workshop, cover_days: float = 4.0) -> tuple[Operation, ...]:
-    """List an order's operations."""
-    shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
-    return operations(order, shapes, workshop, (cover_days,) * len(shapes))
+from unit.slabs import Json, box, hole, order_of, slab_json, steps_of
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:
@@ -119,3 +113,17 @@ def test_days_under_cover_are_each_slabs_own(workshop: Workshop) -> None:
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
     steps = operations(order, shapes, workshop, (4.0, 7.5))
     assert [s.wait_hours for s in steps if s.stage == "cast"] == [96, 180]
+
+
+def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop) -> None:
+    """A gantry takes hands of its own and may be hired; the plainest way adds nothing."""
+    order = order_of(workshop, slab_json(box(900, 500), quantity=2))
+    shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
+    plain = workshop.handling.ways[0]
+    gantry = replace(plain, name="gantry", hours=1.5, price=Decimal(60))
+    usual = operations(order, shapes, workshop, (4.0,), (plain,))
+    hired = operations(order, shapes, workshop, (4.0,), (gantry,))
+    assert usual == operations(order, shapes, workshop, (4.0,))
+    added = [step for step in hired if step not in usual]
+    assert [(s.name, s.stage) for s in added] == [("Move it: gantry", "finish")]
+    assert (added[0].hands_hours, added[0].hire) == (3.0, Decimal(120))

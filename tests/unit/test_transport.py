@@ -1,0 +1,179 @@
+"""Postcodes, delivery areas, masses and hands."""
+
+from dataclasses import replace
+from decimal import Decimal
+
+import pytest
+
+from ledgerstone.order import Delivery
+from ledgerstone.shape import shape_of
+from ledgerstone.transport import (
+    area_for,
+    area_of,
+    delivery_price,
+    packed_kg,
+    people_to_lift,
+    slab_kg,
+    tidy_postcode,
+)
+from ledgerstone.workshop import Area, Workshop
+from unit.slabs import Json, box, cut, order_of, shape_from, slab_json
+
+
+def served_by(workshop: Workshop, *patterns: str) -> Workshop:
+    """Make a workshop with one delivery area."""
+    area = Area(name="here", postcodes=patterns, pallet=Decimal(50))
+    return replace(workshop, areas=(area,))
+
+
+@pytest.mark.parametrize(
+    ("typed", "tidy"),
+    [
+        ("HR9 7XX", "HR9 7XX"),
+        ("hr97xx", "HR9 7XX"),
+        (" h r 9 7 x x ", "HR9 7XX"),
+        ("EC1A.1BB", "EC1A 1BB"),
+        ("M1\N{NO-BREAK SPACE}1AA", "M1 1AA"),
+    ],
+)
+def test_a_postcode_is_tidied(typed: str, tidy: str) -> None:
+    """Case, spaces, dots and hyphens are how people type, not what they mean."""
+    assert tidy_postcode(typed) == tidy
+
+
+@pytest.mark.parametrize("typed", ["", " ", "HR9", "HR9 7X", "HR9 7XXX", "١R9 7XX", "Wethermoor"])
+def test_half_a_postcode_is_none(typed: str) -> None:
+    """Only a whole postcode is one."""
+    assert tidy_postcode(typed) is None
+
+
+def test_other_countries_write_postcodes_their_own_way() -> None:
+    """Outside the United Kingdom any text stands, and an empty one does not."""
+    assert tidy_postcode("d-10115", "DE") == "D10115"
+    assert tidy_postcode(" ", "DE") is None
+
+
+@pytest.mark.parametrize(
+    ("pattern", "postcode", "served"),
+    [
+        ("HR", "HR9 7XX", True),
+        ("H", "HR9 7XX", False),
+        ("E", "EC1A 1BB", False),
+        ("EC", "EC1A 1BB", True),
+        ("EC1A", "EC1A 1BB", True),
+        ("EC1A", "EC1B 1BB", False),
+        ("LD1", "LD1 5AA", True),
+        ("LD1", "LD10 5AA", False),
+        ("PO1-22", "PO1 1AA", True),
+        ("PO1-22", "PO22 1AA", True),
+        ("PO1-22", "PO30 1AA", False),
+        ("N1-3", "N1P 1AA", True),
+        ("KA29-30", "KA28 0AA", False),
+    ],
+)
+def test_an_area_is_served_by_letters_districts_and_ranges(
+    workshop: Workshop, pattern: str, postcode: str, *, served: bool
+) -> None:
+    """``HR`` is a whole area, ``LD1`` one district, ``PO1-22`` a range of them."""
+    assert (area_for(postcode, served_by(workshop, pattern)) is not None) is served
+
+
+def test_figures_alone_are_a_postcodes_beginning_elsewhere(workshop: Workshop) -> None:
+    """A workshop abroad serves areas by the first figures of their codes."""
+    abroad = served_by(workshop, "101", "75")
+    assert [area_for(code, abroad) is not None for code in ("10115", "10211", "75001")] == [
+        True,
+        False,
+        True,
+    ]
+
+
+def test_the_first_area_that_fits_is_used(workshop: Workshop) -> None:
+    """Areas stand in the order in which the maker wrote them."""
+    near = Area(name="near", postcodes=("HR9",), pallet=Decimal(10))
+    far = Area(name="far", postcodes=("HR",), pallet=Decimal(20))
+    shop = replace(workshop, areas=(near, far))
+    found = [area_for(code, shop) for code in ("HR9 7XX", "HR1 1AA")]
+    assert [area.name if area else None for area in found] == ["near", "far"]
+
+
+@pytest.mark.parametrize(
+    ("postcode", "area"),
+    [
+        ("HR9 7XX", "Around Wethermoor"),
+        ("EC1A 1BB", "The rest of England and Wales"),
+        ("TR19 7AA", "The rest of England and Wales"),
+        ("TR21 0AA", None),
+        ("EH1 1YZ", "Scotland, mainland south"),
+        ("KA27 8AJ", None),
+        ("BT1 5GS", None),
+    ],
+)
+def test_the_demonstration_delivers_where_it_says(
+    workshop: Workshop, postcode: str, area: str | None
+) -> None:
+    """Islands without a bridge and Northern Ireland are left to be asked for."""
+    found = area_of(Delivery(kind="pallet", postcode=postcode), workshop)
+    assert (found.name if found else None) == area
+
+
+def test_no_area_where_nothing_is_delivered(workshop: Workshop) -> None:
+    """Collected, without a postcode or with half of one, there is no area."""
+    for delivery in (
+        Delivery(kind="collect", postcode="HR9 7XX"),
+        Delivery(kind="pallet"),
+        Delivery(kind="pallet", postcode="HR9"),
+    ):
+        assert area_of(delivery, workshop) is None
+
+
+def priced(workshop: Workshop, delivery: Json, **area: Decimal | None) -> Decimal | None:
+    """Price a delivery of two pieces to an area."""
+    slab = slab_json(box(900, 500), quantity=2)
+    order = order_of(workshop, slab, delivery=delivery)
+    return delivery_price(order, Area(name="here", postcodes=("HR",), **area))  # type: ignore[arg-type]  # only its prices are named
+
+
+def test_a_way_that_an_area_does_not_price_is_not_offered(workshop: Workshop) -> None:
+    """A way without a price is None, a way that costs nothing is nought."""
+    assert priced(workshop, {"kind": "fitted"}, pallet=Decimal(50)) is None
+    assert priced(workshop, {"kind": "pallet"}, pallet=Decimal(0)) == 0
+    assert priced(workshop, {"kind": "collect"}) == 0
+
+
+def test_fitting_is_added_for_each_piece(workshop: Workshop) -> None:
+    """Two pieces are fitted twice and driven once."""
+    fees = {"fitted": Decimal(160), "fitting_per_slab": Decimal(95)}
+    assert priced(workshop, {"kind": "fitted"}, **fees) == 350
+
+
+def test_a_slab_weighs_its_concrete_and_its_steel(workshop: Workshop) -> None:
+    """One by half a metre, 40 mm: 20 litres at 2.35 and half of 2.2 kg."""
+    assert slab_kg(shape_from(workshop, box(1000, 500)), workshop) == pytest.approx(47 + 1.1)
+
+
+def test_an_opening_weighs_nothing(workshop: Workshop) -> None:
+    """A cut-out takes its concrete and its steel away."""
+    whole = slab_kg(shape_from(workshop, box(1000, 500)), workshop)
+    sink = cut("rectangle", (400, 250), (500, 250), corner_radius=0)
+    left = slab_kg(shape_from(workshop, box(1000, 500), sink), workshop)
+    assert whole - left == pytest.approx(0.1 * (0.04 * 2350 + 2.2))
+
+
+@pytest.mark.parametrize(("kind", "pallet_kg"), [("pallet", 25), ("own-van", 0), ("collect", 0)])
+def test_an_order_travels_with_its_crates(workshop: Workshop, kind: str, pallet_kg: float) -> None:
+    """Three pieces, three crates of 15 kg, and one pallet where it goes on a pallet."""
+    slab = slab_json(box(1000, 500), quantity=3)
+    order = order_of(workshop, slab, delivery={"kind": kind, "postcode": "HR9 7XX"})
+    shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
+    assert packed_kg(order, shapes, workshop) == pytest.approx(3 * (48.1 + 15) + pallet_kg)
+
+
+@pytest.mark.parametrize(
+    ("kg", "people"), [(0.4, 1), (25, 1), (25.01, 2), (50, 2), (120, 5), (230, 10)]
+)
+def test_hands_are_counted_by_the_workshops_share(
+    workshop: Workshop, kg: float, people: int
+) -> None:
+    """Each person takes up to 25 kg here; one person always stands there."""
+    assert people_to_lift(kg, workshop) == people
