@@ -32,7 +32,8 @@ def create_app(settings: Settings | None = None) -> Flask:
     settings = settings if settings is not None else Settings()
     shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys))
     app = Flask("ledgerstone", static_folder=None)
-    app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES
+    # One byte more is let through to be counted: a chunked body is cut off here, not refused.
+    app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)
     provider.sort_keys = False  # members stand in the order in which people read them
     app.json = provider

@@ -33,7 +33,7 @@ def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
         raise UnsupportedMediaType
     if request.headers.get("Content-Encoding", "identity").lower() != "identity":
         raise UnsupportedMediaType
-    body = request.stream.read(LARGEST_BYTES + 1)
+    body = request.stream.read()
     if len(body) > LARGEST_BYTES:
         raise RequestEntityTooLarge
     return read_json(body)
