@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from decimal import Decimal
 
+from ledgerstone.workshop import proportions
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
+
+ADVISED_ADMIXTURE_G_PER_KG = 50.0  # EN 206 5.2.6, from memory
 
 
 def summary(workshop: Workshop) -> str:
@@ -19,7 +22,12 @@ def summary(workshop: Workshop) -> str:
 
 def second_looks(workshop: Workshop) -> tuple[str, ...]:
     """Return sentences for what can stand as it is and may be a slip."""
-    return (*_strong_shades(workshop), *_unsealed_places(workshop), *_coarse(workshop))
+    return (
+        *_strong_shades(workshop),
+        *_unsealed_places(workshop),
+        *_coarse(workshop),
+        *_admixtures(workshop),
+    )
 
 
 # --- the parts of the summary ---------------------------------------------------------------
@@ -44,8 +52,10 @@ def _makes(w: Workshop) -> _Rows:
             widths += f", with care up to {rule.cautions_mm:g} mm"
         yield "Strip beside", f"{rule.beside}: {widths}"
     mix = w.recipe
-    mixed = f"{mix.cement_kg_per_m3:.0f} kg/m³ of {mix.cement} cement, w/c {mix.water_cement_ratio:.2f}"
-    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {mixed}, {mix.density_kg_per_m3:.0f} kg/m³"
+    cement = f"{mix.cement_kg_per_m3:.0f} kg/m³ of {mix.cement} cement"
+    ratio = f"w/c {mix.water_cement_ratio:.2f}"
+    weighs = f"{mix.density_kg_per_m3:.0f} kg/m³"
+    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {cement}, {ratio}, {weighs}"
 
 
 def _offers(w: Workshop) -> _Rows:
@@ -150,4 +160,13 @@ def _coarse(w: Workshop) -> Iterator[str]:
         yield (
             f"The largest grain, {largest:g} mm, is more than a third of the thinnest slab, "
             f"{thinnest:g} mm (ACI 318-19 26.4.2.1)."
+        )
+
+
+def _admixtures(w: Workshop) -> Iterator[str]:
+    found = proportions.admixture_g_per_kg(w.recipe.parts)
+    if found > ADVISED_ADMIXTURE_G_PER_KG:
+        yield (
+            f"Plasticiser comes to {found:.0f} g on a kilogram of cement; EN 206 5.2.6 allows "
+            f"{ADVISED_ADMIXTURE_G_PER_KG:g} g of admixtures in all."
         )

@@ -6,8 +6,11 @@ from collections.abc import Callable, Mapping, Sequence
 
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.consistency.shared import Found
+from ledgerstone.workshop.lines import Path
 from ledgerstone.workshop.proportions import Part
 from ledgerstone.workshop.records import (
+    Added,
+    Constituent,
     FinishOffered,
     Mixer,
     Recipe,
@@ -67,8 +70,10 @@ def _names_once(recipe: Recipe) -> Found:
 
 def _densities(recipe: Recipe) -> Found:
     added = recipe.bag.added if recipe.bag is not None else ()
-    bought = [(("recipe", "constituents", i), c) for i, c in enumerate(recipe.constituents)]
-    bought += [(("recipe", "bag", "added", i), a) for i, a in enumerate(added)]  # type: ignore[misc]  # a longer path
+    bought: list[tuple[Path, Constituent | Added]] = [
+        *((("recipe", "constituents", i), one) for i, one in enumerate(recipe.constituents)),
+        *((("recipe", "bag", "added", i), one) for i, one in enumerate(added)),
+    ]
     for path, one in bought:
         least, most = DENSITIES[one.role]
         if not least <= one.density_kg_per_m3 <= most:
