@@ -48,6 +48,15 @@ def test_no_match_where_nothing_was_read(workshop: Workshop) -> None:
     )
 
 
+def test_without_pigments_read_the_nearer_cement_is_the_match(workshop: Workshop) -> None:
+    """Where only cements were read, a wish is met by the cement that comes nearer."""
+    bare = tuple(replace(pigment, samples=()) for pigment in workshop.pigments)
+    for cement, wished in (("white", (95.0, 0.0, 0.0)), ("grey", (40.0, 0.0, 0.0))):
+        found = nearest_recipe(wished, bare, workshop.shade)
+        assert found is not None
+        assert (found.cement, found.doses) == (cement, ())
+
+
 def test_a_match_says_what_it_makes(matching: Workshop) -> None:
     """A matched shade shows the recipe's colour, how far it stays, and the cement's extra."""
     seen = matched_shade_seen("#d0a080", matching)

@@ -8,7 +8,6 @@ from functools import lru_cache
 from itertools import combinations, product
 
 import numpy as np
-from numpy.typing import NDArray
 from scipy.optimize import nnls
 
 from ledgerstone.shade.colour import Colours, Lab, delta_e_2000, delta_e_2000_all
@@ -20,7 +19,8 @@ from ledgerstone.workshop.records import Colouring, Dose, Pigment
 MOST_PIGMENTS = 3
 ALIKE_DELTA_E = 0.005  # recipes this close are equally near; the plainer one is taken
 _STARTS = (0.0, 0.5, 2.0, 5.0)  # doses, percent, from which the search sets out besides
-_KEPT = 6  # the starts that lie nearest; no pigment at all always keeps within the limits
+_KEPT = 6  # starts of one blend, the nearest
+_SEARCHED = 12  # blends, those with the nearest start
 _REACHES = (32, 16, 8, 4, 2, 1)  # steps of the scale
 
 Steps = Colours  # whole numbers of the scale's steps, as floats: shape (..., pigments)
@@ -51,13 +51,9 @@ def nearest_recipe(
     on any cement whose colour is known. Of recipes equally near, the one with fewer pigments and
     less of them.
     """
-    model = model_of(pigments, colouring)
-    found = [
-        match
-        for cement in sorted(model.bases)
-        for names in _blends(model)
-        for match in _Blend(model, cement, names, pigments, colouring).nearest(wished)
-    ]
+    blends = list(_blends(wished, pigments, colouring))
+    blends.sort(key=lambda blend: float(blend.starts_away[0]))
+    found = [match for blend in blends[:_SEARCHED] for match in blend.nearest()]
     if not found:
         return None
     near = min(match.away_delta_e for match in found) + ALIKE_DELTA_E
@@ -69,64 +65,71 @@ def _plainness(match: Match) -> tuple[int, float, float, str]:
     return len(match.doses), round(total, 6), match.away_delta_e, match.cement
 
 
-def _blends(model: ShadeModel) -> Iterator[tuple[str, ...]]:
-    """Sets of pigments, as large as may be: a smaller set is a larger one with a dose of nought."""
-    names = sorted(model.curves)
-    return combinations(names, min(MOST_PIGMENTS, len(names)))
+def _blends(wished: Lab, pigments: Sequence[Pigment], colouring: Colouring) -> Iterator[_Blend]:
+    """Every set of pigments on every cement, as large as may be: a dose may be nought.
+
+    Carbon black, even a trace, lowers the limit for all; so sets without it are tried beside.
+    """
+    model = model_of(tuple(pigments), colouring)
+    read = [pigment for pigment in pigments if pigment.name in model.curves]
+    shelves = (read, [pigment for pigment in read if pigment.kind != "carbon"])
+    sets = dict.fromkeys(
+        names
+        for shelf in shelves
+        for names in combinations(sorted(p.name for p in shelf), min(MOST_PIGMENTS, len(shelf)))
+    )
+    for cement, names in product(sorted(model.bases), sets):
+        most = most_percent(names, pigments, colouring)
+        step = dose_step_percent(colouring)
+        yield _Blend(model, cement, names, wished=wished, most_percent=most, step_percent=step)
 
 
 class _Blend:
-    """The search among the doses of a few pigments on one cement."""
+    """The search among the doses of a few pigments on one cement, all in steps of the scale."""
 
     def __init__(
         self,
         model: ShadeModel,
         cement: str,
         names: Sequence[str],
-        pigments: Sequence[Pigment],
-        colouring: Colouring,
+        *,
+        wished: Lab,
+        most_percent: float,
+        step_percent: float,
     ) -> None:
-        self.model, self.cement, self.names = model, cement, tuple(names)
-        self.step_percent = dose_step_percent(colouring)
-        self._most = np.array([most_percent([name], pigments, colouring) for name in names])
-        self._most_of_all = colouring.most_percent
+        self.model, self.cement, self.names, self.wished = model, cement, tuple(names), wished
+        self.step_percent = step_percent
+        self.most_steps = int(most_percent / step_percent + 1e-9)
+        starts = self._starts()
+        away = self.away(starts)
+        nearest = np.argsort(away, kind="stable")[:_KEPT]
+        fits = np.isfinite(away[nearest])  # no pigment at all always does
+        self.starts, self.starts_away = starts[nearest][fits], away[nearest][fits]
 
-    def nearest(self, wished: Lab) -> Iterator[Match]:
+    def nearest(self) -> Iterator[Match]:
         """The recipes from which no step in the doses leads nearer to the wished colour."""
-        goal = np.array(wished)
+        for steps in np.unique(_settled(self.starts, self.away), axis=0):
+            yield self._match(steps)
 
-        def away(steps: Steps) -> Colours:
-            percents = np.maximum(steps, 0.0) * self.step_percent
-            labs = self.model.labs(self.cement, self.names, percents)
-            return np.where(self._fits(steps), delta_e_2000_all(labs, goal), np.inf)
+    def away(self, steps: Steps) -> Colours:
+        """CIEDE2000 from the wish for steps ``(..., p)``; endless where they pass a limit."""
+        fits = (steps >= 0).all(axis=-1) & (steps.sum(axis=-1) <= self.most_steps)
+        percents = np.maximum(steps, 0.0) * self.step_percent
+        labs = self.model.labs(self.cement, self.names, percents)
+        return np.where(fits, delta_e_2000_all(labs, np.array(self.wished)), np.inf)
 
-        starts = self._starts(wished)
-        starts = starts[self._fits(starts)]
-        nearest = np.argsort(away(starts), kind="stable")[:_KEPT]
-        best = _settled(starts[nearest], away)
-        for steps in np.unique(best, axis=0):
-            yield self._match(steps, wished)
-
-    def _fits(self, steps: Steps) -> NDArray[np.bool_]:
-        """Whether doses are not negative and keep within the limits, each shape ``(..., p)``."""
-        percents = steps * self.step_percent
-        most = np.where(percents > 0, self._most, self._most_of_all).min(axis=-1, initial=np.inf)
-        whole = percents.sum(axis=-1)
-        return np.asarray((steps >= 0).all(axis=-1) & (whole <= most + 1e-9))
-
-    def _starts(self, wished: Lab) -> Steps:
+    def _starts(self) -> Steps:
         p = len(self.names)
-        coarse = np.array(list(product(_STARTS, repeat=p))).reshape(-1, p)
-        exact = self._exact_percents(wished)
-        return np.asarray(np.round(np.vstack([exact, coarse]) / self.step_percent))
+        coarse = np.array(list(product(_STARTS, repeat=p)))
+        return np.asarray(np.round(np.vstack([self._exact_percents(), coarse]) / self.step_percent))
 
-    def _exact_percents(self, wished: Lab) -> Colours:
-        """Doses that give the wished K/S where any do: the mixing law is linear in what they count.
+    def _exact_percents(self) -> Colours:
+        """Doses ``(1, p)`` that give the wished K/S, if any do: it is linear in what they count.
 
         From K/S = (B + Σ e K) / (1 + Σ e S) follows Σ e (K - (K/S) S) = K/S - B in each band.
         """
         curves = [self.model.curves[name] for name in self.names]
-        goal = ratio_of_lab(np.array(wished))
+        goal = ratio_of_lab(np.array(self.wished))
         base = ratio_of_lab(np.array(self.model.bases[self.cement]))
         pull = [np.array(c.scatter) * (np.array(c.masstone) - goal) / goal for c in curves]
         if not pull:
@@ -136,14 +139,14 @@ class _Blend:
             [[c.dose_counting(self.cement, e) for c, e in zip(curves, counted, strict=True)]]
         )
 
-    def _match(self, steps: Steps, wished: Lab) -> Match:
+    def _match(self, steps: Steps) -> Match:
         doses = tuple(
             Dose(pigment=name, percent=round(float(count) * self.step_percent, 9))
             for name, count in zip(self.names, steps, strict=True)
             if count > 0
         )
         lab = self.model.lab(self.cement, doses)
-        return Match(self.cement, doses, lab, delta_e_2000(lab, wished))
+        return Match(self.cement, doses, lab, delta_e_2000(lab, self.wished))
 
 
 def _settled(starts: Steps, away: Callable[[Steps], Colours]) -> Steps:
@@ -151,7 +154,7 @@ def _settled(starts: Steps, away: Callable[[Steps], Colours]) -> Steps:
 
     Neighbours lie one reach away in any of the doses at once; the reach is halved down to one step.
     """
-    moves = np.array(list(product((0, -1, 1), repeat=starts.shape[1]))).reshape(-1, starts.shape[1])
+    moves = np.array(list(product((0.0, -1.0, 1.0), repeat=starts.shape[1])))
     best = starts
     for reach in _REACHES:
         moving = True

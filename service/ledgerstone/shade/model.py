@@ -41,6 +41,8 @@ class ShadeModel:
 
     def labs(self, cement: str, pigments: Sequence[str], percents: Colours) -> Colours:
         """CIELAB ``(..., 3)`` of doses ``(..., p)`` in percent of ``p`` pigments by name."""
+        if not pigments:
+            return np.broadcast_to(self.bases[cement], (*percents.shape[:-1], 3))
         curves = [self.curves[name] for name in pigments]
         counted = np.stack(
             [curve.counted(cement, percents[..., i]) for i, curve in enumerate(curves)], axis=-1
