@@ -16,6 +16,7 @@ from ledgerstone.outline import XY
 _CHORDS: Final = 3  # fewer in a row are drawn as they are
 _SHARPEST: Final = math.radians(12.0)
 _SLIGHTEST: Final = math.radians(0.05)
+_WIDEST: Final = math.radians(100.0)
 _SAME: Final = 1e-4
 
 Course = Sequence[Sequence[float]]
@@ -38,9 +39,8 @@ def curved_path(points: Course, places: int = 2) -> str:
         if run >= _CHORDS:
             turn = turns[(i + 1) % n]
             radius = lengths[i] / (2 * math.sin(abs(turn) / 2))
-            large = 1 if abs(turn) * run > math.pi else 0
             sweep = 1 if turn > 0 else 0
-            data.append(f"A{number(radius)} {number(radius)} 0 {large} {sweep} {_at(end, places)}")
+            data.append(f"A{number(radius)} {number(radius)} 0 0 {sweep} {_at(end, places)}")
             at += run
         else:
             data.append(f"L{_at(course[(i + 1) % n], places)}")
@@ -84,9 +84,14 @@ def _corner(lengths: Sequence[float], turns: Sequence[float]) -> int | None:
 
 
 def _run(lengths: Sequence[float], turns: Sequence[float], start: int, most: int) -> int:
-    """Count the chords from a point that lie on one circle."""
+    """Count the chords from a point that lie on one circle, as far as a quarter and a little.
+
+    A half circle between rounded ends would have its centre anywhere near: the shorter an arc,
+    the less its ends' rounding moves it.
+    """
     n = len(turns)
     turn = turns[(start + 1) % n]
+    most = min(most, max(1, int(_WIDEST / max(abs(turn), _SLIGHTEST))))
     run = 1
     while run < most and _goes_on(lengths, turns, (start + run) % n, turn):
         run += 1

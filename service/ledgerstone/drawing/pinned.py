@@ -14,7 +14,7 @@ from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 
 _RADIUS = 12.0
-_AWAY = (30.0, 44.0, 60.0, 80.0, 104.0)
+_AWAY = (30.0, 44.0, 60.0, 80.0, 104.0, 134.0, 170.0, 215.0, 270.0)
 
 
 def marks(pins: Sequence[Pin], frame: Frame) -> list[Element]:

@@ -32,7 +32,9 @@ def _opening_sentence(slab: Slab, shape: Shape) -> str:
     if isinstance(outline, Round):
         return f"A round slab {length} across, {thick}."
     if isinstance(outline, OrderPolygon):
-        return f"A slab with {len(outline.points)} sides, {length} by {width} over all, {thick}."
+        x0, y0, x1, y1 = shape.outline.bounds
+        over_all = f"{spoken(like, x1 - x0)} by {spoken(like, y1 - y0)} over all"
+        return f"A slab with {len(outline.points)} sides, {over_all}, {thick}."
     if isinstance(outline, LShape):
         notch = outline.notch
         bite = f"{notch.length.text()} by {notch.width.text()}"

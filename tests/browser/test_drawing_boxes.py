@@ -1,0 +1,81 @@
+"""Labels of the awkward gallery, measured where a browser puts them."""
+
+from itertools import combinations
+
+import pytest
+from playwright.sync_api import Browser
+
+from ledgerstone.drawing import draw_plan, draw_view
+from ledgerstone.shape import shape_of
+from ledgerstone.workshop import Workshop
+from unit.drawn_slabs import GALLERY, TITLE
+
+WIDTH = 1200
+TOUCHING_PX = 0.5  # of 1200: a twentieth of a letter, as boxes are rounded by the browser
+
+MEASURE = """() => {
+  const sheet = document.querySelector('svg').getBoundingClientRect();
+  return [sheet, ...[...document.querySelectorAll('text')].map((t) => t.getBoundingClientRect())]
+    .map((b) => [b.left, b.top, b.right, b.bottom]);
+}"""
+WORDS = "() => [...document.querySelectorAll('text')].map((t) => t.textContent)"
+
+Box = tuple[float, float, float, float]
+
+
+def measured(svg: str, chromium: Browser) -> tuple[Box, list[tuple[str, Box]]]:
+    """Show a drawing and measure the sheet and every text on it, in pixels."""
+    page = chromium.new_page(viewport={"width": WIDTH, "height": 900})
+    page.set_content(f'<body style="margin:0">{svg}</body>')
+    page.evaluate(
+        "(w) => { const s = document.querySelector('svg');"
+        " s.setAttribute('width', w); s.removeAttribute('height'); }",
+        WIDTH,
+    )
+    sheet, *boxes = page.evaluate(MEASURE)
+    words = page.evaluate(WORDS)
+    page.close()
+    return sheet, list(zip(words, boxes, strict=True))
+
+
+def overlap(one: Box, other: Box) -> float:
+    """How far two boxes reach into each other, px: the lesser of across and down."""
+    across = min(one[2], other[2]) - max(one[0], other[0])
+    down = min(one[3], other[3]) - max(one[1], other[1])
+    return min(across, down)
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("name", GALLERY)
+def test_no_two_labels_of_a_plan_overlap(name: str, chromium: Browser, workshop: Workshop) -> None:
+    """However crowded the slab, every figure and letter of its plan stands clear of the others."""
+    drawn = GALLERY[name]
+    svg = draw_plan(drawn.slab, shape_of(drawn.slab, workshop), title=TITLE, pins=drawn.pins)
+    sheet, labels = measured(svg, chromium)
+    assert len(labels) > 8
+    met = [
+        (a, b, overlap(box, other))
+        for (a, box), (b, other) in combinations(labels, 2)
+        if overlap(box, other) > TOUCHING_PX
+    ]
+    assert met == []
+    outside = [
+        word
+        for word, box in labels
+        if overlap(box, sheet) < min(box[3] - box[1], box[2] - box[0]) - 1
+    ]
+    assert outside == []
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("name", GALLERY)
+def test_a_views_words_are_on_its_sheet(name: str, chromium: Browser, workshop: Workshop) -> None:
+    """The rule's length can be read whole."""
+    slab = GALLERY[name].slab
+    shape = shape_of(slab, workshop)
+    svg = draw_view(slab, shape, colour="#5b5d5a", gloss=0.3, seed=name, title=name)
+    sheet, labels = measured(svg, chromium)
+    assert len(labels) == 1
+    (_, box) = labels[0]
+    assert sheet[0] <= box[0] <= box[2] <= sheet[2]
+    assert sheet[1] <= box[1] <= box[3] <= sheet[3]

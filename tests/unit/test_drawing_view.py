@@ -1,0 +1,333 @@
+"""The view: hidden faces right, the shade honest, the same order always the same picture."""
+
+import base64
+import dataclasses
+import math
+import struct
+import zlib
+from xml.etree import ElementTree as ET
+
+import numpy as np
+import pytest
+import shapely
+from shapely.geometry import Point, Polygon
+from shapely.geometry.polygon import orient
+
+from ledgerstone.drawing import draw_view, mottle, solid
+from ledgerstone.drawing.camera import Camera, brightness, facing
+from ledgerstone.drawing.svg import EMBEDDED_PNG
+from ledgerstone.drawing.tint import hex_of, rgb_of
+from ledgerstone.order import CORNERS, Corner, Edge, Rectangle, Slab
+from ledgerstone.outline import side_names
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.workshop import Workshop
+from unit.drawn_slabs import (
+    GALLERY,
+    SVG,
+    bench,
+    contrast,
+    disc,
+    elbow,
+    made,
+    oblong,
+    read,
+    rings_of,
+    texts,
+)
+
+WITHIN_MM = 0.1
+GREY = "#5b5d5a"
+
+
+def svg_of(slab: Slab, workshop: Workshop, **more: object) -> str:
+    """Draw a slab's view."""
+    told = {"colour": GREY, "gloss": 0.3, "seed": "TC-4821-A", "title": "View", **more}
+    return draw_view(slab, shape_of(slab, workshop), **told)  # type: ignore[arg-type]  # as told
+
+
+def top_of(root: ET.Element) -> list[Polygon]:
+    """Return the areas that the slab's top is made of, outline and openings, in plane mm."""
+    (top,) = (node for node in root.iter() if node.get("data-part") == "top")
+    return [Polygon(ring) for ring in rings_of(top.attrib["d"])]
+
+
+@pytest.mark.parametrize("name", GALLERY)
+def test_openings_read_back_where_and_as_large_as_they_were_ordered(
+    name: str, workshop: Workshop
+) -> None:
+    """Every opening that lies within the slab is a hole in its top, within 0.1 mm of side."""
+    slab = GALLERY[name].slab
+    shape = shape_of(slab, workshop)
+    rings = top_of(read(svg_of(slab, workshop)))
+    for opening in shape.openings:
+        if slab.cutouts[opening.index].open_to is not None:
+            continue
+        middle = opening.polygon.centroid
+        ring = min(
+            rings, key=lambda r: r.centroid.distance(middle) + abs(r.area - opening.area_mm2)
+        )
+        assert ring.centroid.distance(middle) <= WITHIN_MM
+        assert math.sqrt(ring.area) == pytest.approx(math.sqrt(opening.area_mm2), abs=WITHIN_MM)
+
+
+def sharp(slab: Slab) -> Slab:
+    """Leave every edge sharp, so that what is seen can be worked out exactly."""
+    return dataclasses.replace(
+        slab, edges={name: Edge("wall") for name in side_names(slab.outline)}, reliefs=()
+    )
+
+
+def painted(slab: Slab, shape: Shape) -> list[solid.Ribbon]:
+    """Return the upright faces in the order in which they are painted."""
+    thick, ribbons = shape.thickness_mm, []
+    for piece in (orient(p) for p in shapely.get_parts(shape.net)):
+        ring = solid.ring_of(piece.exterior.coords[:-1], slab, shape)
+        plain = solid.worked(Edge("wall"), thick)
+        ring = dataclasses.replace(ring, edges=(plain,) * len(ring.points))
+        ribbons += solid.upright(ring, -thick)
+        for hole in piece.interiors:
+            ribbons += solid.hanging(hole.coords[:-1], 0.0, -thick)
+    return solid.back_to_front(ribbons)
+
+
+def covered_by(face: solid.Face, camera: Camera) -> Polygon:
+    """Return what a face covers on the sheet."""
+    corners = ((face.start, face.top_mm), (face.end, face.top_mm))
+    corners += ((face.end, face.foot_mm), (face.start, face.foot_mm))
+    return Polygon([camera.at(*place, z) for place, z in corners])
+
+
+def ray_hits(
+    shape: Shape, place: tuple[float, float], camera: Camera
+) -> tuple[float, float] | None:
+    """Follow a ray of sight down from a place in the top's plane to where it enters concrete.
+
+    Going down by dz the ray goes away from the eye by dz over the tangent of the eye's rise:
+    found here from the projection itself, as the plane step that a step down is seen to equal.
+    """
+    (x0, y0), (x1, y1), (x2, y2) = camera.at(0, 0, 0), camera.at(1, 0, 0), camera.at(0, 1, 0)
+    down = camera.at(0, 0, -1)
+    columns = np.array([[x1 - x0, x2 - x0], [y1 - y0, y2 - y0]])
+    step = np.linalg.solve(columns, [x0 - down[0], y0 - down[1]])
+    for depth in np.linspace(0, shape.thickness_mm, 400):
+        x, y = place[0] + step[0] * depth, place[1] + step[1] * depth
+        if shape.net.covers(Point(x, y)):
+            return x, y
+    return None
+
+
+SEEN = {
+    **{f"L {corner}": elbow(corner) for corner in CORNERS},
+    "a hole near the front": made(
+        Rectangle(Length.of_mm(600), Length.of_mm(300)),
+        disc(60, 300, 40),
+        oblong("rectangle", (120, 80), (480, 60)),
+        thickness=60,
+    ),
+    "a hole at the edge": made(
+        Rectangle(Length.of_mm(600), Length.of_mm(300)),
+        oblong("rectangle", (120, 100), (200, 60), open_to="front"),
+        oblong("rectangle", (80, 90), (540, 200), open_to="right"),
+        oblong("rectangle", (90, 60), (400, 270), open_to="back"),
+        thickness=60,
+    ),
+}
+
+
+@pytest.mark.parametrize("name", SEEN)
+def test_what_is_painted_last_is_what_is_seen(name: str, workshop: Workshop) -> None:
+    """At 1 500 places on the sheet, the last face painted is the one that a ray of sight meets."""
+    slab = sharp(SEEN[name])
+    shape, camera = shape_of(slab, workshop), Camera()
+    faces = [(face, covered_by(face, camera)) for r in painted(slab, shape) for face in r.faces]
+    x0, y0, x1, y1 = shape.outline.bounds
+    thrown = mottle.numbers(name, 3000).reshape(1500, 2)
+    met = {"top": 0, "face": 0, "nothing": 0}
+    for a, b in thrown:
+        place = (x0 - 80 + a * (x1 - x0 + 160), y0 - 80 + b * (y1 - y0 + 160))
+        spot = Point(camera.at(*place, 0.0))
+        if any(cover.boundary.distance(spot) < 0.6 for _, cover in faces):
+            continue
+        if shape.net.boundary.distance(Point(place)) < 0.6:
+            continue
+        last = next((face for face, cover in reversed(faces) if cover.covers(spot)), None)
+        if shape.net.covers(Point(place)):
+            met["top"] += 1  # the top is painted after all faces
+            continue
+        hit = ray_hits(shape, place, camera)
+        met["nothing" if hit is None else "face"] += 1
+        if hit is None:
+            assert last is None
+        else:
+            assert last is not None
+            assert shapely.LineString([last.start, last.end]).distance(Point(hit)) < 1.0
+    assert met["top"] > 300
+    assert met["face"] > 15
+    assert met["nothing"] > 50
+
+
+def test_a_rectangle_shows_its_front_and_its_right(workshop: Workshop) -> None:
+    """Of a plain slab's four upright faces the front and the right are seen, the front brighter."""
+    slab = sharp(made(Rectangle(Length.of_mm(900), Length.of_mm(400))))
+    (ribbon,) = painted(slab, shape_of(slab, workshop))
+    front, right = ribbon.faces
+    assert (front.start, front.end) == ((0.0, 0.0), (900.0, 0.0))
+    assert (right.start, right.end) == ((900.0, 0.0), (900.0, 400.0))
+    assert 1 > front.light > right.light > 0
+
+
+def test_the_top_is_as_bright_as_its_shade() -> None:
+    """Light leaves the top's colour alone and darkens every upright face."""
+    assert brightness((0.0, 0.0, 1.0)) == pytest.approx(1.0)
+    assert facing((0.0, 0.0, 1.0)) > 0
+    for turn in range(0, 360, 10):
+        normal = (math.cos(math.radians(turn)), math.sin(math.radians(turn)), 0.0)
+        assert brightness(normal) < 1
+
+
+def decoded(image: str) -> tuple[np.ndarray, np.ndarray]:
+    """Return a tile's indices ``(n, n)`` and its palette ``(16, 3)``, read from its PNG."""
+    png = base64.b64decode(image.removeprefix(EMBEDDED_PNG))
+    assert png[:8] == b"\x89PNG\r\n\x1a\n"
+    chunks, at = {}, 8
+    while at < len(png):
+        (size,) = struct.unpack(">I", png[at : at + 4])
+        name, data = png[at + 4 : at + 8], png[at + 8 : at + 8 + size]
+        assert struct.unpack(">I", png[at + 8 + size : at + 12 + size])[0] == zlib.crc32(
+            name + data
+        )
+        chunks[name], at = data, at + 12 + size
+    side, high, bits, kind = struct.unpack(">IIBB", chunks[b"IHDR"][:10])
+    assert (side, high, bits, kind) == (mottle.SIDE_PX, mottle.SIDE_PX, 4, 3)
+    rows = np.frombuffer(zlib.decompress(chunks[b"IDAT"]), np.uint8).reshape(side, side // 2 + 1)
+    assert not rows[:, 0].any()
+    indices = np.stack([rows[:, 1:] >> 4, rows[:, 1:] & 15], axis=2).reshape(side, side)
+    return indices, np.frombuffer(chunks[b"PLTE"], np.uint8).reshape(16, 3)
+
+
+@pytest.mark.parametrize(
+    "colour", ["#5b5d5a", "#d6d0c4", "#8a4b3c", "#1d1d1f", "#f6f4ef", "#000000", "#ffffff"]
+)
+def test_mottling_leaves_the_mean_colour_as_it_is(colour: str) -> None:
+    """The tile's mean is the shade itself within two steps of 255, at most 4 kB of PNG."""
+    image = mottle.tile(rgb_of(colour))
+    indices, palette = decoded(image)
+    mean = palette[indices].reshape(-1, 3).mean(axis=0)
+    assert mean == pytest.approx(np.array(rgb_of(colour), dtype=float), abs=2.0)
+    assert len(base64.b64decode(image.removeprefix(EMBEDDED_PNG))) <= 4096
+
+
+def test_the_tile_meets_itself() -> None:
+    """Across the tile's own edge the mottling steps no harder than within it."""
+    indices, _ = decoded(mottle.tile(rgb_of(GREY)))
+    field = indices.astype(float)
+    within = np.abs(np.diff(field, axis=1)).mean()
+    across = np.abs(field[:, 0] - field[:, -1]).mean()
+    assert across < 1.5 * within
+
+
+def test_the_same_seed_is_the_same_picture_and_another_is_not(workshop: Workshop) -> None:
+    """Same order, same bytes; another order's voids lie elsewhere."""
+    first, again = svg_of(bench(), workshop), svg_of(bench(), workshop)
+    assert first == again
+    assert first != svg_of(bench(), workshop, seed="TC-4821-B")
+
+
+def test_voids_lie_in_the_concrete(workshop: Workshop) -> None:
+    """No void is drawn over an opening or off the slab."""
+    net = shape_of(bench(), workshop).net
+    thrown = mottle.voids(net, "as-cast", "x")
+    assert len(thrown) > 20
+    assert all(net.covers(Point(place)) for place, _ in thrown)
+
+
+@pytest.mark.parametrize("name", GALLERY)
+def test_a_view_is_safe_and_small(name: str, workshop: Workshop) -> None:
+    """No style, no script, no filter, no way out but its own tile, at most 60 kB."""
+    svg = svg_of(GALLERY[name].slab, workshop)
+    assert len(svg.encode()) <= 60_000
+    for node in read(svg).iter():
+        assert node.tag.removeprefix(SVG) not in {"script", "filter", "foreignObject", "style"}
+        for attribute, value in node.attrib.items():
+            assert "style" not in attribute
+            assert not attribute.startswith("on")
+            assert "href" not in attribute or value.startswith(EMBEDDED_PNG)
+            assert "url(" not in value or value.startswith("url(#view-")
+
+
+def test_every_fill_that_is_used_is_defined(workshop: Workshop) -> None:
+    """Each gradient and pattern is defined once, before it is used."""
+    for drawn in GALLERY.values():
+        root = read(svg_of(drawn.slab, workshop))
+        ids = [node.attrib["id"] for node in root.iter() if "id" in node.attrib]
+        used = {
+            v[5:-1] for node in root.iter() for v in node.attrib.values() if v.startswith("url(#")
+        }
+        assert len(ids) == len(set(ids))
+        assert used <= set(ids)
+
+
+def test_customers_texts_are_text_and_nothing_else(workshop: Workshop) -> None:
+    """Markup in a label or a title is said, never obeyed."""
+    hostile = '</desc><script>x</script>"\u202e\x00'
+    slab = dataclasses.replace(bench(), cutouts=(disc(300, 700, 280, hostile),))
+    root = read(svg_of(slab, workshop, title=hostile, seed=hostile))
+    assert not list(root.iter(f"{SVG}script"))
+    assert root[0].text == '</desc><script>x</script>"'
+
+
+def test_a_rule_of_known_length_lies_beside_the_slab(workshop: Workshop) -> None:
+    """A metre, or three feet for who thinks in feet; a shorter one beside a small slab."""
+    said = {name: texts(read(svg_of(drawn.slab, workshop))) for name, drawn in GALLERY.items()}
+    assert said["bench"] == ["1 m"]
+    assert said["feet"] == ["3 ft"]
+    assert said["tiny"] == ["300 mm"]
+
+
+def test_the_rules_words_stand_out_from_the_room(workshop: Workshop) -> None:
+    """The view brings its own backdrop; its letters have 4.5 : 1 on both ends of it."""
+    root = read(svg_of(bench(), workshop))
+    (room,) = (n for n in root.iter(f"{SVG}linearGradient") if n.attrib["id"].endswith("-room"))
+    (letters,) = root.iter(f"{SVG}text")
+    for stop in room:
+        assert stop.get("stop-opacity") is None
+        assert contrast(letters.attrib["fill"], stop.attrib["stop-color"]) >= 4.5
+
+
+def test_the_view_says_itself(workshop: Workshop) -> None:
+    """The view carries the same description as the plan."""
+    root = read(svg_of(bench(), workshop))
+    assert root[0].text == "View"
+    assert (root[1].text or "").startswith("A slab 1450 mm by 560 mm, 40 mm thick.")
+
+
+def test_rests_stand_under_the_slab_in_outline(workshop: Workshop) -> None:
+    """Two units, each with its front and its right side in one outline."""
+    root = read(svg_of(bench(), workshop))
+    assert len([n for n in root.iter() if n.get("data-part") == "rest"]) == 2
+
+
+@pytest.mark.parametrize("colour", ["5b5d5a", "#5b5d5", "#5b5d5ag", "red", "#gggggg"])
+def test_a_colour_that_is_not_one_is_refused(colour: str) -> None:
+    """Only ``#rrggbb`` is a colour here."""
+    with pytest.raises(ValueError, match=r"#rrggbb|base 16"):
+        rgb_of(colour)
+
+
+def test_colours_read_back() -> None:
+    """A colour is written as it was read."""
+    assert hex_of(rgb_of("#5b5d5a")) == "#5b5d5a"
+
+
+@pytest.mark.parametrize("corner", CORNERS)
+def test_an_ls_hand_is_seen(corner: Corner, workshop: Workshop) -> None:
+    """The top of an L lacks its own corner and no other."""
+    outline = max(top_of(read(svg_of(elbow(corner), workshop))), key=lambda ring: ring.area)
+    corners = {
+        "front-left": (60, 60),
+        "front-right": (2040, 60),
+        "back-right": (2040, 1440),
+        "back-left": (60, 1440),
+    }
+    assert {name for name, place in corners.items() if not outline.covers(Point(place))} == {corner}
