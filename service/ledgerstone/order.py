@@ -30,7 +30,7 @@ CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 SURFACES: tuple[Surface, ...] = ("as-cast", "honed", "polished")
 
-Radii = Mapping[Corner, Length]
+MOST_SLABS = 8
 
 
 def _none() -> Mapping[str, Length]:

@@ -10,6 +10,7 @@ from typing import Literal
 from ledgerstone.checks import Facts, Finding, check_order
 from ledgerstone.order import Order
 from ledgerstone.price import Price
+from ledgerstone.remedies import Found, Trial, find
 from ledgerstone.schedule import Booking, LeadTime
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
@@ -49,12 +50,13 @@ class Quote:
 
 @dataclass(frozen=True, slots=True)
 class SentBack:
-    """The answer when something stops the order: every finding, and what was left unchecked."""
+    """The answer when something stops the order: every finding, and what would put it right."""
 
     order: Order
     findings: tuple[Finding, ...]
     not_checked: tuple[str, ...]
     shapes: tuple[Shape, ...]
+    found: Found | None = None
 
 
 def quote(
@@ -64,6 +66,7 @@ def quote(
     bookings: Sequence[Booking],
     today: date,
     plates: Plates | None = None,
+    trial: Trial | None = None,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -72,11 +75,14 @@ def quote(
     plates
         Factored plates kept from earlier orders; they change how soon the answer comes, never
         the answer.
+    trial
+        Tries changes on the order as it was sent; without it no remedies are searched for.
     """
     facts = Facts(order, workshop, bookings, today, plates)
     checked = check_order(facts)
     if checked.stops:
-        return SentBack(order, checked.findings, checked.not_checked, facts.shapes)
+        found = None if trial is None else find(order, facts, checked.findings, trial)
+        return SentBack(order, checked.findings, checked.not_checked, facts.shapes, found)
     return Quote(
         order=order,
         issued=today,

@@ -14,8 +14,9 @@ from ledgerstone.api import guard
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
-from ledgerstone.quote import Quote, quote
+from ledgerstone.quote import Quote, SentBack
 from ledgerstone.strength.slabs import Plates
+from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
 from ledgerstone.wire.drawings import draw
@@ -42,6 +43,10 @@ class Shop:
         """Return the day it is at the workshop."""
         return self.settings.today(self.workshop.workshop.timezone)
 
+    def desk(self) -> Desk:
+        """Return what answers an order today."""
+        return Desk(self.workshop, self.today(), plates=self.plates)
+
     def read(self) -> Order:
         """Read the order in the request's body."""
         return read_order(guard.json_body(), self.workshop)
@@ -59,11 +64,13 @@ def routes(shop: Shop) -> Blueprint:
     @v1.post("/quotes")
     def quotes() -> Response:
         guard.must_accept_json()
-        order = shop.read()
-        answer = quote(
-            order, workshop=shop.workshop, bookings=(), today=shop.today(), plates=shop.plates
-        )
-        return _answer(answer, shop)
+        document = guard.json_body()
+        minimal = guard.prefers_minimal()
+        answer = shop.desk().answer(document, search=not minimal)
+        response = _answer(answer, document, shop)
+        if minimal:
+            response.headers["Preference-Applied"] = "return=minimal"
+        return response
 
     @v1.post("/drawings")
     def drawings() -> Response:
@@ -93,13 +100,11 @@ def routes(shop: Shop) -> Blueprint:
     return v1
 
 
-def _answer(answer: Any, shop: Shop) -> Response:  # noqa: ANN401  a Quote or a SentBack
+def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop) -> Response:
     if isinstance(answer, Quote):
-        return Response(
-            json.dumps(write_quote(answer, shop.workshop, shop.tokens)),
-            mimetype="application/json",
-        )
-    return problem_response(write_sent_back(answer, shop.workshop, shop.tokens))
+        body = write_quote(answer, shop.workshop, shop.tokens)
+        return Response(json.dumps(body), mimetype="application/json")
+    return problem_response(write_sent_back(answer, document, shop.workshop, shop.tokens))
 
 
 def _drawing(token: str, name: str, shop: Shop) -> Response:

@@ -23,6 +23,7 @@ __all__ = [
     "Stage",
     "check_order",
     "run_stage",
+    "stage_of",
 ]
 
 Stage = Literal["shape", "strength", "promise"]
@@ -101,3 +102,8 @@ def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
         if check.stage == stage
         for finding in check.run(facts.order, facts, facts.workshop)
     ]
+
+
+def stage_of(finding: Finding) -> Stage:
+    """Return the stage of the check that a finding comes from."""
+    return next(check.stage for check in CHECKS if finding.check in check.names)

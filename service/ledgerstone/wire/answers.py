@@ -13,14 +13,15 @@ from shapely.geometry import Point
 from ledgerstone.checks import Finding
 from ledgerstone.checks.finding import geojson
 from ledgerstone.order import Slab
-from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.wire.money import write_price
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
+from ledgerstone.wire.remedies_out import write_fixes, write_remedies
 from ledgerstone.wire.tokens import Tokens, reference
 from ledgerstone.workshop.records import Workshop
 
@@ -91,8 +92,16 @@ def quote_token_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     return content
 
 
-def write_sent_back(sent: SentBack, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
-    """Write a send-back as the problem ``cannot-do-as-asked`` (RFC 9457)."""
+def write_sent_back(
+    sent: SentBack, document: dict[str, Any], workshop: Workshop, tokens: Tokens
+) -> dict[str, Any]:
+    """Write a send-back as the problem ``cannot-do-as-asked`` (RFC 9457).
+
+    Parameters
+    ----------
+    document
+        The order as it was sent: patches apply to it.
+    """
     stops = sum(finding.level == "stops" for finding in sent.findings)
     order = write_order(sent.order)
     return {
@@ -101,14 +110,18 @@ def write_sent_back(sent: SentBack, workshop: Workshop, tokens: Tokens) -> dict[
         "status": SENT_BACK.status,
         "detail": f"{stops} thing{'' if stops == 1 else 's'} to change before it can be made.",
         "order": order,
-        "findings": [write_finding(finding) for finding in sent.findings],
+        "findings": [
+            write_finding(finding, write_remedies(document, sent.found, finding.id))
+            for finding in sent.findings
+        ],
         "not_checked": list(sent.not_checked),
         "drawings": drawing_links(order["slabs"], workshop, tokens),
+        **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
     }
 
 
-def write_finding(finding: Finding) -> dict[str, Any]:
-    """Write one finding."""
+def write_finding(finding: Finding, remedies: Sequence[dict[str, Any]] = ()) -> dict[str, Any]:
+    """Write one finding, with what would settle it."""
     members: dict[str, Any] = {
         "id": finding.id,
         "check": finding.check,
@@ -120,7 +133,7 @@ def write_finding(finding: Finding) -> dict[str, Any]:
         "limit": dict(finding.limit),
         "where_mm": finding.where_mm,
         "source": finding.source,
-        "remedies": [],
+        "remedies": list(remedies),
     }
     return {key: value for key, value in members.items() if value is not None}
 
@@ -134,19 +147,6 @@ def drawing_links(
         return {}
     base = f"{workshop.web.base_url}/v1/drawings/{token}"
     return {"plan": f"{base}/plan.svg", "view": f"{base}/view.svg"}
-
-
-def write_price(price: Price) -> dict[str, Any]:
-    """Write a price: amounts are decimal texts beside the currency's code."""
-    return {
-        "currency": price.currency,
-        "lines": [{"label": line.label, "amount": f"{line.amount:.2f}"} for line in price.lines],
-        "net": f"{price.net:.2f}",
-        "tax": f"{price.tax:.2f}",
-        "tax_percent": float(price.tax_percent),
-        "total": f"{price.total:.2f}",
-        "deposit": f"{price.deposit:.2f}",
-    }
 
 
 def _lead_time(lead: LeadTime) -> dict[str, Any]:

@@ -22,22 +22,23 @@ def write_order(order: Order, *, compact: bool = False) -> dict[str, Any]:
     compact
         Leave out members that stand at their default; the result reads back to the same order.
     """
-    written: dict[str, Any] = _write(order, compact)
+    written: dict[str, Any] = write_member(order, compact)
     return written
 
 
-def _write(value: Any, compact: bool) -> Any:  # noqa: ANN401  any member of an order
+def write_member(value: Any, compact: bool) -> Any:  # noqa: ANN401  any member of an order
+    """Write one member of an order: a length, a record, a list, a day, a word or a number."""
     if isinstance(value, Length):
         return value.wire()
     if isinstance(value, date):
         return value.isoformat()
     if isinstance(value, Mapping):
-        return {key: _write(member, compact) for key, member in value.items()}
+        return {key: write_member(member, compact) for key, member in value.items()}
     if isinstance(value, tuple):
-        return [_write(member, compact) for member in value]
+        return [write_member(member, compact) for member in value]
     if is_dataclass(value) and not isinstance(value, type):
         return {
-            _ON_THE_WIRE.get((type(value), field.name), field.name): _write(member, compact)
+            _ON_THE_WIRE.get((type(value), field.name), field.name): write_member(member, compact)
             for field in fields(value)
             if _is_said(field, member := getattr(value, field.name), compact)
         }

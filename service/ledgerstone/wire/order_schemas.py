@@ -25,7 +25,7 @@ from ledgerstone.wire.fields import (
 )
 from ledgerstone.wire.tokens import LONGEST_TOKEN
 
-MOST_SLABS = 8
+MOST_SLABS = records.MOST_SLABS
 MOST_QUANTITY = 24
 MOST_CUTOUTS = 20
 MOST_RESTS = 20

@@ -1,0 +1,180 @@
+"""What a good maker would offer where a plan cannot be made: move, shrink, make room, round."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks.shape import strip_rule
+from ledgerstone.order import LShape, Order, Rectangle
+from ledgerstone.outline import side_names
+from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.layout import Freedom, find_layout
+from ledgerstone.remedies.option import (
+    ROUND_TO_MM,
+    Option,
+    layout_changes,
+    resized_cutout,
+    resized_outline,
+)
+
+# Kept beyond the rule, so that a place rounded to 5 mm, or to 1 mm where room is short, holds.
+_MARGINS = ((5.2, ROUND_TO_MM), (1.5, 1.0), (0.0, 0.1))
+
+
+def layout_options(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Move the openings that a finding speaks of, shrink them, make room, or all of it."""
+    if finding.slab is None:
+        return
+    i, slab = finding.slab, order.slabs[finding.slab]
+    every = frozenset(range(len(slab.cutouts)))
+    named = frozenset(_named(finding)) or every
+    grows: frozenset[str] = frozenset()
+    if isinstance(slab.outline, Rectangle) and slab.size_from != "between-walls":
+        grows = frozenset(("length", "width"))
+    yield from _one_at_a_time(i, order, facts, named, most_share)
+    for effect, freedom in (
+        ("move", Freedom(moves=named)),
+        ("shrink", Freedom(shrinks=named, most_share=most_share)),
+        ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
+        ("grow", Freedom(grows=grows, most_share=min(most_share, 0.1))),
+        ("move-all", Freedom(moves=every)),
+        ("move-and-shrink", Freedom(moves=every, shrinks=every, most_share=most_share)),
+        ("everything", Freedom(every, every, grows, most_share)),
+    ):
+        if freedom.moves or freedom.shrinks or freedom.grows:
+            yield from _laid(effect, i, order, facts, freedom)
+    yield from _open_sides(finding, order)
+
+
+def _one_at_a_time(
+    i: int, order: Order, facts: Facts, named: frozenset[int], most_share: float
+) -> Iterable[Option]:
+    if len(named) < 2:
+        return
+    for k in sorted(named):
+        yield from _laid("move", i, order, facts, Freedom(moves=frozenset((k,))))
+        freedom = Freedom(shrinks=frozenset((k,)), most_share=most_share)
+        yield from _laid("shrink", i, order, facts, freedom)
+
+
+def _named(finding: Finding) -> Iterable[int]:
+    """Indices of the openings that a finding points at."""
+    for pointer in finding.at:
+        parts = pointer.split("/")
+        if len(parts) > 4 and parts[3] == "cutouts":
+            yield int(parts[4])
+
+
+def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> Iterable[Option]:
+    """One option from a layout, rounded as coarsely as its room allows."""
+    slab, shape = order.slabs[i], facts.shapes[i]
+    if any(opening.polygon.is_empty for opening in shape.openings):
+        return
+    clear = []
+    for opening in shape.openings:
+        rule = strip_rule(slab.cutouts[opening.index], opening.longer_mm, facts.workshop)
+        clear.append(rule.stops_mm if rule is not None else 1.0)
+    for margin_mm, to_mm in _MARGINS:
+        layout = find_layout(slab, shape, clear, freedom, margin_mm)
+        if layout is None:
+            continue
+        changes, cost = layout_changes(order, i, shape, layout, to_mm)
+        if changes:
+            yield Option(effect, changes, cost + 0.1 * len(changes))
+            return
+
+
+def _open_sides(finding: Finding, order: Order) -> Iterable[Option]:
+    """An opening that reaches past one side may be meant to be open to it."""
+    if finding.check != "cutout-off-slab" or finding.slab is None:
+        return
+    for k in _named(finding):
+        for side in side_names(order.slabs[finding.slab].outline):
+            path = ("slabs", finding.slab, "cutouts", k, "open_to")
+            yield Option("open-to", (Change(path, side),), 6.0)
+
+
+def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Give an inside corner the smallest radius that the formers make."""
+    if finding.slab is None:
+        return
+    i, limit = finding.slab, facts.workshop.shaping.inside_radius_mm
+    outline = order.slabs[i].outline
+    for k in _named(finding):
+        cutout = order.slabs[i].cutouts[k]
+        if cutout.corner_radius is not None:
+            base = ("slabs", i, "cutouts", k)
+            new = cutout.corner_radius.like(limit, "up")
+            yield Option("round", (Change((*base, "corner_radius"), new),), 0.2)
+    if isinstance(outline, LShape) and finding.at == (f"/slabs/{i}/outline",):
+        corner = outline.notch.corner
+        told = outline.corner_radii.get(corner) or outline.corner_radius or outline.length
+        path = ("slabs", i, "outline", "corner_radii", corner)
+        yield Option("round", (Change(path, told.like(limit, "up")),), 0.2)
+
+
+def smaller_outline(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Bring a slab down to the casting table; either way round."""
+    if finding.slab is None:
+        return
+    i, table = finding.slab, facts.workshop.table
+    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
+    width, depth = x1 - x0, y1 - y0
+    for most_x, most_y in ((table.length_mm, table.width_mm), (table.width_mm, table.length_mm)):
+        fx, fy = min(1.0, most_x / width), min(1.0, most_y / depth)
+        if _is_disc_like(order, i):
+            fx = fy = min(fx, fy)
+        changes = resized_outline(i, order.slabs[i], (fx, fy))
+        yield Option("smaller", changes, 1.0 + 20.0 * (2.0 - fx - fy))
+
+
+def _is_disc_like(order: Order, i: int) -> bool:
+    return order.slabs[i].outline.kind == "round"
+
+
+def wider_outline(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Bring a sliver up to the narrowest that is cast."""
+    if finding.slab is None:
+        return
+    i, least = finding.slab, facts.workshop.shaping.smallest_side_mm
+    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
+    fx, fy = max(1.0, least / (x1 - x0)), max(1.0, least / (y1 - y0))
+    if _is_disc_like(order, i):
+        fx = fy = max(fx, fy)
+    yield Option("wider", resized_outline(i, order.slabs[i], (fx, fy)), 1.0 + 20 * (fx + fy - 2))
+
+
+def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Try the stocked thicknesses, the nearest first; those that finding asks for before others."""
+    if finding.slab is None:
+        return
+    old = order.slabs[finding.slab].thickness
+    shaping = facts.workshop.shaping
+    for usual in shaping.thicknesses_mm:
+        if shaping.thinnest_mm <= usual <= shaping.thickest_mm and abs(usual - old.mm) > 0.5:
+            change = Change(("slabs", finding.slab, "thickness"), old.like(usual))
+            yield Option(
+                "thicker" if usual > old.mm else "thinner",
+                (change,),
+                1.0 + abs(usual - old.mm) / 10,
+            )
+
+
+def without_cutouts(
+    finding: Finding, order: Order, _facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Leave an opening out, or make it much smaller: only for the nearest makeable."""
+    if finding.slab is None or most_share <= 0.1:
+        return
+    i = finding.slab
+    for k, cutout in enumerate(order.slabs[i].cutouts):
+        base = ("slabs", i, "cutouts", k)
+        for scale in (0.75, 0.5):
+            changes = tuple(resized_cutout(base, cutout, scale))
+            yield Option(f"small-{scale:g}", changes, 8.0 + 20 * (1 - scale))
+    last = len(order.slabs[i].cutouts) - 1
+    if last >= 0:
+        yield Option("left-out", (Change(("slabs", i, "cutouts", last), None),), 40.0)

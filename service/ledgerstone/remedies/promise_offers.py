@@ -1,0 +1,56 @@
+"""What can be offered where a day or a place cannot be promised, or a choice is not had here."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date, timedelta
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.order import Order, Shade
+from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.option import Option
+
+
+def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Another way that the area is served by, or collection."""
+    area = facts.area
+    ways = (("pallet", "pallet"), ("own-van", "own_van"), ("fitted", "fitted"))
+    for kind, name in ways:
+        if area is not None and getattr(area, name) is not None and kind != order.delivery.kind:
+            yield Option(f"deliver-{kind}", (Change(("delivery", "kind"), kind),), 2.0)
+    if order.delivery.kind != "collect":
+        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 3.0)
+
+
+def later_day(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """The day on which it can be there; or collection, which saves the carrier's days."""
+    arrives = finding.measured.get("arrives_on")
+    if isinstance(arrives, str) and order.needed_by is not None:
+        day = date.fromisoformat(arrives)
+        late = (day - order.needed_by) / timedelta(days=1)
+        yield Option("later", (Change(("needed_by",), day),), 1.0 + 0.05 * late)
+    if order.delivery.kind != "collect" and facts.area is not None:
+        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
+
+
+def other_shade(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """A shade of the palette in place of one that is not had."""
+    if finding.slab is None:
+        return
+    path = ("slabs", finding.slab, "shade")
+    for k, shade in enumerate(facts.workshop.palette):
+        named = shade.name in finding.says
+        if shade.name != order.slabs[finding.slab].shade.name:
+            cost = 1.0 if named else 2.0 + 0.1 * k
+            yield Option("shade", (Change(path, Shade(name=shade.name)),), cost)
+
+
+def other_sealer(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """A sealer that this place allows."""
+    if finding.slab is None:
+        return
+    slab = order.slabs[finding.slab]
+    for k, sealer in enumerate(facts.workshop.sealers):
+        if slab.place in sealer.places and sealer.name != slab.finish.sealer:
+            path = ("slabs", finding.slab, "finish", "sealer")
+            yield Option("sealer", (Change(path, sealer.name),), 1.0 + 0.1 * k)

@@ -1,0 +1,122 @@
+"""What a good maker would offer where a slab would crack, tip or stand on nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from shapely.geometry import Point as PlanePoint
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.order import Order, Point, Rests, Slab
+from ledgerstone.outline import side_names
+from ledgerstone.remedies.change import Change, Path
+from ledgerstone.remedies.option import Option, resized_cutout, resized_outline
+from ledgerstone.shape import Shape
+
+_FRAME_MM = 40.0
+_LEG_IN_MM = 60.0
+_BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
+
+
+def smaller_openings(
+    finding: Finding, order: Order, _facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Make the largest openings a little smaller."""
+    if finding.slab is None:
+        return
+    i = finding.slab
+    for k, cutout in enumerate(order.slabs[i].cutouts):
+        for share in _shares(most_share):
+            changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
+            yield Option("smaller-opening", changes, 1.0 + 20 * share)
+
+
+def smaller_slab(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Make the slab a little shorter, or a little less deep."""
+    if finding.slab is None:
+        return
+    i, slab = finding.slab, order.slabs[finding.slab]
+    longest = facts.shapes[i].length_mm >= facts.shapes[i].width_mm
+    for share in _shares(most_share):
+        scales = [(1 - share, 1.0), (1.0, 1 - share)]
+        for scale in scales if longest else scales[::-1]:
+            yield Option("smaller-slab", resized_outline(i, slab, scale), 2.0 + 25 * share)
+
+
+def _shares(most_share: float) -> tuple[float, ...]:
+    return tuple(share for share in (0.05, 0.1, 0.25, 0.4, 0.6) if share <= most_share + 1e-9)
+
+
+def other_rests(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Shorten an overhang, place legs better, add one, or carry the slab on more."""
+    if finding.slab is None or order.slabs[finding.slab].rests is None:
+        return
+    i = finding.slab
+    slab, shape = order.slabs[i], facts.shapes[i]
+    rests = slab.rests
+    base: Path = ("slabs", i, "rests")
+    if rests is None:
+        return
+    yield from _shorter_overhangs(rests, base)
+    if rests.kind == "legs":
+        yield from _legs(finding, rests, shape, base)
+    yield from _more_rests(slab, shape, base, most_share)
+
+
+def _shorter_overhangs(rests: Rests, base: Path) -> Iterable[Option]:
+    for side, overhang in rests.overhang.items():
+        for share in (0.9, 0.75, 0.6, 0.5, 0.35, 0.2):
+            new = overhang.like(overhang.mm * share, "down", to_mm=10)
+            if 0.0 < new.mm < overhang.mm:
+                change = Change((*base, "overhang", side), new)
+                yield Option("overhang", (change,), 2.0 + 8 * (1 - share))
+
+
+def _legs(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterable[Option]:
+    """Legs at the best places; one more where it is worst; the one under nothing moved."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    say = rests.at[0].x
+    for share in (_BEST_LEG_SHARE, 0.1):
+        xs = (x0 + share * (x1 - x0), x1 - share * (x1 - x0))
+        deep = min(_LEG_IN_MM + 20, 0.25 * (y1 - y0))
+        ys = (y0 + deep, y1 - deep)
+        at = tuple(Point(say.like(x, to_mm=5), say.like(y, to_mm=5)) for y in ys for x in xs)
+        yield Option("legs", (Change(base, replace(rests, at=at)),), 4.0)
+    middle = tuple(
+        Point(say.like((x0 + x1) / 2, to_mm=5), say.like(y, to_mm=5)) for y in (ys[0], ys[1])
+    )
+    if len(rests.at) <= 18:
+        more = Change(base, replace(rests, at=(*rests.at, *middle)))
+        yield Option("more-legs", (more,), 5.0)
+    yield from _moved_leg(finding, rests, shape, base)
+
+
+def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterable[Option]:
+    """The leg that stands under nothing, moved to the nearest concrete with room for its pad."""
+    if finding.check != "rest-under-nothing" or "/at/" not in finding.at[0]:
+        return
+    k = int(finding.at[0].rpartition("/")[2])
+    pad = rests.pad.mm if rests.pad is not None else 40.0
+    room = shape.net.buffer(-pad / 2 - 5.0)
+    leg = rests.at[k]
+    if not room.is_empty:
+        near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
+        place = Point(leg.x.like(near.x), leg.y.like(near.y))
+        at = (*rests.at[:k], place, *rests.at[k + 1 :])
+        yield Option("move-leg", (Change(base, replace(rests, at=at)),), 1.0)
+
+
+def _more_rests(slab: Slab, shape: Shape, base: Path, most_share: float) -> Iterable[Option]:
+    """A frame under every side; for the nearest makeable, a bed all over."""
+    say = slab.thickness
+    sides = side_names(slab.outline)
+    frame = Rests("frame", sides=sides, width=say.like(_FRAME_MM))
+    if shape.outline.buffer(-_FRAME_MM).is_empty is False:
+        yield Option("frame", (Change(base, frame),), 7.0)
+    if most_share > 0.1:
+        yield Option("bed", (Change(base, Rests("full")),), 12.0)

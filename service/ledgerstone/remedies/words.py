@@ -1,0 +1,209 @@
+"""Changes in the customer's words: one sentence for everything that changes about one thing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from typing import Any
+
+from ledgerstone.checks.finding import cutout_words, side_words
+from ledgerstone.order import Order
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.change import Change, Path, member
+
+_DELIVERY = {
+    "collect": "Collect the order from the workshop.",
+    "pallet": "Have it delivered on a pallet.",
+    "own-van": "Have it delivered by our own van.",
+    "fitted": "Have it delivered and fitted.",
+}
+
+
+def say_changes(order: Order, changes: Sequence[Change]) -> tuple[str, ...]:
+    """Say changes to an order, in the order in which they are made."""
+    grouped: dict[Path, list[Change]] = {}
+    for change in changes:
+        grouped.setdefault(_subject(change.path), []).append(change)
+    return tuple(_sentence(order, subject, group) for subject, group in grouped.items())
+
+
+def _subject(path: Path) -> Path:
+    """The thing a path speaks of: a cut-out, an outline, rests, a delivery."""
+    if path[:1] == ("slabs",) and len(path) > 3 and path[2] in ("cutouts", "reliefs"):
+        return path[:4]
+    if path[:1] == ("slabs",) and len(path) > 2:
+        return path[:3]
+    return ("slabs",) if path[0] == "joins" else path[:1]
+
+
+def _sentence(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    what = subject[2] if len(subject) > 2 else subject[0]
+    return _SAYS[str(what)](order, subject, changes)
+
+
+def _slab(order: Order, subject: Path) -> str:
+    index = int(subject[1])
+    label = order.slabs[index].label if index < len(order.slabs) else ""
+    if label:
+        return f"“{label}”"
+    return "the slab" if len(order.slabs) == 1 else f"slab {index + 1}"
+
+
+def _cutout(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    index = int(subject[3])
+    slab = order.slabs[int(subject[1])]
+    name = cutout_words(slab, index)
+    if len(subject) == len(changes[0].path) and changes[0].new is None:
+        return f"Leave out {name}."
+    says = [*_moves(order, changes, name), *_sizes(order, changes, name)]
+    for change in changes:
+        if change.path[-1] == "corner_radius" and change.new is not None:
+            says.append(f"Round the corners of {name} to {change.new}.")
+        if change.path[-1] == "open_to":
+            says.append(f"Let {name} run out through {side_words(str(change.new))}.")
+    return " ".join(says) or f"Change {name}."
+
+
+def _moves(order: Order, changes: Sequence[Change], name: str) -> list[str]:
+    steps = []
+    for change in changes:
+        if change.path[-2:-1] == ("centre",):
+            old: Length = member(order, change.path)
+            steps.append(_step(old, change.new.mm - old.mm, str(change.path[-1])))
+        if change.path[-1] == "points":
+            old_points = member(order, change.path)
+            for axis in ("x", "y"):
+                old = getattr(old_points[0], axis)
+                moved = _middle(change.new, axis) - _middle(old_points, axis)
+                steps.append(_step(old, moved, axis))
+    steps = [step for step in steps if step]
+    return [f"Move {name} {' and '.join(steps)}."] if steps else []
+
+
+def _middle(points: Sequence[Any], axis: str) -> float:
+    values: list[float] = [getattr(point, axis).mm for point in points]
+    return (min(values) + max(values)) / 2
+
+
+def _step(old: Length, by_mm: float, axis: str) -> str:
+    if abs(by_mm) < 0.5:
+        return ""
+    towards = {
+        ("x", True): "to the right",
+        ("x", False): "to the left",
+        ("y", True): "towards the back",
+        ("y", False): "towards the front",
+    }[axis, by_mm > 0]
+    return f"{old.like(abs(by_mm))} {towards}"
+
+
+def _sizes(order: Order, changes: Sequence[Change], name: str) -> list[str]:
+    size = {str(c.path[-1]): c for c in changes if c.path[-1] in ("diameter", "length", "width")}
+    if "diameter" in size:
+        change = size["diameter"]
+        return [f"Make {name} {change.new} across instead of {member(order, change.path)}."]
+    if not size:
+        return []
+    first = next(iter(size.values()))
+    base = first.path[:-1]
+    now = {k: size[k].new if k in size else member(order, (*base, k)) for k in ("length", "width")}
+    return [f"Make {name} {now['length']} by {now['width']}."]
+
+
+def _outline(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    name = _slab(order, subject)
+    if any(change.path[-1] == "points" or len(change.path) == 3 for change in changes):
+        return f"Make {name} smaller in proportion."
+    says = []
+    for change in changes:
+        old, part = member(order, change.path), str(change.path[-1])
+        if "corner_radius" in change.path or "corner_radii" in change.path:
+            says.append(f"Round the inside corner of {name} to {change.new}.")
+            continue
+        way = {"length": "long", "width": "deep", "diameter": "across"}[part]
+        says.append(f"Make {name} {change.new} {way} instead of {old}.")
+    return " ".join(says)
+
+
+def _thickness(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    old = member(order, changes[0].path)
+    return f"Make {_slab(order, subject)} {changes[0].new} thick instead of {old}."
+
+
+def _rests(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    name = _slab(order, subject)
+    says = [_rest(order, change, name) for change in changes]
+    return " ".join(dict.fromkeys(says))
+
+
+def _rest(order: Order, change: Change, name: str) -> str:
+    if len(change.path) == 3:
+        return {
+            "frame": f"Carry {name} on a frame under its sides.",
+            "full": f"Bed {name} all over on a solid base.",
+            "legs": f"Carry {name} on legs nearer to its corners.",
+        }.get(change.new.kind, f"Change what {name} rests on.")
+    part = str(change.path[3])
+    if part == "overhang":
+        side = side_words(str(change.path[4]))
+        return f"Let {side} overhang {change.new} instead of {member(order, change.path)}."
+    if part == "fixed":
+        return f"Have {name} fixed down to its rests."
+    if part == "at":
+        if change.new is None:
+            return "Leave out the rest that stands under no concrete."
+        return f"Place a leg {change.new.x} from the left and {change.new.y} from the front."
+    return f"Change what {name} rests on."
+
+
+def _word(change: Change) -> str:
+    return str(getattr(change.new, "name", None) or change.new)
+
+
+def _shade(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    return f"Make {_slab(order, subject)} in {_word(changes[0])}."
+
+
+def _finish(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    parts = " and ".join(
+        f"{change.new} sealer" if change.path[-1] == "sealer" else f"{change.new} surface"
+        for change in changes
+    )
+    return f"Give {_slab(order, subject)} the {parts}."
+
+
+def _delivery(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+    for change in changes:
+        if change.path[-1] == "kind":
+            return _DELIVERY[str(change.new)]
+    return "Change the delivery."
+
+
+def _needed_by(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+    day: date = changes[0].new
+    return f"Give us until {day:%-d %B %Y}."
+
+
+def _edges(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    side = side_words(str(changes[0].path[3]))
+    return f"Make the edge at {side} of {_slab(order, subject)} {changes[0].new.profile}."
+
+
+def _two_pieces(order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+    name = _slab(order, changes[0].path)
+    left, right = (changes[k].new.outline.length for k in (0, 1))
+    return f"Make {name} of two pieces, {left} and {right} long, with a join between them."
+
+
+_SAYS: dict[str, Callable[[Order, Path, Sequence[Change]], str]] = {
+    "cutouts": _cutout,
+    "outline": _outline,
+    "thickness": _thickness,
+    "rests": _rests,
+    "shade": _shade,
+    "finish": _finish,
+    "edges": _edges,
+    "delivery": _delivery,
+    "needed_by": _needed_by,
+    "slabs": _two_pieces,
+}

@@ -1,0 +1,56 @@
+"""Remedies, fixes and ways to save as JSON members: each a sentence and a patch."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from ledgerstone.remedies import Fix, Found, Remedy
+from ledgerstone.wire.money import write_price
+from ledgerstone.wire.patch import write_patch
+
+
+def write_remedies(
+    document: dict[str, Any], found: Found | None, finding: str
+) -> list[dict[str, Any]]:
+    """Write what settles one finding."""
+    remedies = found.remedies.get(finding, ()) if found is not None else ()
+    return [_remedy(document, remedy) for remedy in remedies]
+
+
+def _remedy(document: dict[str, Any], remedy: Remedy) -> dict[str, Any]:
+    members: dict[str, Any] = {
+        "says": remedy.says,
+        "patch": write_patch(document, remedy.changes),
+        "settles": list(remedy.settles),
+        "verified": True,
+    }
+    if remedy.price is not None:
+        members["price"] = write_price(remedy.price)
+    return members
+
+
+def write_fixes(
+    document: dict[str, Any], found: Found | None, stops: Sequence[str]
+) -> dict[str, Any]:
+    """Write the one change that settles everything, or the nearest, or why there is none."""
+    if found is None:
+        return {}
+    members: dict[str, Any] = {}
+    if found.fix_all is not None:
+        members["fix_all"] = _fix(document, found.fix_all, stops)
+    if found.nearest_makeable is not None:
+        members["nearest_makeable"] = _fix(document, found.nearest_makeable, stops)
+    if found.why_not is not None:
+        members["why_no_fix"] = found.why_not
+    return members
+
+
+def _fix(document: dict[str, Any], fix: Fix, stops: Sequence[str]) -> dict[str, Any]:
+    return {
+        "says": list(fix.says),
+        "patch": write_patch(document, fix.changes),
+        "settles": list(stops),
+        "price": write_price(fix.price),
+        "verified": True,
+    }
