@@ -25,6 +25,7 @@ Case = Literal[
     "low-rest-and-sitting",
     "after-a-crack",
 ]
+NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,9 +39,11 @@ class Verdict:
     limit_mpa
         What is trusted at that age.
     where_mm
-        Where the stress is largest.
+        Where the stress is largest; where the slab tips, its weight's place.
     age_days
         Temperature-adjusted age of the concrete.
+    tips
+        Whether the slab tips off what holds it, so that there is no stress to judge.
     """
 
     case: Case
@@ -48,13 +51,14 @@ class Verdict:
     limit_mpa: float
     where_mm: XY
     age_days: float
+    tips: bool = False
 
     @property
     def utilisation(self) -> float:
         """Stress over what is trusted, to 0.001: over 1 it may crack."""
-        if self.limit_mpa <= 0.0:
-            return 99.0
-        return round(min(self.stress_mpa / self.limit_mpa, 99.0), 3)
+        if self.tips or self.limit_mpa <= 0.0:
+            return NEVER
+        return round(min(self.stress_mpa / self.limit_mpa, NEVER), 3)
 
 
 def worst(verdicts: Sequence[Verdict]) -> Verdict | None:

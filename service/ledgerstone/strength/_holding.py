@@ -1,0 +1,95 @@
+"""Where a slab is held while it is moved: lines across it, its long edge, hands at its far side."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import shapely
+from shapely.geometry import LineString, Polygon
+
+from ledgerstone.outline import XY
+from ledgerstone.strength.plate import LineSupport, PointSupport, Support
+
+# Two lifting lines at (sqrt(2) - 1) / 2 of the length from each end: the moments over the lines
+# and between them are then equal (strength of materials; the reference page 1.9).
+BEST_LIFT = 0.2071
+HANDS_AT_THE_ENDS = 0.05
+IN_FROM_THE_EDGE_MM = 10.0
+SIMPLER_MM = 0.3  # an arc's chords are joined until they leave it by so much
+
+Supports = Sequence[Support]
+
+
+@dataclass(frozen=True)
+class Holding:
+    """One slab in plan, as it is held; its long side is the longer side of the box around it."""
+
+    outline: Polygon
+
+    @cached_property
+    def along_y(self) -> bool:
+        """Whether its long side lies along y."""
+        x0, y0, x1, y1 = self.outline.bounds
+        return bool(y1 - y0 > x1 - x0)
+
+    @cached_property
+    def simpler(self) -> Polygon:
+        """The same plan with fewer points to its arcs, for sections through it."""
+        simple = self.outline.simplify(SIMPLER_MM)
+        return simple if isinstance(simple, Polygon) and simple.is_valid else self.outline
+
+    @property
+    def depth_mm(self) -> float:
+        """Across its long side."""
+        x0, y0, x1, y1 = self.outline.bounds
+        return float(x1 - x0 if self.along_y else y1 - y0)
+
+    def places_mm(self, share: float) -> XY:
+        """Two places along its length, so far from its ends, with the weight between them.
+
+        Where the weight lies nearer to an end than that, the place there moves out, half-way.
+        """
+        x0, y0, x1, y1 = self.outline.bounds
+        start, end = (y0, y1) if self.along_y else (x0, x1)
+        middle = self.outline.centroid
+        weight = middle.y if self.along_y else middle.x
+        first = min(start + share * (end - start), 0.5 * (start + weight))
+        return first, max(end - share * (end - start), 0.5 * (end + weight))
+
+    def lines(self, share: float) -> Iterable[Supports]:
+        """Two lines across it; then two more at its ends, for a plan that tips off the two."""
+        two = [self._across(place) for place in self.places_mm(share)]
+        yield two
+        yield [*two, *(self._across(place) for place in self.places_mm(HANDS_AT_THE_ENDS))]
+
+    def _across(self, place: float) -> Support:
+        x0, y0, x1, y1 = self.outline.bounds
+        if self.along_y:
+            return LineSupport([(x0, place), (x1, place)])
+        return LineSupport([(place, y0), (place, y1)])
+
+    def hinges(self) -> Iterable[Supports]:
+        """Its near long edge on the table and two hands at the far side; then the other edge."""
+        x0, y0, x1, y1 = self.outline.bounds
+        places = self.places_mm(BEST_LIFT)
+        near, far = (x0, x1) if self.along_y else (y0, y1)
+        for edge, other, inward in ((near, far, 1.0), (far, near, -1.0)):
+            at = edge + inward * IN_FROM_THE_EDGE_MM
+            ends = [(at, y0), (at, y1)] if self.along_y else [(x0, at), (x1, at)]
+            hands = [self._hand(self._xy(p, edge), self._xy(p, other)) for p in places]
+            yield [LineSupport(ends), *hands]
+
+    def _xy(self, along: float, across: float) -> XY:
+        return (across, along) if self.along_y else (along, across)
+
+    def _hand(self, near: XY, far: XY) -> Support:
+        """A hand on the last concrete of a line across the slab, a little in from its edge."""
+        met = shapely.get_parts(LineString([near, far]).intersection(self.outline))
+        back = LineString([far, near])
+        pieces = [part for part in met if part.geom_type == "LineString" and part.length > 0.0]
+        last = min(pieces, key=lambda piece: back.project(piece.centroid))
+        ends = sorted(back.project(shapely.Point(xy)) for xy in last.coords)
+        at = back.interpolate(min(ends[0] + IN_FROM_THE_EDGE_MM, 0.5 * (ends[0] + ends[-1])))
+        return PointSupport(float(at.x), float(at.y))

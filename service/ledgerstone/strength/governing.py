@@ -1,0 +1,45 @@
+"""The stress that decides in each case, rounded before it is compared: the same however it came."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from ledgerstone.outline import XY
+from ledgerstone.strength.plate import Cases
+
+# Digits of a stress in MPa that are compared. A factor that other loads went through before
+# differs in the twelfth digit; of two places that are alike, the first must win all the same.
+DIGITS = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Governing:
+    """The largest stress of one case, MPa, and where; or that the slab tips, and then no stress."""
+
+    mpa: float
+    where_mm: XY
+    tips: bool = False
+
+
+def governing(cases: Cases) -> list[Governing]:
+    """Find the largest averaged tensile stress of each case, on either face."""
+    places, field = cases.stress_field()
+    field = np.round(field, DIGITS)
+    at = np.argmax(field, axis=0)
+    found: list[Governing] = []
+    for k, tip in enumerate(cases.tips):
+        if tip is not None:
+            x, y = tip.where_mm
+            found.append(Governing(0.0, (round(x, 3), round(y, 3)), tips=True))
+            continue
+        x, y = places[at[k]].tolist()
+        found.append(Governing(float(field[at[k], k]), (x, y)))
+    return found
+
+
+def worst_of(found: Iterable[Governing]) -> Governing:
+    """Take the worst: one that tips before any stress, the first of equals."""
+    return max(found, key=lambda one: (one.tips, one.mpa))
