@@ -1,0 +1,177 @@
+"""The slab's faces in the order of painting: drops, upright faces, openings, edges and the top."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from shapely.geometry import Polygon
+from shapely.geometry.polygon import orient
+
+from ledgerstone.drawing import mottle, solid
+from ledgerstone.drawing.arcs import curved_path
+from ledgerstone.drawing.frame import polygons
+from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
+from ledgerstone.drawing.scene import Scene
+from ledgerstone.drawing.svg import Element, element, number, path_of
+from ledgerstone.drawing.tint import RGB, hex_of, lit, mixed
+from ledgerstone.drawing.to_scale import groove_lines
+from ledgerstone.order import Relief
+
+_DARK: Final[RGB] = (24, 21, 17)
+_SHADED: Final = 0.82  # a face within a hollow, against the same face outside
+
+
+def drops(scene: Scene, paint: Paint) -> list[Element]:
+    """Paint what hangs below the slab: downstands and waterfall ends."""
+    thick = scene.shape.thickness_mm
+    ribbons = []
+    for side in scene.shape.sides:
+        edge = scene.slab.edges.get(side.name)
+        if edge is None or edge.drop is None:
+            continue
+        band = side.line.buffer(thick, single_sided=True).intersection(scene.shape.outline)
+        for piece in polygons(band):
+            ring = orient(piece).exterior.coords[:-1]
+            ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm)
+    return [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
+
+
+def slab(scene: Scene, paint: Paint) -> list[Element]:
+    """Paint the slab: upright faces from back to front, worked edges, then its top."""
+    pieces = [orient(piece) for piece in polygons(scene.shape.net)]
+    rings = [
+        solid.ring_of(piece.exterior.simplify(scene.fine_mm).coords[:-1], scene.slab, scene.shape)
+        for piece in pieces
+    ]
+    hollows = _hollows(scene, pieces)
+    ribbons = [r for ring in rings for r in solid.upright(ring, -scene.shape.thickness_mm)]
+    for i, hollow in enumerate(hollows):
+        ribbons += solid.hanging(hollow.course, 0.0, -hollow.depth_mm, i)
+    drawn: list[Element] = []
+    begun: set[int] = set()
+    for ribbon in solid.back_to_front(ribbons):
+        if ribbon.hole is not None and ribbon.hole not in begun:
+            begun.add(ribbon.hole)
+            drawn.append(_bottom(hollows[ribbon.hole], scene))
+        drawn.append(ribbon_path(ribbon, scene, paint, 1.0 if ribbon.hole is None else _SHADED))
+    for ring in rings:
+        drawn += [edge_path(run, scene, paint) for run in solid.worked_edges(ring)]
+    return [*drawn, *_top(scene, rings, pieces), *_arrises(scene, ribbons)]
+
+
+@dataclass(frozen=True, slots=True)
+class _Hollow:
+    """What one looks down into: an opening, or a relief with its floor; its course clockwise."""
+
+    course: Sequence[Sequence[float]]
+    depth_mm: float
+    sunk: tuple[Polygon, Relief] | None = None
+
+
+def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
+    fine, thick = scene.fine_mm, scene.shape.thickness_mm
+    openings = [
+        _Hollow(hole.simplify(fine).coords[:-1], thick)
+        for piece in pieces
+        for hole in piece.interiors
+    ]
+    reliefs = [
+        _Hollow(
+            polygon.exterior.simplify(fine).coords[:0:-1],
+            min(relief.depth.mm, thick),
+            (polygon, relief),
+        )
+        for polygon, relief in _sunk(scene)
+    ]
+    return openings + reliefs
+
+
+def _bottom(hollow: _Hollow, scene: Scene) -> Element:
+    """Paint what is seen down a hollow: the dark, or a relief's floor."""
+    if hollow.sunk is not None:
+        return _floor(*hollow.sunk, scene)
+    points = [scene.camera.at(p[0], p[1], 0.0) for p in hollow.course]
+    dark = mixed(scene.colour, _DARK, 0.86)
+    return element("path", d=path_of(points, places=1), fill=dark)
+
+
+def _sunk(scene: Scene) -> list[tuple[Polygon, Relief]]:
+    """Return the reliefs that lie wholly within the concrete, anticlockwise."""
+    return [
+        (orient(polygon), relief)
+        for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
+        if scene.shape.net.contains_properly(polygon)
+    ]
+
+
+def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
+    """Paint the bottom of a relief, and its grooves."""
+    path = curved_path(polygon.exterior.coords[:-1])
+    drawn = [element("path", d=path, fill=lit(scene.colour, 0.93))]
+    lines = groove_lines(polygon, relief)
+    if lines:
+        path = "".join(path_of(line, closed=False) for line in lines)
+        wide = 2.4 / scene.camera.per_mm
+        drawn.append(element("path", d=path, stroke=lit(scene.colour, 0.66), stroke_width=wide))
+    transform = scene.camera.plane(-min(relief.depth.mm, scene.shape.thickness_mm))
+    return element("g", *drawn, transform=transform)
+
+
+def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
+    """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
+    places = 1 if scene.is_frilly else 2
+    path = "".join(curved_path(solid.top_ring(ring), places) for ring in rings)
+    path += "".join(curved_path(ring.coords[:-1]) for p in pieces for ring in p.interiors)
+    path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in _sunk(scene))
+    base = hex_of(scene.colour)
+    faces = [
+        element("path", d=path, fill=base, fill_rule="evenodd", data_part="top"),
+        element("path", d=path, fill=f"url(#{scene.prefix}-face)", fill_rule="evenodd"),
+        *_voids(scene),
+    ]
+    if scene.gloss > 0.05 and scene.is_plain:
+        sheen = f"url(#{scene.prefix}-sheen)"
+        faces.append(element("path", d=path, fill=sheen, fill_rule="evenodd"))
+    return [element("g", *faces, transform=scene.camera.plane(0.0), data_unit="mm")]
+
+
+def _voids(scene: Scene) -> list[Element]:
+    """Dot the voids, as round-ended strokes of no length, by size."""
+    thrown = mottle.voids(scene.shape.net, scene.slab.finish.surface, scene.seed)
+    dark = mixed(scene.colour, _DARK, 0.5)
+    least = 1.1 / scene.camera.per_mm
+    drawn = []
+    for low, high in ((0.0, 2.2), (2.2, 3.4), (3.4, 9.0)):
+        sized = [place for place, width in thrown if low <= width < high]
+        if sized:
+            path = "".join(f"M{number(round(x, 1))} {number(round(y, 1))}h0" for x, y in sized)
+            drawn.append(
+                element(
+                    "path",
+                    d=path,
+                    stroke=dark,
+                    stroke_width=max(least, (low + high) / 2),
+                    stroke_linecap="round",
+                    stroke_opacity=0.8,
+                    fill="none",
+                )
+            )
+    return drawn
+
+
+def _arrises(scene: Scene, ribbons: Sequence[solid.Ribbon]) -> list[Element]:
+    """Run a thin light along each arris of an opening's rim that catches it."""
+    light = mixed(scene.colour, (255, 255, 255), 0.4)
+    path = ""
+    for ribbon in ribbons:
+        if ribbon.hole is None:
+            continue
+        places = [face.start for face in ribbon.faces] + [ribbon.faces[-1].end]
+        path += path_of([scene.camera.at(*place, 0.0) for place in places], closed=False, places=1)
+    if not path:
+        return []
+    return [
+        element("path", d=path, fill="none", stroke=light, stroke_width=0.9, stroke_opacity=0.7)
+    ]

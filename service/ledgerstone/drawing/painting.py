@@ -1,0 +1,96 @@
+"""Painting a face: one piece for a run of faces, its light changing along it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ledgerstone.drawing import solid
+from ledgerstone.drawing.scene import Scene
+from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.tint import lit
+from ledgerstone.outline import XY
+
+
+class Paint:
+    """Gradients made while faces are painted, to be defined once before them."""
+
+    def __init__(self, prefix: str) -> None:
+        self.prefix = prefix
+        self.gradients: list[Element] = []
+
+    def across(self, stops: Sequence[tuple[float, str]]) -> str:
+        """Fill that changes from left to right at places on the sheet; plain where it can be."""
+        if len({colour for _, colour in stops}) == 1:
+            return stops[0][1]
+        (x0, _), (x1, _) = stops[0], stops[-1]
+        span = (x1 - x0) or 1.0
+        name = f"{self.prefix}-{len(self.gradients)}"
+        marks = [
+            element("stop", offset=f"{(x - x0) / span:.4f}", stop_color=colour)
+            for x, colour in stops
+        ]
+        self.gradients.append(
+            element(
+                "linearGradient",
+                *marks,
+                id=name,
+                gradientUnits="userSpaceOnUse",
+                x1=x0,
+                y1=0,
+                x2=x1,
+                y2=0,
+            )
+        )
+        return f"url(#{name})"
+
+
+def ribbon_path(ribbon: solid.Ribbon, scene: Scene, paint: Paint, shade: float = 1.0) -> Element:
+    """Paint a run of upright faces as one piece, its light changing along it."""
+    tops: list[XY] = []
+    feet: list[XY] = []
+    stops: list[tuple[float, str]] = []
+    for face in ribbon.faces:
+        for place in (face.start, face.end):
+            tops.append(scene.camera.at(*place, face.top_mm))
+            feet.append(scene.camera.at(*place, face.foot_mm))
+        colour = lit(scene.colour, face.light * shade)
+        stops += [(tops[-2][0], colour), (tops[-1][0], colour)]
+    fill = paint.across(_thinned(stops, scene.stops))
+    path = path_of(_once([*tops, *feet[::-1]]), places=1)
+    return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.6)
+
+
+def _thinned(stops: list[tuple[float, str]], most: int) -> list[tuple[float, str]]:
+    """Leave out stops between two of the same colour, and most of a smooth curve's."""
+    if most == 1:
+        return [stops[len(stops) // 2]]
+    if len(stops) > most:
+        every = -(-len(stops) // most)
+        stops = [*stops[:-1:every], stops[-1]]
+    return [
+        stop
+        for i, stop in enumerate(stops)
+        if not 0 < i < len(stops) - 1 or not stops[i - 1][1] == stop[1] == stops[i + 1][1]
+    ]
+
+
+def _once(points: list[XY]) -> list[XY]:
+    """Leave out points that repeat the one before."""
+    return [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
+
+
+def edge_path(run: Sequence[solid.Strip], scene: Scene, paint: Paint) -> Element:
+    """Paint a run of worked edge; a sheen makes it catch the light."""
+    lower, upper, stops = [], [], []
+    for strip in run:
+        a, b, c, d = (scene.camera.at(*corner) for corner in strip.corners)
+        lower += [a, b]
+        upper += [d, c]
+        light = strip.light * (1.0 + 0.28 * scene.gloss * strip.light) + 0.04
+        colour = lit(scene.colour, light)
+        stops += [(a[0], colour), (b[0], colour)]
+    if stops[0][0] > stops[-1][0]:
+        stops.reverse()
+    fill = paint.across(_thinned(stops, scene.stops))
+    path = path_of(_once([*lower, *upper[::-1]]), places=1)
+    return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.5)
