@@ -31,7 +31,7 @@ def constituent(role: str, kg: float, density: float, name: str = "", **more: fl
         kg_per_m3=kg,
         density_kg_per_m3=density,
         price_per_kg=FREE,
-        **more,  # type: ignore[arg-type]  # numbers all
+        **more,
     )
 
 

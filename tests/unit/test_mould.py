@@ -88,8 +88,7 @@ def test_a_drop_has_a_higher_side_and_an_inner_face(plain: Workshop) -> None:
     edges = {"front": {"profile": "square", "drop": {"depth": 60}}}
     made = mould(plain, box(1450, 560), edges=edges)
     found = {piece.name: (piece.length_mm, piece.width_mm) for piece in made.sides}
-    assert found["side front"] == (1468, 100)
-    assert found["drop front"] == (1450, 60)
+    assert found.items() >= {"side front": (1468, 100), "drop front": (1450, 60)}.items()
 
 
 def test_a_strip_longer_than_a_sheet_is_of_equal_parts(plain: Workshop) -> None:
@@ -108,7 +107,7 @@ def test_screws_stand_no_farther_apart_than_the_pitch(
     assert screws_for(length_mm, workshop.boards) == screws
 
 
-# --- formers, beads, drips ------------------------------------------------------------------------
+# --- formers, beads, drips ----------------------------------------------------------------------
 
 
 def test_a_basin_is_foam_in_layers_and_a_tap_a_plug(plain: Workshop) -> None:
@@ -124,7 +123,8 @@ def test_a_turned_opening_is_cut_from_its_own_rectangle(plain: Workshop) -> None
     """A hob of 560 × 490, turned by 30°, still takes a blank of 560 × 490."""
     hob = cut("rectangle", (560, 490), (725, 400), corner_radius=0, turn_degrees=30)
     (former,) = mould(plain, box(1450, 800), hob).formers
-    assert (former.length_mm, former.width_mm) == (pytest.approx(560), pytest.approx(490))
+    assert former.length_mm == pytest.approx(560)
+    assert former.width_mm == pytest.approx(490)
 
 
 def test_a_recess_is_a_former_as_high_as_it_is_deep(plain: Workshop) -> None:
@@ -139,7 +139,7 @@ def test_beads_run_where_an_edge_is_seen(plain: Workshop) -> None:
     edges = {"front": {"profile": "bevel", "size": 5}, "back": {"profile": "wall"}}
     made = mould(plain, box(1450, 560), BASIN, TAP, edges=edges)
     found = {bead.along: (bead.profile, bead.size_mm) for bead in made.beads}
-    assert found["front"] == ("bevel", 5)
+    assert found.items() >= {"front": ("bevel", 5)}.items()
     assert set(found) == {"front", "left", "right", "basin"}
     assert made.bead_mm == pytest.approx(1450 + 2 * 560 + 360 * math.pi)
 
@@ -160,7 +160,7 @@ def test_release_agent_covers_all_that_concrete_touches(plain: Workshop) -> None
     assert made.release_l == pytest.approx((0.5 + 3 * 0.04) / 10)
 
 
-# --- the whole order ------------------------------------------------------------------------------
+# --- the whole order ----------------------------------------------------------------------------
 
 
 def test_boards_of_the_whole_order_share_sheets(plain: Workshop) -> None:

@@ -16,7 +16,9 @@ def test_short_bars_fill_what_long_ones_leave() -> None:
     """2000 + 1000, twice, come from two lengths without waste, in whatever order they are named."""
     bars = [Bar("short", 6, 1000, 2), Bar("long", 6, 2000, 2)]
     (stock,) = cut_list(bars, 3000).stocks
-    assert [sorted(cut.mark for cut in one.cuts) for one in stock.lengths] == [["long", "short"]] * 2
+    assert [sorted(cut.mark for cut in one.cuts) for one in stock.lengths] == [
+        ["long", "short"]
+    ] * 2
     assert stock.waste_mm == 0
     assert len(stock.lengths) == stock.fewest
 

@@ -4,6 +4,8 @@
 the source named beside them.
 """
 
+from dataclasses import replace
+
 import pytest
 
 from ledgerstone.mix import (
@@ -54,13 +56,11 @@ def mix_b() -> tuple[Constituent, ...]:
 
 def pigmented(workshop: Workshop, name: str, density: float) -> Workshop:
     """Return the workshop with one pigment of that density on the shelf."""
-    from dataclasses import replace  # noqa: PLC0415  only here
-
     (first, *_) = workshop.pigments
     return replace(workshop, pigments=(replace(first, name=name, density_kg_per_m3=density),))
 
 
-# --- absolute volume --------------------------------------------------------------------------
+# --- absolute volume ----------------------------------------------------------------------------
 
 
 def test_row_21_mix_a(workshop: Workshop) -> None:
@@ -222,7 +222,7 @@ def test_row_35_gfrc() -> None:
     assert fresh_kg_per_m3(placed, 3.0) == pytest.approx(2194, rel=0.005)
 
 
-# --- pieces and bags --------------------------------------------------------------------------
+# --- pieces and bags ----------------------------------------------------------------------------
 
 
 def test_row_25_a_piece_of_mix_b(workshop: Workshop) -> None:
@@ -254,7 +254,8 @@ def test_row_26_bags(workshop: Workshop) -> None:
     for doses, pigment in (((), 0.0), ((Dose(pigment="red", percent=4),), 1.32)):
         (mix,) = mixes_of(Tint("grey", doses), here)
         made = batches(mix, 65.472, here.recipe, here.mixer)
-        assert (made.count, made.batch.bags) == (1, pytest.approx(6))
+        assert made.count == 1
+        assert made.batch.bags == pytest.approx(6)
         assert made.batch.cement_kg == pytest.approx(33.0)
         found = sum(one.kg for one in made.batch.weighings if one.role == "pigment")
         assert found == pytest.approx(pigment)
@@ -280,7 +281,7 @@ def test_row_34_sealer() -> None:
     assert sealer_l(1.488, 2, 5.0) == pytest.approx(0.595, abs=0.001)
 
 
-# --- rules ------------------------------------------------------------------------------------
+# --- rules --------------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import rectpack
 
-STEPS_PER_MM = 10  # rectpack counts in whole steps: a tenth of a millimetre, pieces rounded up
+STEPS_PER_MM = 1000  # rectpack counts in whole steps; what fits in mm still fits when rounded
 MANY_PIECES = 120  # up to so many, several packers are tried and the best nest kept
 AT_ONCE = 200  # more are nested in lots, each on sheets of its own: time grows with the square
 _PACKERS = (
@@ -105,7 +105,7 @@ def nest(pieces: Iterable[Piece], length_mm: float, width_mm: float, kerf_mm: fl
         A piece is larger than a sheet, whichever way it lies.
     """
     each = [piece for piece in pieces for _ in range(piece.count)]
-    sheet = (_steps_within(length_mm + kerf_mm), _steps_within(width_mm + kerf_mm))
+    sheet = (_steps(length_mm) + _steps(kerf_mm), _steps(width_mm) + _steps(kerf_mm))
     sides = [_with_kerf(piece, kerf_mm) for piece in each]
     for piece, mine in zip(each, sides, strict=True):
         if min(mine) > min(sheet) or max(mine) > max(sheet):
@@ -130,8 +130,8 @@ def cut_lengths(cuts: Iterable[Cut], stock_mm: float, kerf_mm: float) -> tuple[S
         A cut is longer than the stock.
     """
     each = tuple(cuts)
-    room = _steps_within(stock_mm + kerf_mm)
-    lengths = [(_steps_holding(cut.length_mm + kerf_mm), 1) for cut in each]
+    room = _steps(stock_mm) + _steps(kerf_mm)
+    lengths = [(_steps(cut.length_mm) + _steps(kerf_mm), 1) for cut in each]
     for cut, (length, _) in zip(each, lengths, strict=True):
         if length > room:
             raise ValueError(f"{cut.mark}, {cut.length_mm:g} mm, is longer than the stock")
@@ -185,15 +185,12 @@ def _sheets(packed: Sequence[_Where]) -> int:
 
 
 def _with_kerf(piece: Piece, kerf_mm: float) -> _Sides:
-    return _steps_holding(piece.length_mm + kerf_mm), _steps_holding(piece.width_mm + kerf_mm)
+    kerf = _steps(kerf_mm)
+    return _steps(piece.length_mm) + kerf, _steps(piece.width_mm) + kerf
 
 
-def _steps_holding(length_mm: float) -> int:
-    return math.ceil(length_mm * STEPS_PER_MM - 1e-6)
-
-
-def _steps_within(length_mm: float) -> int:
-    return math.floor(length_mm * STEPS_PER_MM + 1e-6)
+def _steps(length_mm: float) -> int:
+    return round(length_mm * STEPS_PER_MM)
 
 
 def _lying(piece: Piece, where: _Where) -> Placed:
