@@ -19,7 +19,7 @@ from ledgerstone.workshop.records import Colouring, Dose, Pigment
 MOST_PIGMENTS = 3
 ALIKE_DELTA_E = 0.005  # recipes this close are equally near; the plainer one is taken
 _STARTS = (0.0, 0.5, 2.0, 5.0)  # doses, percent, from which the search sets out besides
-_KEPT = 6  # starts of one blend, the nearest
+_KEPT = 3  # starts of one blend, the nearest
 _SEARCHED = 12  # blends, those with the nearest start
 _REACHES = (32, 16, 8, 4, 2, 1)  # steps of the scale
 
