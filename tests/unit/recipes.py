@@ -84,3 +84,19 @@ def mixing(
     )
     boards = replace(workshop.boards, sanding_mm=sanding_mm)
     return replace(workshop, recipe=recipe, mixer=mixer or roomy, boards=boards)
+
+
+def mix_b() -> tuple[Constituent, ...]:
+    """Mix B's constituents; how much sand is written does not matter, for it fills."""
+    return (
+        constituent("water", 190, 1000),
+        constituent("plasticiser", 5, 1070),
+        constituent("cement", 500, 3150),
+        constituent("aggregate", 1650, 2650, "sand"),
+    )
+
+
+def pigmented(workshop: Workshop, name: str, density: float) -> Workshop:
+    """Return the workshop with one pigment of that density on the shelf."""
+    (first, *_) = workshop.pigments
+    return replace(workshop, pigments=(replace(first, name=name, density_kg_per_m3=density),))
