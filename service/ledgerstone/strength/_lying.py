@@ -30,6 +30,7 @@ LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 MOST_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 6
 CLOSEST_BARS_MM = 50.0
+WORTH_STANDING = 0.6
 _PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 
 
@@ -62,7 +63,8 @@ class Lying:
 
     @cached_property
     def places(self) -> tuple[Place, ...]:
-        return load_places(self.shape, self.workshop.loads.point_side_mm, self.hull)
+        side = self.workshop.loads.point_side_mm
+        return load_places(self.shape, side, [bearing.footprint for bearing in self.carrying])
 
     @cached_property
     def weight(self) -> OwnWeight:
@@ -103,61 +105,82 @@ class Lying:
         newtons = self._newtons(place, sits=sits)
         return PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
 
-    @cached_property
-    def people(self) -> tuple[tuple[Case, Place], ...]:
-        """Every case of a person: sitting everywhere, standing where somebody could stand.
-
-        The two of a place follow each other, for they lift the slab off much the same rests.
-        """
-        listed: list[tuple[Case, Place]] = []
-        for place in self.places:
-            listed.append((_sitting_case(place, self.slab), place))
-            if place.kind == "anywhere" and self.slab.use != "shelf":
-                listed.append(("somebody-standing", place))
-        return tuple(listed)
-
-    def _load_of(self, case: Case, place: Place) -> list[Load]:
-        return [self.weight, self._person(place, sits=case != "somebody-standing")]
+    def _with(self, places: Sequence[Place], *, sits: bool) -> list[list[Load]]:
+        return [[self.weight, self._person(place, sits=sits)] for place in places]
 
     # --- cases ------------------------------------------------------------------------------
 
     @cached_property
     def cases(self) -> Cases:
-        """Own weight; the even load with it; then every person with it."""
-        people = [self._load_of(case, place) for case, place in self.people]
-        return self.rested.cases([[self.weight], [self.weight, self.even], *people])
+        """Own weight; the even load with it; then, with it, somebody sitting at every place."""
+        still: list[list[Load]] = [[self.weight], [self.weight, self.even]]
+        return self.rested.cases([*still, *self._with(self.places, sits=True)])
 
     @cached_property
-    def found(self) -> tuple[Governing, ...]:
-        """The stress of each case; where it would tip, with the slab held down.
-
-        What is fixed to its rests in the end bends about them as if it were loose, no less: the
-        part that hangs over is a cantilever either way.
-        """
-        found = governing(self.cases)
-        tipped = [k for k, one in enumerate(found) if one.tips]
-        if tipped:
-            held = self.plate.on([bearing.support for bearing in hold_down(self.carrying)])
-            loads = [self._load_of(*self.people[k - 2]) for k in tipped if k >= 2]
-            if tipped[:1] == [1]:
-                loads.insert(0, [self.weight, self.even])
-            for k, one in zip(tipped, governing(held.cases(loads)), strict=True):
-                found[k] = one
+    def still(self) -> tuple[Governing, ...]:
+        """Stresses of own weight, and of the even load with it."""
+        found = governing(self.cases)[:2]
+        if found[1].tips:
+            found[1] = governing(self.held.cases([[self.weight, self.even]]))[0]
         return tuple(found)
+
+    @cached_property
+    def sitting(self) -> tuple[Governing, ...]:
+        """The stress of somebody sitting, or leaning, at each place."""
+        return self._held_where_it_tips(governing(self.cases)[2:], self.places, sits=True)
+
+    @cached_property
+    def held(self) -> Rested:
+        """The same rests, holding on: what a slab that a person would tip is fixed to in the end.
+
+        It bends about them as if it were loose, no less: what hangs over is a cantilever.
+        """
+        return self.plate.on([bearing.support for bearing in hold_down(self.carrying)])
+
+    def _held_where_it_tips(
+        self, found: Sequence[Governing], places: Sequence[Place], *, sits: bool
+    ) -> tuple[Governing, ...]:
+        tipped = [place for place, one in zip(places, found, strict=True) if one.tips]
+        if not tipped:
+            return tuple(found)
+        held = iter(governing(self.held.cases(self._with(tipped, sits=sits))))
+        return tuple(next(held) if one.tips else one for one in found)
+
+    def _standing(self) -> tuple[Governing, ...]:
+        """The stress of somebody standing, where it may be the worst.
+
+        Only places are tried where sitting makes ``WORTH_STANDING`` of the worst that it makes
+        anywhere. No proof: over the ten calibration jobs and three breakers standing made 1.36 to
+        1.51 times the stress of sitting at the worst place, and never over 1.81 times elsewhere.
+        """
+        rows = [
+            (place, one)
+            for place, one in zip(self.places, self.sitting, strict=True)
+            if _sitting_case(place, self.slab) == "somebody-sitting"
+        ]
+        worth = WORTH_STANDING * max((one.mpa for _, one in rows), default=0.0)
+        places = [place for place, one in rows if one.mpa >= worth]
+        if not places:
+            return ()
+        found = governing(self.rested.cases(self._with(places, sits=False)))
+        return self._held_where_it_tips(found, places, sits=False)
 
     def verdicts(self) -> Iterable[Verdict]:
         """Judge every case."""
-        own, even, *people = self.found
+        own, even = self.still
         yield self._judged("own-weight", own)
         yield self._judged("even-load", even)
-        rows = list(zip(self.people, people, strict=True))
-        for case in dict.fromkeys(case for case, _ in self.people):
-            mine = worst_of(one for (other, _), one in rows if other == case)
-            basis = self.accidental if case == "somebody-standing" else self.lasting
-            yield self._judged(case, mine, basis)
-        sitting = [one for (case, _), one in rows if case in _PEOPLE]
-        if sitting:
-            yield self._after_a_crack(own, worst_of(sitting))
+        sat: dict[Case, list[Governing]] = {}
+        for place, one in zip(self.places, self.sitting, strict=True):
+            sat.setdefault(_sitting_case(place, self.slab), []).append(one)
+        for case, found in sat.items():
+            yield self._judged(case, worst_of(found))
+        standing = self._standing()
+        if standing:
+            yield self._judged("somebody-standing", worst_of(standing), self.accidental)
+        people = [one for case in _PEOPLE for one in sat.get(case, [])]
+        if people:
+            yield self._after_a_crack(own, worst_of(people))
         yield from self._low_rests()
 
     def _after_a_crack(self, own: Governing, sitting: Governing) -> Verdict:
@@ -209,15 +232,18 @@ class Lying:
         gaps = [self.workshop.loads.low_rest_mm if is_low else 0.0 for is_low in low]
         of_it = [b.footprint for b, is_low in zip(self.carrying, low, strict=True) if is_low]
         near = self._near(shapely.unary_union(of_it))
-        loads = [self._load_of("somebody-sitting", place) for place in near]
-        cases = self.rested.cases([[self.weight, self.even], *loads], gaps_mm=gaps)
+        still: list[list[Load]] = [[self.weight, self.even]]
+        loads = [*still, *self._with(near, sits=True)]
+        cases = self.rested.cases(loads, gaps_mm=gaps)
         return governing(cases)
 
     def _near(self, footprint: BaseGeometry) -> list[Place]:
-        """The places nearest to a rest, of those where somebody sits and the slab stays down."""
-        people = zip(self.people, self.cases.tips[2:], strict=True)
-        stays = [p for (case, p), tip in people if case == "somebody-sitting" and tip is None]
-        stays.sort(key=lambda place: round(footprint.distance(Point(place.xy)), 3))
+        """The places over a rest, its middle first, where somebody sits and the slab stays down."""
+        people = zip(self.places, self.cases.tips[2:], strict=True)
+        stays = [p for p, tip in people if p.kind == "anywhere" and tip is None]
+        over, middle = footprint.convex_hull, footprint.centroid
+        away = {p: (over.distance(Point(p.xy)), middle.distance(Point(p.xy))) for p in stays}
+        stays.sort(key=lambda place: tuple(round(mm, 1) for mm in away[place]))
         return stays[:NEAREST_TO_A_LOW_REST]
 
     # --- what is trusted --------------------------------------------------------------------

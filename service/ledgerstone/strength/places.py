@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+import numpy as np
 import shapely
 from shapely.geometry import MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
@@ -14,9 +15,12 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 
-MOST_PLACES = 32
+MOST_PLACES = 28
 MOST_STRIPS = 8
 NEAR_A_CORNER_MM = 100.0
+MOST_FARTHEST = 12
+AT_THE_HULL_MM = 40.0
+EDGE_STEP_MM = 40.0  # places along an edge that are compared by how far they lie from the rests
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,28 +31,76 @@ class Place:
     kind: Literal["free-corner", "anywhere", "strip"]
 
 
-def load_places(shape: Shape, side_mm: float, rests: BaseGeometry) -> tuple[Place, ...]:
+def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> tuple[Place, ...]:
     """List where a person is tried, at least sixteen places on any slab with room for them.
 
-    Every place keeps a square of ``side_mm`` on the slab where the slab is wide enough; the
-    outline's corners and the middles and quarters of its sides, where overhangs have their tips,
-    are always among them. A place out on an overhang by a corner counts as a free corner.
+    Every place keeps a square of ``side_mm`` on the slab where the slab is wide enough. The
+    outline's corners come first; then the edges, and the rims of openings, where they lie farthest
+    from what carries them; the tips of overhangs, opposite the ends of each rest; the narrow
+    concrete beside openings; the middles and quarters of the sides; and a grid. A place out on an
+    overhang by a corner counts as a free corner.
 
     Parameters
     ----------
     rests
-        The hull of what carries the slab, in plane mm.
+        What carries the slab, in plane mm.
     """
     inset = shape.net.buffer(-side_mm / 2, join_style="mitre")
     room = shape.net if inset.is_empty else inset
-    free = [Point(c) for c in shape.corners if rests.distance(Point(c)) > 1.0]
-    wished = (*shape.corners, *_along_sides(shape), *_beside_openings(shape), *_grid(shape))
+    under = shapely.unary_union(rests)
+    hull = under.intersection(shape.net.buffer(1.0)).convex_hull
+    free = [Point(c) for c in shape.corners if hull.distance(Point(c)) > 1.0]
+    wished = (
+        *shape.corners,
+        *_farthest_from(under, room, side_mm),
+        *_overhang_tips(rests, hull, room),
+        *_beside_openings(shape),
+        *_along_sides(shape),
+        *_grid(shape),
+    )
     places: list[Place] = []
     for xy in wished:
         near = _onto(room, xy)
-        _add(places, near, _kind(Point(near), free, rests), side_mm)
+        if all(math.dist(near, other.xy) > 0.75 * side_mm for other in places):
+            places.append(Place(near, _kind(Point(near), free, hull)))
+            if len(places) == MOST_PLACES:
+                break
     strips = [Place(xy, "strip") for xy in _narrow_strips(shape, side_mm)]
-    return (*places[:MOST_PLACES], *strips[:MOST_STRIPS])
+    return (*places, *strips[:MOST_STRIPS])
+
+
+def _farthest_from(rests: BaseGeometry, room: BaseGeometry, side_mm: float) -> Iterable[XY]:
+    """Places along every edge that lie farther from the rests than those on either side of them."""
+    found: list[tuple[float, XY]] = []
+    for ring in shapely.get_rings(shapely.get_parts(room)):
+        count = max(math.ceil(ring.length / EDGE_STEP_MM), 8)
+        points = shapely.line_interpolate_point(ring, np.arange(count) / count, normalized=True)
+        away = np.round(shapely.distance(points, rests), 1)
+        top = (away >= np.roll(away, 1)) & (away > np.roll(away, -1)) & (away > side_mm / 2)
+        found += [(float(away[k]), (points[k].x, points[k].y)) for k in np.flatnonzero(top)]
+    return (xy for _, xy in sorted(found, key=lambda row: -row[0])[:MOST_FARTHEST])
+
+
+def _overhang_tips(
+    rests: Sequence[BaseGeometry], hull: BaseGeometry, room: BaseGeometry
+) -> Iterable[XY]:
+    """The places on an overhang nearest to the ends of each rest."""
+    over = room.difference(hull.buffer(1.0))
+    if over.is_empty:
+        return
+    rim = over.intersection(room.boundary)
+    ends = {
+        (round(x, 1), round(y, 1))
+        for rest in rests
+        for x, y in shapely.get_coordinates(rest).tolist()
+    }
+    edge = hull.boundary
+    for end in sorted(ends):
+        point = Point(end)
+        if rim.is_empty or edge.distance(point) > AT_THE_HULL_MM:
+            continue
+        near = shapely.shortest_line(point, rim)
+        yield near.coords[-1][0], near.coords[-1][1]
 
 
 def _kind(
@@ -58,13 +110,6 @@ def _kind(
     out = rests.distance(place)
     near = any(place.distance(corner) <= out + NEAR_A_CORNER_MM for corner in free)
     return "free-corner" if out > 1.0 and near else "anywhere"
-
-
-def _add(
-    places: list[Place], xy: XY, kind: Literal["free-corner", "anywhere"], side_mm: float
-) -> None:
-    if all(math.dist(xy, other.xy) > side_mm / 2 for other in places):
-        places.append(Place(xy, kind))
 
 
 def _onto(room: Polygon | MultiPolygon, xy: XY) -> XY:

@@ -15,7 +15,10 @@ from ledgerstone.shape import Shape
 from ledgerstone.strength.plate import AreaSupport, LineSupport, Support
 
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
-RAIL_IN_MM = 25.0  # a rail's middle, in from the unit's front or back; common practice, no source
+# A rail lies flush with the fronts of the panels; a slab that is loaded over its overhang turns
+# about that edge, and one that is loaded between the rails spans the more. Taken 25 mm in, where a
+# rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
+RAIL_HALF_MM = 25.0  # a place where a long rail is trusted reaches so far both ways
 RAIL_BEARS_MM = 600.0  # a longer wooden rail is trusted at places no further apart (design.md §2)
 
 
@@ -65,12 +68,12 @@ def _unit_lines(start: float, end: float, front: float, back: float) -> Iterable
     for x in (left, right):
         yield LineString([(x, front), (x, back)])
     bays = math.ceil((end - start) / RAIL_BEARS_MM - 1e-9)
-    for y in (front + RAIL_IN_MM, back - RAIL_IN_MM):
+    for y in (front, back):
         if bays <= 1:
             yield LineString([(left, y), (right, y)])
         for k in range(1, bays):
             x = left + (right - left) * k / bays
-            yield LineString([(x - RAIL_IN_MM, y), (x + RAIL_IN_MM, y)])
+            yield LineString([(x - RAIL_HALF_MM, y), (x + RAIL_HALF_MM, y)])
 
 
 def _line(
