@@ -212,6 +212,17 @@ def test_sides_made_alike_share_a_section(workshop: Workshop) -> None:
     assert any(text.startswith("Right, left: square") for text in said)
 
 
+def test_every_side_has_its_sections_letter(workshop: Workshop) -> None:
+    """Front, back and both ends carry the letter of their section."""
+    said = texts(plan_of(bench(), workshop))
+    assert [said.count(letter) for letter in "abc"] == [2, 2, 3]
+
+
+def test_a_gap_between_units_is_named_and_carries_nothing(workshop: Workshop) -> None:
+    """Of three units and a gap, three are dotted."""
+    assert len(list(parts(plan_of(GALLERY["long"], workshop), "rest"))) == 3
+
+
 def test_rests_are_dotted_and_units_are_named(workshop: Workshop) -> None:
     """Each unit is dotted beneath and says what it is for."""
     root = plan_of(bench(), workshop)

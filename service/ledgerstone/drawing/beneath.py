@@ -17,6 +17,7 @@ from ledgerstone.shape import Shape
 
 _PAD_MM = 60.0  # a leg's pad where nobody said
 _BED = 9.0
+_GAP = "gap "  # nothing stands there, though its width is said
 
 
 def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
@@ -44,7 +45,8 @@ def _dotted(polygon: Polygon, frame: Frame) -> Element:
 def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
     """Outlines of what carries the slab, in plane mm; a full bed is shown so far inside."""
     if rests.kind == "units":
-        return [box(*bounds) for bounds, _ in unit_boxes(rests, shape)]
+        boxes = unit_boxes(rests, shape)
+        return [box(*bounds) for bounds, name in boxes if not name.startswith(_GAP)]
     if rests.kind == "legs":
         half = (rests.pad.mm if rests.pad is not None else _PAD_MM) / 2
         return [box(p.x.mm - half, p.y.mm - half, p.x.mm + half, p.y.mm + half) for p in rests.at]

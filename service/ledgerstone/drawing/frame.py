@@ -22,7 +22,6 @@ PLAIN = 16.0
 LARGE = 21.0
 MARGIN = 16.0
 
-_METRIC_STEP_MM = 0.1
 _BEYOND = 0.35  # of the longer side: how far off the slab a cut-out is still drawn
 
 
@@ -108,11 +107,10 @@ def leading_length(slab: Slab) -> Length:
 
 def spoken(like: Length, mm: float) -> str:
     """Say a worked-out length in another's unit: 0.1 mm, or a 64th of an inch where it is one."""
-    exact = like.in_unit(round(mm, 6))
-    if like.unit in {"in", "ft"}:
-        said = exact.text()
-        return said if "." not in said else like.like(mm).text()
-    return like.like(mm, to_mm=_METRIC_STEP_MM).text()
+    if like.unit not in {"in", "ft"}:
+        return like.in_unit(round(mm, 1)).text()
+    said = like.in_unit(round(mm, 6)).text()
+    return said if "." not in said else like.like(mm).text()
 
 
 def figures(like: Length, mm: float) -> str:

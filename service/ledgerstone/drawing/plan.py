@@ -110,7 +110,7 @@ def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: s
     places.avoid([*front.lines, *left.lines, *callouts.line_boxes(shape, frame)])
     places.avoid(pinned.strip_boxes(pins, frame))
     beyond = frame.slab.y1 + dimensions.FIRST
-    places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST + 2, beyond))
+    places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST, beyond))
     places.take(Box(frame.slab.x1 + dimensions.BESIDE - 2, frame.slab.y0, SHEET_WIDTH, beyond))
     labels = callouts.letters(slab, shape, frame, places)
     labels += pinned.numbers(pins, frame, places, like)

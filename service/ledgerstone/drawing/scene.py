@@ -20,7 +20,7 @@ _REST_MOST_MM: Final = 380.0
 _BED_MM: Final = 40.0
 _BUSY: Final = 12  # openings from which on they are drawn coarser, to keep the picture light
 _FRILLS: Final = 260  # points of an outline above which its faces are drawn flat
-_FINE: Final = 0.16  # how far, in units, a drawn course may stray from a round one
+_FINE: Final = 0.32  # how far, in units, a drawn course may stray from a round one
 _STOPS: Final = 16
 _FEW_STOPS: Final = 5
 
@@ -51,7 +51,7 @@ class Scene:
     @property
     def fine_mm(self) -> float:
         """How far a drawn course may stray from a round one."""
-        return (_FINE if self.is_plain else _FINE * 2) / self.camera.per_mm
+        return (_FINE if self.is_plain else _FINE * 1.25) / self.camera.per_mm
 
     @property
     def stops(self) -> int:
