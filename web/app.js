@@ -60,7 +60,10 @@ function waited(kind, inS) {
 
 await words();
 defineAnswer();
+const form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));
+form.inert = true; // until it is known what the workshop offers, an entry would be lost
 const service = new Service(address());
 const choices = await choicesFrom(service);
 showWorkshop(choices.workshop);
 new Page(service, choices).begin();
+form.inert = false;

@@ -35,6 +35,7 @@ export class Page {
     this.store.slab = draft?.slab ?? 0;
     this.store.unit = draft?.unit ?? "mm";
     this.restored = draft !== null;
+    this.showing = false;
     this.asking = new Asking(service);
     this.answers = new Answers(this);
     this.actions = new Actions(this);
@@ -50,6 +51,7 @@ export class Page {
     this.store.addEventListener("change", (event) => this.changed(/** @type {CustomEvent} */ (event).detail.cause));
     this.store.addEventListener("slab", () => this.looked());
     this.actions.listen();
+    openOnPaper();
     this.answers.listen();
     this.showOrder({ all: true });
     this.draftSays(say(this.restored ? "draft.restored" : "draft.kept"));
@@ -83,8 +85,22 @@ export class Page {
     this.answers.again();
   }
 
+  /**
+   * Show the order as it is; a row that goes may lose focus, which is no cause to begin again.
+   * @param {{all: boolean}} how
+   */
+  showOrder(how) {
+    if (this.showing) return;
+    this.showing = true;
+    try {
+      this.refresh(how);
+    } finally {
+      this.showing = false;
+    }
+  }
+
   /** @param {{all: boolean}} how */
-  showOrder({ all }) {
+  refresh({ all }) {
     const { form, store, choices } = this;
     syncRows(form, store);
     syncSides(form, store, choices);
@@ -115,4 +131,17 @@ export class Page {
     const status = document.querySelector("#status");
     if (status && words !== "" && status.textContent !== words) status.textContent = words;
   }
+}
+
+/** On paper nothing is folded away. */
+function openOnPaper() {
+  /** @type {HTMLDetailsElement[]} */
+  let opened = [];
+  window.addEventListener("beforeprint", () => {
+    opened = Array.from(document.querySelectorAll("#answer details:not([open])"));
+    for (const details of opened) details.open = true;
+  });
+  window.addEventListener("afterprint", () => {
+    for (const details of opened) details.open = false;
+  });
 }

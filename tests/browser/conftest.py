@@ -84,6 +84,20 @@ def served() -> Iterator[Served]:
     service.stop()
 
 
+@pytest.fixture
+def address(served: Served) -> str:
+    """Where the page is, with its last slash."""
+    return served.url
+
+
+@pytest.fixture
+def own_service() -> Iterator[Served]:
+    """A service of the test's own, to stop and start; not yet started."""
+    service = Served(free_port())
+    yield service
+    service.stop()
+
+
 @pytest.fixture(scope="session")
 def chromium(browser_launch: dict[str, Any]) -> Iterator[Browser]:
     """One browser for all the tests."""

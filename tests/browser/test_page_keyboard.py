@@ -1,0 +1,106 @@
+"""A customer without a mouse: every step by keyboard alone, with focus always in sight."""
+
+import re
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+
+FOCUSED = """() => {
+  const element = document.activeElement;
+  const whole = element.closest(".pick") ?? element;
+  const box = whole.getBoundingClientRect();
+  const shown = getComputedStyle(whole);
+  const middle = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height / 2, 20));
+  return {
+    tag: element.tagName,
+    name: element.name || element.textContent.trim().slice(0, 40) || element.id,
+    label: (element.labels?.[0]?.textContent ?? element.textContent).trim(),
+    outlined: shown.outlineStyle !== "none" && parseFloat(shown.outlineWidth) >= 2,
+    inView: box.bottom > 0 && box.top < innerHeight && box.width > 0,
+    covered: !(whole.contains(middle) || middle?.contains(whole)),
+  };
+}"""
+
+
+def tab_to(page: Page, label: str) -> None:
+    """Press Tab until something of this name has focus."""
+    for _ in range(150):
+        page.keyboard.press("Tab")
+        if page.evaluate(FOCUSED)["label"].startswith(label):
+            return
+    pytest.fail(f"Tab never came to {label!r}.")
+
+
+def test_a_round_table_is_ordered_by_keyboard_alone(desk: Page, settle: Settle) -> None:
+    """Shape, diameter, legs, place and the final check, and the answer takes focus."""
+    settle(desk)
+    tab_to(desk, "Rectangle")
+    desk.keyboard.press("ArrowRight")
+    desk.keyboard.press("ArrowRight")
+    expect(desk.get_by_role("radio", name="Round", exact=True)).to_be_checked()
+    tab_to(desk, "Diameter")
+    desk.keyboard.press("Control+a")
+    desk.keyboard.type("90 cm")
+    tab_to(desk, "What it is")
+    desk.keyboard.type("Table")
+    expect(desk.get_by_label("What it is", exact=True)).to_have_value("table")
+    tab_to(desk, "It rests on")
+    desk.keyboard.type("Legs")
+    settle(desk)
+    expect(desk.get_by_label("From the left end").first).to_have_value("205")
+    tab_to(desk, "Check it all")
+    desk.keyboard.press("Enter")
+    expect(desk.locator("#answer")).to_be_focused()
+    settle(desk)
+    expect(desk.locator(".weight")).to_contain_text("900 × 900 × 40 mm")
+
+
+def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: Settle) -> None:
+    """The new opening's first field takes focus; removing it gives focus back to the add buttons."""
+    settle(desk)
+    tab_to(desk, "Basin")
+    desk.keyboard.press("Enter")
+    expect(desk.get_by_label("Name", exact=True)).to_be_focused()
+    tab_to(desk, "Centre from the left end")
+    desk.keyboard.press("Control+a")
+    desk.keyboard.type("500")
+    settle(desk)
+    expect(desk.locator("figure img")).to_have_attribute("alt", re.compile("1 opening: basin"))
+    tab_to(desk, "Remove this opening")
+    desk.keyboard.press("Space")
+    expect(desk.get_by_role("button", name="Basin")).to_be_focused()
+    settle(desk)
+    expect(desk.locator("figure img")).to_have_attribute("alt", re.compile("No openings"))
+
+
+@pytest.mark.parametrize("width", [360, 1440])
+def test_focus_is_always_in_sight(desk: Page, settle: Settle, width: int) -> None:
+    """Tab visits every control once, each outlined, in view, and under nothing else."""
+    desk.set_viewport_size({"width": width, "height": 800})
+    desk.emulate_media(reduced_motion="reduce")
+    settle(desk)
+    seen = []
+    for _ in range(150):
+        desk.keyboard.press("Tab")
+        focused = desk.evaluate(FOCUSED)
+        if focused["tag"] == "BODY":
+            break
+        seen.append(focused["name"])
+        assert focused["outlined"], focused
+        assert focused["inView"], focused
+        assert not focused["covered"], focused
+    assert len(seen) > 40
+    assert {"outline-length", "thickness", "delivery-kind", "needed-by"} <= set(seen)
+
+
+def test_the_skip_link_leads_to_the_answer(desk: Page, settle: Settle) -> None:
+    """The first Tab offers a way past the form."""
+    settle(desk)
+    desk.keyboard.press("Tab")
+    expect(desk.get_by_role("link", name="Skip to the answer")).to_be_focused()
+    desk.keyboard.press("Enter")
+    expect(desk.locator("#answer")).to_be_focused()
