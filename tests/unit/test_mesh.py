@@ -13,7 +13,7 @@ from shapely.affinity import rotate
 from shapely.geometry import LineString, Point, Polygon, box
 
 SMALLEST_ANGLE = 16.0  # degrees, stated; an outline that turns sharper itself is named below
-SHARP = {"tri": 10.0, "jag200": 8.0}
+SHARP = {"jag200": 10.0}  # two hundred spikes of twelve degrees
 
 
 def circle(x, y, diameter):
@@ -88,9 +88,9 @@ def test_an_awkward_outline_gets_good_triangles_and_keeps_its_edges(name):
 
 @pytest.mark.parametrize("name", GALLERY)
 def test_the_meshed_outline_is_the_slab_within_two_in_a_hundred(name):
-    """Sharpened corners, octagons and dropped slivers change the area by less than 1 %."""
+    """Sharpened corners, octagons and dropped slivers change the area by less than 2 %."""
     mesh = mesh_of(GALLERY[name], thickness_mm=40)
-    assert mesh.polygon.area == pytest.approx(GALLERY[name].area, rel=0.01)
+    assert mesh.polygon.area == pytest.approx(GALLERY[name].area, rel=0.02)
 
 
 def test_the_same_outline_gives_the_same_mesh():

@@ -21,6 +21,9 @@ SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
 MOST_VERTICES = 600
 STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours say nothing
 SLIVER_ROUGHNESS_MM = 0.5
+LEAST_SIDE_MM = 2.5  # shorter sides of any outline say nothing that bending would notice
+SHORTEST_SIDE_MM = 5.0  # shorter sides go too, where slivers go
+BEVELLED_LIMIT = 1.6  # where slivers go, corners sharper than about 77 degrees lose their tips
 
 
 def tidied(outline: Polygon) -> Polygon:
@@ -45,7 +48,7 @@ def tidied(outline: Polygon) -> Polygon:
     while shapely.get_num_coordinates(tidy) > MOST_VERTICES and tolerance < 50.0:
         tolerance *= 3.0
         tidy = _simplified(outline, tolerance)
-    return _without_slivers(tidy)
+    return _without_slivers(_without_short_sides(tidy, LEAST_SIDE_MM))
 
 
 def _simplified(outline: Polygon, tolerance_mm: float) -> Polygon:
@@ -152,13 +155,21 @@ def _without_slivers(polygon: Polygon) -> Polygon:
     if narrowest_mm(polygon) >= THINNEST_STRIP_MM:
         return polygon
     half = THINNEST_STRIP_MM / 2.0
-    opened = polygon.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")
+    worn = polygon.buffer(-half, join_style="mitre")
+    opened = worn.buffer(half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
     opened = opened.intersection(polygon).simplify(SLIVER_ROUGHNESS_MM)
     pieces = [g for g in getattr(opened, "geoms", [opened]) if g.geom_type == "Polygon"]
     pieces = sorted((p for p in pieces if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
     if len(pieces) != 1:
         raise OutlineUnusableError("The slab falls apart at a thin strip.", pieces=len(pieces))
-    return pieces[0]
+    return _without_short_sides(pieces[0], SHORTEST_SIDE_MM)
+
+
+def _without_short_sides(polygon: Polygon, shortest_mm: float) -> Polygon:
+    """Polygon without corners nearer than that to the last one, where that spoils nothing."""
+    plain = shapely.remove_repeated_points(polygon, tolerance=shortest_mm)
+    close = abs(plain.area - polygon.area) < 0.02 * polygon.area
+    return plain if plain.is_valid and close else polygon
 
 
 def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
