@@ -123,8 +123,11 @@ def _inside_radii_mm(corners: tuple[XY, ...], radius_mm: float) -> tuple[float, 
 
 
 def arc_points(centre: XY, radius_mm: float, start: float, sweep: float) -> list[XY]:
-    """Points on an arc from angle ``start`` (radians) through ``sweep``, both ends included."""
-    steps = max(2, math.ceil(abs(math.degrees(sweep)) / ARC_STEP_DEGREES))
+    """Points on an arc from angle ``start`` (radians) through ``sweep``, both ends included.
+
+    An even number of chords, so that a point stands in the middle.
+    """
+    steps = max(2, 2 * math.ceil(abs(math.degrees(sweep)) / ARC_STEP_DEGREES / 2 - 1e-9))
     x, y = centre
     angles = [start + sweep * i / steps for i in range(steps + 1)]
     return [(x + radius_mm * math.cos(a), y + radius_mm * math.sin(a)) for a in angles]
@@ -141,7 +144,7 @@ def fillet(before: XY, corner: XY, after: XY, radius_mm: float) -> tuple[list[XY
     """
     ux, uy = unit_vector(corner, before)
     vx, vy = unit_vector(corner, after)
-    angle = math.acos(max(-1.0, min(1.0, ux * vx + uy * vy)))
+    angle = math.atan2(abs(ux * vy - uy * vx), ux * vx + uy * vy)  # exact near straight, too
     if radius_mm <= 0.0 or angle > math.pi - 1e-9 or angle < 1e-9:
         return [corner], 0.0, 0.0
     tangent = radius_mm / math.tan(angle / 2)

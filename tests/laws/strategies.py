@@ -37,9 +37,9 @@ POSTCODES: Final = (
 
 # No deadline: the machine is shared. Slow generation is no fault of an order.
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
-thorough = settings(max_examples=120, deadline=None, suppress_health_check=_quiet)
-usual = settings(max_examples=60, deadline=None, suppress_health_check=_quiet)
-brief = settings(max_examples=30, deadline=None, suppress_health_check=_quiet)
+thorough = settings(max_examples=80, deadline=None, suppress_health_check=_quiet)
+usual = settings(max_examples=40, deadline=None, suppress_health_check=_quiet)
+brief = settings(max_examples=20, deadline=None, suppress_health_check=_quiet)
 
 
 # --- edges, rests, looks --------------------------------------------------------------------

@@ -171,9 +171,24 @@ def test_a_fillet_touches_both_sides(degrees: float) -> None:
     assert area == pytest.approx(40 * tangent - 0.5 * 40**2 * (math.pi - 2 * half))
 
 
-def test_a_straight_corner_has_no_arc() -> None:
-    """A point on a straight side stays one point, whatever its radius."""
-    assert fillet((0, 0), (50, 0), (100, 0), 20) == ([(50, 0)], 0.0, 0.0)
+@pytest.mark.parametrize("along", [(1, 0), (1, 1), (43, 43), (-7, 3), (0.1, 0.3)])
+def test_a_straight_corner_has_no_arc(along: tuple[float, float]) -> None:
+    """A point on a straight side stays one point, whatever its radius and however it lies."""
+    x, y = along
+    corner = (422 + 43 * x, 550 + 43 * y)
+    after = (422 + 119 * x, 550 + 119 * y)
+    assert fillet((422, 550), corner, after, 20) == ([corner], 0.0, 0.0)
+
+
+@pytest.mark.parametrize("degrees", [37, 66.4, 90, 141])
+def test_an_arc_has_a_point_in_its_middle(degrees: float) -> None:
+    """So that the sides on both of its hands take half of it each."""
+    half = math.radians(degrees) / 2
+    after = (math.cos(2 * half) * 500, math.sin(2 * half) * 500)
+    points, _, _ = fillet((500, 0), (0, 0), after, 40)
+    middle = points[len(points) // 2]
+    assert len(points) % 2 == 1
+    assert math.dist(middle, points[0]) == pytest.approx(math.dist(middle, points[-1]))
 
 
 def test_a_rounded_square_loses_its_corners() -> None:
