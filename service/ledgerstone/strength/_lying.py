@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+import numpy as np
 import shapely
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
@@ -59,7 +60,8 @@ class Lying:
     def hull(self) -> BaseGeometry:
         """The hull of what meets the slab."""
         footprints = shapely.unary_union([bearing.footprint for bearing in self.carrying])
-        return footprints.intersection(self.plate.outline.buffer(1.0)).convex_hull
+        slab = self.plate.outline.buffer(1.0, join_style="mitre")
+        return footprints.intersection(slab).convex_hull
 
     @cached_property
     def places(self) -> tuple[Place, ...]:
@@ -133,9 +135,15 @@ class Lying:
     def held(self) -> Rested:
         """The same rests, holding on: what a slab that a person would tip is fixed to in the end.
 
-        It bends about them as if it were loose, no less: what hangs over is a cantilever.
+        It bends about them as if it were loose, no less: what hangs over is a cantilever. The
+        solutions at the rests are shared; only the sign of their reactions is free.
         """
-        return self.plate.on([bearing.support for bearing in hold_down(self.carrying)])
+        footing = self.rested.footing
+        free = np.zeros_like(footing.stations.pushes_only)
+        stations = replace(footing.stations, pushes_only=free)
+        rests = replace(footing.rests, pushes_only=free)
+        footing = replace(footing, stations=stations, rests=rests)
+        return Rested(self.plate, footing, self.rested.support_count)
 
     def _held_where_it_tips(
         self, found: Sequence[Governing], places: Sequence[Place], *, sits: bool

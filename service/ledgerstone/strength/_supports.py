@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiPoint, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._faults import OffTheSlabError
@@ -104,14 +105,15 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     OffTheSlabError
         If no part of a support meets the slab.
     """
-    parts = [_stations(s, k, mesh) for k, s in enumerate(supports)]
+    reach = mesh.polygon.buffer(REACH_MM / 2.0, join_style="mitre")
+    parts = [_stations(s, k, mesh, reach) for k, s in enumerate(supports)]
     fields = ("places", "owner", "pushes_only", "is_force", "triangle", "row")
     return Stations(*(np.concatenate([getattr(p, f) for p in parts]) for f in fields))
 
 
-def _stations(support: Support, owner: int, mesh: Mesh) -> Stations:
+def _stations(support: Support, owner: int, mesh: Mesh, reach: BaseGeometry) -> Stations:
     clamped = isinstance(support, LineSupport) and support.clamped
-    places = _places(support, mesh)
+    places = _places(support, mesh, reach)
     triangle, share, moved = mesh.nearest(places)
     on = moved <= REACH_MM
     if not on.any():
@@ -137,22 +139,25 @@ def _slope_rows(share: FloatArray, unknown: int) -> FloatArray:
     return rows
 
 
-def _places(support: Support, mesh: Mesh) -> FloatArray:
+def _places(support: Support, mesh: Mesh, reach: BaseGeometry) -> FloatArray:
     match support:
         case PointSupport(x=x, y=y):
             return np.array([[x, y]])
         case LineSupport():
-            return _line_places(support, mesh)
+            return _line_places(support, mesh, reach)
         case AreaSupport(polygon=polygon):
             return _area_places(polygon, mesh)
 
 
-def _line_places(support: LineSupport, mesh: Mesh) -> FloatArray:
-    """Nodes on the line where it has them, filled up where it has none."""
+def _line_places(support: LineSupport, mesh: Mesh, reach: BaseGeometry) -> FloatArray:
+    """Nodes on the line where it has them, filled up where it has none.
+
+    ``reach`` is the slab and a little round it, made once for all supports.
+    """
     line = LineString(support.points) if len(support.points) > 1 else None
     if line is None or line.length < 1.0:
         return np.array(support.points[:1])
-    met = line.intersection(mesh.polygon.buffer(REACH_MM / 2.0))
+    met = line.intersection(reach)
     pieces = [
         p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty
     ]
@@ -207,7 +212,7 @@ def _filled(along: FloatArray, step: float) -> FloatArray:
 
 def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     """Grid over the part of an area that meets the slab, its corners among the places."""
-    met = polygon.intersection(mesh.polygon.buffer(0.01))
+    met = polygon.intersection(mesh.polygon.buffer(0.01, join_style="mitre"))
     if met.is_empty or met.area < 1e-6:
         near = shapely.get_coordinates(shapely.shortest_line(mesh.polygon, polygon))[1]
         return np.array([near])

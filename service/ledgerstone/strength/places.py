@@ -48,7 +48,7 @@ def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> 
     inset = shape.net.buffer(-side_mm / 2, join_style="mitre")
     room = shape.net if inset.is_empty else inset
     under = shapely.unary_union(rests)
-    hull = under.intersection(shape.net.buffer(1.0)).convex_hull
+    hull = under.intersection(shape.net.buffer(1.0, join_style="mitre")).convex_hull
     free = [Point(c) for c in shape.corners if hull.distance(Point(c)) > 1.0]
     wished = (
         *shape.corners,

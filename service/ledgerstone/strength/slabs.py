@@ -108,10 +108,12 @@ def slab_strength(
         for relief, area in zip(slab.reliefs, shape.reliefs, strict=True)
     )
     plate = plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs)
+    openings = any(not opening.polygon.is_empty for opening in shape.openings)
+    whole = shape.outline if openings else plate.outline
     ways = Handling(
         shape,
         plate,
-        cache(lambda: plates.of(shape.outline, thickness, concrete.ecm_mpa, reliefs)),
+        cache(lambda: plates.of(whole, thickness, concrete.ecm_mpa, reliefs)),
         concrete,
         workshop,
         slab_kg,
