@@ -21,6 +21,7 @@ SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
 MOST_VERTICES = 600
 STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours say nothing
 SLIVER_ROUGHNESS_MM = 0.5
+GRID_MM = 0.01
 LEAST_SIDE_MM = 2.5  # shorter sides of any outline say nothing that bending would notice
 SHORTEST_SIDE_MM = 5.0  # shorter sides go too, where slivers go
 BEVELLED_LIMIT = 1.6  # where slivers go, corners sharper than about 77 degrees lose their tips
@@ -222,7 +223,7 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray]
         return starts, _ring_segments(polygon)
     snapped = [shapely.snap(z, polygon, 3.0) for z in zones]
     edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
-    lines = shapely.node(shapely.union_all([polygon.boundary, *edges], grid_size=0.01))
+    lines = shapely.node(shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM))
     parts = [np.asarray(line.coords)[:, :2] for line in getattr(lines, "geoms", [lines])]
     pairs = np.concatenate([np.stack([p[:-1], p[1:]], axis=1) for p in parts])
     vertices, index = np.unique(np.round(pairs.reshape(-1, 2), 3), axis=0, return_inverse=True)
