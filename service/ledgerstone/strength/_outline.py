@@ -216,19 +216,33 @@ def narrowest_mm(polygon: Polygon) -> float:
     return float(min(widths))
 
 
-def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray]:
-    """Vertices (n, 2) and segments (m, 2) of the boundary and of the zones' edges, all crossings cut."""
+def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray, Polygon]:
+    """Vertices (n, 2) and segments (m, 2) of the boundary and the zones' edges, crossings cut.
+
+    The polygon comes back with the crossings among its corners, to the last digit.
+    """
     if not zones:
         starts, _ = segments_of(polygon)
-        return starts, _ring_segments(polygon)
+        return starts, _ring_segments(polygon), polygon
     snapped = [shapely.snap(z, polygon, 3.0) for z in zones]
     edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
-    lines = shapely.node(shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM))
-    parts = [np.asarray(line.coords)[:, :2] for line in getattr(lines, "geoms", [lines])]
+    whole = shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM)
+    lines = shapely.get_parts(shapely.node(whole))
+    parts = [np.round(shapely.get_coordinates(line), 3) for line in lines]
     pairs = np.concatenate([np.stack([p[:-1], p[1:]], axis=1) for p in parts])
-    vertices, index = np.unique(np.round(pairs.reshape(-1, 2), 3), axis=0, return_inverse=True)
-    segments = np.unique(np.sort(index.reshape(-1, 2), axis=1), axis=0)
-    return vertices, segments[segments[:, 0] != segments[:, 1]]
+    vertices, index = np.unique(pairs.reshape(-1, 2), axis=0, return_inverse=True)
+    segments = np.unique(np.sort(index.reshape(-1, 2), axis=1), axis=0).astype(np.intp)
+    segments = segments[segments[:, 0] != segments[:, 1]]
+    return vertices, segments, _rebuilt(polygon, vertices, segments)
+
+
+def _rebuilt(polygon: Polygon, vertices: FloatArray, segments: IntArray) -> Polygon:
+    """Polygon with exactly these vertices along its boundary."""
+    pieces = shapely.get_parts(shapely.polygonize(shapely.linestrings(vertices[segments])))
+    inner = shapely.point_on_surface(pieces)
+    kept = pieces[shapely.contains(polygon.buffer(GRID_MM), inner)]
+    whole = shapely.coverage_union_all(kept)
+    return whole if isinstance(whole, Polygon) and whole.is_valid else polygon
 
 
 def _ring_segments(polygon: Polygon) -> IntArray:

@@ -117,10 +117,8 @@ def mesh_of(
     most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
     spacing = _spacing_of(whole, thickness_mm, mesh_mm, most)
     polygon = _rounded_off(whole, spacing)
-    if zones:  # their crossings with it are found on this grid
-        polygon = shapely.set_precision(polygon, _outline.GRID_MM)
+    vertices, segments, polygon = _outline.noded(polygon, list(zones))
     shapely.prepare(polygon)
-    vertices, segments = _outline.noded(polygon, list(zones))
     mesh = _meshed(polygon, vertices, segments, spacing)
     for _ in range(4):
         if len(mesh.nodes) <= most:
