@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ledgerstone.checks import promise, shade, shape, size, strength
+from ledgerstone.checks import moving, promise, shade, shape, size, strength
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Order
@@ -55,12 +55,12 @@ CHECKS: tuple[Check, ...] = (
     Check(("dose-over-limit",), "shape", shade.dose_within_limit),
     Check(("rests-not-told",), "strength", strength.rests_told),
     Check(("rest-under-nothing", "tips-over"), "strength", strength.rests_under_the_slab),
-    Check(("cracks-when-moved", "too-heavy-to-handle"), "strength", strength.moved_whole),
+    Check(("cracks-when-moved", "too-heavy-to-handle"), "strength", moving.moved_whole),
     Check(("cracks-in-place",), "strength", strength.lies_whole),
     Check(("free-corner", "level-the-rests"), "strength", strength.corners_and_level),
     Check(("tips-when-sat-on",), "strength", strength.stays_down),
-    Check(("carry-on-edge",), "strength", strength.carried_on_edge),
-    Check(("young-concrete",), "strength", strength.tested_first),
+    Check(("carry-on-edge",), "strength", moving.carried_on_edge),
+    Check(("young-concrete",), "strength", moving.tested_first),
     Check(("sags",), "strength", strength.looks_flat),
     Check(
         ("postcode-needed", "postcode-unknown", "area-not-served", "way-not-served"),

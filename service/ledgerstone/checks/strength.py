@@ -1,4 +1,4 @@
-"""Checks of strength: moved without cracking, carried without cracking, lying safely in place."""
+"""Checks of a slab in place: on rests that carry it, without cracking, tipping or sagging."""
 
 from __future__ import annotations
 
@@ -7,24 +7,14 @@ from collections.abc import Iterable
 from shapely.geometry import Point
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, Level, capital, geojson, slab_words
+from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
+from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.order import Order, Slab
-from ledgerstone.shape import Shape
-from ledgerstone.strength.handling import TEST_UNDER_DAYS
 from ledgerstone.strength.slabs import SlabStrength
-from ledgerstone.strength.verdict import Case, Verdict, worst
+from ledgerstone.strength.verdict import Case, worst
 from ledgerstone.workshop.records import Workshop
 
-_PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4; design.md §4"
-CARES = 0.8
-_MOVED: dict[str, str] = {
-    "lifted-out": "Lifted out of its mould",
-    "turned": "Turned up on edge",
-    "on-edge": "Held on edge",
-    "carried": "Carried",
-    "on-bearers": "Lying on its pallet",
-}
 _LYING: dict[str, str] = {
     "own-weight": "Under its own weight",
     "even-load": "With a kitchen's weight spread over it",
@@ -35,82 +25,6 @@ _LYING: dict[str, str] = {
     "after-a-crack": "Once cracked, with somebody sitting on it",
 }
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
-
-
-def moved_whole(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
-    """Each slab leaves its mould, stands on edge and reaches its pallet without cracking."""
-    for i, slab, shape, strength in _slabs(order, facts):
-        if strength.too_heavy:
-            yield _too_heavy(order, i, slab, facts, workshop)
-            continue
-        verdict = worst(strength.handled.verdicts)
-        if verdict is None or verdict.utilisation <= CARES:
-            continue
-        days = f"{strength.handled.cover_days:g}"
-        when = "" if verdict.case == "on-bearers" else f" {days} days after casting"
-        name = slab_words(slab, i, len(order.slabs))
-        where = spot_words(slab, shape, verdict.where_mm)
-        if verdict.utilisation > 1.0:
-            says = f"{_MOVED[verdict.case]}{when}, {name} would crack {where}. {_THICKER}"
-        else:
-            says = (
-                f"{_MOVED[verdict.case]}{when}, {name} comes near to cracking {where}. We handle"
-                " it so that it does not; nobody else should lift it flat."
-            )
-        yield _finding("cracks-when-moved", i, verdict, says)
-
-
-_THICKER = "Make it thicker or smaller, or an opening smaller."
-
-
-def _too_heavy(order: Order, i: int, slab: Slab, facts: Facts, workshop: Workshop) -> Finding:
-    most = max(way.most_kg for way in workshop.handling.ways)
-    name = capital(slab_words(slab, i, len(order.slabs)))
-    kg = facts.slab_kg[i]
-    return Finding(
-        "too-heavy-to-handle",
-        "stops",
-        f"{name} weighs {kg:.0f} kg; with its mould that is more than the {most:.0f} kg we can"
-        " turn. Make it smaller or thinner, or of two pieces.",
-        "the workshop's own gear",
-        slab=i,
-        at=(f"/slabs/{i}/outline",),
-        measured={"slab_kg": round(kg, 1)},
-        limit={"slab_and_mould_kg": most},
-    )
-
-
-def carried_on_edge(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """A slab that flat by its ends would crack is carried on edge: a caution, never a stop."""
-    for i, slab, shape, strength in _slabs(order, facts):
-        verdict = strength.flat_by_the_ends
-        if verdict.utilisation > 1.0:
-            name = slab_words(slab, i, len(order.slabs))
-            where = spot_words(slab, shape, verdict.where_mm)
-            yield _finding(
-                "carry-on-edge",
-                i,
-                verdict,
-                f"Carry {name} on edge. Laid flat and lifted by its ends it would crack {where}.",
-                level="caution",
-            )
-
-
-def tested_first(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """Concrete that is moved while very young is tested first."""
-    for i, slab, _, strength in _slabs(order, facts):
-        age = strength.handled.age_days
-        if age < TEST_UNDER_DAYS:
-            yield Finding(
-                "young-concrete",
-                "note",
-                f"{capital(slab_words(slab, i, len(order.slabs)))} leaves its mould as strong as"
-                f" concrete of {age:.1f} days in the warm. We break a test strip before moving it.",
-                "EN 1992-1-1 (B.10); design.md §4",
-                slab=i,
-                measured={"age_days": round(age, 2)},
-                limit={"age_days": TEST_UNDER_DAYS},
-            )
 
 
 def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
@@ -130,27 +44,18 @@ def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Fin
 
 def rests_under_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
     """Every rest meets concrete, and the slab's weight lies between them."""
-    for i, slab, _, strength in _slabs(order, facts):
+    for i, slab, _, strength in each_slab(order, facts):
         name = slab_words(slab, i, len(order.slabs))
-        pointers = tuple({b.pointer: None for b in strength.in_place.off_the_slab})
-        for pointer in pointers:
-            yield Finding(
-                "rest-under-nothing",
-                "stops",
-                f"One of the rests of {name} stands where there is no concrete. Move it under the"
-                " slab, clear of the cut-outs.",
-                "geometry",
-                slab=i,
-                at=(f"/slabs/{i}{pointer}",),
-                key=pointer.replace("/rests/", "").replace("/", "-"),
-            )
+        off = tuple({bearing.pointer: None for bearing in strength.in_place.off_the_slab})
+        for pointer in off:
+            yield _off_the_slab(i, slab, name, pointer, stops=_must_stop(slab, strength))
         tips = strength.in_place.tips_alone
         if tips is not None:
             yield Finding(
                 "tips-over",
                 "stops",
-                f"{capital(name)} would tip off its rests by its own weight: its middle lies"
-                " outside them. Add a rest, or move the rests apart.",
+                f"{capital(name)} would tip off its rests by its own weight: its weight"
+                " lies outside them. Add a rest, or move the rests apart.",
                 "statics",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
@@ -158,9 +63,31 @@ def rests_under_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Ite
             )
 
 
+def _must_stop(slab: Slab, strength: SlabStrength) -> bool:
+    """A unit that stands beside the slab is only of no use, unless none carries it."""
+    units = slab.rests is not None and slab.rests.kind == "units"
+    return not units or strength.in_place.nothing_carries
+
+
+def _off_the_slab(i: int, slab: Slab, name: str, pointer: str, *, stops: bool) -> Finding:
+    number = pointer.rsplit("/", maxsplit=1)[-1]
+    thing = "Unit" if slab.rests is not None and slab.rests.kind == "units" else "Rest"
+    which = f"{thing} {int(number) + 1}" if number.isdigit() else "One rest"
+    return Finding(
+        "rest-under-nothing",
+        "stops" if stops else "caution",
+        f"{which} stands where {name} has no concrete, so it carries nothing. Move it under the"
+        " slab, clear of the cut-outs.",
+        "geometry",
+        slab=i,
+        at=(f"/slabs/{i}{pointer}",),
+        key=pointer.replace("/rests/", "").replace("/", "-"),
+    )
+
+
 def lies_whole(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
     """On its rests each slab bears itself, what stands on it, and a person anywhere."""
-    for i, slab, shape, strength in _slabs(order, facts):
+    for i, slab, shape, strength in each_slab(order, facts):
         verdicts = [v for v in strength.in_place.verdicts if v.case in _LYING]
         verdict = worst(verdicts)
         if verdict is None or verdict.utilisation <= CARES:
@@ -169,15 +96,15 @@ def lies_whole(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
         where = spot_words(slab, shape, verdict.where_mm)
         if verdict.utilisation > 1.0:
             says = (
-                f"{_LYING[verdict.case]}, {name} would crack {where}. Make it thicker, or bring"
-                " its rests closer together there."
+                f"{_LYING[verdict.case]}, {name} would crack {where}. Make it thicker, or give"
+                " it one more rest, near the load."
             )
         else:
             says = (
-                f"{_LYING[verdict.case]}, {name} comes near to cracking {where}. It will bear it;"
-                " do not load it more."
+                f"{_LYING[verdict.case]}, {name} comes near to cracking {where}. It bears it;"
+                " put no more on it."
             )
-        yield _finding("cracks-in-place", i, verdict, says)
+        yield finding_of("cracks-in-place", i, verdict, says)
 
 
 def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
@@ -189,7 +116,7 @@ def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterab
         " With one a little low, somebody sitting there could crack it {where}.",
     }
     checks = {"free-corner": "free-corner", "low-rest-and-sitting": "level-the-rests"}
-    for i, slab, shape, strength in _slabs(order, facts):
+    for i, slab, shape, strength in each_slab(order, facts):
         for verdict in strength.in_place.verdicts:
             if verdict.case not in _SIT or verdict.utilisation <= 1.0:
                 continue
@@ -197,12 +124,12 @@ def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterab
                 name=slab_words(slab, i, len(order.slabs)),
                 where=spot_words(slab, shape, verdict.where_mm),
             )
-            yield _finding(checks[verdict.case], i, verdict, words, level="caution")
+            yield finding_of(checks[verdict.case], i, verdict, words, level="caution")
 
 
 def stays_down(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
     """A loose slab that a person would tip is to be fixed down: a caution."""
-    for i, slab, shape, strength in _slabs(order, facts):
+    for i, slab, shape, strength in each_slab(order, facts):
         tips = strength.in_place.tips_under
         if tips:
             yield Finding(
@@ -219,7 +146,7 @@ def stays_down(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
 
 def looks_flat(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
     """The sag stays out of sight: a comfort check."""
-    for i, slab, shape, strength in _slabs(order, facts):
+    for i, slab, shape, strength in each_slab(order, facts):
         span = max(shape.length_mm, shape.width_mm)
         limit = span / workshop.loads.sag_limit
         sag = strength.in_place.sag_mm
@@ -235,25 +162,3 @@ def looks_flat(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Findi
                 measured={"sag_mm": round(sag, 2)},
                 limit={"sag_mm": round(limit, 2)},
             )
-
-
-def _finding(
-    check: str, i: int, verdict: Verdict, says: str, level: Level | None = None
-) -> Finding:
-    return Finding(
-        check,
-        level or ("stops" if verdict.utilisation > 1.0 else "caution"),
-        says,
-        _PLATE,
-        slab=i,
-        at=(f"/slabs/{i}",),
-        measured={"stress_mpa": round(verdict.stress_mpa, 2)},
-        limit={"stress_mpa": round(verdict.limit_mpa, 2)},
-        where_mm=geojson(Point(verdict.where_mm)),
-        key=verdict.case,
-    )
-
-
-def _slabs(order: Order, facts: Facts) -> Iterable[tuple[int, Slab, Shape, SlabStrength]]:
-    rows = zip(order.slabs, facts.shapes, facts.strength, strict=True)
-    return ((i, slab, shape, strength) for i, (slab, shape, strength) in enumerate(rows))

@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+import shapely
 from shapely.geometry import LineString, box
 from shapely.geometry.base import BaseGeometry
 
@@ -15,6 +16,7 @@ from ledgerstone.shape import Shape
 from ledgerstone.strength.plate import AreaSupport, LineSupport, Support
 
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
+SHORTEST_MM = 1.0
 # A rail lies flush with the fronts of the panels; a slab that is loaded over its overhang turns
 # about that edge, and one that is loaded between the rails spans the more. Taken 25 mm in, where a
 # rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
@@ -56,9 +58,11 @@ def _units(rests: Rests, shape: Shape) -> Iterable[Bearing]:
     for i, unit in enumerate(rests.units):
         end = start + unit.width.mm
         if i in standing:
-            inner = standing[0] < i < standing[-1]
-            for line in _unit_lines(start, end, front, back):
-                yield from _line(line, f"/rests/units/{i}", shape, group=i if inner else None)
+            group = i if standing[0] < i < standing[-1] else None
+            lines = list(_unit_lines(start, end, front, back))
+            met = [line for line in lines if line.intersection(shape.outline).length >= SHORTEST_MM]
+            for line in met or lines[:1]:
+                yield _line(line, f"/rests/units/{i}", group=group)
         start = end
 
 
@@ -76,29 +80,29 @@ def _unit_lines(start: float, end: float, front: float, back: float) -> Iterable
             yield LineString([(x - RAIL_HALF_MM, y), (x + RAIL_HALF_MM, y)])
 
 
-def _line(
-    line: LineString, pointer: str, shape: Shape, *, group: int | None = None
-) -> Iterable[Bearing]:
-    """A line support on each part of a line that meets the slab's outline."""
-    met = line.intersection(shape.outline)
-    if met.length < 1.0:
-        return
+def _line(line: LineString, pointer: str, *, group: int | None = None) -> Bearing:
     points = [(float(x), float(y)) for x, y in line.coords]
-    yield Bearing(LineSupport(points), pointer, line, group)
+    return Bearing(LineSupport(points), pointer, line, group)
 
 
 def _frame(rests: Rests, shape: Shape) -> Iterable[Bearing]:
     width = rests.width.mm if rests.width is not None else PANEL_MM
     for side in shape.sides:
         if not rests.sides or side.name in rests.sides:
-            yield from _line(_inside(side, width / 2, shape), "/rests/sides", shape)
+            for line in _inside(side, width / 2, shape):
+                yield _line(line, "/rests/sides")
 
 
-def _inside(side: Side, in_mm: float, shape: Shape) -> LineString:
-    """The line that runs beside a side, so far inside the slab."""
+def _inside(side: Side, in_mm: float, shape: Shape) -> list[LineString]:
+    """The lines beside a side, so far inside the slab; the side itself where there is no room."""
     if side.name == "rim":
-        return LineString(shape.outline.buffer(-in_mm).exterior.coords)
-    return side.line.offset_curve(in_mm)
+        drawn_in = shape.outline.buffer(-in_mm)
+        beside: BaseGeometry = drawn_in.boundary
+    else:
+        beside = side.line.offset_curve(in_mm)
+    met = shapely.get_parts(beside.intersection(shape.outline))
+    lines = [part for part in met if isinstance(part, LineString) and part.length >= SHORTEST_MM]
+    return lines or [side.line]
 
 
 def _ends(rests: Rests, shape: Shape) -> Iterable[Bearing]:

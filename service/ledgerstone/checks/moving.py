@@ -1,0 +1,108 @@
+"""Checks of moving a slab: out of its mould, up on edge, to its pallet, and in at the door."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
+from ledgerstone.checks.where import spot_words
+from ledgerstone.order import Order, Slab
+from ledgerstone.strength.handling import TEST_UNDER_DAYS
+from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.workshop.records import Workshop
+
+_MOVED: dict[str, str] = {
+    "lifted-out": "Lifted out of its mould",
+    "turned": "Turned up on edge",
+    "on-edge": "Held on edge",
+    "carried": "Carried",
+    "on-bearers": "Lying on its pallet",
+}
+
+
+def moved_whole(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Each slab leaves its mould, stands on edge and reaches its pallet without cracking."""
+    for i, slab, shape, strength in each_slab(order, facts):
+        if strength.too_heavy:
+            yield _too_heavy(order, i, slab, facts, workshop)
+            continue
+        verdict = worst(strength.handled.verdicts)
+        if verdict is None or verdict.utilisation <= CARES:
+            continue
+        name = slab_words(slab, i, len(order.slabs))
+        where = spot_words(slab, shape, verdict.where_mm)
+        doing = f"{_MOVED[verdict.case]}{_when(verdict, strength.handled.cover_days)}"
+        if verdict.tips:
+            says = (
+                f"{doing}, {name} would tip out of our hands: its weight lies too far to one"
+                " side. Make it of two pieces."
+            )
+        elif verdict.utilisation > 1.0:
+            says = f"{doing}, {name} would crack {where}. {_THICKER}"
+        else:
+            says = (
+                f"{doing}, {name} comes near to cracking {where}. We handle it so that it does"
+                " not; nobody else should lift it flat."
+            )
+        yield finding_of("cracks-when-moved", i, verdict, says)
+
+
+def _when(verdict: Verdict, cover_days: float) -> str:
+    if verdict.case == "on-bearers":
+        return ""
+    return f" {cover_days:g} {'day' if cover_days == 1.0 else 'days'} after casting"
+
+
+_THICKER = "Make it thicker or smaller, or an opening smaller."
+
+
+def _too_heavy(order: Order, i: int, slab: Slab, facts: Facts, workshop: Workshop) -> Finding:
+    most = max(way.most_kg for way in workshop.handling.ways)
+    name = capital(slab_words(slab, i, len(order.slabs)))
+    kg = facts.slab_kg[i]
+    return Finding(
+        "too-heavy-to-handle",
+        "stops",
+        f"{name} weighs {kg:.0f} kg; with its mould that is more than the {most:.0f} kg we can"
+        " turn. Make it smaller or thinner, or of two pieces.",
+        "the workshop's own gear",
+        slab=i,
+        at=(f"/slabs/{i}/outline",),
+        measured={"slab_kg": round(kg, 1)},
+        limit={"slab_and_mould_kg": most},
+    )
+
+
+def carried_on_edge(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A slab that flat by its ends would crack is carried on edge: a caution, never a stop."""
+    for i, slab, shape, strength in each_slab(order, facts):
+        verdict = strength.flat_by_the_ends
+        if verdict.utilisation > 1.0:
+            name = slab_words(slab, i, len(order.slabs))
+            would = "tip" if verdict.tips else f"crack {spot_words(slab, shape, verdict.where_mm)}"
+            says = f"Carry {name} on edge. Laid flat and lifted by its ends it would {would}."
+            yield finding_of("carry-on-edge", i, verdict, says, level="caution")
+
+
+def tested_first(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Concrete that is moved while very young is tested first."""
+    for i, slab, _, strength in each_slab(order, facts):
+        age = strength.handled.age_days
+        if age < TEST_UNDER_DAYS:
+            yield Finding(
+                "young-concrete",
+                "note",
+                f"{capital(slab_words(slab, i, len(order.slabs)))} leaves its mould as strong as"
+                f" concrete of {_days(age)} in the warm. We break a test strip before moving it.",
+                "EN 1992-1-1 (B.10); design.md §4",
+                slab=i,
+                measured={"age_days": round(age, 2)},
+                limit={"age_days": TEST_UNDER_DAYS},
+            )
+
+
+def _days(age: float) -> str:
+    rounded = f"{age:.1f}".removesuffix(".0")
+    return f"{rounded} {'day' if rounded == '1' else 'days'}"

@@ -1,0 +1,41 @@
+"""From a verdict of the plate to a finding: its level, its numbers and its place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from shapely.geometry import Point
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, Level, geojson
+from ledgerstone.order import Order, Slab
+from ledgerstone.shape import Shape
+from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.strength.verdict import Verdict
+
+_PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4; design.md §4"
+CARES = 0.8  # from this utilisation on the customer is told: design.md §4, "Verdict"
+
+
+def finding_of(
+    check: str, i: int, verdict: Verdict, says: str, level: Level | None = None
+) -> Finding:
+    """Say of one verdict what it means; over 1.0 it stops, unless a level is given."""
+    return Finding(
+        check,
+        level or ("stops" if verdict.utilisation > 1.0 else "caution"),
+        says,
+        _PLATE,
+        slab=i,
+        at=(f"/slabs/{i}",),
+        measured={"stress_mpa": round(verdict.stress_mpa, 2)},
+        limit={"stress_mpa": round(verdict.limit_mpa, 2)},
+        where_mm=geojson(Point(verdict.where_mm)),
+        key=verdict.case,
+    )
+
+
+def each_slab(order: Order, facts: Facts) -> Iterable[tuple[int, Slab, Shape, SlabStrength]]:
+    """Go through the slabs with what is known of each."""
+    rows = zip(order.slabs, facts.shapes, facts.strength, strict=True)
+    return ((i, slab, shape, strength) for i, (slab, shape, strength) in enumerate(rows))
