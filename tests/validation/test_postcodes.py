@@ -2,8 +2,8 @@
 
 Source: the schema pattern of BS 7666 v2.0 (National Archives), with P added to the third letter of
 A9A districts: N1P and W1P are in use, and the pattern alone rejects them. GIR 0AA, which it
-accepts, was a bank's and is no place that a slab goes to. Northern Ireland, the Channel Islands and the
-islands of Scotland are what carriers price as remote (carriers' tables, secondary).
+accepts, was a bank's and is no place that a slab goes to. Northern Ireland, the Channel Islands
+and the islands of Scotland are what carriers price as remote (carriers' tables, secondary).
 """
 
 import pytest

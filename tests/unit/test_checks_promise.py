@@ -1,0 +1,87 @@
+"""Where the workshop delivers, in which way, and by which day."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from decimal import Decimal
+
+import pytest
+
+from ledgerstone.checks import Finding, promise
+from ledgerstone.checks.promise import day_words
+from ledgerstone.workshop import Workshop
+from unit.slabs import Json, box, facts_of, order_of, slab_json
+
+TODAY = date(2026, 11, 25)
+
+
+def delivered(workshop: Workshop, delivery: Json) -> list[Finding]:
+    """Check one order's delivery."""
+    order = order_of(workshop, slab_json(box(900, 500)), delivery=delivery)
+    return list(promise.delivery_served(order, facts_of(order, workshop, TODAY), workshop))
+
+
+@pytest.mark.parametrize(
+    ("delivery", "check", "at"),
+    [
+        ({"kind": "collect"}, None, None),
+        ({"kind": "collect", "postcode": "nowhere"}, None, None),
+        ({"kind": "pallet", "postcode": "HR9 7XX"}, None, None),
+        ({"kind": "pallet"}, "postcode-needed", "/delivery"),
+        ({"kind": "pallet", "postcode": "HR9"}, "postcode-unknown", "/delivery/postcode"),
+        ({"kind": "pallet", "postcode": "BT1 5GS"}, "area-not-served", "/delivery/postcode"),
+        ({"kind": "fitted", "postcode": "EH1 1YZ"}, "way-not-served", "/delivery/kind"),
+        ({"kind": "pallet", "postcode": "EH1 1YZ"}, None, None),
+    ],
+)
+def test_a_delivery_is_served_or_says_why_not(
+    workshop: Workshop, delivery: Json, check: str | None, at: str | None
+) -> None:
+    """A postcode that is missing, half, too far, or reached in another way only."""
+    findings = delivered(workshop, delivery)
+    assert [(f.check, f.level, f.at) for f in findings] == (
+        [(check, "stops", (at,))] if check else []
+    )
+
+
+def test_a_way_not_served_names_the_area(workshop: Workshop) -> None:
+    """The customer is told which area that is, and what would do."""
+    (finding,) = delivered(workshop, {"kind": "fitted", "postcode": "EH1 1YZ"})
+    assert finding.says == (
+        "We do not deliver with fitting to Scotland, mainland south."
+        " Choose another way, or collect."
+    )
+
+
+def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:
+    """Free delivery is a price of nought, not none."""
+    free = replace(workshop.areas[0], own_van=Decimal(0))
+    shop = replace(workshop, areas=(free,))
+    assert delivered(shop, {"kind": "own-van", "postcode": "HR9 7XX"}) == []
+
+
+def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
+    """The day it arrives is soon enough; the day before is not, by one day."""
+    slab = slab_json(box(900, 500), rests={"kind": "full"})
+    order = order_of(workshop, slab)
+    facts = facts_of(order, workshop, TODAY)
+    arrives = facts.lead_time.arrives_latest
+
+    def checked(needed_by: date | None) -> list[Finding]:
+        facts.order = replace(order, needed_by=needed_by)
+        return list(promise.in_time(facts.order, facts, workshop))
+
+    assert checked(None) == checked(arrives) == []
+    (finding,) = checked(arrives - timedelta(days=1))
+    assert (finding.check, finding.level, finding.at) == (
+        "needed-too-soon",
+        "stops",
+        ("/needed_by",),
+    )
+    assert "Give us 1 more day," in finding.says
+    assert finding.measured == {"arrives_on": arrives.isoformat()}
+    assert "9 more days" in checked(arrives - timedelta(days=9))[0].says
+
+
+def test_days_are_said_as_people_write_them() -> None:
+    """Without a nought before the day."""
+    assert day_words(date(2027, 3, 5)) == "5 March 2027"

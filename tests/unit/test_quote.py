@@ -1,0 +1,113 @@
+"""The one orchestrator: a quote or a no, and what each of them holds."""
+
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+import pytest
+
+from ledgerstone.order import Order
+from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.schedule import Booking
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import Workshop
+from unit.slabs import Json, box, order_of, slab_json
+
+TODAY = date(2026, 11, 25)
+SMALL = slab_json(box(600, 400), rests={"kind": "full"})
+
+
+def asked(workshop: Workshop, order: Order, *bookings: Booking, today: date = TODAY) -> Quote:
+    """Quote an order that nothing stops."""
+    answer = quote(order, workshop=workshop, bookings=bookings, today=today)
+    assert isinstance(answer, Quote)
+    return answer
+
+
+def test_the_example_order_is_quoted(workshop: Workshop, example_order: dict[str, Any]) -> None:
+    """Design.md's order has a price, a day before it is needed, and a weight a hand can check."""
+    answer = asked(workshop, read_order(example_order, workshop))
+    assert answer.price.net + answer.price.tax == answer.price.total > 0
+    assert TODAY < answer.lead_time.arrives_latest < date(2027, 3, 25)
+    # 0.70925 m² net, 40 mm, less an 18 125 mm³ bevel, at 2350 kg/m³, and 2.2 kg/m² of steel
+    net_m2 = 1.45 * 0.56 - 3.14159265 / 4 * (0.36**2 + 0.035**2)
+    by_hand = (net_m2 * 0.04 - 18_125e-9) * 2350 + net_m2 * 2.2
+    assert answer.weights[0].slab_kg == pytest.approx(by_hand, abs=1e-3)
+    assert answer.packed_kg == pytest.approx(by_hand + 15 + 25, abs=1e-3)
+    assert answer.area is not None
+    assert answer.area.name == "Around Wethermoor"
+
+
+def test_a_quote_stands_for_its_days(workshop: Workshop) -> None:
+    """Thirty days from the day it is issued."""
+    answer = asked(workshop, order_of(workshop, SMALL))
+    assert (answer.issued, answer.valid_until) == (TODAY, date(2026, 12, 25))
+
+
+@pytest.mark.parametrize(
+    ("more", "standing"),
+    [
+        ({}, "quotation"),
+        ({"size_from": "template-to-follow"}, "estimate"),
+        ({"cutouts": [{"kind": "circle", "diameter": 60, "centre": {"x": 300, "y": 200},
+                       "size_from": "template-to-follow"}]}, "estimate"),
+    ],
+    ids=("measured", "slab to follow", "cut-out to follow"),
+)  # fmt: skip
+def test_what_waits_for_a_template_is_an_estimate(
+    workshop: Workshop, more: Json, standing: str
+) -> None:
+    """Whatever the profile says, a size that is still to come fixes no price."""
+    firm = replace(workshop, offer=replace(workshop.offer, standing="quotation"))
+    answer = asked(firm, order_of(firm, SMALL | more))
+    assert answer.standing == standing
+    assert any("template" in line for line in answer.depends_on) is (standing == "estimate")
+
+
+def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
+    """The deposit is said in plain figures, and that a collected order is fetched."""
+    answer = asked(workshop, order_of(workshop, SMALL))
+    assert answer.depends_on == (
+        "The day is held once the deposit of 40 % is paid and we have booked it.",
+        "You collect the order from the workshop.",
+    )
+
+
+def test_what_stops_is_sent_back_with_what_was_not_checked(workshop: Workshop) -> None:
+    """A shape that cannot be made is not asked about its strength or its day."""
+    answer = quote(order_of(workshop, slab_json(box(9000, 500))), workshop=workshop, bookings=(),
+                   today=TODAY)  # fmt: skip
+    assert isinstance(answer, SentBack)
+    assert [finding.check for finding in answer.findings] == ["too-big-for-table"]
+    assert answer.not_checked == ("strength", "promise")
+    assert answer.shapes[0].length_mm == 9000
+
+
+def test_every_stop_of_a_stage_is_said_at_once(workshop: Workshop) -> None:
+    """A slab too large and too thin hears both."""
+    slab = slab_json(box(9000, 500)) | {"thickness": 10}
+    answer = quote(order_of(workshop, slab), workshop=workshop, bookings=(), today=TODAY)
+    assert {finding.check for finding in answer.findings} == {"too-big-for-table", "too-thin"}
+
+
+def test_a_note_stops_nothing(workshop: Workshop) -> None:
+    """An odd thickness is told and quoted."""
+    answer = asked(workshop, order_of(workshop, SMALL | {"thickness": 35}))
+    assert "odd-thickness" in {finding.check for finding in answer.findings}
+
+
+def test_the_same_four_inputs_give_the_same_answer(workshop: Workshop) -> None:
+    """No clock, no chance: two answers are equal."""
+    order = order_of(workshop, SMALL)
+    assert asked(workshop, order) == asked(workshop, order)
+
+
+def test_bookings_and_the_day_move_the_day_alone(workshop: Workshop) -> None:
+    """A fortnight booked, or ordered a week later, the price is the same and the day later."""
+    order = order_of(workshop, SMALL)
+    first = asked(workshop, order)
+    busy = asked(workshop, order, Booking(date(2026, 12, 1), date(2026, 12, 14), "stairs"))
+    later = asked(workshop, order, today=date(2026, 12, 2))
+    for other in (busy, later):
+        assert other.price == first.price
+        assert other.lead_time.ready_on > first.lead_time.ready_on
