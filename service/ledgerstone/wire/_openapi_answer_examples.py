@@ -19,10 +19,20 @@ DRAWINGS: Example = {
     "view": f"/v1/drawings/{_TOKEN}/view.svg",
 }
 
+_SINK: Example = BASIN_NEAR_THE_FRONT["slabs"][0]
 _AS_UNDERSTOOD_SINK: Example = {
     "slabs": [
         {
-            **BASIN_NEAR_THE_FRONT["slabs"][0],
+            **_SINK,
+            "cutouts": [
+                {
+                    **_SINK["cutouts"][0],
+                    "turn_degrees": 0.0,
+                    "rim": "shown",
+                    "heat": False,
+                    "size_from": "measured",
+                }
+            ],
             "shade": {"name": "graphite"},
             "finish": {"surface": "as-cast", "sealer": "matt"},
             "quantity": 1,
@@ -103,13 +113,28 @@ QUOTE: Example = {
     ],
 }
 
+_MENDED_PRICE: Example = {
+    "currency": "GBP",
+    "lines": [
+        {"label": "Materials", "amount": "112.86"},
+        {"label": "Making and casting", "amount": "356.63"},
+        {"label": "Finishing and sealing", "amount": "97.18"},
+    ],
+    "net": "566.67",
+    "tax": "113.33",
+    "tax_percent": 20.0,
+    "total": "680.00",
+    "deposit": "272.00",
+}
+
 REMEDY: Example = {
-    "says": "Move the basin 25 mm towards the back.",
+    "says": "Move the basin 27 mm towards the back.",
     "patch": [
         {"op": "test", "path": "/slabs/0/cutouts/0/centre/y", "value": "218 mm"},
-        {"op": "replace", "path": "/slabs/0/cutouts/0/centre/y", "value": "243 mm"},
+        {"op": "replace", "path": "/slabs/0/cutouts/0/centre/y", "value": "245 mm"},
     ],
     "settles": ["strip-too-narrow.0.0-front"],
+    "price": _MENDED_PRICE,
     "verified": True,
 }
 
@@ -140,7 +165,7 @@ SENT_BACK_EXAMPLE: Example = {
     ],
     "not_checked": ["strength", "promise"],
     "drawings": DRAWINGS,
-    "fix_all": REMEDY,
+    "fix_all": {**REMEDY, "says": [REMEDY["says"]]},
 }
 
 NOT_UNDERSTOOD: Example = {

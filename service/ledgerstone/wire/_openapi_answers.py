@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.order import CORNERS, PLACES, USES
+from ledgerstone.wire._openapi_choices import CHOICES
 from ledgerstone.wire._openapi_parts import (
     JSONSchema,
     list_of,
@@ -27,7 +27,6 @@ _PLACE = object_of(
     },
     says="A place in GeoJSON's shape (RFC 7946 §4), in plane slab millimetres.",
 )
-_PERCENT_TEXT = text("A decimal number of percent.", pattern="^[0-9]+(\\.[0-9]+)?$")
 
 _FINDING = object_of(
     {
@@ -75,6 +74,17 @@ _REMEDY = object_of(
     },
     optional=("price_change", "price"),
     says="A change that settles a finding. It has a price, or a change of it, where one is known.",
+)
+
+_FIX = object_of(
+    {
+        "says": list_of(text(), "Each change, in the customer's words and units."),
+        "patch": _PATCH,
+        "settles": list_of(text(), "The ids of the findings that it settles."),
+        "price": ref("Price"),
+        "verified": {"const": True},
+    },
+    says="One patch after which the order quotes, and what it would then cost.",
 )
 
 _LEAD_TIME = object_of(
@@ -195,69 +205,14 @@ _SENT_BACK: JSONSchema = {
                     "Stages that did not run, because an earlier one stopped the order.",
                 ),
                 "drawings": ref("Drawings"),
-                "fix_all": ref("Remedy"),
-                "nearest_makeable": ref("Remedy"),
+                "fix_all": ref("Fix"),
+                "nearest_makeable": ref("Fix"),
+                "why_no_fix": text("Why neither was found."),
             },
-            optional=("fix_all", "nearest_makeable"),
+            optional=("fix_all", "nearest_makeable", "why_no_fix"),
         ),
     ],
 }
-
-_CHOICES = object_of(
-    {
-        "workshop": object_of(
-            {
-                "name": text(),
-                "town": text(),
-                "country": text(),
-                "email": text(),
-                "telephone": text(),
-            }
-        ),
-        "currency": text("ISO 4217."),
-        "tax": {
-            "anyOf": [object_of({"name": text(), "percent": _PERCENT_TEXT}), {"type": "null"}],
-            "description": "Null where the workshop charges none.",
-        },
-        "uses": list_of({"enum": list(USES)}),
-        "places": list_of({"enum": list(PLACES)}),
-        "corners": list_of({"enum": list(CORNERS)}),
-        "thicknesses_mm": list_of(number()),
-        "shades": list_of(
-            object_of(
-                {
-                    "name": text(),
-                    "hex": text(),
-                    "by_eye": {"type": "boolean"},
-                    "cement": {"enum": ["grey", "white"]},
-                    "says": text("How sure the colour is."),
-                }
-            )
-        ),
-        "matching": {"type": "boolean", "description": "Whether a colour can be matched."},
-        "screens_say": text("What to say beside every swatch."),
-        "finishes": list_of(object_of({"surface": text(), "says": text()})),
-        "sealers": list_of(object_of({"name": text(), "says": text(), "places": list_of(text())})),
-        "edges": list_of(
-            object_of({"profile": text(), "smallest_mm": number(), "largest_mm": number()})
-        ),
-        "limits": object_of(
-            {
-                name: number()
-                for name in (
-                    "length_mm", "width_mm", "thinnest_mm", "thickest_mm", "smallest_side_mm",
-                    "inside_radius_mm", "fitting_gap_mm", "slabs", "quantity", "cutouts", "rests",
-                    "points",
-                )
-            }
-        ),
-        "deliveries": list_of(
-            object_of({"area": text(), "postcodes": list_of(text()), "kinds": list_of(text())})
-        ),
-        "requests": {"type": "boolean", "description": "Whether a quote can be asked for here."},
-    },
-    says="What this workshop offers in public.",
-)  # fmt: skip
 
 _HEALTH = object_of(
     {"status": text(), "version": text(), "profile": text("The profile's fingerprint.")},
@@ -265,9 +220,10 @@ _HEALTH = object_of(
 )
 
 ANSWERS: dict[str, JSONSchema] = {
-    "Choices": _CHOICES,
+    "Choices": CHOICES,
     "Drawings": _DRAWINGS,
     "Finding": _FINDING,
+    "Fix": _FIX,
     "Health": _HEALTH,
     "Money": object_of({"currency": text("ISO 4217."), "amount": _AMOUNT}),
     "NotUnderstood": _NOT_UNDERSTOOD,

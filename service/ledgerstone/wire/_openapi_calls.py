@@ -222,7 +222,13 @@ def _health(name: str, summary: str, example: dict[str, str]) -> dict[str, Any]:
     }
 
 
-def _text_page(operation: str, summary: str, mimetype: str, **more: Any) -> dict[str, Any]:  # noqa: ANN401  OpenAPI's own members
+def _text_page(
+    operation: str,
+    summary: str,
+    mimetype: str,
+    schema: JSONSchema,
+    **more: Any,  # noqa: ANN401  OpenAPI's own members
+) -> dict[str, Any]:
     return {
         "operationId": operation,
         "tags": ["service"],
@@ -232,7 +238,7 @@ def _text_page(operation: str, summary: str, mimetype: str, **more: Any) -> dict
             "200": {
                 "description": "The text.",
                 "headers": _REQUEST_ID,
-                "content": {mimetype: {"schema": text()}},
+                "content": {mimetype: {"schema": schema}},
             },
             **_problems(404),
         },
@@ -261,11 +267,15 @@ PATHS: dict[str, Any] = {
         )
     },
     "/v1/openapi.yaml": {
-        "get": _text_page("getDocument", "This document", "application/yaml"),
+        "get": _text_page("getDocument", "This document", "application/yaml", {"type": "object"}),
     },
     "/problems/{kind}": {
         "get": _text_page(
-            "getProblem", "What a problem's type means", "text/plain", parameters=[_KIND_PARAMETER]
+            "getProblem",
+            "What a problem's type means",
+            "text/plain",
+            text(),
+            parameters=[_KIND_PARAMETER],
         ),
     },
 }

@@ -68,7 +68,7 @@ L_RUN: Example = {
     "slabs": [
         {
             "label": "Long side",
-            "outline": {"kind": "rectangle", "length": 2400, "width": 620},
+            "outline": {"kind": "rectangle", "length": 1800, "width": 620},
             "thickness": 40,
             "cutouts": [
                 {
@@ -77,7 +77,7 @@ L_RUN: Example = {
                     "length": 560,
                     "width": 480,
                     "corner_radius": 10,
-                    "centre": {"x": 1500, "y": 320},
+                    "centre": {"x": 900, "y": 310},
                     "rim": "covered",
                     "heat": True,
                 }
@@ -85,12 +85,7 @@ L_RUN: Example = {
             "edges": {"back": {"profile": "wall"}, "left": {"profile": "wall"}},
             "rests": {
                 "kind": "units",
-                "units": [
-                    {"width": 600},
-                    {"width": 600},
-                    {"width": 600, "for": "hob"},
-                    {"width": 600},
-                ],
+                "units": [{"width": 600}, {"width": 600, "for": "hob"}, {"width": 600}],
             },
         },
         {

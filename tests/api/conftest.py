@@ -1,0 +1,46 @@
+"""The service behind a client that all of one file's tests share, and its document."""
+
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+import yaml
+from flask import Flask
+
+from api.schemas import Schemas
+from conftest import MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+from ledgerstone.workshop import DEMONSTRATION
+
+ORIGIN = "https://maker.example"
+
+
+@pytest.fixture(scope="session")
+def open_document() -> dict[str, Any]:
+    """The committed OpenAPI document, as a YAML reader reads it."""
+    path = Path(__file__).resolve().parents[2] / "openapi" / "openapi.yaml"
+    document: dict[str, Any] = yaml.safe_load(path.read_text(encoding="utf-8"))
+    return document
+
+
+@pytest.fixture(scope="session")
+def schemas(open_document: dict[str, Any]) -> Schemas:
+    """The document's schemas, to hold answers to."""
+    return Schemas(open_document)
+
+
+@pytest.fixture
+def framed_app(tmp_path: Path, today: date) -> Flask:
+    """The service of a workshop whose profile names a site that may ask."""
+    profile = tmp_path / "workshop.toml"
+    text = DEMONSTRATION.read_text(encoding="utf-8")
+    assert text.count("origins = []") == 1
+    profile.write_text(text.replace("origins = []", f'origins = ["{ORIGIN}"]'), encoding="utf-8")
+    settings = Settings(
+        workshop_path=profile,
+        maker_key=MAKER_KEY,
+        signing_keys=SIGNING_KEYS,
+        today=lambda _zone: today,
+    )
+    return create_app(settings)

@@ -1,0 +1,174 @@
+"""The documented schema, fuzzed: whatever is sent, the answer is one that the document tells of."""
+
+from datetime import date
+from typing import Any
+
+import schemathesis
+from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import strategies as st
+from schemathesis import Case, GenerationMode
+from schemathesis.checks import not_a_server_error
+from schemathesis.core.result import Ok
+from schemathesis.specs.openapi.checks import (
+    content_type_conformance,
+    response_schema_conformance,
+    status_code_conformance,
+)
+
+from api.asking import NEVER_SAID, sentences
+from api.schemas import Schemas
+from conftest import MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+
+PROBLEM = "application/problem+json"
+CHECKS = [
+    not_a_server_error,
+    status_code_conformance,
+    content_type_conformance,
+    response_schema_conformance,
+]
+LENGTHS = st.one_of(
+    st.integers(1, 3000).map("{} mm".format),
+    st.integers(1, 300).map("{} cm".format),
+    st.decimals(0, 3, places=2).map("{} m".format),
+    st.builds("{} {}/16 in".format, st.integers(0, 90), st.sampled_from([1, 3, 5, 7, 9, 11, 13])),
+    st.builds("{}' {}\"".format, st.integers(0, 8), st.integers(0, 11)),
+    st.text(min_size=1, max_size=8).map("1{}".format),
+)
+schemathesis.openapi.format("length", LENGTHS)
+
+APP = create_app(
+    Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _zone: date(2026, 11, 25))
+)
+DOCUMENT = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
+DOCUMENT.config.generation.update(modes=[GenerationMode.POSITIVE, GenerationMode.NEGATIVE])
+# Orders that break the schema are the bad-input table's; making them at random takes minutes.
+ORDERS = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
+ORDERS.config.generation.update(modes=[GenerationMode.POSITIVE])
+
+
+def _each_day_alike(examples: int) -> settings:
+    """The same examples every time, as many as the everyday suite has time for."""
+    return settings(
+        max_examples=examples,
+        derandomize=True,
+        deadline=None,
+        database=None,
+        phases=[Phase.explicit, Phase.generate],
+        suppress_health_check=list(HealthCheck),
+    )
+
+
+def _answer_is_documented(case: Case[Any]) -> None:
+    answer = case.call()
+    case.validate_response(answer, checks=CHECKS)
+    if answer.status_code >= 400:
+        assert answer.headers["content-type"] == [PROBLEM]
+
+
+@DOCUMENT.include(method="GET").parametrize()
+@_each_day_alike(30)
+def test_whatever_is_fetched_the_answer_is_documented(case: Case[Any]) -> None:
+    """No GET is answered by a fault of ours, each answer matches, each refusal is a problem."""
+    _answer_is_documented(case)
+
+
+@ORDERS.include(method="POST").parametrize()
+@_each_day_alike(10)
+def test_whatever_is_posted_the_answer_is_documented(case: Case[Any]) -> None:
+    """No POST is answered by a fault of ours, each answer matches, each refusal is a problem."""
+    _answer_is_documented(case)
+
+
+def test_every_call_is_fuzzed() -> None:
+    """The fuzz covers every call of the document, but for the document itself."""
+    documented = {
+        f"{method.upper()} {path}"
+        for path, item in DOCUMENT.raw_schema["paths"].items()
+        for method in item
+    }
+    fuzzed = {
+        result.ok().label for result in DOCUMENT.get_all_operations() if isinstance(result, Ok)
+    }
+    assert documented - fuzzed <= {"GET /v1/openapi.yaml"}
+
+
+_MM = st.integers(20, 2800)
+_PLACE = st.fixed_dictionaries({"x": st.integers(-50, 2500), "y": st.integers(-50, 900)})
+_CUTOUTS = st.one_of(
+    st.fixed_dictionaries(
+        {"kind": st.just("circle"), "diameter": st.integers(20, 500), "centre": _PLACE},
+        optional={"rim": st.sampled_from(["shown", "covered"]), "label": st.text(max_size=20)},
+    ),
+    st.fixed_dictionaries(
+        {
+            "kind": st.sampled_from(["rectangle", "slot"]),
+            "length": st.integers(20, 700),
+            "width": st.integers(20, 500),
+            "centre": _PLACE,
+        },
+        optional={"turn_degrees": st.integers(-360, 360), "heat": st.booleans()},
+    ),
+)
+_OUTLINES = st.one_of(
+    st.fixed_dictionaries({"kind": st.just("rectangle"), "length": _MM, "width": _MM}),
+    st.fixed_dictionaries({"kind": st.just("round"), "diameter": _MM}),
+    st.fixed_dictionaries(
+        {
+            "kind": st.just("polygon"),
+            "points": st.lists(_PLACE, min_size=3, max_size=8),
+        }
+    ),
+)
+_RESTS = st.one_of(
+    st.just({"kind": "full"}),
+    st.fixed_dictionaries({"kind": st.just("ends"), "depth": st.integers(20, 300)}),
+    st.fixed_dictionaries(
+        {
+            "kind": st.just("legs"),
+            "at": st.lists(_PLACE, min_size=1, max_size=6),
+            "pad": st.integers(20, 200),
+        }
+    ),
+    st.fixed_dictionaries(
+        {
+            "kind": st.just("units"),
+            "units": st.lists(
+                st.fixed_dictionaries({"width": st.integers(100, 1000)}), min_size=1, max_size=4
+            ),
+        }
+    ),
+)
+_SLABS = st.fixed_dictionaries(
+    {"outline": _OUTLINES, "thickness": st.sampled_from([20, 25, 30, 40, 50, 60])},
+    optional={
+        "cutouts": st.lists(_CUTOUTS, max_size=2),
+        "rests": _RESTS,
+        "quantity": st.integers(1, 24),
+        "place": st.sampled_from(["indoors", "wet-room", "outdoors"]),
+    },
+)
+_ORDERS = st.fixed_dictionaries(
+    {"slabs": st.lists(_SLABS, min_size=1, max_size=2)},
+    optional={
+        "delivery": st.fixed_dictionaries(
+            {"kind": st.sampled_from(["collect", "pallet", "own-van", "fitted"])},
+            optional={"postcode": st.sampled_from(["HR9 7XX", "IV1 1AA", "ZZ", "EH1 1AA"])},
+        ),
+        "needed_by": st.dates(date(2026, 1, 1), date(2028, 1, 1)).map(date.isoformat),
+    },
+)
+
+
+@given(order=_ORDERS)
+@_each_day_alike(40)
+def test_orders_that_people_could_send_are_answered(
+    order: dict[str, Any], schemas: Schemas
+) -> None:
+    """An order of likely sizes is quoted, sent back or not understood, each as documented."""
+    wish = {"Prefer": "return=minimal"}
+    answer = APP.test_client().post("/v1/quotes", json=order, headers=wish)
+    assert answer.status_code in (200, 400, 422), (order, answer.text)
+    schema = {200: "Quote", 400: "NotUnderstood", 422: "SentBack"}[answer.status_code]
+    assert schemas.faults(schema, answer.get_json()) == [], order
+    assert not [text for text in sentences(answer.get_json()) if NEVER_SAID.search(text)]

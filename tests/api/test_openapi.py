@@ -1,0 +1,319 @@
+"""The OpenAPI document: valid, committed as it is served, and true in every example."""
+
+import copy
+import re
+from typing import TYPE_CHECKING, Any
+
+import jsonpatch
+import pytest
+import yaml
+from openapi_spec_validator import validate
+
+from api.asking import NEVER_SAID, sentences
+from api.schemas import Schemas
+from ledgerstone.order import CORNERS
+from ledgerstone.outline import side_names
+from ledgerstone.quantities import Length
+from ledgerstone.wire import order_schemas
+from ledgerstone.wire._openapi_examples import ORDERS
+from ledgerstone.wire._openapi_order import LENGTH_PATTERN
+from ledgerstone.wire.openapi import document, document_text
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.wire.problem_kinds import KINDS
+from ledgerstone.wire.yaml_out import write_yaml
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from flask import Flask
+    from flask.testing import FlaskClient
+
+    from ledgerstone.workshop import Workshop
+
+PROBLEM = "application/problem+json"
+CALLS = [
+    (path, method, operation)
+    for path, item in document()["paths"].items()
+    for method, operation in item.items()
+]
+
+
+def _call_id(call: object) -> str:
+    return str(call["operationId"]) if isinstance(call, dict) else ""
+
+
+def _short(value: object) -> str:
+    return value if isinstance(value, str) else ""
+
+
+def _posted() -> list[tuple[str, str, dict[str, Any]]]:
+    """Each example of a request's body: where it is sent, its name, its operation."""
+    return [
+        (path, name, operation)
+        for path, _, operation in CALLS
+        for media in operation.get("requestBody", {}).get("content", {}).values()
+        for name in media["examples"]
+    ]
+
+
+def _examples(
+    responses: dict[str, Any], components: dict[str, Any]
+) -> list[tuple[str, str, dict[str, Any], Any]]:
+    """Each example of an answer: status, name, schema, value."""
+    found = []
+    for status, answer in responses.items():
+        name = answer.get("$ref", "").rpartition("/")[2]
+        whole = components[name] if name else answer
+        found += [
+            (status, example, media["schema"], shown["value"])
+            for media in whole.get("content", {}).values()
+            for example, shown in media.get("examples", {}).items()
+        ]
+    return found
+
+
+def test_the_document_is_openapi_3_1(open_document: dict[str, Any]) -> None:
+    """A validator of the OpenAPI initiative's own schema accepts the committed document."""
+    assert open_document["openapi"] == "3.1.0"
+    validate(open_document)
+
+
+def test_what_is_committed_is_what_is_made_and_served(
+    client: "FlaskClient", pytestconfig: pytest.Config
+) -> None:
+    """The committed text, the text made from the schemas and the text served are one text."""
+    path: Path = pytestconfig.rootpath / "openapi" / "openapi.yaml"
+    committed = path.read_text(encoding="utf-8")
+    assert committed == document_text(), (
+        "write it again: python -m ledgerstone.wire.openapi > openapi/openapi.yaml"
+    )
+    assert client.get("/v1/openapi.yaml").text == committed
+
+
+def test_a_yaml_reader_reads_what_was_meant(open_document: dict[str, Any]) -> None:
+    """An independent YAML reader reads the committed text to the very data it was made from."""
+    assert open_document == document()
+
+
+def test_yaml_keeps_every_kind_of_value() -> None:
+    """Texts that look like other things, empty and nested values come back as they were."""
+    awkward: dict[str, object] = {
+        "on": True,
+        "y": None,
+        "null": "null",
+        "200": [],
+        "": {},
+        "a b": ["1", "1.0", "yes", "~", "- x", "a: b", "# c", "'\"\\", "two\nlines", " 台 ½ "],
+        "deep": [[[1, 2.5], []], {"x": [{"y": "z", "w": {}}, "t"]}, -0.25],
+    }
+    assert yaml.safe_load(write_yaml(awkward)) == awkward
+
+
+def test_no_address_of_a_machine_is_named() -> None:
+    """The document says where it is by a path alone."""
+    assert document()["servers"][0]["url"] == "/"
+    assert re.findall(r"https?://|localhost|127\.0\.0\.1", document_text()) == []
+
+
+def test_every_route_is_documented_and_no_other(app: "Flask") -> None:
+    """The service's routes under its own paths are those of the document, by path and method."""
+    routes = {
+        (re.sub(r"<(?:\w+:)?(\w+)>", r"{\1}", rule.rule), method.lower())
+        for rule in app.url_map.iter_rules()
+        for method in rule.methods or ()
+        if method not in ("HEAD", "OPTIONS")
+    }
+    assert routes == {(path, method) for path, method, _ in CALLS}
+
+
+@pytest.mark.parametrize(("path", "method", "operation"), CALLS, ids=_call_id)
+def test_every_call_is_whole(path: str, method: str, operation: dict[str, Any]) -> None:
+    """Each call has a name, a tag, a summary, an answer, and problems of both kinds."""
+    assert method in ("get", "post")
+    assert operation["operationId"]
+    assert operation["summary"]
+    [tag] = operation["tags"]
+    assert tag in {known["name"] for known in document()["tags"]}
+    statuses = set(operation["responses"])
+    assert "200" in statuses, path
+    assert any(status.startswith("4") for status in statuses)
+    assert {"500", "503"} <= statuses
+
+
+def test_names_of_calls_are_their_own() -> None:
+    """No two calls share an operationId."""
+    names = [operation["operationId"] for _, _, operation in CALLS]
+    assert len(names) == len(set(names))
+
+
+def test_requests_are_closed(open_document: dict[str, Any]) -> None:
+    """Every object that an order can hold refuses members that it does not know."""
+    schemas = open_document["components"]["schemas"]
+    seen, ahead = set(), ["Order"]
+    while ahead:
+        name = ahead.pop()
+        if name in seen:
+            continue
+        seen.add(name)
+        ahead += re.findall(r"#/components/schemas/(\w+)", str(schemas[name]))
+        if schemas[name].get("type") == "object":
+            assert schemas[name]["additionalProperties"] is False, name
+    assert len(seen) > 25
+
+
+def test_limits_are_the_schemas_own(open_document: dict[str, Any]) -> None:
+    """The bounds that the design states stand in the document."""
+    schemas = open_document["components"]["schemas"]
+    order, slab = schemas["Order"]["properties"], schemas["Slab"]["properties"]
+    assert (order["slabs"]["minItems"], order["slabs"]["maxItems"]) == (1, 8)
+    assert (slab["quantity"]["minimum"], slab["quantity"]["maximum"]) == (1, 24)
+    assert slab["cutouts"]["maxItems"] == 20
+    assert schemas["Units"]["properties"]["units"]["maxItems"] == 20
+    assert schemas["Polygon"]["properties"]["points"]["maxItems"] == 200
+    assert slab["label"]["maxLength"] == 120
+    coordinate = schemas["Coordinate"]["oneOf"][0]
+    assert (coordinate["minimum"], coordinate["maximum"]) == (-20_000, 20_000)
+    assert schemas["Length"]["oneOf"][0]["exclusiveMinimum"] == 0
+    assert list(schemas["Rectangle"]["properties"]["corner_radii"]["propertyNames"]["enum"]) == (
+        list(CORNERS)
+    )
+
+
+@pytest.mark.parametrize("family", ["OUTLINES", "CUTOUTS", "RELIEFS", "RESTS"])
+def test_kinds_are_told_apart(open_document: dict[str, Any], family: str) -> None:
+    """Each kind of a family is one branch that its ``kind`` alone picks."""
+    kinds = getattr(order_schemas, family)
+    schemas = open_document["components"]["schemas"]
+    fields = {"OUTLINES": "outline", "CUTOUTS": "cutouts", "RELIEFS": "reliefs", "RESTS": "rests"}
+    field = schemas["Slab"]["properties"][fields[family]]
+    choice = field.get("items", field)
+    assert set(choice["discriminator"]["mapping"]) == set(kinds)
+    for kind, ref in choice["discriminator"]["mapping"].items():
+        said = schemas[ref.rpartition("/")[2]]["properties"]["kind"]
+        assert kind == said.get("const") or kind in said.get("enum", ())
+        assert {"$ref": ref} in choice["oneOf"]
+
+
+def test_sides_of_every_shape_are_names_that_edges_take(
+    open_document: dict[str, Any], workshop: "Workshop"
+) -> None:
+    """Every side of every shape in the examples matches the pattern of the edges' keys."""
+    edges = open_document["components"]["schemas"]["Slab"]["properties"]["edges"]
+    for name in ("bench", "l_run"):
+        for slab in read_order(ORDERS[name][1], workshop).slabs:
+            for side in side_names(slab.outline):
+                assert re.search(edges["propertyNames"]["pattern"], side)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["1450 mm", "1450mm", "1.45 m", ".5 in", "22 1/16 in", "22½ in", "½ in", "4' 9\"", "4′ 9″",
+     "4 ft 9 in", "4ft-9in", "-20 mm", "− 3 in", " 56 CM ", "1450 millimetres", "10\u00a0mm"],
+)  # fmt: skip
+def test_the_pattern_of_lengths_is_never_narrower_than_the_reader(text: str) -> None:
+    """A text that is read as a length matches the documented pattern."""
+    assert Length.parse(text)
+    assert len(text) <= 32
+    assert re.search(LENGTH_PATTERN, text)
+
+
+@pytest.mark.parametrize(("path", "name", "operation"), _posted(), ids=_short)
+def test_every_posted_example_gets_the_answer_it_is_listed_under(
+    client: "FlaskClient", schemas: Schemas, path: str, name: str, operation: dict[str, Any]
+) -> None:
+    """Each example body gets the status under which its name is listed, in that status's schema."""
+    body = operation["requestBody"]["content"]["application/json"]["examples"][name]["value"]
+    answer = client.post(path, json=body)
+    listed = _examples(operation["responses"], document()["components"]["responses"])
+    under = {status for status, example, _, _ in listed if example == name} or {"200"}
+    assert {str(answer.status_code)} == under, answer.text[:600]
+    told = operation["responses"][str(answer.status_code)]["content"]
+    assert schemas.faults_of(told[answer.mimetype]["schema"], answer.get_json()) == []
+    if answer.status_code != 400:
+        order = operation["requestBody"]["content"]["application/json"]["schema"]
+        assert schemas.faults_of(order, body) == []
+
+
+@pytest.mark.parametrize(("path", "method", "operation"), CALLS, ids=_call_id)
+def test_every_shown_answer_matches_its_schema(
+    schemas: Schemas, path: str, method: str, operation: dict[str, Any]
+) -> None:
+    """Each example of an answer is one that the call could give, by the schema beside it."""
+    shown = _examples(operation["responses"], document()["components"]["responses"])
+    assert shown, (path, method)
+    for status, name, schema, value in shown:
+        assert schemas.faults_of(schema, value) == [], (status, name)
+        assert not [text for text in sentences(value) if NEVER_SAID.search(text)]
+        if "status" in value and status.startswith(("4", "5")):
+            assert str(value["status"]) == status
+
+
+def _shown(operation_id: str, status: str, name: str) -> dict[str, Any]:
+    [operation] = [op for _, _, op in CALLS if op["operationId"] == operation_id]
+    [media] = operation["responses"][status]["content"].values()
+    value: dict[str, Any] = copy.deepcopy(media["examples"][name]["value"])
+    return value
+
+
+def test_the_shown_faults_are_the_faults(client: "FlaskClient") -> None:
+    """The example of what is not understood is what the service says of it, to the letter."""
+    shown = _shown("createQuote", "400", "three_faults")
+    answer = client.post("/v1/quotes", json=ORDERS["three_faults"][1]).get_json()
+    assert {**answer, "instance": ""} == {**shown, "instance": ""}
+
+
+def test_the_shown_finding_is_the_finding(client: "FlaskClient") -> None:
+    """The example of a send-back has the finding that the service has, to the letter."""
+    shown = _shown("createQuote", "422", "basin_near_the_front")
+    answer = client.post("/v1/quotes", json=ORDERS["basin_near_the_front"][1]).get_json()
+    [strip] = [f for f in answer["findings"] if f["check"] == "strip-too-narrow"]
+    [told] = shown["findings"]
+    for one, other in zip(strip.pop("remedies"), told.pop("remedies"), strict=True):
+        assert {**one, "price": {}} == {**other, "price": {}}
+    assert strip == told
+    assert answer["order"] == shown["order"]
+    assert answer["not_checked"] == shown["not_checked"]
+
+
+def test_the_shown_remedy_mends_the_order(client: "FlaskClient") -> None:
+    """The example of a remedy applies to the order that was sent, and that order quotes."""
+    shown = _shown("createQuote", "422", "basin_near_the_front")
+    for patch in (shown["fix_all"]["patch"], shown["findings"][0]["remedies"][0]["patch"]):
+        mended = jsonpatch.apply_patch(ORDERS["basin_near_the_front"][1], patch)
+        assert client.post("/v1/quotes", json=mended).status_code == 200
+
+
+def test_the_shown_price_adds_up() -> None:
+    """The example of a quote keeps the law of every price."""
+    price = _shown("createQuote", "200", "bench")["price"]
+    pence = {name: round(float(price[name]) * 100) for name in ("net", "tax", "total")}
+    lines = sum(round(float(line["amount"]) * 100) for line in price["lines"])
+    assert lines == pence["net"]
+    assert pence["net"] + pence["tax"] == pence["total"]
+
+
+def test_every_problem_is_shown(open_document: dict[str, Any]) -> None:
+    """Every kind of problem that the service knows has its example."""
+    shown = {
+        value["type"].rpartition("/")[2]
+        for _, _, operation in CALLS
+        for _, _, _, value in _examples(
+            operation["responses"], open_document["components"]["responses"]
+        )
+        if "type" in value
+    }
+    kept = {
+        shown["value"]["type"].rpartition("/")[2]
+        for answer in open_document["components"]["responses"].values()
+        for shown in answer["content"][PROBLEM]["examples"].values()
+    }
+    assert shown | kept == {kind.name for kind in KINDS}
+
+
+def test_versions_and_farewells_are_promised_in_two_sentences() -> None:
+    """The document says how it grows, and how a call is taken away."""
+    about = document()["info"]["description"]
+    [rule] = [part for part in about.split("\n\n") if part.startswith("Version 1")]
+    assert len(re.findall(r"\.(?:\s|$)", rule)) == 2
+    assert "Deprecation" in rule
+    assert "Sunset" in rule
