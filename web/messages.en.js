@@ -275,7 +275,7 @@ export const messages = {
   "answer.total": "Total",
   "answer.depends": "What this rests on",
   "answer.reference": "Reference {reference}",
-  "answer.copy-link": "Copy the link to this quote",
+  "answer.copy": "Copy the link to this quote",
   "answer.copied": "The link is copied.",
   "answer.not-copied": "The link could not be copied here. It is: {link}",
   "answer.print": "Print",

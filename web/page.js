@@ -62,12 +62,22 @@ export class Page {
   /** @param {Event} event */
   entry({ target }) {
     if (!isControl(target)) return;
-    if (target.name === "unit") return this.store.speak(/** @type {Unit} */ (target.value));
+    if (target.name === "unit") return this.speak(/** @type {Unit} */ (target.value));
     if ("side" in target.dataset) return this.actions.tickSide(/** @type {HTMLInputElement} */ (target));
     if (!target.closest("[data-at]")) return;
     const { order, pointer } = entered(target, this.store, this.choices);
     const typing = target instanceof HTMLInputElement && target.type === "text";
     this.store.change(order, typing ? { cause: "typing", group: pointer } : { cause: "choice" });
+  }
+
+  /**
+   * Read and show lengths in this unit; a slab that nobody has touched starts again in it.
+   * @param {Unit} unit
+   */
+  speak(unit) {
+    this.store.speak(unit);
+    if (this.restored || this.store.past.length) return;
+    this.store.become({ order: startingOrder(this.choices, unit), slab: 0 }, "load");
   }
 
   /** @param {Cause} cause */

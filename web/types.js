@@ -41,17 +41,17 @@
  *   stages: {name: string, starts: string, ends: string, why: string}[]}} LeadTime
  */
 /**
- * @typedef {{reference: string, token: string, link: string, order: Order, issued: string,
+ * @typedef {{reference: string, token?: string, link?: string, order: Order, issued: string,
  *   valid_until: string, standing: string, depends_on: string[], price: Price,
- *   lead_time: LeadTime, findings: Finding[], drawings: {plan: string, view?: string},
+ *   lead_time: LeadTime, findings: Finding[], drawings: {plan?: string, view?: string},
  *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number}[], packed_kg: number},
  *   slabs: {finished_mm: {length_mm: number, width_mm: number, thickness_mm: number}}[],
  *   ways_to_save?: Remedy[], changes?: any}} Quote
  */
 /**
  * @typedef {{title: string, detail: string, order: Order, findings: Finding[],
- *   not_checked: string[], drawings: {plan: string, view?: string}, fix_all?: Remedy,
- *   nearest_makeable?: Remedy}} SentBack
+ *   not_checked: string[], drawings: {plan?: string, view?: string}, fix_all?: Remedy,
+ *   nearest_makeable?: Remedy, why_no_fix?: string}} SentBack
  */
 /** @typedef {{title: string, detail: string, faults: Fault[]}} NotUnderstood */
 /**

@@ -12,7 +12,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
+from axe_playwright_python.sync_playwright import (  # type: ignore[import-untyped]  # has no types
+    Axe,
+)
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -107,7 +109,11 @@ def chromium(browser_launch: dict[str, Any]) -> Iterator[Browser]:
         browser.close()
 
 
-def opened(browser: Browser, served: Served, **options: Any) -> tuple[BrowserContext, Page]:
+def opened(
+    browser: Browser,
+    served: Served,
+    **options: Any,  # noqa: ANN401  playwright's own options
+) -> tuple[BrowserContext, Page]:
     """Open the page in a visitor's own context, with British habits."""
     context = browser.new_context(locale="en-GB", timezone_id="Europe/London", **options)
     context.set_default_timeout(PATIENCE_MS)

@@ -11,11 +11,12 @@ Settle = Callable[[Page], None]
 Look = Callable[[Page, str], None]
 MOST_BYTES = 80_000
 
-SMALL_TARGETS = """() => Array.from(document.querySelectorAll("a, button, input, select, textarea, summary"))
+SMALL_TARGETS = """() => Array
+  .from(document.querySelectorAll("a, button, input, select, textarea, summary"))
   .filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.closest(".unseen, .skip"))
   .map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()])
   .filter(([, box]) => box.width < 24 || box.height < 24)
-  .map(([e, box]) => `${e.tagName} ${e.textContent.trim().slice(0, 30)} ${box.width}×${box.height}`)"""
+  .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}×${box.height}`)"""
 TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 
@@ -93,8 +94,9 @@ def test_a_settled_change_is_announced_once(desk: Page, settle: Settle) -> None:
     settle(desk)
     desk.evaluate("""() => {
       window.announced = [];
-      new MutationObserver(() => window.announced.push(document.querySelector("#status").textContent))
-        .observe(document.querySelector("#status"), {childList: true, characterData: true, subtree: true});
+      const status = document.querySelector("#status");
+      const watcher = new MutationObserver(() => window.announced.push(status.textContent));
+      watcher.observe(status, {childList: true, characterData: true, subtree: true});
     }""")
     length = desk.get_by_label("Length", exact=True)
     length.press("Control+a")
@@ -106,7 +108,7 @@ def test_a_settled_change_is_announced_once(desk: Page, settle: Settle) -> None:
 
 
 def test_the_form_makes_sense_without_javascript(chromium: Browser, address: str) -> None:
-    """Labels, questions and how to reach the workshop are there; buttons that do nothing are not."""
+    """Labels and how to reach the workshop are there; buttons that would do nothing are not."""
     context = chromium.new_context(java_script_enabled=False)
     page = context.new_page()
     page.goto(address)

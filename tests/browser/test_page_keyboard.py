@@ -14,7 +14,8 @@ FOCUSED = """() => {
   const whole = element.closest(".pick") ?? element;
   const box = whole.getBoundingClientRect();
   const shown = getComputedStyle(whole);
-  const middle = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height / 2, 20));
+  const [x, y] = [box.x + box.width / 2, box.y + Math.min(box.height / 2, 20)];
+  const middle = document.elementFromPoint(x, y);
   return {
     tag: element.tagName,
     name: element.name || element.textContent.trim().slice(0, 40) || element.id,
@@ -60,7 +61,7 @@ def test_a_round_table_is_ordered_by_keyboard_alone(desk: Page, settle: Settle) 
 
 
 def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: Settle) -> None:
-    """The new opening's first field takes focus; removing it gives focus back to the add buttons."""
+    """The new opening's first field takes focus; its removal gives focus to the add buttons."""
     settle(desk)
     tab_to(desk, "Basin")
     desk.keyboard.press("Enter")

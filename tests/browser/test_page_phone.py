@@ -40,7 +40,7 @@ def test_a_price_shows_at_once(phone: Page, settle: Settle) -> None:
 
 
 def test_the_price_stays_in_sight(phone: Page, settle: Settle) -> None:
-    """Wherever the form is scrolled to, the price and the day stand in view and lead to the answer."""
+    """Wherever the form is scrolled to, the price stands in view and leads to the answer."""
     settle(phone)
     phone.locator("#step-rests").scroll_into_view_if_needed()
     bar = phone.locator("#glance")
@@ -63,7 +63,32 @@ def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) 
     # 70.5 in and 25 in at 25.4 mm exactly (US Federal Register 24 FR 5348, 1959)
     expect(phone.locator(".weight")).to_contain_text("1,790.7 × 635 × 40 mm")
     expect(phone.get_by_label("Length", exact=True)).to_have_value("70 1/2")
-    expect(phone.get_by_label("Thickness")).to_have_value("40 mm")
+    expect(phone.get_by_label("Thickness", exact=True)).to_have_value("40 mm")
+
+
+def test_an_untouched_slab_starts_in_the_units_that_are_chosen(phone: Page, settle: Settle) -> None:
+    """Before anything is entered, inches bring a slab of round inches; later, entries are kept."""
+    settle(phone)
+    phone.get_by_text("inches", exact=True).tap()
+    expect(phone.get_by_label("Length", exact=True)).to_have_value("60")
+    fill(phone, "Width", "22 1/16")
+    phone.get_by_text("cm", exact=True).tap()
+    expect(phone.get_by_label("Length", exact=True)).to_have_value("60 in")
+    expect(phone.get_by_label("Width", exact=True)).to_have_value("22 1/16 in")
+
+
+@pytest.mark.parametrize("corner", ["front-left", "front-right", "back-right", "back-left"])
+def test_an_opening_added_to_an_l_lies_on_the_slab(
+    phone: Page, settle: Settle, corner: str
+) -> None:
+    """Whichever corner is left out, a basin is first set down where there is concrete."""
+    settle(phone)
+    phone.get_by_text("L-shape", exact=True).tap()
+    phone.locator(f"[name=outline-notch-corner][value={corner}]").tap()
+    phone.get_by_role("button", name="Basin").tap()
+    settle(phone)
+    expect(phone.locator("figure img")).to_have_attribute("alt", re.compile("1 opening: basin"))
+    expect(phone.get_by_text("reaches past the edge")).to_have_count(0)
 
 
 def test_a_basin_and_a_tap_change_the_answer(phone: Page, settle: Settle) -> None:

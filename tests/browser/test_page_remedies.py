@@ -1,4 +1,4 @@
-"""Remedies as buttons: what each will change, its press, its undoing; with a service that has them."""
+"""Remedies as buttons: what each will change, its press, its undoing."""
 
 import json
 from collections.abc import Callable
@@ -21,7 +21,11 @@ def patch(pointer: str, old: str, new: str) -> list[dict[str, str]]:
     ]
 
 
-def with_remedies(page: Page, remedies: dict[str, Any], **sent_back: Any) -> None:
+def with_remedies(
+    page: Page,
+    remedies: dict[str, Any],
+    **sent_back: Any,  # noqa: ANN401  JSON members
+) -> None:
     """Let the real service answer, and add to its answer what it would say of remedies.
 
     The shapes are the contract's (design.md §2): a finding's ``remedies``, a send-back's
@@ -54,6 +58,25 @@ def too_near_the_back(page: Page, settle: Settle) -> None:
     page.get_by_role("button", name="Basin").click()
     page.get_by_label("Centre from the front").first.fill("400")
     settle(page)
+
+
+def test_the_services_own_remedies_end_in_a_price(
+    desk: Page, settle: Settle, no_violations: Look
+) -> None:
+    """Pressing only what the service itself offers makes the order one that quotes."""
+    too_near_the_back(desk, settle)
+    desk.get_by_label("Thickness", exact=True).fill("18")
+    settle(desk)
+    offered = desk.locator(".for-all button")
+    expect(offered).to_have_count(1)
+    expect(desk.locator(".for-all .cost")).to_contain_text("It is then £")
+    promised = desk.locator(".for-all .cost").inner_text().removeprefix("It is then ")
+    no_violations(desk, "the service's own remedies")
+    offered.click()
+    settle(desk)
+    expect(desk.locator(".price .first")).to_have_text(promised)
+    desk.get_by_role("button", name="Undo").click()
+    expect(desk.get_by_label("Thickness", exact=True)).to_have_value("18")
 
 
 def test_a_remedy_says_what_it_changes_and_changes_it(

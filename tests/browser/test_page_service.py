@@ -27,7 +27,7 @@ class Service(Protocol):
 def test_the_service_goes_and_comes_back(
     chromium: Browser, own_service: Service, settle: Settle, no_violations: Look
 ) -> None:
-    """It is said plainly, nothing is lost, people can be reached, and the price returns by itself."""
+    """It is said plainly, nothing is lost, people can be reached, the price returns by itself."""
     own_service.start()
     context = chromium.new_context(locale="en-GB")
     page = context.new_page()
@@ -77,7 +77,7 @@ def test_a_reload_while_the_service_is_away_keeps_the_order(
 def test_a_first_visit_while_the_service_is_away_recovers(
     chromium: Browser, address: str, settle: Settle
 ) -> None:
-    """With nothing kept and no choices to be had, it says so, and pressing Try now starts the page."""
+    """With nothing kept and no choices to be had it says so; pressing Try now starts the page."""
     context = chromium.new_context(locale="en-GB")
     page = context.new_page()
     page.route("**/v1/**", lambda route: route.abort())
@@ -101,7 +101,9 @@ def test_a_busy_service_is_left_alone_for_as_long_as_it_asks(desk: Page, settle:
 
     desk.route(QUOTES, busy)
     desk.get_by_label("Length", exact=True).fill("1600")
-    expect(desk.locator(".trouble")).to_contain_text("busy. What you entered is kept. Trying again in 3 s.")
+    expect(desk.locator(".trouble")).to_contain_text(
+        "busy. What you entered is kept. Trying again in 3 s."
+    )
     desk.wait_for_timeout(2500)
     assert len(asked) == 1
     desk.unroute(QUOTES)
@@ -149,7 +151,11 @@ def test_a_slow_service_is_said_to_be_slow(desk: Page, settle: Settle) -> None:
     """After four seconds the page says that it takes longer than usual."""
     settle(desk)
     held: list[Route] = []
-    desk.route(QUOTES, lambda route: held.append(route))
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    desk.route(QUOTES, hold)
     desk.get_by_label("Length", exact=True).fill("1660")
     expect(desk.locator(".live")).to_have_text("This takes longer than usual. Nothing is lost.")
     for route in held:

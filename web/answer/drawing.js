@@ -16,14 +16,15 @@ export class Drawing {
   }
 
   /**
-   * Show the drawing at an address once it has come.
+   * Show the drawing at an address once it has come; "" says that there is none.
    * @param {string} address
    * @param {string} alt
    */
   show(address, alt) {
     this.element.hidden = false;
-    if (address === this.wanted) return;
+    if (address === this.wanted && address !== "") return;
     this.wanted = address;
+    if (address === "") return this.say(false);
     const next = new Image();
     next.onload = () => this.arrived(address, alt);
     next.onerror = () => this.absent(address);

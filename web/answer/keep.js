@@ -16,13 +16,17 @@ export function keepTools(quote, announce) {
     said.textContent = words;
     announce(words);
   };
-  return make(
-    "div",
-    { class: "keep" },
-    make("button", { type: "button", class: "quiet", "data-key": "copy", press: () => void copy(quote.link, tell) }, say("answer.copy-link")),
-    make("button", { type: "button", class: "quiet", "data-key": "print", press: () => window.print() }, say("answer.print")),
-    said,
-  );
+  const { link } = quote;
+  const copied = link && button("copy", () => void copy(link, tell));
+  return make("div", { class: "keep" }, copied, button("print", () => window.print()), said);
+}
+
+/**
+ * @param {"copy" | "print"} name
+ * @param {() => void} press
+ */
+function button(name, press) {
+  return make("button", { type: "button", class: "quiet", "data-key": name, press }, say(`answer.${name}`));
 }
 
 /**

@@ -76,6 +76,7 @@ export class AnswerPanel extends HTMLElement {
         oneForAll("remedy.fix-all", sent.fix_all, showing),
         oneForAll("remedy.nearest", sent.nearest_makeable, showing),
         findingList(sent.findings, showing),
+        sent.why_no_fix ? make("p", {}, sent.why_no_fix) : null,
         notChecked(sent.not_checked),
       ),
     );
@@ -84,12 +85,13 @@ export class AnswerPanel extends HTMLElement {
   }
 
   /**
-   * @param {string} link
+   * @param {string | undefined} link none where the slabs are too detailed for one
    * @param {Showing} showing
    * @param {{length_mm: number, width_mm: number} | undefined} size
    */
   draw(link, { slab, order, drawing }, size) {
-    this.drawing.show(`${drawing(link)}?slab=${slab}`, describe(order, slab, size));
+    const address = link === undefined ? "" : `${drawing(link)}?slab=${slab}`;
+    this.drawing.show(address, describe(order, slab, size));
   }
 
   /** @param {string} key */

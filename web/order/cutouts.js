@@ -1,7 +1,7 @@
 /** Openings that can be added with one press, and where they are first set down. */
 
 import { inMm, spoken } from "../lib/lengths.js";
-import { sizeMm } from "./outlines.js";
+import { roomMm } from "./outlines.js";
 
 /** @typedef {import("../types.js").Cutout} Cutout */
 /** @typedef {import("../types.js").Slab} Slab */
@@ -62,18 +62,18 @@ function fine(mm, unit) {
  * @param {Slab} slab
  */
 function placeFor(name, piece, slab) {
-  const { lengthMm, widthMm } = sizeMm(slab.outline);
+  const { from, to, widthMm } = roomMm(slab.outline);
   const boxes = (slab.cutouts ?? []).map(boxOf);
   const big = boxes.filter((box) => box.half > 60).pop();
   if (name === "tap") {
-    const y = Math.max(Math.min(widthMm - BEHIND_MM, widthMm), widthMm / 2);
-    return { x: freeX(big ? big.x : lengthMm / 2, y, boxes), y };
+    const y = Math.max(widthMm - BEHIND_MM, widthMm / 2);
+    return { x: freeX(big ? big.x : (from + to) / 2, y, boxes), y };
   }
   const half = Math.max(piece.diameter ?? 0, piece.length ?? 0) / 2;
-  const free = TRIES.map((part) => part * lengthMm).find((x) =>
+  const free = TRIES.map((part) => from + part * (to - from)).find((x) =>
     boxes.every((box) => Math.abs(box.x - x) > box.half + half + APART_MM),
   );
-  return { x: free ?? lengthMm / 2, y: widthMm / 2 };
+  return { x: free ?? (from + to) / 2, y: widthMm / 2 };
 }
 
 /**

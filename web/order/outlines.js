@@ -40,6 +40,18 @@ function spanMm(points) {
 }
 
 /**
+ * Where an opening may first be set down, in mm: of an L, the part that is as deep as the whole.
+ * @param {Outline} outline
+ */
+export function roomMm(outline) {
+  const { lengthMm, widthMm } = sizeMm(outline);
+  const { corner, length } = outline.notch ?? {};
+  const cut = outline.kind === "l-shape" ? Math.min(inMm(length) ?? 0, lengthMm) : 0;
+  const from = corner?.endsWith("left") ? cut : 0;
+  return { from, to: from + lengthMm - cut, widthMm };
+}
+
+/**
  * The same slab in another kind of outline, about as large.
  * @param {Outline} outline
  * @param {string} kind

@@ -7,8 +7,8 @@ import { spoken } from "../lib/lengths.js";
 /** @typedef {import("../types.js").Slab} Slab */
 /** @typedef {import("../lib/lengths.js").Unit} Unit */
 
-const LENGTH_MM = 1500;
-const WIDTH_MM = 600;
+const METRIC = { length_mm: 1500, width_mm: 600 };
+const INCHES = { length_mm: 60 * 25.4, width_mm: 24 * 25.4 };
 const PLACE = "indoors";
 
 /**
@@ -28,8 +28,9 @@ export function startingOrder(choices, unit) {
  */
 export function startingSlab(choices, unit) {
   const { limits, thicknesses_mm: stocked } = choices;
-  const length = Math.min(LENGTH_MM, limits.length_mm ?? LENGTH_MM);
-  const width = Math.min(WIDTH_MM, limits.width_mm ?? WIDTH_MM);
+  const usual = unit === "in" ? INCHES : METRIC;
+  const length = Math.min(usual.length_mm, limits.length_mm ?? Infinity);
+  const width = Math.min(usual.width_mm, limits.width_mm ?? Infinity);
   const middle = stocked[Math.floor(stocked.length / 2)] ?? limits.thinnest_mm ?? 40;
   return {
     label: "",
