@@ -19,7 +19,7 @@ from ledgerstone.strength.slabs import Plates
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
-from ledgerstone.wire.drawings import draw
+from ledgerstone.wire.drawings import draw, draw_used
 from ledgerstone.wire.openapi import document_text
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.wire.order_out import write_order
@@ -81,6 +81,8 @@ def routes(shop: Shop) -> Blueprint:
     @v1.get("/drawings/<token>/<name>.svg")
     def drawing(token: str, name: str) -> Response:
         guard.must_accept("image/svg+xml")
+        if name == "stress":
+            guard.must_be_maker(shop.settings)
         return _drawing(token, name, shop)
 
     @v1.get("/health/live")
@@ -119,11 +121,18 @@ def _drawing(token: str, name: str, shop: Shop) -> Response:
     response = Response(mimetype="image/svg+xml")
     response.set_etag(etag)
     if etag not in request.if_none_match.as_set(include_weak=True):
-        drawn = draw(name, slabs, int(number), shop.workshop)
+        drawn = _drawn(name, slabs, int(number), shop)
         if drawn is None:
             return problem(404, "There is no drawing of that name.")
         response.set_data(drawn)
-    response.headers["Cache-Control"] = f"public, max-age={_A_YEAR}, immutable"
+    kept = "private" if name == "stress" else "public"
+    response.headers["Cache-Control"] = f"{kept}, max-age={_A_YEAR}, immutable"
     response.headers["Content-Security-Policy"] = _SVG_POLICY
     response.make_conditional(request)
     return response
+
+
+def _drawn(name: str, slabs: list[Any], number: int, shop: Shop) -> str | None:
+    if name == "stress":
+        return draw_used(slabs, number, shop.workshop, shop.plates)
+    return draw(name, slabs, number, shop.workshop)

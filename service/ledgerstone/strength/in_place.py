@@ -56,12 +56,17 @@ def in_place(
     if slab.use in NOBODY_SITS:
         return InPlace()
     told = bearings(slab, shape)
-    off = tuple(bearing for bearing in told if not bearing.footprint.intersects(plate.outline))
-    carrying = tuple(bearing for bearing in told if bearing not in off)
+    carrying = under(told, plate)
+    off = tuple(bearing for bearing in told if bearing not in carrying)
     if not carrying:
         return InPlace(off_the_slab=off, nothing_carries=bool(told))
     lying = Lying(slab, shape, plate, concrete, workshop, carrying)
     return replace(_lies(lying), off_the_slab=off)
+
+
+def under(told: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
+    """Return the bearings of which some part meets the slab."""
+    return tuple(bearing for bearing in told if bearing.footprint.intersects(plate.outline))
 
 
 def _lies(lying: Lying) -> InPlace:

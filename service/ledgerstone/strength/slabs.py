@@ -102,12 +102,8 @@ def slab_strength(
         The plan cannot be meshed; the checks of its shape come first and stop such a slab.
     """
     concrete = concrete_of(workshop)
-    thickness = slab.thickness.mm
-    reliefs = tuple(
-        (area, max(thickness - relief.depth.mm, 0.2 * thickness))
-        for relief, area in zip(slab.reliefs, shape.reliefs, strict=True)
-    )
-    plate = plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs)
+    thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
+    plate = plate_of(slab, shape, concrete, plates)
     openings = any(not opening.polygon.is_empty for opening in shape.openings)
     whole = shape.outline if openings else plate.outline
     ways = Handling(
@@ -124,6 +120,21 @@ def slab_strength(
         too_heavy=ways.too_heavy,
         flat_by_the_ends=ways.flat_by_the_ends(),
         in_place=in_place(slab, shape, plate, concrete, workshop),
+    )
+
+
+def plate_of(slab: Slab, shape: Shape, concrete: Concrete, plates: Plates) -> Plate:
+    """Return the plate of a slab: its net plan, thinner under its reliefs."""
+    thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
+    return plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs)
+
+
+def _reliefs(slab: Slab, shape: Shape) -> tuple[Relief, ...]:
+    """What is left under each relief; a fifth of the thickness where it would be less."""
+    thickness = slab.thickness.mm
+    return tuple(
+        (area, max(thickness - relief.depth.mm, 0.2 * thickness))
+        for relief, area in zip(slab.reliefs, shape.reliefs, strict=True)
     )
 
 

@@ -8,7 +8,10 @@ from typing import Any
 
 from ledgerstone.checks import Facts, Finding, run_stage
 from ledgerstone.drawing import Pin, TitleBlock, draw_plan, pin_at
+from ledgerstone.drawing.stress import draw_stress
 from ledgerstone.shade import shade_seen
+from ledgerstone.strength.painted import painted
+from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop.records import Workshop
 
@@ -31,6 +34,27 @@ def draw(name: str, slabs: Sequence[Any], number: int, workshop: Workshop) -> st
         workshop=workshop.workshop.name,
     )
     return draw_plan(slab, shape, title=title, pins=_pins(run_stage("shape", facts), number))
+
+
+def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, plates: Plates) -> str:
+    """Paint how far one slab of a drawing's token is used: for the maker alone.
+
+    The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
+    """
+    order = read_order({"slabs": slabs}, workshop)
+    facts = Facts(order, workshop, (), _NO_DAY, plates)
+    slab, shape = order.slabs[number], facts.shapes[number]
+    title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
+    stopped = any(f.level == "stops" for f in run_stage("shape", facts) if f.slab == number)
+    if stopped:
+        return draw_stress(slab, shape, None, None, title=title)
+    coldest = min(workshop.handling.workshop_c)
+    found = slab_strength(
+        slab, shape, workshop, slab_kg=facts.slab_kg[number], shed_c=coldest, plates=plates
+    )
+    concrete = concrete_of(workshop)
+    field = painted(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop)
+    return draw_stress(slab, shape, field, found.worst, title=title)
 
 
 def _pins(findings: Sequence[Finding], slab: int) -> list[Pin]:

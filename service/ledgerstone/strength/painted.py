@@ -1,0 +1,70 @@
+"""How far the concrete is used at every place of a slab, for the maker's picture."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ledgerstone.order import Slab
+from ledgerstone.shape import Shape
+from ledgerstone.strength._holding import BEST_LIFT, Holding
+from ledgerstone.strength._lying import IN_USE_DAYS, Lying
+from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength.concrete import Concrete
+from ledgerstone.strength.in_place import NOBODY_SITS, under
+from ledgerstone.strength.plate import Cases, OwnWeight, Plate
+from ledgerstone.strength.rests import bearings
+from ledgerstone.strength.tested import GRAVITY
+from ledgerstone.workshop.records import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class Painted:
+    """Utilisation at every node of a slab's mesh.
+
+    Parameters
+    ----------
+    nodes, triangles
+        Places, plane mm, shape (n, 2), and node numbers, shape (m, 3).
+    used
+        The largest stress of any case over what is trusted in that case, shape (n,).
+    in_place
+        Whether a person and the even load are among the cases; else the pallet alone.
+    """
+
+    nodes: FloatArray
+    triangles: IntArray
+    used: FloatArray
+    in_place: bool
+
+
+def painted(
+    slab: Slab, shape: Shape, plate: Plate, concrete: Concrete, workshop: Workshop
+) -> Painted:
+    """Work out how far a slab is used: on its pallet, and in place where its rests were told."""
+    mesh = plate.model.mesh
+    used = np.zeros(len(mesh.nodes))
+    trusted = concrete.design_bending_mpa(slab.thickness.mm, IN_USE_DAYS)
+    density = workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY
+    pallet = OwnWeight(workshop.handling.pallet_factor * density)
+    for supports in Holding(plate.outline).lines(BEST_LIFT):
+        cases = plate.on(supports).cases([[pallet]])
+        if cases.tips[0] is None:
+            used = np.maximum(used, _used(cases, trusted))
+            break
+    carrying = () if slab.use in NOBODY_SITS else under(bearings(slab, shape), plate)
+    lying = Lying(slab, shape, plate, concrete, workshop, carrying)
+    lies = bool(carrying) and lying.tips_alone is None
+    if lies:
+        used = np.maximum(used, _used(lying.cases, trusted))
+        if lying.stood_on:
+            limit = lying.limit_mpa(lying.accidental)
+            used = np.maximum(used, _used(lying.standing_cases, limit))
+    return Painted(mesh.nodes, mesh.triangles, used, lies)
+
+
+def _used(cases: Cases, limit_mpa: float) -> FloatArray:
+    """The worst case's stress at each node over what is trusted, shape (n,)."""
+    _, stress = cases.stress_field()
+    return np.asarray(stress.max(axis=1) / limit_mpa)

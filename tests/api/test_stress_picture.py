@@ -1,0 +1,61 @@
+"""The maker's picture of how far a slab is used."""
+
+import re
+from typing import TYPE_CHECKING, Any
+
+from api.asking import changed
+from conftest import MAKER_KEY
+
+if TYPE_CHECKING:
+    from flask.testing import FlaskClient
+
+MAKER = {"Authorization": f"Bearer {MAKER_KEY}"}
+
+
+def _path(client: "FlaskClient", order: dict[str, Any]) -> str:
+    plan: str = client.post("/v1/drawings", json=order).get_json()["plan"]
+    return re.sub(r"^https?://[^/]+", "", plan).replace("/plan.svg", "/stress.svg")
+
+
+def test_it_is_the_makers_alone(client: "FlaskClient", example_order: dict[str, Any]) -> None:
+    """Without the maker's key, or with another, the picture is refused with 401."""
+    path = _path(client, example_order)
+    assert client.get(path).status_code == 401
+    wrong = {"Authorization": "Bearer another key"}
+    assert client.get(path, headers=wrong).status_code == 401
+
+
+def test_it_paints_bands_and_marks_the_worst_place(
+    client: "FlaskClient", example_order: dict[str, Any]
+) -> None:
+    """The maker sees an SVG with painted areas, one marked place, and the case in words."""
+    answer = client.get(_path(client, example_order), headers=MAKER)
+    assert answer.status_code == 200
+    assert answer.mimetype == "image/svg+xml"
+    assert answer.text.count('data-part="band"') >= 2
+    assert 'data-part="worst"' in answer.text
+    assert "Nearest to its limit of all cases" in answer.text
+
+
+def test_no_shared_store_keeps_it(client: "FlaskClient", example_order: dict[str, Any]) -> None:
+    """A picture for the maker alone is kept by the maker's own browser alone."""
+    answer = client.get(_path(client, example_order), headers=MAKER)
+    assert answer.headers["Cache-Control"].startswith("private")
+
+
+def test_it_is_the_same_each_time(client: "FlaskClient", example_order: dict[str, Any]) -> None:
+    """The same token gives the same bytes, and its ETag is answered with 304."""
+    path = _path(client, example_order)
+    first, second = (client.get(path, headers=MAKER) for _ in range(2))
+    assert first.data == second.data
+    again = client.get(path, headers={**MAKER, "If-None-Match": first.headers["ETag"]})
+    assert again.status_code == 304
+
+
+def test_a_shape_that_cannot_be_made_is_said_so(client: "FlaskClient") -> None:
+    """Where the shape stops the slab, the picture says that nothing is worked out."""
+    order = changed(("/slabs/0/cutouts/0/centre/x", "9 m"))
+    answer = client.get(_path(client, order), headers=MAKER)
+    assert answer.status_code == 200
+    assert "Nothing is worked out" in answer.text
+    assert 'data-part="band"' not in answer.text
