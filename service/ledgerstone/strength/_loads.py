@@ -93,57 +93,85 @@ def unit_of(load: Load) -> tuple[Load, float]:
 
 
 def nodal_forces(
-    load: Load, mesh: Mesh, elements: Elements, thickness_mm: FloatArray
+    loads: Sequence[Load], mesh: Mesh, elements: Elements, depth: FloatArray
 ) -> FloatArray:
-    """Forces on the unknowns, shape (3 n,), consistent with the element's cubic.
+    """Forces on the unknowns, shape (3 n, k), consistent with the element's cubic.
 
     Parameters
     ----------
-    thickness_mm
-        Each triangle's thickness, shape (m,).
+    loads
+        The loads, each a column.
+    depth
+        Each triangle's thickness, over whatever thickness own weight is given for, shape (m,).
 
     Raises
     ------
     OffTheSlabError
-        If no part of the load meets the slab.
+        If no part of a load meets the slab.
     """
-    match load:
-        case Pressure(n_per_mm2=size):
-            return size * _gathered(mesh, pressure_rows(elements), np.arange(len(elements.area)))
-        case OwnWeight(n_per_mm3=size):
-            rows = pressure_rows(elements) * thickness_mm[:, None]
-            return size * _gathered(mesh, rows, np.arange(len(elements.area)))
-        case PatchLoad():
-            return _at_places(mesh, *_patch_places(load, mesh), (load.x, load.y), load.newtons)
-        case LineLoad(points=points, n_per_mm=size):
-            places, weights = _line_places(points, mesh.coarse_mm)
-            return _at_places(mesh, places, weights, points[0], size, spread=False)
+    forces = np.zeros((3 * len(mesh.nodes), len(loads)), order="F")
+    every = np.arange(len(elements.area))
+    placed: list[tuple[int, _Placed]] = []
+    for k, load in enumerate(loads):
+        match load:
+            case Pressure(n_per_mm2=size):
+                forces[:, k] = size * _gathered(mesh, pressure_rows(elements), every)
+            case OwnWeight(n_per_mm3=size):
+                rows = pressure_rows(elements) * depth[:, None]
+                forces[:, k] = size * _gathered(mesh, rows, every)
+            case PatchLoad() | LineLoad():
+                placed.append((k, _placed(load, mesh)))
+    _put(mesh, placed, forces)
+    return forces
+
+
+@dataclass(frozen=True, slots=True)
+class _Placed:
+    """A load as point loads: where (p, 2) and how much (p,), and the place that names it.
+
+    ``whole`` is what they must come to on the slab, or None where parts off it carry nothing.
+    """
+
+    places: FloatArray
+    weights: FloatArray
+    middle: tuple[float, float]
+    whole: float | None
+
+
+def _placed(load: PatchLoad | LineLoad, mesh: Mesh) -> _Placed:
+    if isinstance(load, PatchLoad):
+        return _Placed(*_patch_places(load, mesh), (load.x, load.y), load.newtons)
+    places, weights = _line_places(load.points, mesh.coarse_mm)
+    return _Placed(places, load.n_per_mm * weights, load.points[0], None)
+
+
+def _put(mesh: Mesh, placed: Sequence[tuple[int, _Placed]], forces: FloatArray) -> None:
+    """Add placed loads to their columns of ``forces`` (3 n, k), all found in the mesh at once."""
+    if not placed:
+        return
+    triangle, share = mesh.located(np.concatenate([p.places for _, p in placed]))
+    owner = np.repeat(np.arange(len(placed)), [len(p.places) for _, p in placed])
+    on = triangle >= 0
+    weights = np.where(on, np.concatenate([p.weights for _, p in placed]), 0.0)
+    sums = np.bincount(owner, weights)
+    meets = np.bincount(owner[on], minlength=len(placed)) > 0
+    for k, (_, load) in enumerate(placed):
+        if not meets[k]:
+            raise OffTheSlabError("load", load.middle)
+    scale = np.array(
+        [1.0 if p.whole is None else p.whole / s for (_, p), s in zip(placed, sums, strict=True)]
+    )
+    triangle, share, owner = triangle[on], share[on], owner[on]
+    rows = deflection_row(mesh.nodes[mesh.triangles[triangle]], share)
+    rows *= (weights[on] * scale[owner])[:, None]
+    unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
+    column = np.array([k for k, _ in placed])[owner]
+    np.add.at(forces, (unknowns, column[:, None]), rows)
 
 
 def _gathered(mesh: Mesh, rows: FloatArray, triangle: IntArray) -> FloatArray:
     unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1)
     return np.asarray(np.bincount(unknowns, rows.reshape(-1), 3 * len(mesh.nodes)), dtype=float)
-
-
-def _at_places(
-    mesh: Mesh,
-    places: FloatArray,
-    weights: FloatArray,
-    middle: tuple[float, float],
-    size: float,
-    *,
-    spread: bool = True,
-) -> FloatArray:
-    """Forces of point loads; ``spread`` puts the whole on those places that meet the slab."""
-    triangle, share = mesh.located(places)
-    on = triangle >= 0
-    if not on.any():
-        raise OffTheSlabError("load", middle)
-    triangle, share, weights = triangle[on], share[on], weights[on]
-    if spread:
-        weights = weights / weights.sum()
-    rows = deflection_row(mesh.nodes[mesh.triangles[triangle]], share)
-    return size * _gathered(mesh, rows * weights[:, None], triangle)
 
 
 def _steps(length: float, size: float) -> tuple[FloatArray, FloatArray]:

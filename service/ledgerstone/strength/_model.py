@@ -78,9 +78,7 @@ class Model:
             self.kept.clear()
             new = list(dict.fromkeys(loads))
         if new:
-            forces = np.column_stack(
-                [nodal_forces(u, self.mesh, self.elements, self.depth) for u in new]
-            )
+            forces = nodal_forces(new, self.mesh, self.elements, self.depth)
             rows = self.factor.forward(forces)
             self.kept.update((u, (forces[:, k], rows[:, k])) for k, u in enumerate(new))
         pairs = [self.kept[u] for u in loads]

@@ -125,20 +125,25 @@ def _shares(cases: Sequence[Sequence[Load]], thickness_mm: float) -> tuple[list[
 def _each(
     footing: Footing, free: FloatArray, pulls: FloatArray
 ) -> tuple[FloatArray, FloatArray, tuple[SlabTipsError | None, ...]]:
-    count = free.shape[1]
+    """Reactions (stations, k), rigid motions (3, k) and tips of every case.
+
+    All cases are first tried on the rests that the first one touches; those that touch others are
+    settled one by one, each from the last.
+    """
+    count, spans = free.shape[1], footing.rests.spans
+    tips = tuple(_tip(footing, pulls[:, k], spans=spans) for k in range(count))
     reactions, motions = np.zeros_like(free), np.zeros((3, count))
-    tips: list[SlabTipsError | None] = []
-    touching = None
-    spans = footing.rests.spans
-    for k in range(count):
-        tip = _tip(footing, pulls[:, k], spans=spans)
-        tips.append(tip)
-        if tip is not None:
-            continue
-        balance = contact.settled(footing.rests, free[:, k], pulls[:, k], touching)
-        touching = balance.touching
-        reactions[:, k], motions[:, k] = balance.reactions, balance.motion
-    return reactions, motions, tuple(tips)
+    alive = [k for k, tip in enumerate(tips) if tip is None]
+    if not alive:
+        return reactions, motions, tips
+    first = contact.settled(footing.rests, free[:, alive[0]], pulls[:, alive[0]])
+    touching = first.touching
+    alike = contact.settled_alike(footing.rests, free[:, alive], pulls[:, alive], touching)
+    for k, balance in zip(alive, alike, strict=True):
+        found = balance or contact.settled(footing.rests, free[:, k], pulls[:, k], touching)
+        touching = found.touching
+        reactions[:, k], motions[:, k] = found.reactions, found.motion
+    return reactions, motions, tips
 
 
 def _tip(footing: Footing, pull: FloatArray, *, spans: bool) -> SlabTipsError | None:

@@ -20,7 +20,8 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.linalg import LinAlgError, cho_factor, cho_solve, cholesky, solve_triangular
+from scipy.linalg import LinAlgError, cholesky, solve_triangular
+from scipy.linalg.lapack import dposv
 from scipy.optimize import nnls
 
 from ledgerstone.strength._faults import ContactNotSettledError
@@ -116,19 +117,69 @@ def settled(
     return found
 
 
+def settled_alike(
+    rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray
+) -> list[Balance | None]:
+    """Balance of every case in which just the given rests touch; None for a case that differs.
+
+    Parameters
+    ----------
+    free, pull
+        As ``settled``, one column a case: shapes (k, c) and (3, c).
+    touching
+        Rests that are tried, shape (k,).
+    """
+    try:
+        reactions, motion = _solved_all(rests, free, pull, touching)
+    except LinAlgError:
+        return [None] * free.shape[1]
+    found: list[Balance | None] = []
+    for k in range(free.shape[1]):
+        balance = Balance(reactions[:, k], motion[:, k], touching)
+        found.append(balance if _is_settled(rests, free[:, k], pull[:, k], balance) else None)
+    return found
+
+
+def _is_settled(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> bool:
+    pulls, opens = _tolerances(free, pull, rests)
+    pushes = float(balance.reactions[rests.pushes_only].min(initial=0.0)) >= -pulls
+    apart = ~balance.touching
+    clear = float(_overlap(rests, free, pull, balance)[apart].max(initial=0.0)) <= opens
+    return pushes and clear and _off_balance(rests, pull, balance) <= BALANCE
+
+
 def _solved(rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray) -> Balance:
     """Balance with exactly the given rests in touch."""
+    reactions, motion = _solved_all(rests, free[:, None], pull[:, None], touching)
+    return Balance(reactions[:, 0], motion[:, 0], touching)
+
+
+def _solved_all(
+    rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray
+) -> tuple[FloatArray, FloatArray]:
+    """Reactions (k, c) and motions (3, c) of many cases with the given rests in touch."""
     at = np.flatnonzero(touching)
     R = rests.rigid[at]
-    F = rests.flexibility[np.ix_(at, at)]
-    d = free[at] + rests.stiffening * (R @ pull)
-    factor = cho_factor(F, lower=True, overwrite_a=True, check_finite=False)
-    both = cho_solve(factor, np.column_stack([d, R]), check_finite=False)
-    S = R.T @ both[:, 1:]
-    motion = np.linalg.lstsq(S, pull - R.T @ both[:, 0], rcond=1e-13)[0]
-    reactions = np.zeros(len(free))
-    reactions[at] = both[:, 0] + both[:, 1:] @ motion
-    return Balance(reactions, motion, touching)
+    right = np.empty((len(at), 3 + free.shape[1]), order="F")
+    right[:, :3] = R
+    right[:, 3:] = free[at] + rests.stiffening * (R @ pull)
+    _, both, info = dposv(rests.flexibility[at[:, None], at], right, lower=1, overwrite_b=1)
+    if info != 0:
+        raise LinAlgError("The rests' flexibility is not positive definite.")
+    motion = _motion(R.T @ both[:, :3], pull - R.T @ both[:, 3:])
+    reactions = np.zeros(free.shape)
+    reactions[at] = both[:, 3:] + both[:, :3] @ motion
+    return reactions, motion
+
+
+def _motion(S: FloatArray, left: FloatArray) -> FloatArray:
+    """Rigid motions (3, c) that balance what is left; the least ones where rests are in line."""
+    try:
+        motion = np.linalg.solve(S, left)
+    except LinAlgError:
+        motion = np.zeros_like(left)
+    near = np.abs(S @ motion - left).max() <= 1e-11 * np.abs(left).max()
+    return motion if near else np.linalg.lstsq(S, left, rcond=1e-13)[0]
 
 
 def _overlap(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> FloatArray:
