@@ -39,6 +39,15 @@ _BANDS: Final = (
     (1.0, "#99492a"),
     (float("inf"), "#4e0f0f"),
 )
+# The corners of a triangle's four quarters, as shares of its own corners: shape (4, 3, 3).
+_QUARTERS: Final = 0.5 * np.array(
+    [
+        [[2, 0, 0], [1, 1, 0], [1, 0, 1]],
+        [[1, 1, 0], [0, 2, 0], [0, 1, 1]],
+        [[1, 0, 1], [0, 1, 1], [0, 0, 2]],
+        [[1, 1, 0], [0, 1, 1], [1, 0, 1]],
+    ]
+)
 _TOP, _TALLEST = 58.0, 520.0
 _CROSS = 9.0
 _SWATCH = 26.0
@@ -89,8 +98,8 @@ def _says(slab: Slab, painted: Painted | None, worst: Verdict | None) -> str:
         "in place and on its pallet" if painted.in_place else "on its pallet; no rests were told"
     )
     return (
-        f"Painted: the largest stress of any case over what is trusted, {tried}. Nearest to its"
-        f" limit of all cases: {worst.case.replace('-', ' ')}, {share}, {where}."
+        f"Painted: the largest stress of any case, in per cent of what is trusted, {tried}. Nearest"
+        f" to its limit of all cases: {worst.case.replace('-', ' ')}, {share}, {where}."
     )
 
 
@@ -107,12 +116,14 @@ def _slab(shape: Shape, frame: Frame, painted: Painted | None) -> Iterable[Eleme
 
 
 def _areas(painted: Painted) -> list[BaseGeometry]:
-    """The area of each band: the triangles whose mean utilisation lies in it."""
-    mean = painted.used[painted.triangles].mean(axis=1)
-    band = np.searchsorted([upper for upper, _ in _BANDS[:-1]], mean, side="left")
+    """The area of each band: quarters of triangles whose mean utilisation lies in it."""
     corners = painted.nodes[painted.triangles]
+    used = painted.used[painted.triangles]
+    quarters = np.einsum("qij,mjx->mqix", _QUARTERS, corners).reshape(-1, 3, 2)
+    mean = np.einsum("qij,mj->mqi", _QUARTERS, used).mean(axis=2).ravel()
+    band = np.searchsorted([upper for upper, _ in _BANDS[:-1]], mean, side="left")
     return [
-        shapely.unary_union([Polygon(three) for three in corners[band == k]])
+        shapely.unary_union([Polygon(three) for three in quarters[band == k]])
         for k in range(len(_BANDS))
     ]
 
@@ -140,12 +151,12 @@ def _marked(frame: Frame, worst: Verdict | None) -> Iterable[Element]:
 
 
 def _key(top: float) -> Iterable[Element]:
-    """What each colour means."""
+    """What each colour means, in per cent of what is trusted."""
     step = (SHEET_WIDTH - 2 * MARGIN) / len(_BANDS)
     low = 0.0
     for k, (upper, colour) in enumerate(_BANDS):
         x = MARGIN + k * step
-        says = f"over {low:.0%}" if upper == float("inf") else f"{low:.0%} to {upper:.0%}"
+        says = "over 100" if upper == float("inf") else f"{100 * low:.0f}–{100 * upper:.0f}"
         box: dict[str, float] = {"x": x, "y": top - 12, "width": _SWATCH, "height": 14}
         yield element("rect", fill=colour, stroke=INK, stroke_width=0.8, **box)
         yield lettered(says, (x + _SWATCH + 6, top), SMALL)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -15,8 +14,8 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength.concrete import ACCIDENTAL, Concrete, DesignBasis, flexural_factor
-from ledgerstone.strength.cracked import steel_moment_nmm_per_mm
+from ledgerstone.strength.concrete import ACCIDENTAL, Concrete, DesignBasis
+from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
 from ledgerstone.strength.governing import Governing, governing, worst_of
 from ledgerstone.strength.places import Place, load_places
 from ledgerstone.strength.plate import Cases, Load, OwnWeight, PatchLoad, Plate, Pressure, Rested
@@ -24,13 +23,11 @@ from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.tipping import tipping_places
 from ledgerstone.strength.verdict import Case, Verdict
-from ledgerstone.workshop.records import Steel, Workshop
+from ledgerstone.workshop.records import Workshop
 
-IN_USE_DAYS = 28.0
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 MOST_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 6
-CLOSEST_BARS_MM = 50.0
 WORTH_STANDING = 0.6
 _PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 
@@ -38,11 +35,6 @@ _PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 def hold_down(bearings: Sequence[Bearing]) -> tuple[Bearing, ...]:
     """Return the same rests, holding the slab down as well."""
     return tuple(replace(b, support=replace(b.support, holds_down=True)) for b in bearings)
-
-
-def closest_steel_mm2_per_mm(steel: Steel) -> float:
-    """Area of the profile's bars at their closest, mm² on each mm."""
-    return 0.25 * math.pi * steel.bar_mm**2 / CLOSEST_BARS_MM
 
 
 @dataclass(frozen=True)
@@ -151,8 +143,26 @@ class Lying:
         tipped = [place for place, one in zip(places, found, strict=True) if one.tips]
         if not tipped:
             return tuple(found)
-        held = iter(governing(self.held.cases(self._with(tipped, sits=sits))))
+        held = iter(governing(self._held_cases(tipped, sits=sits)))
         return tuple(next(held) if one.tips else one for one in found)
+
+    def _held_cases(self, places: Sequence[Place], *, sits: bool) -> Cases:
+        return self.held.cases(self._with(places, sits=sits))
+
+    def everybody(self) -> Iterable[tuple[Cases, DesignBasis]]:
+        """Every case of what is tried, loose and held, and how it is judged."""
+        for cases, places, sits in (
+            (self.cases, self.places, True),
+            (self.standing_cases, self.stood_on, False),
+        ):
+            basis = self.lasting if sits else self.accidental
+            if not places:
+                continue
+            yield cases, basis
+            tips = cases.tips[-len(places) :]
+            tipped = [p for p, tip in zip(places, tips, strict=True) if tip is not None]
+            if tipped:
+                yield self._held_cases(tipped, sits=sits), basis
 
     @cached_property
     def stood_on(self) -> tuple[Place, ...]:
@@ -203,26 +213,9 @@ class Lying:
         """Judge the worst section for 1.35 G + 1.5 Q by its steel, or else as plain concrete."""
         lasting = min(own.mpa, sitting.mpa)
         stress = LASTING * lasting + CHANGING * (sitting.mpa - lasting)
-        limit = max(self._steel_mpa(), self._plain_mpa())
+        limit = cracked_limit_mpa(self.workshop.steel, self.concrete, self.slab.thickness.mm)
         case: Case = "after-a-crack"
         return Verdict(case, stress, limit, sitting.where_mm, IN_USE_DAYS, sitting.tips)
-
-    def _steel_mpa(self) -> float:
-        """What bars at their closest, in mid-depth, carry: as a stress of the whole section."""
-        h = self.slab.thickness.mm
-        moment = steel_moment_nmm_per_mm(
-            closest_steel_mm2_per_mm(self.workshop.steel),
-            h / 2,
-            yield_mpa=self.workshop.steel.yield_mpa,
-            fck_mpa=self.concrete.fck_mpa,
-            gamma_c=self.workshop.concrete.partial_factor,
-        )
-        return 6.0 * moment / h**2
-
-    def _plain_mpa(self) -> float:
-        """What a section without steel is trusted with in bending (EN 1992-1-1 12.3.1, 3.1.8)."""
-        plain = self.concrete.plain_tension_mpa(IN_USE_DAYS, basis=self.lasting)
-        return plain * flexural_factor(self.slab.thickness.mm)
 
     # --- rests that lie low -----------------------------------------------------------------
 

@@ -4,6 +4,11 @@ from __future__ import annotations
 
 import math
 
+from ledgerstone.strength.concrete import Concrete, flexural_factor
+from ledgerstone.workshop.records import Steel
+
+IN_USE_DAYS = 28.0
+CLOSEST_BARS_MM = 50.0
 STEEL_FACTOR = 1.15  # EN 1992-1-1 2.4.2.4
 FULL_STRESS = 0.85  # alpha_cc of a national annex; EN 1992-1-1 3.1.6 itself says 1.0
 STRESS_BLOCK = 0.8  # lambda, EN 1992-1-1 3.1.7(3), up to C50
@@ -58,3 +63,21 @@ def spacing_for_mm(
         return math.inf
     area_per_mm = block * f_cd * STEEL_FACTOR / yield_mpa
     return 0.25 * math.pi * bar_mm**2 / area_per_mm
+
+
+def cracked_limit_mpa(steel: Steel, concrete: Concrete, thickness_mm: float) -> float:
+    """What a section is trusted with beyond a crack, as a stress of the whole section, MPa.
+
+    The profile's thinnest bars at their closest, in mid-depth; or, where that is more, the plain
+    section (EN 1992-1-1 12.3.1, 3.1.8).
+    """
+    area = 0.25 * math.pi * steel.bar_mm**2 / CLOSEST_BARS_MM
+    moment = steel_moment_nmm_per_mm(
+        area,
+        thickness_mm / 2,
+        yield_mpa=steel.yield_mpa,
+        fck_mpa=concrete.fck_mpa,
+        gamma_c=concrete.basis.gamma_c,
+    )
+    plain = concrete.plain_tension_mpa(IN_USE_DAYS) * flexural_factor(thickness_mm)
+    return max(6.0 * moment / thickness_mm**2, plain)

@@ -9,8 +9,8 @@ from functools import cached_property
 from ledgerstone.errors import Tips
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, Supports
-from ledgerstone.strength._lying import IN_USE_DAYS
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
+from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.governing import DIGITS, Governing, governing, worst_of
 from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure

@@ -9,9 +9,10 @@ import numpy as np
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
-from ledgerstone.strength._lying import IN_USE_DAYS, Lying
+from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.concrete import Concrete
+from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.in_place import NOBODY_SITS, under
 from ledgerstone.strength.plate import Cases, OwnWeight, Plate
 from ledgerstone.strength.rests import bearings
@@ -57,10 +58,8 @@ def painted(
     lying = Lying(slab, shape, plate, concrete, workshop, carrying)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
-        used = np.maximum(used, _used(lying.cases, trusted))
-        if lying.stood_on:
-            limit = lying.limit_mpa(lying.accidental)
-            used = np.maximum(used, _used(lying.standing_cases, limit))
+        for cases, basis in lying.everybody():
+            used = np.maximum(used, _used(cases, lying.limit_mpa(basis)))
     return Painted(mesh.nodes, mesh.triangles, used, lies)
 
 
