@@ -23,6 +23,8 @@ ORDER = (
     "shade",
     "strength",
     "steel",
+    "steel_rules",
+    "reinforcement",
     "work",
     "schedule",
     "transport",

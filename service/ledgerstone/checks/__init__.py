@@ -6,9 +6,10 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ledgerstone.checks import moving, promise, shade, shape, size, strength
+from ledgerstone.checks import moving, promise, shade, shape, size, steel, strength
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.errors import PlateError
 from ledgerstone.order import Order
 from ledgerstone.workshop.records import Workshop
 
@@ -53,6 +54,9 @@ CHECKS: tuple[Check, ...] = (
     Check(("shade-not-matched",), "shape", shade.matching_offered),
     Check(("shade-out-of-reach",), "shape", shade.within_reach),
     Check(("dose-over-limit",), "shape", shade.dose_within_limit),
+    Check(("aggregate-too-large",), "shape", steel.grains_pass),
+    Check(("cover-too-thin", "steel-rusts"), "shape", steel.steel_covered),
+    Check(("strength-unknown",), "strength", strength.worked_out),
     Check(("rests-not-told",), "strength", strength.rests_told),
     Check(("rest-under-nothing", "tips-over"), "strength", strength.rests_under_the_slab),
     Check(("cracks-when-moved", "too-heavy-to-handle"), "strength", moving.moved_whole),
@@ -95,13 +99,16 @@ def check_order(facts: Facts) -> Checked:
 
 
 def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
-    """Run the checks of one stage."""
-    return [
-        finding
-        for check in CHECKS
-        if check.stage == stage
-        for finding in check.run(facts.order, facts, facts.workshop)
-    ]
+    """Run the checks of one stage; where the plate has no answer, that is what is found."""
+    try:
+        return [
+            finding
+            for check in CHECKS
+            if check.stage == stage
+            for finding in check.run(facts.order, facts, facts.workshop)
+        ]
+    except PlateError:
+        return list(strength.not_worked_out(facts))
 
 
 def stage_of(finding: Finding) -> Stage:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from functools import cached_property
 
+from ledgerstone.errors import PlateError
 from ledgerstone.order import Order
 from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
@@ -61,12 +62,32 @@ class Facts:
 
     @cached_property
     def strength(self) -> tuple[SlabStrength, ...]:
-        """What the plate says of each slab, in every position it is ever in."""
-        shed_c = self.workshop.handling.workshop_c[self.casting_day.month - 1]
-        return tuple(
-            slab_strength(slab, shape, self.workshop, slab_kg=kg, shed_c=shed_c, plates=self.plates)
-            for slab, shape, kg in zip(self.order.slabs, self.shapes, self.slab_kg, strict=True)
+        """What the plate says of each slab, in every position it is ever in.
+
+        Raises
+        ------
+        PlateError
+            It has no answer for one of them.
+        """
+        return tuple(self._strength_of(i) for i in range(len(self.order.slabs)))
+
+    def _strength_of(self, i: int) -> SlabStrength:
+        return slab_strength(
+            self.order.slabs[i],
+            self.shapes[i],
+            self.workshop,
+            slab_kg=self.slab_kg[i],
+            shed_c=self.workshop.handling.workshop_c[self.casting_day.month - 1],
+            plates=self.plates,
         )
+
+    def is_worked_out(self, i: int) -> bool:
+        """Whether the plate has an answer for one slab."""
+        try:
+            self._strength_of(i)
+        except PlateError:
+            return False
+        return True
 
     @cached_property
     def cover_days(self) -> tuple[float, ...]:

@@ -27,6 +27,34 @@ _LYING: dict[str, str] = {
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
 
+def worked_out(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """The plate has an answer for every slab.
+
+    Raises
+    ------
+    PlateError
+        It has none; ``not_worked_out`` then says so in place of every check of this stage.
+    """
+    _ = facts.strength
+    return ()
+
+
+def not_worked_out(facts: Facts) -> Iterable[Finding]:
+    """Say of which slabs nobody knows whether they crack."""
+    order = facts.order
+    for i, slab in enumerate(order.slabs):
+        if not facts.is_worked_out(i):
+            yield Finding(
+                "strength-unknown",
+                "stops",
+                f"We could not work out whether {slab_words(slab, i, len(order.slabs))} will"
+                " crack: its shape is too fine in places. Make it plainer there, or ask us.",
+                "the plate has no answer",
+                slab=i,
+                at=(f"/slabs/{i}",),
+            )
+
+
 def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
     """What a slab rests on was told, or the customer is asked."""
     for i, slab in enumerate(order.slabs):

@@ -1,0 +1,71 @@
+"""Checks of steel and aggregate against the thickness and the place."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.order import Order
+from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
+from ledgerstone.workshop.records import Workshop
+
+_PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}
+
+
+def grains_pass(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """The recipe's largest grains pass between forms, faces and wires."""
+    largest = workshop.recipe.largest_aggregate_mm
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        limit = math.floor(10.0 * largest_aggregate_mm(slab, shape, workshop.steel)) / 10.0
+        if largest <= limit:
+            continue
+        name = slab_words(slab, i, len(order.slabs))
+        yield Finding(
+            "aggregate-too-large",
+            "stops",
+            f"Our concrete has grains up to {largest:g} mm; the thinnest or narrowest place of"
+            f" {name} lets no more than {limit:g} mm in. Make that place thicker or wider.",
+            "ACI 318-19 26.4.2.1(a)(5)",
+            slab=i,
+            at=(f"/slabs/{i}/thickness",),
+            measured={"aggregate_mm": largest},
+            limit={"aggregate_mm": limit},
+        )
+
+
+def steel_covered(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Steel keeps its cover in this thickness; where it would rust for want of it, it stops."""
+    for i, slab in enumerate(order.slabs):
+        cover = cover_of(slab, workshop.steel)
+        if cover.is_kept:
+            continue
+        rusts = not workshop.steel.stainless and slab.place != "indoors"
+        name = slab_words(slab, i, len(order.slabs))
+        kept = slab.thickness.like(max(cover.kept_mm, 0.0), "down")
+        wanted = slab.thickness.like(cover.wanted_mm, "up")
+        if rusts:
+            says = (
+                f"{capital(_PLACES[slab.place])} steel in {name} would rust: it has {kept} of"
+                f" concrete over it and needs {wanted}. Make it thicker."
+            )
+        else:
+            says = (
+                f"{capital(name)} keeps {kept} of concrete over its steel where {wanted} is usual."
+                " It may show through a dark face; a thicker slab hides it."
+            )
+        yield _finding(i, cover, says, rusts=rusts)
+
+
+def _finding(i: int, cover: Cover, says: str, *, rusts: bool) -> Finding:
+    return Finding(
+        "steel-rusts" if rusts else "cover-too-thin",
+        "stops" if rusts else "caution",
+        says,
+        "EN 1992-1-1 table 4.4N and (4.2)",
+        slab=i,
+        at=(f"/slabs/{i}/thickness",),
+        measured={"cover_mm": round(max(cover.kept_mm, 0.0), 1)},
+        limit={"cover_mm": round(cover.wanted_mm, 1)},
+    )

@@ -1,0 +1,98 @@
+"""Rules for steel in a thin slab: anchorage, cover by place, and the largest aggregate."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.order import Place, Slab
+from ledgerstone.shape import Shape
+from ledgerstone.strength.cracked import STEEL_FACTOR
+from ledgerstone.workshop.records import Steel, Workshop
+
+# EN 1992-1-1 table 4.4N, structural class S4: XC1 inside, XC3 in a wet room, XC4 outdoors.
+PLAIN_STEEL_MM: dict[Place, float] = {"indoors": 15.0, "wet-room": 25.0, "outdoors": 30.0}
+LEAST_FOR_BOND_MM = 10.0  # EN 1992-1-1 (4.2): the bar's own diameter, and never under 10 mm
+LEAST_ANCHORAGE_MM = 100.0  # EN 1992-1-1 (8.6)
+
+
+@dataclass(frozen=True, slots=True)
+class Cover:
+    """Concrete over the steel, mm: what is wanted in this place, and what this thickness keeps."""
+
+    wanted_mm: float
+    kept_mm: float
+
+    @property
+    def is_kept(self) -> bool:
+        """Whether the thickness keeps it, to half a millimetre."""
+        return self.kept_mm >= self.wanted_mm - 0.5
+
+
+def cover_of(slab: Slab, steel: Steel) -> Cover:
+    """Find the cover wanted and kept, with the steel in mid-depth of the thinnest place.
+
+    A bar lies beside the wires that run its way, on those that cross: one bar and one wire.
+    Steel that cannot rust needs cover for bond alone, and the profile's own where that is more.
+    """
+    thickness = least_thickness_mm(slab)
+    kept = 0.5 * (thickness - steel.bar_mm - steel.mesh_wire_mm)
+    bond = max(steel.bar_mm, LEAST_FOR_BOND_MM)
+    if steel.stainless:
+        return Cover(max(bond, min(steel.cover_mm, PLAIN_STEEL_MM["indoors"])), kept)
+    return Cover(max(bond, steel.cover_mm, PLAIN_STEEL_MM[slab.place]), kept)
+
+
+def least_thickness_mm(slab: Slab) -> float:
+    """Return what is left under the deepest relief, or the whole thickness."""
+    return slab.thickness.mm - max((relief.depth.mm for relief in slab.reliefs), default=0.0)
+
+
+def anchorage_mm(workshop: Workshop) -> float:
+    """Length that anchors the profile's bar at its full strength, where bond is good.
+
+    ``(d/4) f_yd / f_bd``, with ``f_bd = 2.25 f_ctd`` and ``f_ctd = 0.7 f_ctm / gamma_c``.
+
+    Source
+    ------
+    EN 1992-1-1 8.4.2(2), (8.3) and (8.6). Bond is good in any slab under 250 mm (8.4.2).
+    """
+    steel = workshop.steel
+    bond = 2.25 * 0.7 * _fctm_mpa(workshop.recipe.fck_mpa) / workshop.concrete.partial_factor
+    needed = steel.bar_mm / 4.0 * steel.yield_mpa / STEEL_FACTOR / bond
+    return max(needed, 10.0 * steel.bar_mm, LEAST_ANCHORAGE_MM)
+
+
+def _fctm_mpa(fck_mpa: float) -> float:
+    """Mean tensile strength, no more than C50's (EN 1992-1-1 table 3.1; 8.4.2(2) says C60)."""
+    return float(0.30 * min(fck_mpa, 50.0) ** (2.0 / 3.0))
+
+
+def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float:
+    """Largest grain that a slab lets in.
+
+    The least of a third of the thickness, a fifth of the narrowest place between forms, and three
+    quarters of the clear space between wires. What hangs from an edge is cast between two forms,
+    its own thickness apart.
+
+    Source
+    ------
+    ACI 318-19 26.4.2.1(a)(5).
+    """
+    between = [strip.width_mm for strip in shape.strips if strip.width_mm > 0.0]
+    between += [min(shape.length_mm, shape.width_mm)]
+    if any(edge.drop is not None for edge in slab.edges.values()):
+        between.append(slab.thickness.mm)
+    limits = [least_thickness_mm(slab) / 3.0, min(between) / 5.0]
+    if steel is not None:
+        limits.append(0.75 * (steel.mesh_pitch_mm - steel.mesh_wire_mm))
+    return min(limits)
+
+
+def material_words(place: Place, *, stainless: bool) -> str:
+    """Say what the steel is made of in this place."""
+    if place == "indoors":
+        return "Plain steel will do indoors, stainless or glass fibre as well."
+    where = "Outdoors" if place == "outdoors" else "In a wet room"
+    if stainless:
+        return f"{where}, stainless steel or glass fibre: they do not rust under thin cover."
+    return f"{where}, plain steel rusts under thin cover: take stainless or glass fibre."
