@@ -255,7 +255,11 @@ class Lift:
 
 @dataclass(frozen=True, slots=True)
 class Delivery:
-    """How the order leaves the workshop, and what is known of the way in."""
+    """How the order leaves the workshop, and what is known of the way in.
+
+    ``area`` names the workshop's delivery area where that is all that is known of the postcode:
+    a quote's link carries it in the postcode's place. It is never read from or written to JSON.
+    """
 
     kind: Literal["collect", "pallet", "own-van", "fitted"] = "collect"
     postcode: str | None = None
@@ -266,6 +270,7 @@ class Delivery:
     steps: int | None = None
     floor: int | None = None
     people: int | None = None
+    area: str | None = field(default=None, metadata={"inside": True})
 
 
 @dataclass(frozen=True, slots=True)

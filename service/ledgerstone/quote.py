@@ -103,7 +103,8 @@ def quote(
     )
 
 
-def _waits_for_template(order: Order) -> bool:
+def waits_for_template(order: Order) -> bool:
+    """Say whether a slab or a cut-out is still to be measured from a template."""
     return any(
         slab.size_from == "template-to-follow"
         or any(cutout.size_from == "template-to-follow" for cutout in slab.cutouts)
@@ -112,14 +113,14 @@ def _waits_for_template(order: Order) -> bool:
 
 
 def _standing(order: Order, workshop: Workshop) -> Standing:
-    return "estimate" if _waits_for_template(order) else workshop.offer.standing
+    return "estimate" if waits_for_template(order) else workshop.offer.standing
 
 
 def _depends_on(order: Order, workshop: Workshop) -> Sequence[str]:
     """Say what the price and the day rest on."""
     deposit = f"{workshop.offer.deposit_percent.normalize():f}"
     rests_on = [f"The day is held once the deposit of {deposit} % is paid and we have booked it."]
-    if _waits_for_template(order):
+    if waits_for_template(order):
         rests_on.append("This is an estimate until the templates are here and measured.")
     if order.delivery.kind == "collect":
         rests_on.append("You collect the order from the workshop.")

@@ -8,6 +8,7 @@ from flask import Flask, Response, send_from_directory
 from flask.json.provider import DefaultJSONProvider
 
 from ledgerstone.api import guard, problems
+from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.routes import Shop, routes
 from ledgerstone.api.settings import Settings
 from ledgerstone.wire.problem_kinds import KINDS
@@ -38,6 +39,7 @@ def create_app(settings: Settings | None = None) -> Flask:
     provider.sort_keys = False  # members stand in the order in which people read them
     app.json = provider
     app.register_blueprint(routes(shop))
+    app.register_blueprint(offer_routes(shop))
     problems.register(app)
     guard.register(app, shop.workshop)
     _problem_pages(app)

@@ -78,6 +78,20 @@ def is_maker(settings: Settings) -> bool:
     )
 
 
+def claims_maker(settings: Settings) -> bool:
+    """Say whether the maker asks; a bearer token that is not the maker's key is refused.
+
+    Raises
+    ------
+    Unauthorized
+    """
+    given = request.authorization
+    if given is None or given.type != "bearer":
+        return False
+    must_be_maker(settings)
+    return True
+
+
 def prefers_minimal() -> bool:
     """Say whether the search for remedies may be left out (RFC 7240)."""
     wishes = request.headers.get("Prefer", "").replace(" ", "").lower().split(",")

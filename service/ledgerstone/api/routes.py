@@ -43,9 +43,10 @@ class Shop:
         """Return the day it is at the workshop."""
         return self.settings.today(self.workshop.workshop.timezone)
 
-    def desk(self) -> Desk:
-        """Return what answers an order today."""
-        return Desk(self.workshop, self.today(), plates=self.plates)
+    def desk(self, *, makers: bool = False) -> Desk:
+        """Return what answers an order today; the maker's own answers are quotations."""
+        today = self.today()
+        return Desk(self.workshop, today, plates=self.plates, tokens=self.tokens, makers=makers)
 
     def read(self) -> Order:
         """Read the order in the request's body."""
@@ -64,10 +65,11 @@ def routes(shop: Shop) -> Blueprint:
     @v1.post("/quotes")
     def quotes() -> Response:
         guard.must_accept_json()
+        desk = shop.desk(makers=guard.claims_maker(shop.settings))
         document = guard.json_body()
         minimal = guard.prefers_minimal()
-        answer = shop.desk().answer(document, search=not minimal)
-        response = _answer(answer, document, shop)
+        answer = desk.answer(document, search=not minimal)
+        response = _answer(answer, document, shop, desk)
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
         return response
@@ -102,9 +104,9 @@ def routes(shop: Shop) -> Blueprint:
     return v1
 
 
-def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop) -> Response:
+def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop, desk: Desk) -> Response:
     if isinstance(answer, Quote):
-        body = write_quote(answer, shop.workshop, shop.tokens)
+        body = write_quote(answer, shop.workshop, shop.tokens, desk.since(answer.order))
         return Response(json.dumps(body), mimetype="application/json")
     return problem_response(write_sent_back(answer, document, shop.workshop, shop.tokens))
 

@@ -20,10 +20,10 @@ def delivery_served(order: Order, facts: Facts, workshop: Workshop) -> Iterable[
     if delivery.kind == "collect":
         return
     how = _HOW[delivery.kind]
-    if delivery.postcode is None:
+    if delivery.postcode is None and facts.area is None:
         says = f"Enter the postcode, so that delivery {how} can be priced, or collect the order."
         yield _stopped("postcode-needed", says, "/delivery")
-    elif tidy_postcode(delivery.postcode, workshop.workshop.country) is None:
+    elif _is_no_postcode(delivery.postcode, workshop):
         says = f"“{delivery.postcode}” is not a whole postcode. Enter it like HR9 7XX, or collect."
         yield _stopped("postcode-unknown", says, "/delivery/postcode")
     elif facts.area is None:
@@ -34,6 +34,10 @@ def delivery_served(order: Order, facts: Facts, workshop: Workshop) -> Iterable[
     elif delivery_price(order, facts.area) is None:
         says = f"We do not deliver {how} to {facts.area.name}. Choose another way, or collect."
         yield _stopped("way-not-served", says, "/delivery/kind")
+
+
+def _is_no_postcode(text: str | None, workshop: Workshop) -> bool:
+    return text is not None and tidy_postcode(text, workshop.workshop.country) is None
 
 
 def _stopped(check: str, says: str, pointer: str) -> Finding:

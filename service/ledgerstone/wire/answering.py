@@ -3,28 +3,44 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
 
 from ledgerstone.checks import Facts, check_order
-from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.errors import Fault, NotUnderstood, TokenError
+from ledgerstone.order import Order
+from ledgerstone.quote import Quote, SentBack, quote, waits_for_template
 from ledgerstone.remedies import Outcome
 from ledgerstone.schedule import Booking
 from ledgerstone.strength.slabs import Plates
+from ledgerstone.wire.links import Offer, open_offer
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.wire.patch import trial_of
+from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
+
+_NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
 
 
 @dataclass(frozen=True, slots=True)
 class Desk:
-    """What an answer depends on beside the order itself."""
+    """What an answer depends on beside the order itself.
+
+    Attributes
+    ----------
+    tokens
+        Opens what an order calls its ``since``; without it no order has one.
+    makers
+        Whether the maker asks: what needs no template is then a quotation.
+    """
 
     workshop: Workshop
     today: date
     bookings: Sequence[Booking] = ()
     plates: Plates = field(default_factory=Plates)
+    tokens: Tokens | None = None
+    makers: bool = False
 
     def answer(self, sent: Any, *, search: bool = True) -> Quote | SentBack:  # noqa: ANN401  JSON
         """Answer an order as it was sent.
@@ -38,8 +54,8 @@ class Desk:
         ------
         NotUnderstood
         """
-        order = read_order(sent, self.workshop)
-        return quote(
+        order = self.read(sent)
+        answer = quote(
             order,
             workshop=self.workshop,
             bookings=self.bookings,
@@ -47,9 +63,42 @@ class Desk:
             plates=self.plates,
             trial=trial_of(sent, self._outcome) if search else None,
         )
+        if self.makers and isinstance(answer, Quote) and not waits_for_template(order):
+            return replace(answer, standing="quotation")
+        return answer
+
+    def read(self, sent: Any) -> Order:  # noqa: ANN401  JSON
+        """Read an order as it was sent; where it changes an offer, that lends its delivery area.
+
+        Raises
+        ------
+        NotUnderstood
+        """
+        order = read_order(sent, self.workshop)
+        since, delivery = self.since(order), order.delivery
+        if since is None or delivery.kind == "collect" or delivery.postcode is not None:
+            return order
+        return replace(order, delivery=replace(delivery, area=since.area))
+
+    def since(self, order: Order) -> Offer | None:
+        """Open the offer that an order changes, if any.
+
+        Raises
+        ------
+        NotUnderstood
+            It is none of ours.
+        """
+        if order.since is None:
+            return None
+        try:
+            if self.tokens is not None:
+                return open_offer(order.since, self.tokens, self.today)
+        except TokenError:
+            pass
+        raise NotUnderstood((Fault("/since", _NOT_OURS),))
 
     def _outcome(self, document: dict[str, Any]) -> Outcome:
         """Read a patched document anew and check it whole."""
-        order = read_order(document, self.workshop)
+        order = self.read(document)
         facts = Facts(order, self.workshop, self.bookings, self.today, self.plates)
         return Outcome(order, check_order(facts), facts)

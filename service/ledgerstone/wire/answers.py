@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping, Sequence
-from datetime import date
-from decimal import Decimal
 from typing import Any
 
 from shapely.geometry import Point
@@ -18,46 +15,39 @@ from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.wire.changes import write_changes
+from ledgerstone.wire.links import Offer, link_members, offer_of
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.wire.remedies_out import write_fixes, write_remedies
-from ledgerstone.wire.tokens import Tokens, reference
+from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6
 MM3_PER_L = 1e6
 
 
-def canonical(content: object) -> bytes:
-    """Write JSON the one way that is hashed: sorted keys, no spaces."""
-    return json.dumps(content, sort_keys=True, separators=(",", ":"), default=_plain).encode()
+def write_quote(
+    quote: Quote, workshop: Workshop, tokens: Tokens, since: Offer | None = None
+) -> dict[str, Any]:
+    """Write a quote, with its signed link and its drawings' links.
 
-
-def _plain(value: object) -> object:
-    """Write what JSON does not know: decimals as text, days in ISO 8601, mappings as objects."""
-    if isinstance(value, Mapping):
-        return dict(value)
-    if isinstance(value, Decimal):
-        return f"{value:.2f}"
-    if isinstance(value, date):
-        return value.isoformat()
-    raise TypeError(f"{type(value).__name__} is not JSON")
-
-
-def write_quote(quote: Quote, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
-    """Write a quote, with its signed link and its drawings' links."""
-    content = quote_token_content(quote, workshop)
-    token = tokens.sign("quote", content)
-    signed = {"token": token, "link": f"{workshop.web.page_url}#quote={token}"} if token else {}
+    Parameters
+    ----------
+    since
+        The offer that this one changes.
+    """
+    offer = offer_of(quote, workshop, since)
     return {
-        "reference": content["ref"],
-        **signed,
+        "reference": offer.reference,
+        **link_members(offer, workshop, tokens),
         "order": write_order(quote.order),
         "issued": quote.issued.isoformat(),
         "valid_until": quote.valid_until.isoformat(),
         "standing": quote.standing,
         "depends_on": list(quote.depends_on),
+        **({} if since is None else {"changes": write_changes(since, offer)}),
         "price": write_price(quote.price),
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
@@ -65,31 +55,6 @@ def write_quote(quote: Quote, workshop: Workshop, tokens: Tokens) -> dict[str, A
         "drawings": drawing_links(write_order(quote.order)["slabs"], workshop, tokens),
         "slabs": _slabs(quote, workshop),
     }
-
-
-def quote_token_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
-    """Collect what a quote's token carries: the order, the day, the money, the fingerprint.
-
-    The delivery's area stands in place of the postcode.
-    """
-    order = write_order(quote.order, compact=True)
-    order.get("delivery", {}).pop("postcode", None)
-    content: dict[str, Any] = {
-        "order": order,
-        "area": quote.area.name if quote.area is not None else None,
-        "issued": quote.issued.isoformat(),
-        "until": quote.valid_until.isoformat(),
-        "rev": "",
-        "net": f"{quote.price.net:.2f}",
-        "tax": f"{quote.price.tax:.2f}",
-        "total": f"{quote.price.total:.2f}",
-        "deposit": f"{quote.price.deposit:.2f}",
-        "ready": quote.lead_time.ready_on.isoformat(),
-        "standing": quote.standing,
-        "print": workshop.fingerprint,
-    }
-    content["ref"] = reference(canonical(content))
-    return content
 
 
 def write_sent_back(

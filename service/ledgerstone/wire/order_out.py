@@ -46,6 +46,8 @@ def write_member(value: Any, compact: bool) -> Any:  # noqa: ANN401  any member 
 
 
 def _is_said(field: Field[Any], value: object, compact: bool) -> bool:
+    if field.metadata.get("inside"):
+        return False
     if field.name in _ALWAYS:
         return True
     if value is None or value in ("", ()) or (isinstance(value, Mapping) and not value):
