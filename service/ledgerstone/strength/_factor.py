@@ -8,7 +8,7 @@ import numpy as np
 from numpy.lib.stride_tricks import as_strided
 from scipy.linalg import cholesky_banded
 from scipy.linalg.blas import dtrsm
-from scipy.sparse import coo_array, csr_array
+from scipy.sparse import csr_array
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 
 from ledgerstone.strength._outline import FloatArray, IntArray
@@ -107,8 +107,10 @@ def _band(stiffness: FloatArray, rows: IntArray, count: int) -> FloatArray:
     lower = i >= j
     depth = int((i - j).max()) + 1
     flat = (i - j + j * depth)[lower]
-    values = np.bincount(flat, stiffness.reshape(-1)[lower], minlength=depth * count)
-    return values.reshape(count, depth).T
+    band: FloatArray = np.bincount(
+        flat, stiffness.reshape(-1)[lower], minlength=depth * count
+    ).astype(float, copy=False)
+    return band.reshape(count, depth).T
 
 
 def _pin(band: FloatArray, pinned: IntArray) -> None:
@@ -122,7 +124,7 @@ def _pin(band: FloatArray, pinned: IntArray) -> None:
 
 
 def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray, ...]]:
-    """Dense blocks of a banded factor: read through its storage, where A[i, j] lies at i + j (d-1)."""
+    """Dense blocks of a banded factor, read through its storage: A[i, j] lies at i + j (d-1)."""
     depth, count = lower.shape
     size = max(depth - 1, 1)
     diagonal, below = [], []

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 
@@ -195,7 +196,7 @@ def _line_places(
 ) -> tuple[FloatArray, FloatArray]:
     corners = np.array(points)
     places, weights = [], []
-    for a, b in zip(corners[:-1], corners[1:], strict=True):
+    for a, b in pairwise(corners):
         length = float(np.hypot(*(b - a)))
         along, weight = _steps(length, 0.5 * size)
         places.append(a + along[:, None] / max(length, 1e-9) * (b - a))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -85,10 +86,10 @@ def _octagon(x: float, y: float, radius: float) -> FloatArray:
 
 
 def _ring(points: FloatArray, tolerance_mm: float) -> FloatArray:
-    polygon = Polygon(points).simplify(STRAIGHT_MM)
-    sharp = _sharpened(np.asarray(polygon.exterior.coords)[:-1])
-    simple = Polygon(sharp).simplify(tolerance_mm)
-    coords = np.asarray(simple.exterior.coords)[:-1]
+    straight = shapely.simplify(Polygon(points), STRAIGHT_MM)
+    sharp = Polygon(_sharpened(shapely.get_coordinates(straight)[:-1]))
+    simple = shapely.simplify(sharp, tolerance_mm)
+    coords: FloatArray = shapely.get_coordinates(simple)[:-1]
     return coords if len(coords) >= 3 and simple.is_valid else points
 
 
@@ -97,7 +98,7 @@ def _turns(ring: FloatArray) -> FloatArray:
     forward = np.roll(ring, -1, axis=0) - ring
     back = np.roll(forward, 1, axis=0)
     cross = back[:, 0] * forward[:, 1] - back[:, 1] * forward[:, 0]
-    return np.arctan2(cross, np.einsum("ij,ij->i", back, forward))
+    return np.asarray(np.arctan2(cross, np.einsum("ij,ij->i", back, forward)))
 
 
 def _sharpened(ring: FloatArray) -> FloatArray:
@@ -123,7 +124,7 @@ def _sharpened(ring: FloatArray) -> FloatArray:
 def _arc_length(order: list[int], turns: FloatArray, lengths: FloatArray) -> int:
     """Count of vertices that belong to one small arc beginning at the first of them."""
     run, total, path = 1, float(turns[order[0]]), 0.0
-    for before, here in zip(order, order[1:], strict=False):
+    for before, here in pairwise(order):
         path += float(lengths[before])
         total += float(turns[here])
         same_way = turns[here] * turns[order[0]] > 0.0 and abs(turns[here]) < 0.9
@@ -157,10 +158,10 @@ def _without_slivers(polygon: Polygon) -> Polygon:
         return polygon
     half = THINNEST_STRIP_MM / 2.0
     worn = polygon.buffer(-half, join_style="mitre")
-    opened = worn.buffer(half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
-    opened = opened.intersection(polygon).simplify(SLIVER_ROUGHNESS_MM)
-    pieces = [g for g in getattr(opened, "geoms", [opened]) if g.geom_type == "Polygon"]
-    pieces = sorted((p for p in pieces if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
+    grown = worn.buffer(half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
+    opened = shapely.simplify(shapely.intersection(grown, polygon), SLIVER_ROUGHNESS_MM)
+    parts = [g for g in shapely.get_parts(opened) if isinstance(g, Polygon)]
+    pieces = sorted((p for p in parts if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
     if len(pieces) != 1:
         raise OutlineUnusableError("The slab falls apart at a thin strip.", pieces=len(pieces))
     return _without_short_sides(pieces[0], SHORTEST_SIDE_MM)
@@ -227,7 +228,7 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
     snapped = [shapely.snap(z, polygon, 3.0) for z in zones]
     edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
     whole = shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM)
-    lines = shapely.get_parts(shapely.node(whole))
+    lines = list(shapely.get_parts(shapely.node(whole)))
     parts = [np.round(shapely.get_coordinates(line), 3) for line in lines]
     pairs = np.concatenate([np.stack([p[:-1], p[1:]], axis=1) for p in parts])
     vertices, index = np.unique(pairs.reshape(-1, 2), axis=0, return_inverse=True)
@@ -238,7 +239,9 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
 
 def _rebuilt(polygon: Polygon, vertices: FloatArray, segments: IntArray) -> Polygon:
     """Polygon with exactly these vertices along its boundary."""
-    pieces = shapely.get_parts(shapely.polygonize(shapely.linestrings(vertices[segments])))
+    pieces = shapely.get_parts(
+        shapely.polygonize(list(shapely.get_parts(shapely.multilinestrings(vertices[segments]))))
+    )
     inner = shapely.point_on_surface(pieces)
     kept = pieces[shapely.contains(polygon.buffer(GRID_MM), inner)]
     whole = shapely.coverage_union_all(kept)

@@ -83,15 +83,13 @@ def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: fl
     return points[_is_clear(points, starts, ends, share)]
 
 
-def _is_clear(
-    points: FloatArray, starts: FloatArray, ends: FloatArray, share: float
-) -> BoolArray:
+def _is_clear(points: FloatArray, starts: FloatArray, ends: FloatArray, share: float) -> BoolArray:
     middle = 0.5 * (starts + ends)
     square = np.einsum("ij,ij->i", ends - starts, ends - starts)
     dx = points[:, :1] - middle[None, :, 0]
     dy = points[:, 1:] - middle[None, :, 1]
     inside = dx * dx + dy * dy < (0.25 + share) * square
-    return ~inside.any(axis=1)
+    return np.asarray(~inside.any(axis=1))
 
 
 def delaunay_of(nodes: FloatArray) -> Delaunay:
@@ -138,7 +136,7 @@ def at_rest(
     Crowded points go in the first round. It stops at the first triangulation whose smallest angle,
     among triangles with a free point, is 22 degrees; else it takes the best of the rounds.
     """
-    starts, ends = border[cut[:, 0]], border[cut[:, 1]]
+    guards = border[cut[:, 0]], border[cut[:, 1]]
     fixed = len(border)
     best, best_angle = None, -1.0
     for round_no in range(MOST_SMOOTHINGS):
@@ -151,7 +149,7 @@ def at_rest(
         if round_no > 1 and best_angle >= WELL_SHAPED:
             break
         kept = ~crowded(whole.points, triangles, fixed, spacing) if round_no == 0 else None
-        inner = smoothed(whole.points, triangles, fixed, starts, ends, kept)
+        inner = smoothed(whole.points, triangles, fixed, guards, kept)
     return whole if best is None else best
 
 
@@ -164,9 +162,7 @@ def edges_of(triangles: IntArray) -> IntArray:
     return np.column_stack(np.divmod(code, count))
 
 
-def crowded(
-    nodes: FloatArray, triangles: IntArray, fixed: int, spacing: Spacing
-) -> BoolArray:
+def crowded(nodes: FloatArray, triangles: IntArray, fixed: int, spacing: Spacing) -> BoolArray:
     """Which nodes are the later, free one of a pair that lies too close, shape (n,)."""
     edges = edges_of(triangles)
     ends = nodes[edges]
@@ -181,8 +177,7 @@ def smoothed(
     nodes: FloatArray,
     triangles: IntArray,
     fixed: int,
-    starts: FloatArray,
-    ends: FloatArray,
+    guards: tuple[FloatArray, FloatArray],
     kept: BoolArray | None,
 ) -> FloatArray:
     """Free points moved thrice towards the mean of their neighbours, never into a guard circle.
@@ -202,7 +197,7 @@ def smoothed(
             total[:, k] += np.bincount(edges[:, 1], places[edges[:, 0], k], count)
         places[fixed:] += STRIDE * (total / degree[:, None] - places)[fixed:]
     moved = places[fixed:]
-    held = ~_is_clear(moved, starts, ends, 0.8 * PROTECTED)
+    held = ~_is_clear(moved, *guards, 0.8 * PROTECTED)
     moved[held] = nodes[fixed:][held]
     return moved if kept is None else moved[kept[fixed:]]
 
@@ -239,9 +234,7 @@ def recovered(
     return whole, cut
 
 
-def _lost(
-    cut: IntArray, triangles: IntArray, count: int
-) -> BoolArray:
+def _lost(cut: IntArray, triangles: IntArray, count: int) -> BoolArray:
     edges = edges_of(triangles)
     steps = np.sort(cut, axis=1)
     return ~np.isin(steps[:, 0] * count + steps[:, 1], edges[:, 0] * count + edges[:, 1])

@@ -122,7 +122,9 @@ def _corner_sources(
     turn = np.arctan2(cross, np.einsum("ij,ij->i", u, v))
     radius = 0.5 * (np.linalg.norm(u, axis=1) + np.linalg.norm(v, axis=1)) / np.maximum(-turn, 1e-3)
     half = max(thickness_mm / 2.0, FINEST_STRIP_MM)
-    curve = np.minimum(2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, np.sqrt(8.0 * CHORD_ERROR_MM * radius))
+    curve = np.minimum(
+        2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, np.sqrt(8.0 * CHORD_ERROR_MM * radius)
+    )
     curve = np.maximum(curve, FINEST_STRIP_MM)
     sizes = np.where(turn < -0.87, half, curve)
     inward_turn = known & (turn < -0.02)
@@ -146,9 +148,7 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
     return places[~covered], sizes[~covered]
 
 
-def refined_at(
-    spacing: Spacing, points: FloatArray, cut: IntArray
-) -> Spacing:
+def refined_at(spacing: Spacing, points: FloatArray, cut: IntArray) -> Spacing:
     """Spacing that also grows from boundary steps shorter than it asked for."""
     ends = points[cut]
     length = np.linalg.norm(ends[:, 1] - ends[:, 0], axis=1)
@@ -194,7 +194,8 @@ def _same_area(smooth: FloatArray, ring: FloatArray) -> FloatArray:
     """Ring of chords drawn out until it encloses what the curve did."""
     was, now = Polygon(ring), Polygon(smooth)
     middle = np.array([now.centroid.x, now.centroid.y])
-    return middle + (smooth - middle) * math.sqrt(was.area / max(now.area, 1e-9))
+    drawn: FloatArray = middle + (smooth - middle) * math.sqrt(was.area / max(now.area, 1e-9))
+    return drawn
 
 
 def _even(chain: FloatArray, spacing: Spacing, *, least: int) -> FloatArray:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -172,7 +173,7 @@ def _line_places(support: LineSupport, mesh: Mesh, reach: BaseGeometry) -> Float
 def _along(line: LineString, mesh: Mesh, step: float, closest: float) -> FloatArray:
     corners = np.asarray(line.coords)[:, :2]
     kept: list[FloatArray] = []
-    for a, b in zip(corners[:-1], corners[1:], strict=True):
+    for a, b in pairwise(corners):
         length = float(np.hypot(*(b - a)))
         along = np.concatenate([[0.0], _nodes_on(mesh, a, b, length), [length]])
         along = _filled(_spaced(along, min(closest, 0.5 * length)), step)

@@ -16,6 +16,7 @@ and Hanson, *Solving Least Squares Problems*, ch. 23 (the starting point). From 
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass
 
 import numpy as np
@@ -73,7 +74,7 @@ class Balance:
 
 
 def rests_of(flexibility: FloatArray, rigid: FloatArray, pushes_only: BoolArray) -> Rests:
-    """Rests from their flexibility ``F`` (k, k) and their pull on the rigid motions ``R`` (k, 3)."""
+    """Rests from their flexibility ``F`` (k, k) and pull on the rigid motions ``R`` (k, 3)."""
     mean = float(np.trace(flexibility)) / max(len(flexibility), 1)
     stiffening = mean if mean > 0.0 else 1.0
     ready = flexibility + stiffening * (rigid @ rigid.T) + RIDGE * stiffening * np.eye(len(rigid))
@@ -174,12 +175,12 @@ def _solved_all(
 
 def _motion(S: FloatArray, left: FloatArray) -> FloatArray:
     """Rigid motions (3, c) that balance what is left; the least ones where rests are in line."""
-    try:
-        motion = np.linalg.solve(S, left)
-    except LinAlgError:
-        motion = np.zeros_like(left)
-    near = np.abs(S @ motion - left).max() <= 1e-11 * np.abs(left).max()
-    return motion if near else np.linalg.lstsq(S, left, rcond=1e-13)[0]
+    motion: FloatArray = np.zeros_like(left)
+    with suppress(LinAlgError):
+        motion = np.asarray(np.linalg.solve(S, left), dtype=float)
+    if np.abs(S @ motion - left).max() > 1e-11 * np.abs(left).max():
+        motion = np.asarray(np.linalg.lstsq(S, left, rcond=1e-13)[0], dtype=float)
+    return motion
 
 
 def _overlap(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> FloatArray:

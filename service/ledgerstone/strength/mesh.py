@@ -12,7 +12,14 @@ from shapely.geometry import Polygon
 
 from ledgerstone.strength import _outline, _refine
 from ledgerstone.strength._outline import FloatArray, IntArray
-from ledgerstone.strength._spacing import Spacing, affordable, divided, refined_at, rounded_off, spacing_for
+from ledgerstone.strength._spacing import (
+    Spacing,
+    affordable,
+    divided,
+    refined_at,
+    rounded_off,
+    spacing_for,
+)
 
 MOST_NODES = 2000  # three unknowns each: design.md §4
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
@@ -67,7 +74,7 @@ class Mesh:
         return np.column_stack([1.0 - second - third, second, third])
 
     def nearest(self, points: FloatArray) -> tuple[IntArray, FloatArray, FloatArray]:
-        """Like ``located``, with places just outside moved on to the mesh, and the distance moved."""
+        """Like ``located``, places just outside moved on to the mesh, and how far they moved."""
         points = np.asarray(points, dtype=float).reshape(-1, 2)
         triangle, share = self.located(points)
         moved = np.zeros(len(points))
@@ -128,9 +135,7 @@ def mesh_of(
     return mesh
 
 
-def _spacing_of(
-    polygon: Polygon, thickness_mm: float, mesh_mm: float | None, most: int
-) -> Spacing:
+def _spacing_of(polygon: Polygon, thickness_mm: float, mesh_mm: float | None, most: int) -> Spacing:
     x0, y0, x1, y1 = polygon.bounds
     spacing = spacing_for(
         *_outline.segments_of(polygon),

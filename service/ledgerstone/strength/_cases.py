@@ -1,0 +1,166 @@
+"""What a plate's cases come to: sag, moments, stress and reactions."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Self
+
+import numpy as np
+
+from ledgerstone.strength import _recovery, _stress
+from ledgerstone.strength._element import deflection_row
+from ledgerstone.strength._faults import OffTheSlabError, SlabTipsError
+from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._supports import REACH_MM
+
+if TYPE_CHECKING:
+    from ledgerstone.strength._rested import Settled
+    from ledgerstone.strength.plate import Rested
+
+
+class Stress(float):
+    """Tensile stress in MPa, and where it is.
+
+    Parameters
+    ----------
+    mpa
+        The stress, tension positive.
+    x_mm, y_mm
+        Where, plane slab millimetres.
+    face
+        ``"bottom"`` where sagging makes it, ``"top"`` where hogging does.
+    """
+
+    __slots__ = ("face", "x_mm", "y_mm")
+
+    x_mm: float
+    y_mm: float
+    face: str
+
+    def __new__(cls, mpa: float, *, x_mm: float, y_mm: float, face: str) -> Self:
+        """Stress of ``mpa`` at a place on a face."""
+        made = super().__new__(cls, mpa)
+        made.x_mm, made.y_mm, made.face = x_mm, y_mm, face
+        return made
+
+
+class Cases:
+    """Cases of one slab on one set of rests; see ``Rested.cases``."""
+
+    def __init__(self, rested: Rested, found: Settled) -> None:
+        self.rested = rested
+        self._found = found
+
+    @property
+    def tips(self) -> tuple[SlabTipsError | None, ...]:
+        """For each case how the slab tips, or None where it rests."""
+        return self._found.tips
+
+    @cached_property
+    def _faces(self) -> tuple[FloatArray, FloatArray]:
+        """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
+        plate = self.rested.plate
+        return _stress.averaged_stress(
+            plate.model,
+            plate.model.averaging(plate.thickness_mm),
+            self._found.u,
+            plate.thickness_mm,
+        )
+
+    def worst_stresses(self) -> list[Stress]:
+        """Worst averaged stress of each case; nothing where the slab tips."""
+        return [self._worst(k) for k in range(len(self.tips))]
+
+    def _worst(self, case: int) -> Stress:
+        bottom, top = (face[:, case] for face in self._faces)
+        low, high = int(np.argmax(bottom)), int(np.argmax(top))
+        face, at = ("bottom", low) if bottom[low] >= top[high] else ("top", high)
+        x, y = self.rested.plate.model.mesh.nodes[at].tolist()
+        return Stress(max(bottom[low], top[high]), x_mm=x, y_mm=y, face=face)
+
+    def stress_field(self) -> tuple[FloatArray, FloatArray]:
+        """Places (n, 2), and the greater averaged stress of both faces there, MPa, (n, k)."""
+        bottom, top = self._faces
+        return self.rested.plate.model.mesh.nodes, np.maximum(bottom, top)
+
+    def sags_mm(self) -> FloatArray:
+        """Largest downward deflection of any node in each case, mm, shape (k,)."""
+        return np.asarray(self._found.u[0::3].max(axis=0) / self.rested.plate.rigidity_nmm)
+
+    def reactions_n(self) -> FloatArray:
+        """Whole force of each support in each case, N, up positive, shape (supports, k)."""
+        stations = self.rested.footing.stations
+        total = np.zeros((self.rested.support_count, len(self.tips)))
+        forces = stations.is_force
+        np.add.at(total, stations.owner[forces], self._found.reactions[forces])
+        return total
+
+    def answer(self, case: int) -> Answer:
+        """One case by itself.
+
+        Raises
+        ------
+        SlabTipsError
+            If the slab tips in this case.
+        """
+        tip = self.tips[case]
+        if tip is not None:
+            raise tip
+        return Answer(self, case)
+
+
+class Answer:
+    """One case: deflection down positive, sagging moments positive, reactions up positive."""
+
+    def __init__(self, cases: Cases, case: int) -> None:
+        self._cases = cases
+        self._case = case
+        self._u = cases._found.u[:, case]  # noqa: SLF001 - one object in two classes
+        self._plate = cases.rested.plate
+
+    def _located(self, x: float, y: float) -> tuple[int, FloatArray]:
+        triangle, share, moved = self._plate.model.mesh.nearest(np.array([[x, y]]))
+        if moved[0] > REACH_MM:
+            raise OffTheSlabError("place", (x, y))
+        return int(triangle[0]), share
+
+    def deflection_at(self, x: float, y: float) -> float:
+        """Deflection at a place, mm, down positive."""
+        triangle, share = self._located(x, y)
+        mesh = self._plate.model.mesh
+        row = deflection_row(mesh.nodes[mesh.triangles[[triangle]]], share)
+        unknowns = self._plate.model.unknowns[triangle]
+        return float(row[0] @ self._u[unknowns]) / self._plate.rigidity_nmm
+
+    @cached_property
+    def _corner(self) -> FloatArray:
+        return _stress.corner_moments(self._plate.model, self._u[:, None])[..., 0]
+
+    def moments_at(self, x: float, y: float) -> tuple[float, float, float]:
+        """Moments ``(mx, my, mxy)`` at a place, N·mm/mm; ``mx`` bends the slab along x."""
+        triangle, share = self._located(x, y)
+        return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
+
+    def principal_at(self, x: float, y: float) -> tuple[float, float]:
+        """Larger and smaller principal moment at a place, N·mm/mm."""
+        mx, my, mxy = self.moments_at(x, y)
+        middle, reach = 0.5 * (mx + my), float(np.hypot(0.5 * (mx - my), mxy))
+        return middle + reach, middle - reach
+
+    def worst_stress(self) -> Stress:
+        """Worst tensile stress averaged over half the thickness (at least 15 mm), MPa."""
+        return self._cases._worst(self._case)  # noqa: SLF001 - one object in two classes
+
+    @property
+    def reactions(self) -> tuple[float, ...]:
+        """Whole force of each support, N, up positive, in the order the supports were given."""
+        return tuple(self._cases.reactions_n()[:, self._case].tolist())
+
+    @property
+    def contacts(self) -> FloatArray:
+        """Places and forces of every station, rows ``(x, y, newtons)``, shape (k, 3)."""
+        stations = self._cases.rested.footing.stations
+        forces = stations.is_force
+        return np.column_stack(
+            [stations.places[forces], self._cases._found.reactions[forces, self._case]]  # noqa: SLF001
+        )
