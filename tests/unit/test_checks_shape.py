@@ -45,7 +45,6 @@ def test_openings_lie_on_the_slab_unless_they_are_open_to_a_side(
     assert (findings == []) is on_it
 
 
-@pytest.mark.xfail(reason="checks/shape.py leaves a strip of no width to a check that is not there")
 @pytest.mark.parametrize("x", [50.0, 49.9, 50.04])
 def test_an_opening_that_touches_an_edge_is_sent_back(workshop: Workshop, x: float) -> None:
     """A hole with no concrete beside it is not made, however little it reaches past."""

@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from itertools import combinations
 
 from shapely.geometry import MultiPolygon
+from shapely.geometry import Polygon as ShapelyPolygon
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import (
@@ -18,13 +20,14 @@ from ledgerstone.checks.finding import (
     side_words,
     slab_words,
 )
-from ledgerstone.order import Cutout, LShape, Order, Slab
-from ledgerstone.outline import corner_radii_mm
+from ledgerstone.order import Cutout, LShape, Order, Polygon, Slab
 from ledgerstone.quantities import Length
-from ledgerstone.shape import Shape, Strip
+from ledgerstone.shape import Opening, Shape, Strip
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _TOUCH_MM = 0.05
+_SLIGHT_MM2 = 1.0
+_CHORD_MM = 0.15  # how far the chords of a 1 m disc lie inside its rim
 _OURS = "the workshop's own rule"
 
 
@@ -32,8 +35,8 @@ def cutouts_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iter
     """Every cut-out lies on its slab, unless it is open to that side."""
     for i, slab, shape in _slabs(order, facts):
         for opening in shape.openings:
-            outside = opening.polygon.difference(shape.outline.buffer(_TOUCH_MM))
-            if not opening.polygon.is_empty and outside.area < 1.0:
+            outside = _outside(opening, shape)
+            if not opening.polygon.is_empty and outside.area < _SLIGHT_MM2:
                 continue
             name = capital(cutout_words(slab, opening.index))
             yield Finding(
@@ -47,6 +50,11 @@ def cutouts_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iter
                 where_mm=geojson(opening.polygon if outside.is_empty else outside),
                 key=str(opening.index),
             )
+
+
+def _outside(opening: Opening, shape: Shape) -> BaseGeometry:
+    """What of an opening lies off its slab, by more than a touch."""
+    return opening.polygon.difference(shape.outline.buffer(_TOUCH_MM))
 
 
 def cutouts_apart(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
@@ -72,12 +80,13 @@ def one_piece(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Findi
     """What is left after the cut-outs is one piece."""
     for i, slab, shape in _slabs(order, facts):
         if isinstance(shape.net, MultiPolygon):
+            count = len(shape.net.geoms)
+            cut = f"into {count} pieces" if count else "away whole"
             yield Finding(
                 "two-pieces",
                 "stops",
-                f"The cut-outs cut {slab_words(slab, i, len(order.slabs))} into"
-                f" {len(shape.net.geoms)} pieces. Make them smaller, or order the pieces as"
-                " slabs of their own.",
+                f"The cut-outs cut {slab_words(slab, i, len(order.slabs))} {cut}. Make them"
+                " smaller, or order the pieces as slabs of their own.",
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts",),
@@ -101,13 +110,23 @@ def strips_wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterab
         rules = [strip_rule(slab.cutouts[o.index], o.longer_mm, workshop) for o in shape.openings]
         for strip in shape.strips:
             rule = _rule_of(strip, rules)
-            if rule is None or strip.width_mm <= _TOUCH_MM:
-                continue  # touching or crossing is another check's matter
-            width = round(strip.width_mm, 1)
+            if rule is None or _crosses(strip, shape):
+                continue  # crossing is another check's matter
+            width = round(strip.width_mm + (_CHORD_MM if strip.faces == "rim" else 0.0), 1)
             if width < rule.stops_mm:
                 yield _strip_finding(i, slab, strip, rule.stops_mm, "stops")
             elif width < rule.cautions_mm:
                 yield _strip_finding(i, slab, strip, rule.cautions_mm, "caution")
+
+
+def _crosses(strip: Strip, shape: Shape) -> bool:
+    """Whether an opening runs into what it faces, rather than leaving a strip, if only of none."""
+    if strip.width_mm > _TOUCH_MM:
+        return False
+    opening = shape.openings[strip.opening]
+    if isinstance(strip.faces, int):
+        return bool(opening.polygon.intersects(shape.openings[strip.faces].polygon))
+    return bool(_outside(opening, shape).area >= _SLIGHT_MM2)
 
 
 def _rule_of(strip: Strip, rules: list[StripRule | None]) -> StripRule | None:
@@ -131,8 +150,15 @@ def _strip_finding(i: int, slab: Slab, strip: Strip, limit_mm: float, level: Lev
         measured={"width_mm": round(strip.width_mm, 1)},
         limit={"width_mm": limit_mm},
         where_mm=line_mm(strip.line_mm),
-        key=f"{strip.opening}-{strip.faces}",
+        key=f"{strip.opening}-{_facing(strip.faces)}",
     )
+
+
+def _facing(faces: str | int) -> str:
+    """Name what a strip faces, so that side 2 and cut-out 2 are told apart."""
+    if isinstance(faces, int):
+        return str(faces)
+    return f"side-{faces}" if faces.isdigit() else faces
 
 
 def _says_stopped(slab: Slab, strip: Strip, limit_mm: float) -> str:
@@ -188,20 +214,26 @@ def inside_corners(order: Order, facts: Facts, workshop: Workshop) -> Iterable[F
                 name = cutout_words(slab, opening.index)
                 pointer = f"/slabs/{i}/cutouts/{opening.index}/corner_radius"
                 yield _corner_finding(i, f"The corners of {name}", radius, limit, pointer)
-        radius = _notch_radius(slab, limit)
-        if radius is not None and radius.mm < limit:
-            pointer = f"/slabs/{i}/outline"
-            yield _corner_finding(i, "The L's inside corner", radius, limit, pointer)
+        told = _inside_radius_told(slab, shape)
+        if told is not None and told.mm < limit:
+            one = isinstance(slab.outline, LShape)
+            what = "The L's inside corner" if one else "The slab's inside corners"
+            yield _corner_finding(i, what, told, limit, f"/slabs/{i}/outline")
 
 
-def _notch_radius(slab: Slab, limit_mm: float) -> Length | None:
-    """The radius that the customer gave an L's inside corner, or None."""
+def _inside_radius_told(slab: Slab, shape: Shape) -> Length | None:
+    """The radius that the customer gave the outline's inside corners, or None."""
     outline = slab.outline
-    if not isinstance(outline, LShape):
-        return None
-    named = outline.corner_radii.get(outline.notch.corner, outline.corner_radius)
-    inner = corner_radii_mm(outline, limit_mm)
-    return named if named is not None and min(inner) < limit_mm else None
+    if isinstance(outline, LShape):
+        return outline.corner_radii.get(outline.notch.corner, outline.corner_radius)
+    if isinstance(outline, Polygon) and not _is_convex(shape):
+        return outline.corner_radius
+    return None
+
+
+def _is_convex(shape: Shape) -> bool:
+    ring = ShapelyPolygon(shape.corners)
+    return bool(ring.convex_hull.area - ring.area < _SLIGHT_MM2)
 
 
 def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer: str) -> Finding:
@@ -217,7 +249,7 @@ def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer:
         at=(pointer,),
         measured={"radius_mm": radius.mm},
         limit={"radius_mm": limit_mm},
-        key=pointer.rpartition("/cutouts/")[2].replace("/", "-"),
+        key="outline" if pointer.endswith("/outline") else pointer.split("/")[-2],
     )
 
 
