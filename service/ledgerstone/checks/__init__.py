@@ -6,7 +6,26 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ledgerstone.checks import moving, promise, shade, shape, size, steel, strength
+from ledgerstone.checks import (
+    access,
+    carrier,
+    edges,
+    hands,
+    joins,
+    moving,
+    necks,
+    place,
+    pouring,
+    promise,
+    shade,
+    shape,
+    size,
+    steel,
+    strength,
+    thickness,
+    units,
+    wear,
+)
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.errors import PlateError
@@ -51,6 +70,15 @@ CHECKS: tuple[Check, ...] = (
     Check(("two-pieces",), "shape", shape.one_piece),
     Check(("strip-too-narrow",), "shape", shape.strips_wide_enough),
     Check(("inside-corner-too-tight",), "shape", shape.inside_corners),
+    Check(("neck-too-narrow",), "shape", necks.necks_wide_enough),
+    Check(("relief-off-slab",), "shape", thickness.reliefs_on_the_slab),
+    Check(("relief-too-deep",), "shape", thickness.reliefs_shallow_enough),
+    Check(("too-thin-for-drip",), "shape", thickness.drips_shallow_enough),
+    Check(("edge-not-made",), "shape", edges.profiles_made),
+    Check(("edge-too-deep", "edge-too-thin-for-finish"), "shape", edges.edges_thick_enough),
+    Check(("cutout-over-unit-side",), "shape", units.clear_of_unit_sides),
+    Check(("pour-too-slow",), "shape", pouring.poured_in_time),
+    Check(("sealer-not-for-place",), "shape", place.sealer_for_the_place),
     Check(("shade-not-matched",), "shape", shade.matching_offered),
     Check(("shade-out-of-reach",), "shape", shade.within_reach),
     Check(("dose-over-limit",), "shape", shade.dose_within_limit),
@@ -72,6 +100,29 @@ CHECKS: tuple[Check, ...] = (
         promise.delivery_served,
     ),
     Check(("needed-too-soon",), "promise", promise.in_time),
+    Check(("too-long-for-pallet", "too-heavy-for-pallet"), "promise", carrier.fits_a_pallet),
+    Check(("doorway-too-narrow",), "promise", access.through_the_doorway),
+    Check(("turn-too-tight",), "promise", access.round_the_turn),
+    Check(("lift-too-small", "lift-overloaded"), "promise", access.into_the_lift),
+    Check(("too-heavy-for-steps",), "promise", access.up_the_steps),
+    Check(("beyond-hands",), "promise", hands.beyond_hands),
+    Check(("hands-needed",), "promise", hands.hands_at_the_other_end),
+    Check(("way-in-not-told",), "promise", hands.way_in_told),
+    Check(("load-on-units",), "promise", units.load_on_units),
+    Check(("join-to-itself", "join-suggested"), "promise", joins.joins_as_suggested),
+    Check(("join-of-unlike-sides", "join-of-unlike-thickness"), "promise", joins.sides_meet),
+    Check(("join-of-unlike-looks",), "promise", joins.looks_meet),
+    Check(("join-through-relief",), "promise", joins.carried_through),
+    Check(("drop-not-checked",), "promise", joins.drops_hang),
+    Check(("hot-appliance", "sealer-near-heat"), "promise", wear.hot_appliances),
+    Check(("hearth",), "promise", wear.hearths),
+    Check(("electrics-near-water",), "promise", wear.electrics_near_water),
+    Check(("mix-for-place",), "promise", place.mix_for_the_place),
+    Check(("drip-advised",), "promise", place.drips_outdoors),
+    Check(("fall-advised",), "promise", place.falls_outdoors),
+    Check(("dark-outdoors",), "promise", place.dark_shades_outdoors),
+    Check(("acids-and-oil",), "promise", wear.acids_and_oil),
+    Check(("food-surface",), "promise", wear.food_surfaces),
 )
 
 

@@ -13,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.order import Cutout, Slab
 
 Level = Literal["stops", "caution", "note"]
+LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
 XY = tuple[float, float]
 _NOTHING: Mapping[str, float] = MappingProxyType({})
 
@@ -63,7 +64,7 @@ def line_mm(line: tuple[XY, XY]) -> Mapping[str, Any]:
 def slab_words(slab: Slab, index: int, slabs: int) -> str:
     """Name a slab as the customer would: by its label, or by what it is."""
     if slab.label:
-        return f"“{slab.label}”"
+        return f"“{cut_short(slab.label)}”"
     return "the slab" if slabs == 1 else f"slab {index + 1}"
 
 
@@ -71,11 +72,17 @@ def cutout_words(slab: Slab, index: int) -> str:
     """Name a cut-out as the customer would: by its label, or by its shape and number."""
     cutout: Cutout = slab.cutouts[index]
     if cutout.label:
-        return f"the {cutout.label}"
+        return f"the {cut_short(cutout.label)}"
     shapes = {"circle": "round", "rectangle": "rectangular", "slot": "slot", "polygon": "shaped"}
     alike = [i for i, other in enumerate(slab.cutouts) if not other.label]
     number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
     return f"the {shapes[cutout.kind]} cut-out{number}"
+
+
+def cut_short(label: str) -> str:
+    """Cut a label that would swamp its sentence."""
+    tidy = " ".join(label.split())
+    return tidy if len(tidy) <= LONGEST_LABEL else f"{tidy[: LONGEST_LABEL - 1].rstrip()}…"
 
 
 def side_words(name: str, thing: str = "edge") -> str:

@@ -1,0 +1,106 @@
+"""Checks of edges: profiles as the workshop makes them, and what finish the thinnest can take."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from types import MappingProxyType
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, side_words, slab_words
+from ledgerstone.order import Edge, Order, Slab, Surface
+from ledgerstone.workshop.records import Workshop
+
+_OURS = "the workshop's own rule"
+LEAST_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
+# What a pad may grind without breaking the edge away; common practice, no source.
+THINNEST_MM: Mapping[Surface, float] = MappingProxyType(
+    {"as-cast": LEAST_FACE_MM, "honed": 10.0, "polished": 15.0}
+)
+_DONE: Mapping[Surface, str] = MappingProxyType({"honed": "hone", "polished": "polish"})
+
+
+def profiles_made(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Bevels and rounds are of a size that the workshop makes."""
+    made = {offered.profile: offered for offered in workshop.edges}
+    for i, slab in enumerate(order.slabs):
+        for side, edge in slab.edges.items():
+            offered = made.get(edge.profile)
+            size = edge.size
+            if edge.profile not in ("bevel", "round") or size is None or offered is None:
+                continue
+            small = size.mm < offered.smallest_mm
+            if not small and size.mm <= offered.largest_mm:
+                continue
+            limit_mm = offered.smallest_mm if small else offered.largest_mm
+            limit = size.like(limit_mm, "up" if small else "down")
+            yield Finding(
+                "edge-not-made",
+                "stops",
+                f"The {edge.profile} along {side_words(side)} is {size.text()}; the"
+                f" {'smallest' if small else 'largest'} we make is {limit}. Make it {limit}.",
+                _OURS,
+                slab=i,
+                at=(f"/slabs/{i}/edges/{side}/size",),
+                measured={"size_mm": size.mm},
+                limit={"size_mm": limit_mm},
+                key=side,
+            )
+
+
+def edges_thick_enough(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Below a bevel or a round, enough of the edge is left to be seen whole, and to be finished."""
+    for i, slab in enumerate(order.slabs):
+        thin = [(face_mm(slab, edge), side) for side, edge in slab.edges.items()]
+        for left, side in thin:
+            if left < LEAST_FACE_MM:
+                yield _too_deep(i, slab, side, left)
+        least, side = min(thin, default=(slab.thickness.mm, ""))
+        needs = THINNEST_MM[slab.finish.surface]
+        if LEAST_FACE_MM <= least < needs:
+            yield _too_thin(order, i, side, least)
+
+
+def face_mm(slab: Slab, edge: Edge) -> float:
+    """Height of an edge's upright face: the thickness less what a bevel or a round takes."""
+    if edge.profile == "wall" or edge.size is None:
+        return slab.thickness.mm
+    return slab.thickness.mm - edge.size.mm
+
+
+def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
+    edge = slab.edges[side]
+    size = edge.size if edge.size is not None else slab.thickness
+    most = size.like(slab.thickness.mm - LEAST_FACE_MM, "down")
+    return Finding(
+        "edge-too-deep",
+        "stops",
+        f"The {edge.profile} along {side_words(side)} takes {size.text()} of"
+        f" {slab.thickness.text()}; what is left would break away. Make it {most} or less.",
+        "common practice, no source",
+        slab=i,
+        at=(f"/slabs/{i}/edges/{side}/size",),
+        measured={"left_mm": round(left, 1)},
+        limit={"left_mm": LEAST_FACE_MM},
+        key=side,
+    )
+
+
+def _too_thin(order: Order, i: int, side: str, left: float) -> Finding:
+    slab = order.slabs[i]
+    surface = slab.finish.surface
+    needs = THINNEST_MM[surface]
+    thick, limit = slab.thickness.like(left, "down"), slab.thickness.like(needs, "up")
+    name = slab_words(slab, i, len(order.slabs))
+    return Finding(
+        "edge-too-thin-for-finish",
+        "stops",
+        f"To {_DONE[surface]} {name} we need {limit} of upright edge, and {side_words(side)} has"
+        f" {thick}. Make the {slab.edges[side].profile} smaller, or choose a"
+        " plainer finish.",
+        "common practice, no source",
+        slab=i,
+        at=(f"/slabs/{i}/finish/surface", f"/slabs/{i}/edges/{side}/size"),
+        measured={"left_mm": round(left, 1)},
+        limit={"left_mm": needs},
+        key=side,
+    )

@@ -1,0 +1,181 @@
+"""Checks of joins: sides, thickness and shade that meet, and what of a join is not worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, Level, capital, side_words, slab_words
+from ledgerstone.checks.thickness import relief_words
+from ledgerstone.order import Join, JoinEnd, Order
+from ledgerstone.workshop.records import Workshop
+
+ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
+_STONE = "natural-stone practice: pieces within 3 mm of each other at a join"
+_NEAR_MM = 5.0
+_ENDS = ("left", "right")
+
+
+def joins_as_suggested(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A join is priced as it was asked, and its place is looked at before anything is cast."""
+    for k, join in enumerate(order.joins):
+        if join.one.slab == join.other.slab and order.slabs[join.one.slab].quantity == 1:
+            says = (
+                f"Join {k + 1} names {_name(order, join.one)} twice. Name the two slabs that meet."
+            )
+            yield _finding("join-to-itself", "caution", k, says, "geometry")
+            continue
+        yield _finding(
+            "join-suggested",
+            "note",
+            k,
+            f"The join between {_name(order, join.one)} and {_name(order, join.other)} is priced"
+            " as asked. Take its place as a suggestion: we agree it with you before we cast.",
+            "strength is checked for each slab by itself; a join carries nothing",
+        )
+
+
+def sides_meet(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """The two sides of a join are as long, and the slabs as thick, or the customer is told."""
+    for k, join in _real_joins(order):
+        one, other = (_side_mm(facts, end) for end in (join.one, join.other))
+        if one is not None and other is not None and abs(one - other) > ALIKE_MM:
+            yield _unlike_sides(order, k, join, one, other)
+        thick = [order.slabs[end.slab].thickness for end in (join.one, join.other)]
+        if abs(thick[0].mm - thick[1].mm) > ALIKE_MM:
+            yield _finding(
+                "join-of-unlike-thickness",
+                "caution",
+                k,
+                f"{capital(_name(order, join.one))} is {thick[0].text()} thick and"
+                f" {_name(order, join.other)} {thick[1].text()}. Make them alike, or have the"
+                " thinner one packed up.",
+                _STONE,
+                measured={"apart_mm": round(abs(thick[0].mm - thick[1].mm), 1)},
+                limit={"apart_mm": ALIKE_MM},
+            )
+
+
+def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) -> Finding:
+    said = order.slabs[join.one.slab].thickness
+    both_ends = all(end.side in _ENDS for end in (join.one, join.other))
+    put_right = (
+        "Make them alike, so that front and back run through."
+        if both_ends
+        else "Tell us where along the longer side the other one meets it."
+    )
+    return _finding(
+        "join-of-unlike-sides",
+        "caution" if both_ends else "note",
+        k,
+        f"{capital(side_words(join.one.side))} of {_name(order, join.one)} is {said.like(one)} and"
+        f" {side_words(join.other.side)} of {_name(order, join.other)} {said.like(other)}."
+        f" {put_right}",
+        _STONE,
+        measured={"apart_mm": round(abs(one - other), 1)},
+        limit={"apart_mm": ALIKE_MM},
+    )
+
+
+def looks_meet(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Joined slabs are of one shade and one finish, or the customer is told."""
+    for k, join in _real_joins(order):
+        one, other = (order.slabs[end.slab] for end in (join.one, join.other))
+        if one.shade == other.shade and one.finish == other.finish:
+            continue
+        what = "shade" if one.shade != other.shade else "finish"
+        yield _finding(
+            "join-of-unlike-looks",
+            "caution",
+            k,
+            f"{capital(_name(order, join.one))} and {_name(order, join.other)} are joined and are"
+            f" not of one {what}, so the join will show. Choose the same for both.",
+            "what was ordered",
+        )
+
+
+def carried_through(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A drop or a relief that comes to a join is cast in each slab; nobody has lined them up."""
+    for k, join in _real_joins(order):
+        for end in (join.one, join.other):
+            what = _at_the_join(order, facts, end)
+            if what is not None:
+                yield _finding(
+                    "join-through-relief",
+                    "caution",
+                    k,
+                    f"{capital(what)} of {_name(order, end)} comes to join {k + 1}. It is priced"
+                    " in that slab alone: how it carries on past the join is not worked out. Ask"
+                    " us.",
+                    "not worked out",
+                    key=f"{k}-{end.slab}",
+                )
+
+
+def _at_the_join(order: Order, facts: Facts, end: JoinEnd) -> str | None:
+    """What of a slab comes to its joined side: a drop there, or a relief that touches it."""
+    slab, shape = order.slabs[end.slab], facts.shapes[end.slab]
+    edge = slab.edges.get(end.side)
+    if edge is not None and edge.drop is not None:
+        return "the drop"
+    line = next((side.line for side in shape.sides if side.name == end.side), None)
+    for i, area in enumerate(shape.reliefs):
+        if line is not None and area.distance(line) < _NEAR_MM:
+            return relief_words(slab, i)
+    return None
+
+
+def drops_hang(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A drop is priced and weighed; what its own corner bears is not worked out."""
+    for i, slab in enumerate(order.slabs):
+        sides = [name for name, edge in slab.edges.items() if edge.drop is not None]
+        if not sides:
+            continue
+        which = f"the drop at {side_words(sides[0])}" if len(sides) == 1 else "the drops"
+        is_are, their = ("is", "its") if len(sides) == 1 else ("are", "their")
+        yield Finding(
+            "drop-not-checked",
+            "caution",
+            f"{capital(which)} of {slab_words(slab, i, len(order.slabs))} {is_are} priced and"
+            f" weighed, but the strength check takes the slab without {their} corner. Stand it on"
+            " something, and carry it with the corner braced.",
+            "not worked out",
+            slab=i,
+            at=tuple(f"/slabs/{i}/edges/{name}/drop" for name in sides),
+        )
+
+
+def _real_joins(order: Order) -> Iterable[tuple[int, Join]]:
+    return ((k, j) for k, j in enumerate(order.joins) if j.one.slab != j.other.slab)
+
+
+def _side_mm(facts: Facts, end: JoinEnd) -> float | None:
+    sides = facts.shapes[end.slab].sides
+    return next((side.length_mm for side in sides if side.name == end.side), None)
+
+
+def _name(order: Order, end: JoinEnd) -> str:
+    return slab_words(order.slabs[end.slab], end.slab, len(order.slabs))
+
+
+def _finding(
+    check: str,
+    level: Level,
+    k: int,
+    says: str,
+    source: str,
+    *,
+    measured: dict[str, float] | None = None,
+    limit: dict[str, float] | None = None,
+    key: str = "",
+) -> Finding:
+    return Finding(
+        check,
+        level,
+        says,
+        source,
+        at=(f"/joins/{k}",),
+        measured=measured or {},
+        limit=limit or {},
+        key=key or str(k),
+    )

@@ -1,0 +1,51 @@
+"""Check of an outline's own narrow places: necks thinner than the slab, and points."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import shapely
+from shapely.geometry import Polygon
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
+from ledgerstone.order import Order, Rectangle, Round, Slab
+from ledgerstone.workshop.records import Workshop
+
+_TOUCH_MM = 0.05
+
+
+def necks_wide_enough(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Nowhere is the outline itself narrower than the slab is thick."""
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        limit = slab.thickness.mm
+        necks = [] if _is_plain(slab) else thin_parts(shape.outline, limit)
+        if necks:
+            name = capital(slab_words(slab, i, len(order.slabs)))
+            yield Finding(
+                "neck-too-narrow",
+                "stops",
+                f"{name} has a place that is narrower than it is thick, {slab.thickness.text()}:"
+                " it would break off. Make the outline wider there.",
+                "common practice, no source",
+                slab=i,
+                at=(f"/slabs/{i}/outline",),
+                limit={"width_mm": limit},
+                where_mm=geojson(max(necks, key=lambda part: part.area)),
+            )
+
+
+def _is_plain(slab: Slab) -> bool:
+    """Whether an outline has no neck but its whole width, which another check looks at."""
+    return isinstance(slab.outline, Rectangle | Round)
+
+
+def thin_parts(outline: Polygon, narrowest_mm: float) -> list[Polygon]:
+    """Return the parts of an outline that are narrower than so much, without corners' dust.
+
+    What is lost when it is drawn in by half and let out again with mitred corners.
+    """
+    half = narrowest_mm / 2 - _TOUCH_MM
+    opened = outline.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")
+    lost = shapely.get_parts(outline.difference(opened.buffer(_TOUCH_MM, join_style="mitre")))
+    return [part for part in lost if isinstance(part, Polygon) and part.area > half**2]

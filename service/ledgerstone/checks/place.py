@@ -1,0 +1,178 @@
+"""Checks of the place: frost and wet against mix, sealer and shape. A fall is never a stop."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.mix import Tint, mixes_of
+from ledgerstone.order import Order, Place, Slab
+from ledgerstone.shade import shade_seen
+from ledgerstone.workshop.records import Workshop
+
+UPRIGHT = ("upstand", "splashback", "end-panel")
+DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
+FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
+_PLACES: dict[Place, str] = {
+    "indoors": "indoors",
+    "wet-room": "in a wet room",
+    "outdoors": "outdoors",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Exposure:
+    """What EN 206 asks of a mix in one place (CEM I, 50 years)."""
+
+    name: str
+    most_water_cement: float
+    fck_mpa: float
+    cement_kg_per_m3: float
+    frost: bool = False
+
+
+# EN 206-1:2000 table F.1 (informative); national provisions go before it. Outdoors a flat top is
+# XF3, wet and frozen, and an upright one XF1; both are XC4 too, and the stricter value stands.
+FLAT_OUTDOORS = Exposure("XF3 and XC4", 0.50, 30.0, 320.0, frost=True)
+UPRIGHT_OUTDOORS = Exposure("XF1 and XC4", 0.50, 30.0, 300.0)
+WET_ROOM = Exposure("XC4", 0.50, 30.0, 300.0)
+# Air by the largest grain, up to so many mm: finer mixes hold more paste, and need more.
+# DIN 1045-2 table F.2.2, from memory; EN 206 has 4.0 % for grains of 20 to 32 mm.
+AIR_PERCENT: tuple[tuple[float, float], ...] = ((8.0, 5.5), (16.0, 4.5), (float("inf"), 4.0))
+
+
+def exposure_of(slab: Slab) -> Exposure | None:
+    """Say what a slab's place asks of its mix; nothing indoors."""
+    if slab.place == "indoors":
+        return None
+    if slab.place == "wet-room":
+        return WET_ROOM
+    return UPRIGHT_OUTDOORS if slab.use in UPRIGHT else FLAT_OUTDOORS
+
+
+def air_percent(largest_aggregate_mm: float) -> float:
+    """Air that frost asks for in the fresh mix, by its largest grain."""
+    return next(air for up_to_mm, air in AIR_PERCENT if largest_aggregate_mm <= up_to_mm)
+
+
+def mix_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """The house mix is what EN 206 asks for in this place: where it is short, a caution."""
+    asked = {exposure_of(slab): slab.place for slab in order.slabs}
+    for exposure, place in asked.items():
+        short = list(_short(exposure, workshop)) if exposure is not None else []
+        if exposure is None or not short:
+            continue
+        care = "Keep it drained, and covered in winter" if exposure.frost else "Keep it drained"
+        yield Finding(
+            "mix-for-place",
+            "caution",
+            f"{capital(_PLACES[place])} the standard asks the mix for {'; '.join(short)}. {care},"
+            " or ask us for another mix.",
+            f"EN 206-1 table F.1, {exposure.name}; air by grain size: DIN 1045-2, from memory",
+            at=tuple(
+                f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure
+            ),
+            key=place if exposure != UPRIGHT_OUTDOORS else "upright",
+        )
+
+
+def _short(exposure: Exposure, workshop: Workshop) -> Iterable[str]:
+    """What a mix falls short of, in words, with what ours has."""
+    recipe = workshop.recipe
+    mixes = mixes_of(Tint(recipe.cement), workshop)
+    water = round(max(mix.water_cement_ratio for mix in mixes), 2)
+    cement = min(mix.cement_kg_per_m3 for mix in mixes)
+    air = air_percent(recipe.largest_aggregate_mm)
+    if exposure.frost and recipe.air_percent < air:
+        yield f"{air:g} % air, or a frost test (ours: {recipe.air_percent:g} %)"
+    if water > exposure.most_water_cement:
+        yield f"water up to {exposure.most_water_cement:.2f} of the cement (ours: {water:.2f})"
+    if recipe.fck_mpa < exposure.fck_mpa:
+        yield f"strength {exposure.fck_mpa:g} N/mm² (ours: {recipe.fck_mpa:g})"
+    if cement < exposure.cement_kg_per_m3:
+        yield f"cement {exposure.cement_kg_per_m3:g} kg/m³ (ours: {int(cement)})"
+
+
+def sealer_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """The sealer's own sheet allows it in this place."""
+    for i, slab in enumerate(order.slabs):
+        sealer = next((s for s in workshop.sealers if s.name == slab.finish.sealer), None)
+        if sealer is None or slab.place in sealer.places:
+            continue
+        others = [other.name for other in workshop.sealers if slab.place in other.places]
+        choose = f"Choose {' or '.join(others)}." if others else "Ask us for one that does."
+        yield Finding(
+            "sealer-not-for-place",
+            "stops",
+            f"The sealer “{sealer.name}” does not stand being {_PLACES[slab.place]}, where"
+            f" {slab_words(slab, i, len(order.slabs))} goes. {choose}",
+            "the sealer's own sheet, as the workshop gives it",
+            slab=i,
+            at=(f"/slabs/{i}/finish/sealer", f"/slabs/{i}/place"),
+        )
+
+
+def drips_outdoors(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A flat slab outdoors has a drip beneath an edge, or the customer hears of it."""
+    without = [
+        i
+        for i, slab in enumerate(order.slabs)
+        if _flat_outdoors(slab) and not any(edge.drip for edge in slab.edges.values())
+    ]
+    if without:
+        yield Finding(
+            "drip-advised",
+            "note",
+            "Outdoors, rain runs back along the underside. A drip, a groove beneath the front edge,"
+            " keeps it off what stands below: add one where an edge hangs free.",
+            "BS 5642 practice for copings",
+            at=tuple(f"/slabs/{i}/edges" for i in without),
+        )
+
+
+def falls_outdoors(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A flat slab outdoors is laid to a fall: a note."""
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        if _flat_outdoors(slab):
+            x0, y0, x1, y1 = shape.outline.bounds
+            across = min(x1 - x0, y1 - y0)
+            said = slab.thickness.like(across / FALL, "up")
+            yield Finding(
+                "fall-advised",
+                "note",
+                f"Lay {slab_words(slab, i, len(order.slabs))} with a fall of about {said} across,"
+                " so that water runs off it.",
+                "1 in 60, the safer of two figures in use",
+                slab=i,
+                at=(f"/slabs/{i}/place",),
+            )
+
+
+def dark_shades_outdoors(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """A dark shade outdoors blooms and fades: a note."""
+    dark = [i for i, slab in enumerate(order.slabs) if _is_dark_outdoors(slab, workshop)]
+    if dark:
+        names = " and ".join(dict.fromkeys(_shade_words(order.slabs[i]) for i in dark))
+        yield Finding(
+            "dark-outdoors",
+            "note",
+            f"Outdoors, {names} may bloom white in its first winters and grow paler with the"
+            " years. Both show most on a dark slab: a lighter shade hides them.",
+            "common practice, no source",
+            at=tuple(f"/slabs/{i}/shade" for i in dark),
+        )
+
+
+def _is_dark_outdoors(slab: Slab, workshop: Workshop) -> bool:
+    seen = shade_seen(slab.shade, workshop) if slab.place == "outdoors" else None
+    return seen is not None and seen.lab[0] < DARK_LIGHTNESS
+
+
+def _shade_words(slab: Slab) -> str:
+    return slab.shade.name or slab.shade.match or "it"
+
+
+def _flat_outdoors(slab: Slab) -> bool:
+    return slab.place == "outdoors" and slab.use not in UPRIGHT

@@ -1,0 +1,46 @@
+"""Check of the pour: the last batch is placed before the first has stiffened."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.mix import Pour, batch_plan, late_pours
+from ledgerstone.order import Order
+from ledgerstone.workshop.records import Workshop
+
+
+def poured_in_time(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """No slab takes more batches than the mixer places while the first one is still open."""
+    if not any(_may_be_late(shape.volume_mm3 / 1e6, workshop) for shape in facts.shapes):
+        return
+    late: dict[int, Pour] = {}
+    for pour in late_pours(batch_plan(order, facts.shapes, workshop), workshop):
+        late.setdefault(pour.slabs[0], pour)
+    for i, pour in sorted(late.items()):
+        yield _late(order, i, pour, workshop)
+
+
+def _may_be_late(litres: float, workshop: Workshop) -> bool:
+    """Whether a piece might take too many batches, looked at quickly and on the safe side."""
+    mixer = workshop.mixer
+    wanted = litres * (1 + workshop.recipe.waste_percent / 100) / mixer.working_l
+    return (wanted * 2 + 2) * mixer.minutes_per_batch > mixer.open_minutes
+
+
+def _late(order: Order, i: int, pour: Pour, workshop: Workshop) -> Finding:
+    batches = sum(one.count for one in pour.batches)
+    name = capital(slab_words(order.slabs[i], i, len(order.slabs)))
+    return Finding(
+        "pour-too-slow",
+        "stops",
+        f"{name} takes {batches} batches of concrete: the last would come {pour.open_minutes:g}"
+        f" minutes after the first, and ours stays open for {workshop.mixer.open_minutes:g}. Make"
+        " it thinner or smaller, or of two pieces.",
+        "the workshop's own mixer and open time",
+        slab=i,
+        at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),
+        measured={"open_minutes": round(pour.open_minutes, 1)},
+        limit={"open_minutes": workshop.mixer.open_minutes},
+    )

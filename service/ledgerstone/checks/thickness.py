@@ -1,0 +1,114 @@
+"""Checks of what is left beneath: reliefs, drips, bevels and rounds against the thickness."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import Finding, Level, capital, cut_short, geojson, slab_words
+from ledgerstone.order import Order, Relief, Slab
+from ledgerstone.workshop.records import Workshop
+
+GRAINS = 3.0  # a depth of three grains lets them flow: ACI 318-19 26.4.2.1(a)(5)
+DRIP_MM = 8.0  # a drip is 6 to 10 mm wide and deep: from memory
+_DUST_MM2 = 1.0
+_ACI = "ACI 318-19 26.4.2.1(a)(5): three grains deep; that a drip is 8 mm deep is from memory"
+_LEFT = "the workshop's thinnest with care, half of it at least: common practice, no source"
+
+
+def reliefs_shallow_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Under every relief half the thinnest slab is left; up to the thinnest it is made with care.
+
+    What grains and steel need there is looked at with the steel.
+    """
+    usual_mm = workshop.shaping.thinnest_mm
+    for i, slab in enumerate(order.slabs):
+        for k, relief in enumerate(slab.reliefs):
+            left = slab.thickness.mm - relief.depth.mm
+            if left < usual_mm / 2:
+                yield _left(order, i, k, usual_mm / 2, "stops")
+            elif left < usual_mm:
+                yield _left(order, i, k, usual_mm, "caution")
+
+
+def _left(order: Order, i: int, k: int, limit_mm: float, level: Level) -> Finding:
+    slab = order.slabs[i]
+    relief = slab.reliefs[k]
+    left, depth = slab.thickness.mm - relief.depth.mm, relief.depth
+    name = capital(relief_words(slab, k))
+    if left <= 0.0:
+        what = f"{name} is {depth.text()} deep and goes right through the slab"
+    else:
+        what = f"{name} leaves {slab.thickness.like(left, 'down')} of concrete beneath it"
+    limit = slab.thickness.like(limit_mm, "up")
+    most = slab.thickness.mm - limit_mm
+    if level == "caution":
+        says = f"{what}. We make it, with care; from {limit} on it is safer to carry."
+    elif most > 0.0 and depth.like(most, "down").mm > 0.0:
+        says = f"{what}; it needs {limit}. Make it {depth.like(most, 'down')} deep or less."
+    else:
+        says = f"{what}; it needs {limit}. Make the slab thicker, or leave it out."
+    return Finding(
+        "relief-too-deep",
+        level,
+        says,
+        _LEFT,
+        slab=i,
+        at=(f"/slabs/{i}/reliefs/{k}/depth", f"/slabs/{i}/thickness"),
+        measured={"left_mm": round(left, 1)},
+        limit={"left_mm": limit_mm},
+        key=str(k),
+    )
+
+
+def reliefs_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A drainer or a recess lies on its slab; a rebate may run out over an edge."""
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        for k, (relief, area) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
+            outside = area.difference(shape.outline.buffer(0.05))
+            runs_out = relief.kind == "rebate" and area.intersection(shape.net).area > _DUST_MM2
+            if outside.area <= _DUST_MM2 or runs_out:
+                continue
+            yield Finding(
+                "relief-off-slab",
+                "stops",
+                f"{capital(relief_words(slab, k))} reaches past the edge of"
+                f" {slab_words(slab, i, len(order.slabs))}. Move it in, or make it smaller.",
+                "geometry",
+                slab=i,
+                at=(f"/slabs/{i}/reliefs/{k}",),
+                where_mm=geojson(outside),
+                key=str(k),
+            )
+
+
+def drips_shallow_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """Over a drip's groove three grains of concrete are left."""
+    limit = GRAINS * workshop.recipe.largest_aggregate_mm
+    for i, slab in enumerate(order.slabs):
+        left = slab.thickness.mm - DRIP_MM
+        sides = [name for name, edge in slab.edges.items() if edge.drip]
+        if not sides or left >= limit:
+            continue
+        needs = slab.thickness.like(DRIP_MM + limit, "up")
+        yield Finding(
+            "too-thin-for-drip",
+            "stops",
+            f"A drip is a groove {slab.thickness.like(DRIP_MM)} deep beneath the edge; a slab of"
+            f" {slab.thickness} is too thin for one. Make it {needs} thick, or leave the drip out.",
+            _ACI,
+            slab=i,
+            at=tuple(f"/slabs/{i}/edges/{side}/drip" for side in sides),
+            measured={"left_mm": round(left, 1)},
+            limit={"left_mm": limit},
+        )
+
+
+def relief_words(slab: Slab, index: int) -> str:
+    """Name a relief as the customer would: by its label, or by what it is and its number."""
+    relief: Relief = slab.reliefs[index]
+    if relief.label:
+        return f"the {cut_short(relief.label)}"
+    alike = [k for k, other in enumerate(slab.reliefs) if other.kind == relief.kind]
+    number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
+    return f"the {relief.kind}{number}"

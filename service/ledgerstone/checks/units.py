@@ -1,0 +1,156 @@
+"""Checks of the units beneath: a bowl that fouls a unit's side, and the load that they carry."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from shapely.geometry import Polygon, box
+
+from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.finding import (
+    Finding,
+    capital,
+    cutout_words,
+    geojson,
+    slab_words,
+)
+from ledgerstone.order import Order, Rests, Slab, UnitFor
+from ledgerstone.shape import Opening, Shape
+from ledgerstone.strength.rests import PANEL_MM
+from ledgerstone.workshop.records import Workshop
+
+_SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
+_TOUCH_MM = 0.5
+_SOURCE = "a unit's side is 18 mm: common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class StandingUnit:
+    """One unit: its place in the list, and where it stands, in mm from the slab's left and front.
+
+    ``start`` and ``end`` are its outer faces; ``front`` and ``back`` its depth.
+    """
+
+    index: int
+    use: UnitFor
+    start_mm: float
+    end_mm: float
+    front_mm: float
+    back_mm: float
+
+    @property
+    def sides(self) -> tuple[Polygon, Polygon]:
+        """Its two side panels in plan."""
+        left, right = self.inside_mm
+        return (
+            box(self.start_mm, self.front_mm, left, self.back_mm),
+            box(right, self.front_mm, self.end_mm, self.back_mm),
+        )
+
+    @property
+    def inside_mm(self) -> tuple[float, float]:
+        """Where it is clear between its sides."""
+        return self.start_mm + PANEL_MM, self.end_mm - PANEL_MM
+
+
+def standing_units(rests: Rests, shape: Shape) -> tuple[StandingUnit, ...]:
+    """Say where each unit stands beneath a slab, gaps left out."""
+    over = {side: length.mm for side, length in rests.overhang.items()}
+    start, units = over.get("left", 0.0), []
+    front, back = over.get("front", 0.0), shape.width_mm - over.get("back", 0.0)
+    for i, unit in enumerate(rests.units):
+        end = start + unit.width.mm
+        if unit.use != "gap":
+            units.append(StandingUnit(i, unit.use, start, end, front, back))
+        start = end
+    return tuple(units)
+
+
+def clear_of_unit_sides(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """No opening for a bowl or a hob lies over the side of a unit.
+
+    It stops where the order says which unit the bowl or the hob is for, else it is a caution.
+    """
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        if slab.rests is None or slab.rests.kind != "units":
+            continue
+        units = standing_units(slab.rests, shape)
+        told = any(unit.use in ("basin", "hob") for unit in units)
+        for opening in shape.openings:
+            if opening.longer_mm > _SMALL_MM and _fouled(opening, units):
+                found = _over_a_side(i, slab, opening, units)
+                yield found if told else replace(found, level="caution")
+
+
+def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUnit]:
+    """The units over a side of which an opening lies."""
+    hole = opening.polygon
+    if hole.is_empty:
+        return []
+    return [
+        unit
+        for unit in units
+        if any(
+            hole.intersects(side) and hole.intersection(side).area > _TOUCH_MM**2
+            for side in unit.sides
+        )
+    ]
+
+
+def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit, ...]) -> Finding:
+    fouled = _fouled(opening, units)
+    x0, _, x1, _ = opening.polygon.bounds
+    home = max(units, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
+    left, right = home.inside_mm
+    sides = [side for unit in fouled for side in unit.sides if opening.polygon.intersects(side)]
+    name = cutout_words(slab, opening.index)
+    return Finding(
+        "cutout-over-unit-side",
+        "stops",
+        f"{capital(name)} lies over the side of unit {fouled[0].index + 1}, which it would cut"
+        f" into. {_put_right(slab, (x0, x1), home)}",
+        _SOURCE,
+        slab=i,
+        at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{home.index}"),
+        measured={"left_mm": round(x0, 1), "right_mm": round(x1, 1)},
+        limit={"left_mm": round(left, 1), "right_mm": round(right, 1)},
+        where_mm=geojson(opening.polygon.intersection(sides[0])),
+        key=str(opening.index),
+    )
+
+
+def _put_right(slab: Slab, across: tuple[float, float], home: StandingUnit) -> str:
+    """How far the opening must go to lie inside its unit, or that the unit is too narrow."""
+    (x0, x1), (left, right) = across, home.inside_mm
+    number = home.index + 1
+    if x1 - x0 > right - left:
+        room = slab.thickness.like(right - left, "down")
+        return f"Inside, unit {number} is {room} wide: make it wider, or the cut-out smaller."
+    by, way = (left - x0, "right") if x0 < left else (x1 - right, "left")
+    return f"Move it {slab.thickness.like(by, 'up')} to the {way}, inside unit {number}."
+
+
+def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """What the units carry on each metre: a note, with what they must be."""
+    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+        if slab.rests is None or slab.rests.kind != "units":
+            continue
+        per_m = facts.slab_kg[i] / shape.length_mm * 1000.0
+        level = slab.thickness.like(3.0)
+        name = slab_words(slab, i, len(order.slabs))
+        yield Finding(
+            "load-on-units",
+            "note",
+            f"{capital(name)} lays about {_up(per_m)} kg on each metre of its units. Have them"
+            f" solid-sided, fixed to the wall and level within {level}; whoever supplied them says"
+            " what they bear.",
+            "mass by volume; solid sides and 3 mm: from memory",
+            slab=i,
+            at=(f"/slabs/{i}/rests",),
+            measured={"load_kg_per_m": round(per_m, 1)},
+        )
+
+
+def _up(kg: float) -> int:
+    return -int(-kg // 1)
