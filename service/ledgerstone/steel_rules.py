@@ -44,7 +44,8 @@ def cover_of(slab: Slab, steel: Steel) -> Cover:
 
 def least_thickness_mm(slab: Slab) -> float:
     """Return what is left under the deepest relief, or the whole thickness."""
-    return slab.thickness.mm - max((relief.depth.mm for relief in slab.reliefs), default=0.0)
+    deepest = max((relief.depth.mm for relief in slab.reliefs), default=0.0)
+    return max(slab.thickness.mm - deepest, 0.0)
 
 
 def anchorage_mm(workshop: Workshop) -> float:
@@ -72,7 +73,7 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
 
     The least of a third of the thickness, a fifth of the narrowest place between forms, and three
     quarters of the clear space between wires. What hangs from an edge is cast between two forms,
-    its own thickness apart.
+    its own thickness apart, unless it is mitred: then it is cast flat.
 
     Source
     ------
@@ -80,7 +81,8 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
     """
     between = [strip.width_mm for strip in shape.strips if strip.width_mm > 0.0]
     between += [min(shape.length_mm, shape.width_mm)]
-    if any(edge.drop is not None for edge in slab.edges.values()):
+    drops = [edge.drop for edge in slab.edges.values() if edge.drop is not None]
+    if any(not drop.mitred for drop in drops):
         between.append(slab.thickness.mm)
     limits = [least_thickness_mm(slab) / 3.0, min(between) / 5.0]
     if steel is not None:

@@ -19,8 +19,8 @@ def grains_pass(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Find
     largest = workshop.recipe.largest_aggregate_mm
     for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
         limit = math.floor(10.0 * largest_aggregate_mm(slab, shape, workshop.steel)) / 10.0
-        if largest <= limit:
-            continue
+        if largest <= limit or limit <= 0.0:
+            continue  # where nothing at all is left, the checks of shape say so
         name = slab_words(slab, i, len(order.slabs))
         yield Finding(
             "aggregate-too-large",

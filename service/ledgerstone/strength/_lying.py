@@ -57,19 +57,23 @@ class Lying:
 
     @cached_property
     def places(self) -> tuple[Place, ...]:
+        """Where a person is tried."""
         side = self.workshop.loads.point_side_mm
         return load_places(self.shape, side, [bearing.footprint for bearing in self.carrying])
 
     @cached_property
     def weight(self) -> OwnWeight:
+        """The slab's own weight."""
         return OwnWeight(self.workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY)
 
     @cached_property
     def even(self) -> Pressure:
+        """The even load."""
         return Pressure(self.workshop.loads.even_n_per_m2 * 1e-6)
 
     @cached_property
     def rested(self) -> Rested:
+        """The plate on its rests."""
         return self.plate.on([bearing.support for bearing in self.carrying])
 
     @property
@@ -259,10 +263,12 @@ class Lying:
 
     @property
     def lasting(self) -> DesignBasis:
+        """How lasting cases are judged."""
         return self.concrete.basis
 
     @property
     def accidental(self) -> DesignBasis:
+        """How somebody standing, an accident, is judged."""
         return replace(ACCIDENTAL, gamma_c=self.workshop.concrete.accidental_factor)
 
     def limit_mpa(self, basis: DesignBasis) -> float:
