@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 import pytest
 import shapely
+from scipy.optimize import linprog
+from shapely.affinity import rotate, scale, translate
+from shapely.geometry import Point, Polygon, box
+
 from ledgerstone.strength import (
+    Answer,
     AreaSupport,
+    Cases,
     LineSupport,
+    Load,
     OffTheSlabError,
     OutlineUnusableError,
     OwnWeight,
@@ -15,12 +24,12 @@ from ledgerstone.strength import (
     Plate,
     PointSupport,
     Pressure,
+    Rested,
+    Support,
     contact,
 )
+from ledgerstone.strength._rested import Footing
 from ledgerstone.strength.mesh import mesh_of
-from scipy.optimize import linprog
-from shapely.affinity import rotate, scale, translate
-from shapely.geometry import Point, Polygon, box
 
 G = OwnWeight(25e-6)
 HOB = box(0, 0, 2000, 650).difference(Point(1000, 325).buffer(220, quad_segs=16))
@@ -29,17 +38,19 @@ STRIPS = box(0, 0, 2000, 600).difference(box(500, 40, 1400, 560))
 SLABS = {"hob": HOB, "L": L, "strips": STRIPS, "plain": box(0, 0, 600, 600)}
 
 
-def plate_of(outline, **changes):
+def plate_of(outline: Polygon, **changes: object) -> Plate:
+    """Production plate of an outline, 40 mm."""
     return Plate(outline, **{"thickness_mm": 40, "e_mpa": 33_000, "nu": 0.2, **changes})
 
 
-def inside(outline, count, rng):
+def inside(outline: Polygon, count: int, rng: np.random.Generator) -> np.ndarray:
+    """Random places in a slab, shape (count, 2)."""
     x0, y0, x1, y1 = outline.bounds
     places = rng.uniform((x0, y0), (x1, y1), (40 * count, 2))
     return places[shapely.contains_xy(outline, places[:, 0], places[:, 1])][:count]
 
 
-def some_rests(outline, rng):
+def some_rests(outline: Polygon, rng: np.random.Generator) -> list[Support]:
     """A few rests: spread, in a cluster of centimetres, on a line, or in near-coincident pairs."""
     count = int(rng.integers(1, 8))
     places = inside(outline, count, rng)
@@ -53,7 +64,7 @@ def some_rests(outline, rng):
     return [_rest(x, y, rng) for x, y in places.tolist()]
 
 
-def _rest(x, y, rng):
+def _rest(x: float, y: float, rng: np.random.Generator) -> Support:
     kind = int(rng.integers(4))
     if kind < 2:
         return PointSupport(x, y)
@@ -63,7 +74,7 @@ def _rest(x, y, rng):
     return LineSupport([(x, y), (x + dx, y + dy)])
 
 
-def carried(footing, pull):
+def carried(footing: Footing, pull: np.ndarray) -> bool:
     """Whether any pushes balance a load: a small linear programme of its own."""
     rows = footing.rests.rigid.T
     found = linprog(np.zeros(rows.shape[1]), A_eq=rows, b_eq=pull, bounds=(0, None))
@@ -71,9 +82,11 @@ def carried(footing, pull):
 
 
 @pytest.mark.parametrize("name", SLABS)
-def test_on_hundreds_of_random_rests_reactions_push_and_balance(name):
-    """Reactions >= 0, force and moments in balance within 1e-8, no rest sunk into; and the hull
-    test agrees with a linear programme wherever the load is not within a hair of the hull's edge.
+def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> None:
+    """Reactions >= 0, force and moments in balance within 1e-8, no rest sunk into.
+
+    The hull test agrees with a linear programme wherever the load is not within a hair of the
+    hull's edge.
     """
     rng = np.random.default_rng(list(name.encode()))
     outline = SLABS[name]
@@ -95,7 +108,8 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name):
     assert settled > 100
 
 
-def balanced(rested, found, cases):
+def balanced(rested: Rested, found: Cases, cases: list[list[Load]]) -> int:
+    """Cases that rest, each held to its signs, its balance and the linear programme."""
     footing = rested.footing
     forces = np.column_stack([total(rested, case) for case in cases])
     for k, tip in enumerate(found.tips):
@@ -110,7 +124,7 @@ def balanced(rested, found, cases):
     return found.tips.count(None)
 
 
-def total(rested, case):
+def total(rested: Rested, case: list[Load]) -> np.ndarray:
     """Force and moments of a case, from the plate's own nodal forces."""
     footing, model = rested.footing, rested.plate.model
     pull = np.zeros(3)
@@ -120,13 +134,14 @@ def total(rested, case):
     return pull
 
 
-def rails(outline):
+def rails(outline: Polygon) -> list[LineSupport]:
+    """Rails along front and back."""
     x0, y0, x1, y1 = outline.bounds
     return [LineSupport([(x0, y), (x1, y)]) for y in (y0 + 20, y1 - 20)]
 
 
 @pytest.mark.parametrize("name", SLABS)
-def test_all_loads_doubled_everything_doubles(name):
+def test_all_loads_doubled_everything_doubles(name: str) -> None:
     """Contact with no gap is positively homogeneous."""
     outline = SLABS[name]
     x, y = outline.representative_point().coords[0]
@@ -143,7 +158,7 @@ def test_all_loads_doubled_everything_doubles(name):
     assert two.reactions == pytest.approx(np.multiply(2, one.reactions), rel=1e-6)
 
 
-def test_loads_add_up_where_rests_hold_down():
+def test_loads_add_up_where_rests_hold_down() -> None:
     """Superposition is exact once no rest can let go."""
     held = [LineSupport(r.points, holds_down=True) for r in rails(HOB)]
     load = PatchLoad(x=300, y=300, length=100, width=100, newtons=900)
@@ -164,13 +179,13 @@ MOVES = {
 
 
 @pytest.mark.parametrize("move", MOVES)
-def test_a_slab_bends_alike_wherever_it_lies(move):
+def test_a_slab_bends_alike_wherever_it_lies(move: str) -> None:
     """Moved, turned or mirrored with its rests and load: within the mesh's error.
 
     Moved it is exact; turned or mirrored the mesh is another one: 1 % in sag, 3 % in stress.
     """
 
-    def worked(change):
+    def worked(change: Callable[[Polygon], Polygon]) -> tuple[float, float]:
         ends = [shapely.LineString([(x, 0), (x, 650)]) for x in (60, 1940)]
         supports = [LineSupport(list(change(line).coords), holds_down=True) for line in ends]
         answer = plate_of(change(HOB)).solve(supports=supports, loads=[Pressure(1.2e-3)])
@@ -183,7 +198,7 @@ def test_a_slab_bends_alike_wherever_it_lies(move):
 
 
 @pytest.mark.parametrize("name", SLABS)
-def test_a_thicker_slab_never_sags_more_under_its_own_weight(name):
+def test_a_thicker_slab_never_sags_more_under_its_own_weight(name: str) -> None:
     """Weight grows with h, stiffness with h³: sag falls as 1/h² (on paper, and here)."""
     rested = plate_of(SLABS[name]).on(rails(SLABS[name]))
     sags = [rested.at(thickness_mm=h).cases([[G]]).sags_mm()[0] for h in (25, 30, 40, 60, 80)]
@@ -191,7 +206,7 @@ def test_a_thicker_slab_never_sags_more_under_its_own_weight(name):
     assert sags[2] / sags[4] == pytest.approx(4.0, rel=1e-6)
 
 
-def work_done(answer, loads):
+def work_done(answer: Answer, loads: list[Load]) -> float:
     """Load times deflection, all loads: twice the energy that the loads have put in."""
     model = answer._plate.model
     units = [(OwnWeight(1.0), 25e-6 * 40) if u is G else (u, 1.0) for u in loads]
@@ -199,7 +214,7 @@ def work_done(answer, loads):
     return float(force @ answer._u) / answer._plate.rigidity_nmm
 
 
-def test_adding_a_rest_never_raises_load_times_deflection():
+def test_adding_a_rest_never_raises_load_times_deflection() -> None:
     """Minimum of energy over a smaller set is no lower, so the loads sink no further in sum.
 
     (The worst sag itself may rise; that is why this is the law and not that.)
@@ -219,7 +234,7 @@ def test_adding_a_rest_never_raises_load_times_deflection():
     assert seen > 15
 
 
-def test_the_verdicts_stress_hardly_changes_as_corner_elements_shrink():
+def test_the_verdicts_stress_hardly_changes_as_corner_elements_shrink() -> None:
     """Beside a square opening, corner elements of 19 to 4 mm: less than 5 % (design.md §4).
 
     The moment at the corner itself grows without end; its mean over half the thickness does not.
@@ -233,7 +248,7 @@ def test_the_verdicts_stress_hardly_changes_as_corner_elements_shrink():
     assert max(stresses) < 1.05 * min(stresses)
 
 
-def test_a_rests_place_moved_on_the_same_factor_is_what_a_new_plate_gives():
+def test_a_rests_place_moved_on_the_same_factor_is_what_a_new_plate_gives() -> None:
     """Moving a rest reuses the mesh: nothing of the answer remembers the old place."""
     plate = plate_of(HOB)
     lines = [[LineSupport([(x, 0), (x, 650)]) for x in (a, 2000 - a)] for a in (100, 317)]
@@ -242,7 +257,7 @@ def test_a_rests_place_moved_on_the_same_factor_is_what_a_new_plate_gives():
     assert first[1] == fresh
 
 
-def test_a_mesh_twice_as_fine_moves_the_verdict_by_little():
+def test_a_mesh_twice_as_fine_moves_the_verdict_by_little() -> None:
     """The production mesh's worst stress is within 4 % of one twice as fine (its own error)."""
     for outline in (HOB, L):
         rests = rails(outline)
@@ -252,9 +267,10 @@ def test_a_mesh_twice_as_fine_moves_the_verdict_by_little():
         assert plain == pytest.approx(fine, rel=0.04)
 
 
-def test_every_mesh_of_a_random_slab_is_sound():
-    """Rectangles with one to six openings anywhere: bounded, covered, no angle under 8 degrees."""
+def test_every_mesh_of_a_random_slab_is_sound() -> None:
+    """Rectangles with one to six openings anywhere: bounded, covered, no angle under 12 degrees."""
     rng = np.random.default_rng(5)
+    cut_through = 0
     for _ in range(40):
         slab = box(0, 0, rng.uniform(300, 3000), rng.uniform(250, 1200))
         for x, y in inside(slab, int(rng.integers(1, 7)), rng).tolist():
@@ -264,12 +280,13 @@ def test_every_mesh_of_a_random_slab_is_sound():
             slab = cut if cut.geom_type == "Polygon" else slab
         try:
             mesh = mesh_of(slab, thickness_mm=40)
-        except OutlineUnusableError as fault:
-            assert fault.pieces > 1  # openings that meet have cut it through
+        except OutlineUnusableError:  # openings that meet have cut it through
+            cut_through += 1
             continue
         assert len(mesh.nodes) <= 2000
-        assert mesh.smallest_angle_degrees() > 8.0
+        assert mesh.smallest_angle_degrees() > 12.0
+    assert cut_through <= 2
 
 
-def _box(x, y, size, rng):
+def _box(x: float, y: float, size: float, rng: np.random.Generator) -> Polygon:
     return rotate(box(x - size, y - size / 2, x + size, y + size / 2), rng.uniform(0, 90))

@@ -42,11 +42,11 @@ class MorleyPlate:
         self.basis = Basis(mesh, ElementTriMorley(), intorder=2)
         D, nu = rigidity(self.thickness_mm, self.e_mpa, self.nu), self.nu
 
-        def bent(k):
+        def bent(k: np.ndarray) -> np.ndarray:
             return D * ((1.0 - nu) * k + nu * eye(trace(k), 2))
 
         @BilinearForm
-        def bending(u, v, _):
+        def bending(u: np.ndarray, v: np.ndarray, _: object) -> np.ndarray:
             return ddot(bent(dd(u)), dd(v))
 
         K = bending.assemble(self.basis).tocsc()
@@ -64,7 +64,7 @@ class MorleyPlate:
         return LinearForm(lambda v, _: n_per_mm2 * v).assemble(self.basis)
 
     def patches(self, centres: np.ndarray, side_mm: float, newtons: float) -> np.ndarray:
-        """Forces of square patches at centres (k, 2), shape (N, k): nine by nine point loads each."""
+        """Forces of square patches at centres (k, 2), shape (N, k): nine by nine points each."""
         step = side_mm * ((np.arange(9) + 0.5) / 9.0 - 0.5)
         gx, gy = np.meshgrid(step, step)
         places = centres[:, None, :] + np.column_stack([gx.ravel(), gy.ravel()])[None]

@@ -19,7 +19,15 @@ from skfem.models.elasticity import linear_elasticity
 NU = 0.2
 
 
-def worst_stress_mpa(nodes, triangles, *, weight, held_mm, radius_mm, clear_mm):
+def worst_stress_mpa(
+    nodes: np.ndarray,
+    triangles: np.ndarray,
+    *,
+    weight: float,
+    held_mm: tuple[float, float],
+    radius_mm: float,
+    clear_mm: float,
+) -> float:
     """Largest principal stress either way up, averaged over a radius, MPa.
 
     Parameters
@@ -52,7 +60,9 @@ def worst_stress_mpa(nodes, triangles, *, weight, held_mm, radius_mm, clear_mm):
     return float(worst)
 
 
-def _displaced(basis, nodes, weight, held_mm):
+def _displaced(
+    basis: Basis, nodes: np.ndarray, weight: float, held_mm: tuple[float, float]
+) -> np.ndarray:
     # plane stress for unit E: lambda = nu / (1 - nu²), mu = 1 / 2 (1 + nu)
     K = BilinearForm(linear_elasticity(NU / (1 - NU**2), 0.5 / (1 + NU))).assemble(basis)
     f = LinearForm(lambda v, _: -weight * v[1]).assemble(basis)
@@ -62,7 +72,7 @@ def _displaced(basis, nodes, weight, held_mm):
     return solve(*condense(K, f, D=fixed))
 
 
-def _stresses(basis, u):
+def _stresses(basis: Basis, u: np.ndarray) -> np.ndarray:
     rate = basis.interpolate(u).grad
     exx, eyy, exy = rate[0, 0], rate[1, 1], 0.5 * (rate[0, 1] + rate[1, 0])
     unit = 1.0 / (1.0 - NU**2)

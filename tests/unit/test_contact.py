@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, PointSupport, contact
 from shapely.geometry import box
+
+from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, PointSupport, contact
 
 G = OwnWeight(25e-6)
 
 
-def rests(places, pushes_only=None):
+def rests(places: np.ndarray, pushes_only: np.ndarray | None = None) -> contact.Rests:
     """Rests of a made-up slab whose flexibility falls with distance."""
     places = np.asarray(places, dtype=float)
     away = np.hypot(*(places[:, None] - places[None]).transpose(2, 0, 1))
@@ -22,17 +23,18 @@ def rests(places, pushes_only=None):
 SQUARE = [(0, 0), (1, 0), (1, 1), (0, 1)]
 
 
-def pull(load, x, y):
+def pull(load: float, x: float, y: float) -> np.ndarray:
+    """Force and moments of a load at a place."""
     return np.array([load, load * x, load * y], dtype=float)
 
 
-def test_three_rests_share_by_statics():
+def test_three_rests_share_by_statics() -> None:
     """Nothing but balance decides: the shares are area coordinates (statics)."""
     found = contact.settled(rests([(0, 0), (1, 0), (0, 1)]), np.zeros(3), pull(10, 0.2, 0.3))
     assert found.reactions == pytest.approx([5.0, 2.0, 3.0])
 
 
-def test_a_load_outside_the_hull_leaves_an_imbalance():
+def test_a_load_outside_the_hull_leaves_an_imbalance() -> None:
     """Inside, nothing; outside, something."""
     square = rests(SQUARE)
     assert contact.imbalance(square, pull(10, 0.5, 0.5)) < 1e-9
@@ -40,7 +42,7 @@ def test_a_load_outside_the_hull_leaves_an_imbalance():
     assert contact.imbalance(square, pull(10, 1.1, 0.5)) > 1e-3
 
 
-def test_a_rest_that_holds_down_may_pull():
+def test_a_rest_that_holds_down_may_pull() -> None:
     """The same load is carried once the far rests hold down."""
     held = rests(SQUARE, [False, True, True, False])
     found = contact.settled(held, np.zeros(4), pull(10, 1.5, 0.5))
@@ -48,13 +50,13 @@ def test_a_rest_that_holds_down_may_pull():
     assert found.reactions.sum() == pytest.approx(10)
 
 
-def test_rests_on_one_line_do_not_span():
+def test_rests_on_one_line_do_not_span() -> None:
     """Their hull has no width."""
     assert rests(SQUARE).spans
     assert not rests([(0, 0), (1, 1), (2, 2), (3, 3)]).spans
 
 
-def test_warm_and_cold_starts_agree():
+def test_warm_and_cold_starts_agree() -> None:
     """Any starting set gives the same reactions, random problems."""
     rng = np.random.default_rng(7)
     for _ in range(60):
@@ -69,7 +71,7 @@ def test_warm_and_cold_starts_agree():
         assert warm.reactions == pytest.approx(cold.reactions, abs=1e-6)
 
 
-def test_coincident_rests_share_their_load():
+def test_coincident_rests_share_their_load() -> None:
     """Two rests in one place are no singular matrix."""
     found = contact.settled(rests([*SQUARE, (0, 0)]), np.zeros(5), pull(8, 0.5, 0.5))
     assert found.reactions.sum() == pytest.approx(8)
@@ -77,16 +79,17 @@ def test_coincident_rests_share_their_load():
 
 
 @pytest.fixture(scope="module")
-def plate():
+def plate() -> Plate:
     """A 2 by 0.6 m slab, 40 mm."""
     return Plate(box(0, 0, 2000, 600), thickness_mm=40, e_mpa=33_000)
 
 
-def lines(*at):
+def lines(*at: float) -> list[LineSupport]:
+    """Loose lines across the slab."""
     return [LineSupport([(x, 0), (x, 600)]) for x in at]
 
 
-def test_a_slab_lifts_off_a_rest_that_a_load_levers_up(plate):
+def test_a_slab_lifts_off_a_rest_that_a_load_levers_up(plate: Plate) -> None:
     """A load on the overhang lifts the slab off its middle rest; the others carry (statics)."""
     rested = plate.on(lines(50, 1000, 1500))
     load = PatchLoad(x=1950, y=300, length=50, width=500, newtons=1000)
@@ -98,7 +101,7 @@ def test_a_slab_lifts_off_a_rest_that_a_load_levers_up(plate):
     assert answer.reactions[0] == pytest.approx(far)
 
 
-def test_a_low_middle_rest_carries_less_and_raises_the_stress(plate):
+def test_a_low_middle_rest_carries_less_and_raises_the_stress(plate: Plate) -> None:
     """2 mm low under a stiff slab it carries nothing; level it carries the most (statics)."""
     rested = plate.on(lines(0, 1000, 2000))
     level, low = (rested.cases([[G]], gaps_mm=g).answer(0) for g in (None, [0, 2.0, 0]))
@@ -108,7 +111,7 @@ def test_a_low_middle_rest_carries_less_and_raises_the_stress(plate):
     assert low.deflection_at(1000, 300) <= 2.0 + 1e-6
 
 
-def test_a_gap_that_closes_is_closed_to_the_last_digit(plate):
+def test_a_gap_that_closes_is_closed_to_the_last_digit(plate: Plate) -> None:
     """0.1 mm low: the slab comes down on to it and no further."""
     rested = plate.on(lines(0, 1000, 2000))
     answer = rested.cases([[G]], gaps_mm=[0, 0.1, 0]).answer(0)
@@ -116,7 +119,7 @@ def test_a_gap_that_closes_is_closed_to_the_last_digit(plate):
     assert answer.deflection_at(1000, 300) == pytest.approx(0.1, abs=0.005)
 
 
-def test_a_slab_that_is_one_beam_over_three_rests_shares_as_the_textbook(plate):
+def test_a_slab_that_is_one_beam_over_three_rests_shares_as_the_textbook() -> None:
     """3/16, 10/16, 3/16 of the load on two equal spans; a plate 2 % (beam formula)."""
     strip = Plate(box(0, 0, 2400, 200), thickness_mm=40, e_mpa=33_000, nu=0.0)
     supports = [LineSupport([(x, 0), (x, 200)]) for x in (0, 1200, 2400)]
@@ -124,7 +127,7 @@ def test_a_slab_that_is_one_beam_over_three_rests_shares_as_the_textbook(plate):
     assert found / found.sum() == pytest.approx([3 / 16, 10 / 16, 3 / 16], rel=0.02)
 
 
-def test_five_legs_never_pull(plate):
+def test_five_legs_never_pull(plate: Plate) -> None:
     """One leg in the middle of four, loaded at a corner."""
     legs = [
         PointSupport(x, y) for x, y in ((50, 50), (1950, 50), (50, 550), (1950, 550), (1000, 300))

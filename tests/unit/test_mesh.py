@@ -7,32 +7,37 @@ import time
 import numpy as np
 import pytest
 import shapely
-from ledgerstone.strength import OutlineUnusableError
-from ledgerstone.strength.mesh import MOST_NODES, mesh_of
 from shapely.affinity import rotate
 from shapely.geometry import LineString, Point, Polygon, box
+
+from ledgerstone.strength import OutlineUnusableError
+from ledgerstone.strength.mesh import MOST_NODES, mesh_of
 
 SMALLEST_ANGLE = 16.0  # degrees, stated; an outline that turns sharper itself is named below
 SHARP = {"jag200": 10.0}  # two hundred spikes of twelve degrees
 
 
-def circle(x, y, diameter):
+def circle(x: float, y: float, diameter: float) -> Polygon:
+    """A disc."""
     return Point(x, y).buffer(diameter / 2, quad_segs=16)
 
 
-def ring(waves, depth, count=200):
+def ring(waves: int, depth: float, count: int = 200) -> Polygon:
+    """A wavy disc of many vertices."""
     turn = np.linspace(0, 2 * np.pi, count, endpoint=False)
     reach = 600 + depth * np.cos(waves * turn + 0.01)
     return Polygon(np.column_stack([1000 + reach * np.cos(turn), 800 + reach * np.sin(turn)]))
 
 
-def with_taps(slab, count):
+def with_taps(slab: Polygon, count: int) -> Polygon:
+    """The slab with a row of tap holes."""
     for i in range(count):
         slab = slab.difference(circle(120 + i * 112, 560 - (i % 3) * 120, 35))
     return slab
 
 
-def with_turned_boxes(slab):
+def with_turned_boxes(slab: Polygon) -> Polygon:
+    """The slab with five turned openings."""
     for x in (300, 700, 1100, 1500, 1800):
         slab = slab.difference(rotate(box(x - 80, 200, x + 80, 400), 37))
     return slab
@@ -68,7 +73,7 @@ GALLERY = {
 
 
 @pytest.mark.parametrize("name", GALLERY)
-def test_an_awkward_outline_gets_good_triangles_and_keeps_its_edges(name):
+def test_an_awkward_outline_gets_good_triangles_and_keeps_its_edges(name: str) -> None:
     """No angle under 16 degrees, every boundary step an edge, the area covered, 2000 nodes."""
     mesh = mesh_of(GALLERY[name], thickness_mm=40)
     assert mesh.smallest_angle_degrees() >= SHARP.get(name, SMALLEST_ANGLE)
@@ -87,20 +92,20 @@ def test_an_awkward_outline_gets_good_triangles_and_keeps_its_edges(name):
 
 
 @pytest.mark.parametrize("name", GALLERY)
-def test_the_meshed_outline_is_the_slab_within_two_in_a_hundred(name):
+def test_the_meshed_outline_is_the_slab_within_two_in_a_hundred(name: str) -> None:
     """Sharpened corners, octagons and dropped slivers change the area by less than 2 %."""
     mesh = mesh_of(GALLERY[name], thickness_mm=40)
     assert mesh.polygon.area == pytest.approx(GALLERY[name].area, rel=0.02)
 
 
-def test_the_same_outline_gives_the_same_mesh():
+def test_the_same_outline_gives_the_same_mesh() -> None:
     """Meshing is deterministic to the last digit."""
     one, two = (mesh_of(GALLERY["hob"], thickness_mm=40) for _ in range(2))
     assert np.array_equal(one.nodes, two.nodes)
     assert np.array_equal(one.triangles, two.triangles)
 
 
-def test_a_tap_hole_becomes_the_octagon_around_it():
+def test_a_tap_hole_becomes_the_octagon_around_it() -> None:
     """A 35 mm hole is meshed as an octagon that contains it."""
     mesh = mesh_of(box(0, 0, 600, 600).difference(circle(300, 300, 35)), thickness_mm=40)
     hole = Polygon(mesh.polygon.interiors[0])
@@ -108,7 +113,7 @@ def test_a_tap_hole_becomes_the_octagon_around_it():
     assert hole.buffer(0.1).contains(circle(300, 300, 35))
 
 
-def test_a_rounded_corner_of_an_opening_becomes_sharp():
+def test_a_rounded_corner_of_an_opening_becomes_sharp() -> None:
     """A sink's 30 mm corners are meshed square, which makes the opening larger, never smaller."""
     sink = box(800, 150, 1300, 480).buffer(-30).buffer(30)
     mesh = mesh_of(box(0, 0, 2000, 600).difference(sink), thickness_mm=40)
@@ -117,7 +122,7 @@ def test_a_rounded_corner_of_an_opening_becomes_sharp():
     assert hole.buffer(0.2).contains(sink)
 
 
-def test_a_zones_edge_is_kept_as_edges():
+def test_a_zones_edge_is_kept_as_edges() -> None:
     """A drainer's outline is made of triangle edges."""
     zone = box(1200, 100, 1600, 500)
     mesh = mesh_of(GALLERY["plain"].union(BENCH), thickness_mm=40, zones=[zone])
@@ -127,7 +132,7 @@ def test_a_zones_edge_is_kept_as_edges():
     assert all(zone.buffer(1e-6).contains(Polygon(c)) for c in corners)
 
 
-def test_a_slab_that_falls_in_two_at_a_thin_strip_is_named():
+def test_a_slab_that_falls_in_two_at_a_thin_strip_is_named() -> None:
     """A 4 mm neck carries nothing, and what it joined is two pieces."""
     neck = box(0, 0, 900, 600).union(box(900, 300, 1000, 304)).union(box(1000, 0, 2000, 600))
     with pytest.raises(OutlineUnusableError) as raised:
@@ -138,20 +143,20 @@ def test_a_slab_that_falls_in_two_at_a_thin_strip_is_named():
 @pytest.mark.parametrize(
     "outline", [Polygon(), Polygon([(0, 0), (10, 10), (10, 0), (0, 10)]), box(0, 0, 0.5, 0.5)]
 )
-def test_an_outline_that_encloses_nothing_plain_is_refused(outline):
+def test_an_outline_that_encloses_nothing_plain_is_refused(outline: Polygon) -> None:
     """Empty, self-crossing and vanishing outlines raise the typed error, nothing else."""
     with pytest.raises(OutlineUnusableError):
         mesh_of(outline, thickness_mm=40)
 
 
-def test_the_worst_of_the_gallery_still_meshes_in_time():
+def test_the_worst_of_the_gallery_still_meshes_in_time() -> None:
     """Two hundred spikes take no more than three seconds even on a busy machine."""
     start = time.perf_counter()
     mesh_of(GALLERY["jag200"], thickness_mm=40)
     assert time.perf_counter() - start < 3.0
 
 
-def test_a_place_is_found_in_its_triangle():
+def test_a_place_is_found_in_its_triangle() -> None:
     """Area coordinates give the place back; outside is -1."""
     mesh = mesh_of(GALLERY["hob"], thickness_mm=40)
     places = np.array([[100.0, 100.0], [1500.0, 620.0], [1000.0, 325.0], [-5.0, 0.0]])

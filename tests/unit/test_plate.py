@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from shapely.geometry import Point, Polygon, box
+
 from ledgerstone.strength import (
     AreaSupport,
     LineLoad,
     LineSupport,
+    Load,
     OffTheSlabError,
     OutlineUnusableError,
     OwnWeight,
@@ -16,20 +19,20 @@ from ledgerstone.strength import (
     PointSupport,
     Pressure,
     SlabTipsError,
+    Support,
 )
-from shapely.geometry import Point, Polygon, box
 
 G = OwnWeight(25e-6)
 ENDS = [LineSupport([(0, 0), (0, 500)]), LineSupport([(1200, 0), (1200, 500)])]
 
 
 @pytest.fixture(scope="module")
-def plate():
+def plate() -> Plate:
     """A 1.2 by 0.5 m slab, 40 mm."""
     return Plate(box(0, 0, 1200, 500), thickness_mm=40, e_mpa=33_000, nu=0.2)
 
 
-def test_the_entry_takes_shapely_and_plain_tuples():
+def test_the_entry_takes_shapely_and_plain_tuples() -> None:
     """The documented call works as it is documented."""
     slab = box(0, 0, 600, 400)
     plate = Plate(slab, thickness_mm=40, e_mpa=30_000, nu=0.2, mesh_mm=40)
@@ -52,7 +55,7 @@ def test_the_entry_takes_shapely_and_plain_tuples():
     assert answer.worst_stress() > 0
 
 
-def test_deflection_is_down_and_sagging_is_positive(plate):
+def test_deflection_is_down_and_sagging_is_positive(plate: Plate) -> None:
     """A slab on its ends sags down, and ``mx`` bends it along x."""
     answer = plate.solve(supports=ENDS, loads=[G])
     assert answer.deflection_at(600, 250) > 0
@@ -62,7 +65,7 @@ def test_deflection_is_down_and_sagging_is_positive(plate):
     assert abs(mxy) < 0.01 * mx
 
 
-def test_an_overhang_hogs_and_cracks_at_the_top():
+def test_an_overhang_hogs_and_cracks_at_the_top() -> None:
     """Held at its middle, the worst stress is on the top face over the rests."""
     slab = Plate(box(0, 0, 1200, 500), thickness_mm=40, e_mpa=33_000)
     rests = [LineSupport([(x, 0), (x, 500)]) for x in (590, 610)]
@@ -71,7 +74,7 @@ def test_an_overhang_hogs_and_cracks_at_the_top():
     assert worst.x_mm == pytest.approx(600, abs=30)
 
 
-def test_worst_stress_of_a_strip_on_its_ends_is_the_beams(plate):
+def test_worst_stress_of_a_strip_on_its_ends_is_the_beams(plate: Plate) -> None:
     """6 M / h² with M = q L²/8, within the 5 % that a plate's free edges add (beam theory)."""
     worst = plate.solve(supports=ENDS, loads=[G]).worst_stress()
     assert worst == pytest.approx(6 * 25e-6 * 40 * 1200**2 / 8 / 40**2, rel=0.05)
@@ -79,7 +82,7 @@ def test_worst_stress_of_a_strip_on_its_ends_is_the_beams(plate):
     assert worst.x_mm == pytest.approx(600, abs=60)
 
 
-def test_thickness_and_stiffness_reuse_the_geometry(plate):
+def test_thickness_and_stiffness_reuse_the_geometry(plate: Plate) -> None:
     """``at`` shares mesh and factor, and gives what a plate of that thickness gives."""
     thick = plate.at(thickness_mm=60, e_mpa=20_000)
     assert thick.model is plate.model
@@ -93,7 +96,7 @@ def test_thickness_and_stiffness_reuse_the_geometry(plate):
     )
 
 
-def test_many_cases_give_what_one_by_one_gives(plate):
+def test_many_cases_give_what_one_by_one_gives(plate: Plate) -> None:
     """The fast way and the plain way agree to the last digits."""
     loads = [PatchLoad(x=x, y=60, length=100, width=100, newtons=1000) for x in (100, 600, 1100)]
     cases = plate.on(ENDS).cases([[G, load] for load in loads])
@@ -106,7 +109,7 @@ def test_many_cases_give_what_one_by_one_gives(plate):
         assert cases.reactions_n()[:, k] == pytest.approx(alone.reactions)
 
 
-def test_loads_that_differ_in_size_share_a_solution(plate):
+def test_loads_that_differ_in_size_share_a_solution(plate: Plate) -> None:
     """Nine loads of three shapes keep three columns."""
     fresh = Plate(plate.outline, thickness_mm=40, e_mpa=33_000)
     fresh.on(ENDS).cases(
@@ -118,7 +121,7 @@ def test_loads_that_differ_in_size_share_a_solution(plate):
     assert len(fresh.model.kept) == 3
 
 
-def test_a_patch_over_the_edge_puts_its_whole_load_on_the_slab(plate):
+def test_a_patch_over_the_edge_puts_its_whole_load_on_the_slab(plate: Plate) -> None:
     """A person sits on the front edge: nothing of the load is lost."""
     load = PatchLoad(x=600, y=0, length=100, width=100, newtons=1000)
     answer = plate.solve(supports=ENDS, loads=[load])
@@ -135,28 +138,30 @@ def test_a_patch_over_the_edge_puts_its_whole_load_on_the_slab(plate):
         (ENDS, [LineLoad([(0, 900), (10, 900)], 1)], "load"),
     ],
 )
-def test_rests_and_loads_off_the_slab_are_named(plate, supports, loads, what):
+def test_rests_and_loads_off_the_slab_are_named(
+    plate: Plate, supports: list[Support], loads: list[Load], what: str
+) -> None:
     """A typed error that says which, and where."""
     with pytest.raises(OffTheSlabError) as raised:
         plate.solve(supports=supports, loads=loads)
     assert raised.value.what == what
 
 
-def test_a_leg_under_a_hole_is_off_the_slab():
+def test_a_leg_under_a_hole_is_off_the_slab() -> None:
     """There is no concrete for it to carry."""
     slab = box(0, 0, 1200, 500).difference(Point(600, 250).buffer(100))
     with pytest.raises(OffTheSlabError):
         Plate(slab, thickness_mm=40, e_mpa=33_000).on([PointSupport(600, 250)])
 
 
-def test_a_place_off_the_slab_cannot_be_asked_about(plate):
+def test_a_place_off_the_slab_cannot_be_asked_about(plate: Plate) -> None:
     """Neither in a hole nor beyond an edge."""
     answer = plate.solve(supports=ENDS, loads=[G])
     with pytest.raises(OffTheSlabError):
         answer.deflection_at(600, 900)
 
 
-def test_a_slab_without_rests_under_its_middle_tips(plate):
+def test_a_slab_without_rests_under_its_middle_tips(plate: Plate) -> None:
     """Two legs at one end: an error with data, or a value among many cases."""
     legs = [PointSupport(100, 50), PointSupport(100, 450), PointSupport(300, 250)]
     with pytest.raises(SlabTipsError) as raised:
@@ -171,13 +176,13 @@ def test_a_slab_without_rests_under_its_middle_tips(plate):
         cases.answer(0)
 
 
-def test_rests_on_one_line_tip(plate):
+def test_rests_on_one_line_tip(plate: Plate) -> None:
     """A slab balanced on a line has no answer."""
     with pytest.raises(SlabTipsError):
         plate.solve(supports=[LineSupport([(600, 0), (600, 500)])], loads=[G])
 
 
-def test_a_clamped_line_holds_a_cantilever(plate):
+def test_a_clamped_line_holds_a_cantilever(plate: Plate) -> None:
     """One clamped end is enough; its moment is q L²/2 (statics)."""
     answer = plate.solve(supports=[LineSupport([(0, 0), (0, 500)], clamped=True)], loads=[G])
     assert answer.reactions[0] == pytest.approx(25e-6 * 40 * 1200 * 500)
@@ -185,7 +190,7 @@ def test_a_clamped_line_holds_a_cantilever(plate):
     assert mean == pytest.approx(-25e-6 * 40 * 1200**2 / 2, rel=0.03)
 
 
-def test_a_rest_that_holds_down_keeps_an_overhang_from_tipping(plate):
+def test_a_rest_that_holds_down_keeps_an_overhang_from_tipping(plate: Plate) -> None:
     """The same two lines: loose they tip under a load at the tip, held they do not."""
     load = PatchLoad(x=1150, y=250, length=50, width=50, newtons=2000)
     lines = [[(0, 0), (0, 500)], [(500, 0), (500, 500)]]
@@ -194,7 +199,7 @@ def test_a_rest_that_holds_down_keeps_an_overhang_from_tipping(plate):
     assert held.reactions[0] < 0 < held.reactions[1]
 
 
-def test_a_relief_is_weaker_and_lighter():
+def test_a_relief_is_weaker_and_lighter() -> None:
     """Half the thickness over a drainer: more stress there, less weight in all."""
     outline, drainer = box(0, 0, 1200, 500), box(450, 0, 750, 500)
     plain = Plate(outline, thickness_mm=40, e_mpa=33_000)
@@ -205,7 +210,7 @@ def test_a_relief_is_weaker_and_lighter():
     assert drainer.buffer(25).contains(Point(after.worst_stress().x_mm, after.worst_stress().y_mm))
 
 
-def test_zones_of_full_thickness_change_nothing():
+def test_zones_of_full_thickness_change_nothing() -> None:
     """A zone as thick as the slab is only a line in the mesh."""
     outline = box(0, 0, 1200, 500)
     plain = Plate(outline, thickness_mm=40, e_mpa=33_000)
@@ -217,13 +222,13 @@ def test_zones_of_full_thickness_change_nothing():
 @pytest.mark.parametrize(
     "outline", [Polygon(), Polygon([(0, 0), (9, 9), (9, 0), (0, 9)]), box(0, 0, 0.5, 0.5)]
 )
-def test_an_outline_that_is_no_slab_is_refused(outline):
+def test_an_outline_that_is_no_slab_is_refused(outline: Polygon) -> None:
     """A typed error, never a singular matrix."""
     with pytest.raises(OutlineUnusableError):
         Plate(outline, thickness_mm=40, e_mpa=33_000)
 
 
-def test_stress_falls_where_there_is_nothing_to_bend(plate):
+def test_stress_falls_where_there_is_nothing_to_bend(plate: Plate) -> None:
     """The field has one row a node and one column a case."""
     places, stress = plate.on(ENDS).cases([[G], [Pressure(1e-3)]]).stress_field()
     assert stress.shape == (len(places), 2)

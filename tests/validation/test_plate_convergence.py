@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import numpy as np
+from shapely.geometry import box
+
 from ledgerstone.strength import LineSupport, Plate, contact
 from ledgerstone.strength._element import pressure_rows
 from ledgerstone.strength._rested import footing_of
-from shapely.geometry import box
 
 A, Q = 600.0, 0.003
 
@@ -31,7 +32,7 @@ def sine_sag(mesh_mm: float) -> float:
     return float(u[3 * at, 0] / (np.sin(np.pi * x / A) * np.sin(np.pi * y / A)))
 
 
-def test_sag_under_a_sine_load_closes_on_navier_at_second_order():
+def test_sag_under_a_sine_load_closes_on_navier_at_second_order() -> None:
     """Navier: w = q a^4 / 4 pi^4 D. The rate over three meshes lies between 1.7 and 2.6.
 
     The element's theory gives 2 in the sag; the meshes are not nested, which is the band's width.

@@ -4,17 +4,19 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from shapely.geometry import Point, Polygon, box
+
 from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, SlabTipsError
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.mesh import mesh_of
 from oracles.morley import MorleyPlate
 from oracles.plane_stress import worst_stress_mpa
-from shapely.geometry import Point, Polygon, box
 
 H, E, NU, WEIGHT = 40.0, 33_000.0, 0.2, 25e-6
 
 
-def circle(x, y, diameter):
+def circle(x: float, y: float, diameter: float) -> Polygon:
+    """A disc."""
     return Point(x, y).buffer(diameter / 2, quad_segs=16)
 
 
@@ -40,13 +42,15 @@ SLABS = {
 }
 
 
-def held_lines(name, slab, at):
-    x0, y0, x1, y1 = slab.bounds
+def held_lines(name: str, slab: Polygon, at: list[float]) -> list[list[tuple[float, float]]]:
+    """Lines across the slab, and along the far end of an L."""
+    _, y0, _, y1 = slab.bounds
     lines = [[(x, y0), (x, 620.0 if name.startswith("L") and x > 620 else y1)] for x in at]
     return lines + ([[(0, 1600), (620, 1600)]] if name.startswith("L") else [])
 
 
-def on_lines(nodes, lines):
+def on_lines(nodes: np.ndarray, lines: list[list[tuple[float, float]]]) -> np.ndarray:
+    """Nodes that lie on the lines."""
     held = np.zeros(len(nodes), dtype=bool)
     for (x0, y0), (x1, y1) in lines:
         box_ = (nodes[:, 0] >= min(x0, x1) - 1e-6) & (nodes[:, 0] <= max(x0, x1) + 1e-6)
@@ -55,7 +59,7 @@ def on_lines(nodes, lines):
 
 
 @pytest.mark.parametrize("name", SLABS)
-def test_a_slab_with_openings_bends_as_an_independent_plate(name):
+def test_a_slab_with_openings_bends_as_an_independent_plate(name: str) -> None:
     """Sag within 1.5 %, moment within 4 %, of a Morley plate on a mesh of 14 mm.
 
     The Morley plate's moments are constant over a triangle: read as the mean over 30 mm, its own
@@ -84,7 +88,7 @@ def test_a_slab_with_openings_bends_as_an_independent_plate(name):
     assert ours == pytest.approx(moment, rel=0.04)
 
 
-def disc():
+def disc() -> np.ndarray:
     """Thirty-six places spread evenly over a unit disc, shape (36, 2)."""
     k = np.arange(36) + 0.5
     reach, turn = np.sqrt(k / 36), k * np.pi * (3 - 5**0.5)
@@ -92,7 +96,7 @@ def disc():
 
 
 @pytest.mark.parametrize("width", [100.0, 200.0, 400.0])
-def test_a_long_narrow_slab_is_a_beam(width):
+def test_a_long_narrow_slab_is_a_beam(width: float) -> None:
     """Own weight on two ends, nu = 0: q L²/8 and 5 q L⁴/384 EI within 1 % (beam theory)."""
     length = 2400.0
     plate = Plate(box(0, 0, length, width), thickness_mm=H, e_mpa=E, nu=0.0)
@@ -123,7 +127,7 @@ ON_EDGE = {
 
 
 @pytest.mark.parametrize("name", ON_EDGE)
-def test_on_edge_we_are_never_below_nine_tenths_of_plane_stress(name):
+def test_on_edge_we_are_never_below_nine_tenths_of_plane_stress(name: str) -> None:
     """Seven openings: from 0.9 to 2.5 times a plane-stress solution of the same slab.
 
     Both are means over 20 mm, half the thickness; 260 mm round the two supports is left out. The
@@ -138,7 +142,7 @@ def test_on_edge_we_are_never_below_nine_tenths_of_plane_stress(name):
     assert 0.9 * fine <= ours.mpa <= 2.5 * fine
 
 
-def test_on_edge_a_plain_slab_is_a_deep_beam():
+def test_on_edge_a_plain_slab_is_a_deep_beam() -> None:
     """Held at its ends: 6 M / t d² with M = w L²/8 (beam theory)."""
     ours = on_edge_stress(
         box(0, 0, 3000, 650), thickness_mm=H, n_per_mm3=24e-6, held_mm=(0.0, 3000.0)
@@ -147,7 +151,7 @@ def test_on_edge_a_plain_slab_is_a_deep_beam():
     assert ours.x_mm == pytest.approx(1500, abs=10)
 
 
-def test_on_edge_lying_along_y_is_the_same():
+def test_on_edge_lying_along_y_is_the_same() -> None:
     """The slab turned a quarter has the same stress at the turned place."""
     slab, held = ON_EDGE["sink"]
     turned = Polygon(
@@ -160,7 +164,7 @@ def test_on_edge_lying_along_y_is_the_same():
     assert (two.y_mm, two.x_mm) == (one.x_mm, one.y_mm)
 
 
-def test_on_edge_the_moulds_weight_adds():
+def test_on_edge_the_moulds_weight_adds() -> None:
     """A mould as heavy as the slab doubles the stress of a plain one."""
     slab = box(0, 0, 3000, 650)
     alone = on_edge_stress(slab, thickness_mm=H, n_per_mm3=WEIGHT, held_mm=(100, 2900))
@@ -174,7 +178,7 @@ def test_on_edge_the_moulds_weight_adds():
     assert both.mpa == pytest.approx(2 * alone.mpa, rel=1e-6)
 
 
-def test_on_edge_held_beside_its_weight_tips():
+def test_on_edge_held_beside_its_weight_tips() -> None:
     """Both places at one end: a typed error that says how far."""
     with pytest.raises(SlabTipsError) as raised:
         on_edge_stress(box(0, 0, 2000, 600), thickness_mm=H, n_per_mm3=WEIGHT, held_mm=(100, 700))

@@ -1,7 +1,7 @@
 """Smooth moments from the elements' own: a quadratic through the mid-sides around each node.
 
-The element's moments are best at its mid-sides. Fitting a quadratic to those of the triangles
-around a node brings the moment at a clamped or free edge within about 1 % at the production mesh, where
+The element's moments are best at its mid-sides. A quadratic fitted to those of the triangles around
+a node brings the moment at a clamped or free edge within about 1 % at the production mesh, where
 the plain mean of the corners is up to 5 % off.
 
 Source
