@@ -9,10 +9,10 @@ from typing import Literal
 
 import numpy as np
 import shapely
-from shapely.geometry import MultiPolygon, Point, Polygon
+from shapely.geometry import LineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.outline import XY
+from ledgerstone.outline import XY, unit_vector
 from ledgerstone.shape import Shape
 
 MOST_PLACES = 28
@@ -35,9 +35,9 @@ def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> 
     """List where a person is tried, at least sixteen places on any slab with room for them.
 
     Every place keeps a square of ``side_mm`` on the slab where the slab is wide enough. The
-    outline's corners come first; then the edges, and the rims of openings, where they lie farthest
-    from what carries them; the tips of overhangs, opposite the ends of each rest; the narrow
-    concrete beside openings; the middles and quarters of the sides; and a grid. A place out on an
+    outline's corners come first; then the narrow concrete beside openings; the edges, and the rims
+    of openings, where they lie farthest from what carries them; the tips of overhangs, opposite
+    the ends of each rest; the middles and quarters of the sides; and a grid. A place out on an
     overhang by a corner counts as a free corner.
 
     Parameters
@@ -52,9 +52,9 @@ def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> 
     free = [Point(c) for c in shape.corners if hull.distance(Point(c)) > 1.0]
     wished = (
         *shape.corners,
+        *_beside_openings(shape, room, side_mm),
         *_farthest_from(under, room, side_mm),
         *_overhang_tips(rests, hull, room),
-        *_beside_openings(shape),
         *_along_sides(shape),
         *_grid(shape),
     )
@@ -128,13 +128,27 @@ def _along_sides(shape: Shape) -> Iterable[XY]:
             yield point.x, point.y
 
 
-def _beside_openings(shape: Shape) -> Iterable[XY]:
-    """The middle of each opening's two narrowest strips."""
+def _beside_openings(shape: Shape, room: BaseGeometry, side_mm: float) -> Iterable[XY]:
+    """The middle of each opening's two narrowest strips; of one too narrow, both its ends."""
     for opening in shape.openings:
         mine = [strip for strip in shape.strips if strip.opening == opening.index]
         for strip in sorted(mine, key=lambda strip: strip.width_mm)[:2]:
             (x0, y0), (x1, y1) = strip.line_mm
-            yield (x0 + x1) / 2, (y0 + y1) / 2
+            middle = ((x0 + x1) / 2, (y0 + y1) / 2)
+            if strip.width_mm >= side_mm or strip.width_mm < 1.0:
+                yield middle
+                continue
+            across = unit_vector((x0, y0), (x1, y1))
+            for way in (1.0, -1.0):
+                ray = _ray(middle, (-way * across[1], way * across[0]), 2.0 * opening.longer_mm)
+                seat = ray.buffer(side_mm, cap_style="flat").intersection(room)
+                if not seat.is_empty:
+                    near = shapely.shortest_line(Point(middle), seat).coords[-1]
+                    yield near[0], near[1]
+
+
+def _ray(start: XY, along: XY, length: float) -> LineString:
+    return LineString([start, (start[0] + length * along[0], start[1] + length * along[1])])
 
 
 def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[XY]:

@@ -1,0 +1,169 @@
+"""What customers read of strength: levels, sentences, places in their own words and units."""
+
+import re
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+import pytest
+
+from ledgerstone.checks import CHECKS, Finding, check_order
+from ledgerstone.checks.where import spot_words
+from ledgerstone.shape import shape_of
+from ledgerstone.workshop import Workshop
+from unit.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
+from validation.test_calibration import BREAKERS, JOBS, in_a_cold_shed
+
+Json = dict[str, Any]
+JARGON = re.compile(
+    r"utilis|verdict|moment\b|stress|MPa|plate|node|mesh|hull|finding|check|slabs\[|\bnone\b|nan|inf\b",
+    re.IGNORECASE,
+)
+OURS = {
+    *(name for check in CHECKS if check.stage == "strength" for name in check.names),
+    "aggregate-too-large", "cover-too-thin", "steel-rusts",
+}  # fmt: skip
+UNITS = {"kind": "units", "units": [{"width": 600}] * 2, "overhang": {"front": 20}}
+
+
+def _found(workshop: Workshop, *slabs: Json, **more: object) -> tuple[Finding, ...]:
+    order = order_of(workshop, *slabs, **more)
+    return check_order(facts_of(order, workshop, date(2026, 11, 25))).findings
+
+
+def _one(findings: tuple[Finding, ...], check: str) -> Finding:
+    (finding,) = [one for one in findings if one.check == check]
+    return finding
+
+
+@pytest.mark.parametrize("name", [*JOBS, *BREAKERS])
+def test_every_sentence_is_plain_and_short(name: str, workshop: Workshop) -> None:
+    """At most 240 characters, no jargon, a capital first and a full stop last."""
+    document = JOBS[name] if name in JOBS else BREAKERS[name][0]
+    found = [one for one in _found(workshop, *document["slabs"]) if one.check in OURS]
+    assert found or name in ("a 40 mm strip behind a 900 mm opening", "a hearth")
+    for finding in found:
+        assert len(finding.says) <= 240
+        assert not JARGON.search(finding.says), finding.says
+        assert re.match(r"^[“]?[A-Z0-9]", finding.says)
+        assert finding.says.endswith(".")
+
+
+def test_a_slab_is_called_by_its_label(workshop: Workshop) -> None:
+    """The customer's own word stands in the sentence, and its place in the customer's unit."""
+    slab = slab_json(box("1.8 m", "90 cm"), label="Bar", thickness="1 1/2 in", rests={
+        "kind": "units", "units": [{"width": "60 cm"}] * 3, "overhang": {"front": "30 cm"},
+    })  # fmt: skip
+    finding = _one(_found(workshop, slab), "tips-when-sat-on")
+    assert "“Bar” would tip" in finding.says
+
+
+def test_one_day_is_a_day(workshop: Workshop) -> None:
+    """After one day it is "1 day"; after four, "4 days"."""
+    oven = cut("rectangle", (900, 480), (800, 400), label="oven", rim="covered")
+    frame = {"kind": "frame", "sides": ["front", "back", "left", "right"], "width": 60}
+    slab = slab_json(box(1600, 800), oven, rests=frame)
+    finding = _one(_found(in_a_cold_shed(workshop), slab), "cracks-when-moved")
+    assert "edge 1 day after casting" in finding.says
+    assert finding.level == "stops"
+
+
+def test_a_unit_beside_the_slab_is_a_caution_and_a_leg_there_stops(workshop: Workshop) -> None:
+    """A unit further along carries nothing and harms nothing; a leg under a hole is a mistake."""
+    units = {"kind": "units", "units": [{"width": 600}] * 3}
+    finding = _one(_found(workshop, slab_json(box(1200, 600), rests=units)), "rest-under-nothing")
+    assert finding.level == "caution"
+    assert finding.says.startswith("Unit 3 ")
+    at = [{"x": x, "y": y} for x in (100, 1100) for y in (100, 400)] + [{"x": 600, "y": 250}]
+    slab = slab_json(
+        box(1200, 500), hole(300, 600, 250), rests={"kind": "legs", "pad": 40, "at": at}
+    )
+    finding = _one(_found(workshop, slab), "rest-under-nothing")
+    assert finding.level == "stops"
+    assert finding.at == ("/slabs/0/rests/at/4",)
+    assert finding.says.startswith("Rest 5 ")
+
+
+def test_rests_that_carry_nothing_stop(workshop: Workshop) -> None:
+    """Where no rest meets the slab it lies on nothing."""
+    units = {"kind": "units", "units": [{"width": 600}], "overhang": {"left": 5000}}
+    finding = _one(_found(workshop, slab_json(box(1200, 600), rests=units)), "rest-under-nothing")
+    assert finding.level == "stops"
+
+
+def test_what_tips_by_itself_stops(workshop: Workshop) -> None:
+    """Legs under one half only: sent back, with the place of its weight."""
+    at = [{"x": x, "y": y} for x in (100, 400) for y in (100, 400)]
+    slab = slab_json(box(1400, 500), rests={"kind": "legs", "pad": 60, "at": at})
+    finding = _one(_found(workshop, slab), "tips-over")
+    assert finding.level == "stops"
+    assert finding.where_mm is not None
+    assert finding.where_mm["coordinates"] == pytest.approx([700, 250], abs=2)
+
+
+def test_rests_not_told_are_asked_for(workshop: Workshop) -> None:
+    """A worktop without rests is quoted with a question; a hearth is bedded and asks nothing."""
+    assert _one(_found(workshop, slab_json(box(900, 500))), "rests-not-told").level == "caution"
+    checks = {f.check for f in _found(workshop, slab_json(box(900, 500), use="hearth"))}
+    assert "rests-not-told" not in checks
+
+
+@pytest.mark.parametrize("width", [3, 20])
+def test_a_strip_like_a_wafer_is_a_finding(width: int, workshop: Workshop) -> None:
+    """A strip of 3 mm, and one of 20 mm, are stopped by name, never a fault."""
+    hob = cut("rectangle", (560, 600 - width - 100), (600, 100 + (500 - width) / 2), rim="covered")
+    findings = _found(workshop, slab_json(box(1200, 600), hob, rests=UNITS))
+    assert "strip-too-narrow" in {one.check for one in findings if one.level == "stops"}
+
+
+def test_a_slab_that_falls_in_two_is_a_finding(workshop: Workshop) -> None:
+    """An opening from edge to edge leaves two pieces."""
+    across = cut("rectangle", (60, 700), (600, 300))
+    findings = _found(workshop, slab_json(box(1200, 600), across, rests=UNITS))
+    assert "two-pieces" in {one.check for one in findings}
+
+
+def test_places_are_said_in_the_customers_unit(workshop: Workshop) -> None:
+    """Corners, ends and edges by name; elsewhere by distances in the unit that was written."""
+    slab = slab_of(workshop, box("2 m", "60 cm"), thickness="4 cm")
+    shape = shape_of(slab, workshop)
+    assert spot_words(slab, shape, (20, 20)) == "near the front left corner"
+    assert spot_words(slab, shape, (1000, 300)) == "in the middle"
+    assert spot_words(slab, shape, (1000, 590)) == "at the middle of the back edge"
+    assert spot_words(slab, shape, (1950, 300)) == "near the right end"
+    assert (
+        spot_words(slab, shape, (614, 203)) == "about 61 cm from the left and 20 cm from the front"
+    )
+
+
+def test_beside_a_cut_out_the_strip_is_named(workshop: Workshop) -> None:
+    """Near an opening its label and the concrete's width are said, rounded down."""
+    slab = slab_of(workshop, box(1200, 620), cut("rectangle", (560, 490), (600, 310), label="hob"))
+    says = spot_words(slab, shape_of(slab, workshop), (600, 30))
+    assert says == "beside the hob (the concrete there is 65 mm wide)"
+
+
+def test_coarse_grains_are_stopped_where_they_do_not_pass(workshop: Workshop) -> None:
+    """Grains of 16 mm do not go into 40 mm: a third of it is 13.3 (ACI 318-19 26.4.2.1)."""
+    recipe = replace(workshop.recipe, largest_aggregate_mm=16.0)
+    coarse = replace(workshop, recipe=recipe)
+    finding = _one(_found(coarse, slab_json(box(900, 500))), "aggregate-too-large")
+    assert finding.level == "stops"
+    assert "13.3 mm" in finding.says
+
+
+def test_plain_steel_outdoors_is_stopped_for_want_of_cover(workshop: Workshop) -> None:
+    """40 mm cannot keep 30 mm over plain steel outdoors; stainless may lie nearer."""
+    plain = replace(workshop, steel=replace(workshop.steel, stainless=False))
+    assert _one(_found(plain, slab_json(box(900, 500), place="outdoors")), "steel-rusts").level == (
+        "stops"
+    )
+    checks = {f.check for f in _found(workshop, slab_json(box(900, 500), place="outdoors"))}
+    assert not checks & {"steel-rusts", "cover-too-thin"}
+
+
+def test_a_thin_slab_says_that_its_steel_lies_near_the_face(workshop: Workshop) -> None:
+    """25 mm keeps 8 mm over its steel, under the 15 mm that is usual: a caution."""
+    finding = _one(_found(workshop, slab_json(box(900, 300), thickness=25)), "cover-too-thin")
+    assert finding.level == "caution"
+    assert "8 mm" in finding.says

@@ -1,0 +1,154 @@
+"""Where steel belongs: along narrow strips, across inside corners, under cover."""
+
+import math
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+import pytest
+from shapely.geometry import LineString
+
+from ledgerstone.reinforcement import SteelPlan, advise
+from ledgerstone.shape import shape_of
+from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
+from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
+from ledgerstone.workshop import Workshop
+from unit.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
+from validation.test_calibration import JOBS
+
+Json = dict[str, Any]
+UNITS = {"kind": "units", "units": [{"width": 600}] * 4}
+HOB = cut("rectangle", (560, 490), (1200, 310), label="hob", rim="covered")
+
+
+def _plan(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> SteelPlan:
+    order = order_of(workshop, slab_json(outline, *cutouts, **more))
+    facts = facts_of(order, workshop, date(2026, 11, 25))
+    return advise(order.slabs[0], facts.shapes[0], facts.strength[0], workshop)
+
+
+def test_bars_run_past_a_hob_by_their_anchorage(workshop: Workshop) -> None:
+    """One bar in each 65 mm strip, as long as the hob and its anchorage on both sides."""
+    plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
+    along = [bar for bar in plan.bars if bar.why == "along a narrow strip"]
+    assert len(along) == 2
+    for bar in along:
+        assert bar.length_mm == pytest.approx(560 + 2 * anchorage_mm(workshop), abs=1)
+
+
+def test_a_wide_strip_takes_a_pair(workshop: Workshop) -> None:
+    """A strip of 90 mm beside a bowl has room for two bars, 65 mm for one."""
+    plan = _plan(workshop, box(1400, 540), hole(360, 700, 270), rests=UNITS)
+    fronts = [bar for bar in plan.bars if bar.start_mm[1] < 90 and bar.end_mm[1] < 90]
+    assert len(fronts) == 2
+
+
+def test_every_bar_keeps_its_cover_in_plan(workshop: Workshop) -> None:
+    """No bar comes nearer to an edge or an opening than its cover."""
+    for name in ("a 2.4 m run round a hob", "a vanity with two bowls"):
+        order = order_of(workshop, *JOBS[name]["slabs"])
+        facts = facts_of(order, workshop, date(2026, 11, 25))
+        shape = facts.shapes[0]
+        plan = advise(order.slabs[0], shape, facts.strength[0], workshop)
+        assert plan.bars
+        for bar in plan.bars:
+            line = LineString([bar.start_mm, bar.end_mm])
+            assert shape.net.contains(line)
+            assert line.distance(shape.net.boundary) >= workshop.steel.cover_mm - 0.2
+
+
+def test_inside_corners_get_a_bar_across(workshop: Workshop) -> None:
+    """A hob has four inside corners, an L one more, a bowl none."""
+    assert _across(_plan(workshop, box(2400, 900), cut("rectangle", (560, 490), (1200, 450)))) == 4
+    ell = {
+        "kind": "l-shape",
+        "length": 1800,
+        "width": 1100,
+        "notch": {"corner": "back-right", "length": 900, "width": 500},
+    }
+    assert _across(_plan(workshop, ell)) == 1
+    assert _across(_plan(workshop, box(1400, 600), hole(300, 700, 300))) == 0
+
+
+def _across(plan: SteelPlan) -> int:
+    return sum(bar.why == "across an inside corner" for bar in plan.bars)
+
+
+def test_anchorage_is_the_standards(workshop: Workshop) -> None:
+    """At C30 a 10 mm bar of 500 MPa needs 36 diameters: f_bd = 3.0 MPa (EN 1992-1-1 8.4.2).
+
+    36.2 diameters is the usual table value for good bond, B500 and C30/37.
+    """
+    c30 = replace(
+        workshop,
+        recipe=replace(workshop.recipe, fck_mpa=30.0),
+        steel=replace(workshop.steel, bar_mm=10.0),
+    )
+    assert anchorage_mm(c30) == pytest.approx(362, rel=0.02)
+
+
+@pytest.mark.parametrize(
+    ("place", "wanted"), [("indoors", 15.0), ("wet-room", 25.0), ("outdoors", 30.0)]
+)
+def test_plain_steel_wants_the_cover_of_its_place(
+    place: str, wanted: float, workshop: Workshop
+) -> None:
+    """EN 1992-1-1 table 4.4N, S4: XC1 15, XC3 25, XC4 30 mm; stainless needs no more than 15."""
+    slab = slab_of(workshop, box(900, 500), place=place)
+    plain = replace(workshop.steel, stainless=False)
+    assert cover_of(slab, plain).wanted_mm == wanted
+    assert cover_of(slab, workshop.steel).wanted_mm == 15.0
+
+
+def test_ten_millimetre_bars_take_the_cover_of_a_thin_slab(workshop: Workshop) -> None:
+    """In 40 mm with 10 mm bars 14 mm is kept of 15: said so, and thinner bars are named first."""
+    thick = replace(workshop, steel=replace(workshop.steel, bar_mm=10.0))
+    plan = _plan(thick, box(900, 500), rests={"kind": "ends", "depth": 60})
+    assert plan.cover.kept_mm == pytest.approx(0.5 * (40 - 10 - 2.5))
+    assert not plan.cover.is_kept
+    assert any("of cover" in note for note in plan.notes)
+    assert any("6 or 8 mm bars before 10 mm" in note for note in plan.notes)
+
+
+@pytest.mark.parametrize(
+    ("size", "thickness", "limit"), [((900, 500), 40, 13.3), ((900, 25), 40, 5.0)]
+)
+def test_the_largest_grain_is_row_27_of_the_mix_page(
+    size: tuple[int, int], thickness: int, limit: float, workshop: Workshop
+) -> None:
+    """40 mm without steel 13.3 mm, with 50 mm clear mesh 13.3 mm; 25 mm between forms 5.0 mm."""
+    slab = slab_of(workshop, box(*size), thickness=thickness)
+    shape = shape_of(slab, workshop)
+    clear = replace(workshop.steel, mesh_pitch_mm=50 + workshop.steel.mesh_wire_mm)
+    for steel in (None, clear):
+        assert largest_aggregate_mm(slab, shape, steel) == pytest.approx(limit, abs=0.05)
+
+
+def test_its_mass_is_that_of_its_parts(workshop: Workshop) -> None:
+    """Bars by their length and mesh by its area."""
+    plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
+    steel = workshop.steel
+    bars = sum(bar.length_mm for bar in plan.bars) / 1000 * bar_kg_per_m(steel.bar_mm)
+    mesh = sum(one.length_mm * one.width_mm for one in plan.mesh) / 1e6
+    assert plan.kg == pytest.approx(
+        bars + mesh * mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm)
+    )
+
+
+def test_outdoors_the_steel_does_not_rust(workshop: Workshop) -> None:
+    """Stainless or glass fibre is named outdoors and in a wet room."""
+    assert (
+        "stainless steel or glass fibre"
+        in _plan(workshop, box(900, 500), place="outdoors").notes[0]
+    )
+
+
+def test_bars_are_asked_for_where_the_mesh_does_not_carry(workshop: Workshop) -> None:
+    """A bench needs bars across its middle after a crack; a short shelf is carried by its mesh."""
+    bench = JOBS["a bench on legs"]["slabs"][0]
+    order = order_of(workshop, bench)
+    facts = facts_of(order, workshop, date(2026, 11, 25))
+    plan = advise(order.slabs[0], facts.shapes[0], facts.strength[0], workshop)
+    assert plan.spacing_mm is not None
+    assert math.isfinite(plan.spacing_mm)
+    assert any("apart carry it after a crack" in note for note in plan.notes)

@@ -1,0 +1,104 @@
+"""Everything that strength says of a slab: the same, whatever was worked out before."""
+
+from typing import Any
+
+import pytest
+
+from ledgerstone.checks import Facts
+from ledgerstone.strength.governing import Governing, worst_of
+from ledgerstone.strength.slabs import Plates
+from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import Workshop
+from unit.slabs import box, facts_of, hole, slab_json
+from validation.test_calibration import JOBS, TODAY
+
+Json = dict[str, Any]
+NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on legs")
+
+
+def _facts(document: Json, workshop: Workshop, plates: Plates) -> Facts:
+    return Facts(read_order(document, workshop), workshop, (), TODAY, plates)
+
+
+def _said(document: Json, workshop: Workshop, plates: Plates) -> str:
+    """Every digit of every verdict."""
+    found = _facts(document, workshop, plates).strength
+    return repr([(one.handled, one.flat_by_the_ends, one.in_place) for one in found])
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_was_kept_before_changes_no_digit(name: str, workshop: Workshop) -> None:
+    """Byte for byte the same from an empty store, after other slabs, thicknesses and rests."""
+    fresh = _said(JOBS[name], workshop, Plates())
+    plates = Plates()
+    slab = JOBS[name]["slabs"][0]
+    others = [{**slab, "thickness": h} for h in (50, 30)]
+    others += [{**slab, "rests": {"kind": "ends", "depth": 40}}, slab_json(box(900, 400))]
+    for other in others:
+        _said({"slabs": [other]}, workshop, plates)
+    assert _said(JOBS[name], workshop, plates) == fresh
+    assert _said(JOBS[name], workshop, plates) == fresh
+
+
+def test_a_change_of_thickness_or_rests_keeps_the_plate(workshop: Workshop) -> None:
+    """One plan is meshed once, whatever its thickness and rests."""
+    plates = Plates()
+    models = set()
+    for thickness in (30, 40, 60):
+        facts = _facts({"slabs": [slab_json(box(900, 400), thickness=thickness)]}, workshop, plates)
+        shape = facts.shapes[0]
+        models.add(id(plates.of(shape.net, thickness, 33_000.0).model))
+    assert len(models) == 1
+
+
+def test_the_store_is_bounded() -> None:
+    """Of five plans the one that was asked for longest ago goes."""
+    plates = Plates(most=4)
+    from shapely.geometry import box as rectangle  # noqa: PLC0415 - one test's own name for it
+
+    first = plates.of(rectangle(0, 0, 400, 300), 40, 33_000.0).model
+    for length in (500, 600, 700, 800):
+        plates.of(rectangle(0, 0, length, 300), 40, 33_000.0)
+    assert plates.of(rectangle(0, 0, 800, 300), 40, 33_000.0).model is not first
+    assert plates.of(rectangle(0, 0, 400, 300), 40, 33_000.0).model is not first
+
+
+def test_the_worst_is_the_first_of_equals_and_tipping_before_all() -> None:
+    """Ties go to the first; what tips is worse than any stress."""
+    one, other = Governing(2.0, (0, 0)), Governing(2.0, (9, 9))
+    assert worst_of([one, other]) is one
+    tipped = Governing(0.0, (5, 5), tips=True)
+    assert worst_of([one, tipped]) is tipped
+    first, second = (Verdict("turned", 1.0, 2.0, (x, 0.0), 3.0) for x in (0.0, 1.0))
+    assert worst([first, second]) is first
+    assert worst([]) is None
+
+
+def test_concrete_without_strength_is_never_fine() -> None:
+    """At age nought nothing is trusted."""
+    assert Verdict("turned", 0.0, 0.0, (0.0, 0.0), 0.0).utilisation > 1.0
+
+
+def test_mirrored_slabs_are_used_alike(workshop: Workshop) -> None:
+    """A bowl to the left or to the right: the same utilisation, within the mesh's 3 %."""
+    left, right = (
+        facts_of(
+            read_order(
+                {
+                    "slabs": [
+                        slab_json(
+                            box(1400, 560), hole(360, x, 270), rests={"kind": "ends", "depth": 50}
+                        )
+                    ]
+                },
+                workshop,
+            ),
+            workshop,
+            TODAY,
+        ).strength[0]
+        for x in (450, 950)
+    )
+    for one, other in zip(left.in_place.verdicts, right.in_place.verdicts, strict=True):
+        assert one.case == other.case
+        assert one.utilisation == pytest.approx(other.utilisation, rel=0.03, abs=0.01)
