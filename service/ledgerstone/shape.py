@@ -30,6 +30,7 @@ from ledgerstone.outline import (
 from ledgerstone.workshop.records import Workshop
 
 _AT_THE_CENTRE_MM = 1e-6
+_CONVEX_MM2 = 1e-3
 _OUTWARD: Mapping[str, XY] = {
     "front": (0.0, -1.0),
     "right": (1.0, 0.0),
@@ -161,6 +162,8 @@ def _outward(side: Side, polygon: Polygon, outline: Polygon) -> XY:
 def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
     """Area that a polygon passes over when it is moved along one straight line."""
     moved = affinity.translate(polygon, dx, dy)
+    if polygon.convex_hull.area - polygon.area < _CONVEX_MM2:
+        return MultiPolygon([polygon, moved]).convex_hull
     bands = [
         MultiPoint([(x0, y0), (x1, y1), (x0 + dx, y0 + dy), (x1 + dx, y1 + dy)]).convex_hull
         for (x0, y0), (x1, y1) in pairwise(polygon.exterior.coords)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
-from functools import cached_property
+from functools import cached_property, partial
 
 from ledgerstone.errors import PlateError
-from ledgerstone.order import Order
+from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
 from ledgerstone.shape import Shape, shape_of
@@ -37,7 +37,13 @@ class Facts:
     @cached_property
     def shapes(self) -> tuple[Shape, ...]:
         """Each slab's plan."""
-        return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
+        return tuple(
+            self.plates.remembered("shape", slab, self.workshop, 0.0, partial(self._shape_of, slab))
+            for slab in self.order.slabs
+        )
+
+    def _shape_of(self, slab: Slab) -> Shape:
+        return shape_of(slab, self.workshop)
 
     @cached_property
     def slab_kg(self) -> tuple[float, ...]:
@@ -72,14 +78,21 @@ class Facts:
         return tuple(self._strength_of(i) for i in range(len(self.order.slabs)))
 
     def _strength_of(self, i: int) -> SlabStrength:
-        return slab_strength(
-            self.order.slabs[i],
+        slab, shed_c = self.order.slabs[i], self._shed_c
+        make = partial(
+            slab_strength,
+            slab,
             self.shapes[i],
             self.workshop,
             slab_kg=self.slab_kg[i],
-            shed_c=self.workshop.handling.workshop_c[self.casting_day.month - 1],
+            shed_c=shed_c,
             plates=self.plates,
         )
+        return self.plates.remembered("strength", slab, self.workshop, shed_c, make)
+
+    @cached_property
+    def _shed_c(self) -> float:
+        return self.workshop.handling.workshop_c[self.casting_day.month - 1]
 
     def is_worked_out(self, i: int) -> bool:
         """Whether the plate has an answer for one slab."""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
+from typing import Any, TypeVar
 
 from shapely.geometry import Polygon
 
@@ -19,11 +21,15 @@ from ledgerstone.strength.verdict import Verdict, worst
 from ledgerstone.workshop.records import Workshop
 
 MOST_PLATES = 4
+MOST_WORKED_OUT = 96  # shapes and verdicts, a few kilobytes each
 # Every plate is meshed as if it were so thick. Thickness only sets the elements at corners that
 # turn inward, and the verdict varies less than 5 % while these go from 4 to 20 mm; so one mesh
 # does for every thickness, and no answer hangs on which thickness was asked for first.
 MESHED_AS_MM = 40.0
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
+
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,11 +48,33 @@ class SlabStrength:
 
 
 class Plates:
-    """A small, bounded store of factored plates: a change of rests or thickness reuses one."""
+    """A small, bounded store of factored plates: a change of rests or thickness reuses one.
+
+    What was worked out of the slabs seen last is kept beside them, so that a trial that leaves a
+    slab alone works nothing out again. It changes how soon an answer comes, never the answer.
+    """
 
     def __init__(self, most: int = MOST_PLATES) -> None:
         self._most = most
         self._kept: OrderedDict[object, Plate] = OrderedDict()
+        self._worked_out: OrderedDict[object, Any] = OrderedDict()
+        self._workshop: Workshop | None = None
+
+    def remembered(
+        self, kind: str, slab: Slab, workshop: Workshop, more: float, make: Callable[[], T]
+    ) -> T:
+        """Return what was made of a slab before, or make it now."""
+        if workshop is not self._workshop:
+            self._worked_out.clear()
+            self._workshop = workshop
+        key = (kind, repr(slab), more)
+        if key not in self._worked_out:
+            self._worked_out[key] = make()
+            if len(self._worked_out) > MOST_WORKED_OUT:
+                self._worked_out.popitem(last=False)
+        self._worked_out.move_to_end(key)
+        made: T = self._worked_out[key]
+        return made
 
     def of(
         self, outline: Polygon, thickness_mm: float, e_mpa: float, reliefs: tuple[Relief, ...] = ()
