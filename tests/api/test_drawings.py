@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 SVG = "image/svg+xml"
-ROUTES = import_module("ledgerstone.api.routes")
+DRAWER = import_module("ledgerstone.wire.drawings").Drawer
 TWO_SLABS = changed(
     ("/slabs/-", {"outline": {"kind": "round", "diameter": "90 cm"}, "thickness": "40 mm",
                   "label": "Round table"}),
@@ -71,7 +71,7 @@ def test_what_is_held_is_not_drawn_again(
     """A caller who holds the drawing is told so before anything is drawn."""
     etag = client.get(plan).headers["ETag"]
     drawn: list[object] = []
-    monkeypatch.setattr(ROUTES, "draw", lambda *given: drawn.append(given))
+    monkeypatch.setattr(DRAWER, "drawn", lambda *given: drawn.append(given))
     for held in (etag, f"W/{etag}", f'"other", {etag}'):
         answer = client.get(plan, headers={"If-None-Match": held})
         assert answer.status_code == 304
@@ -173,7 +173,7 @@ def test_a_slab_too_detailed_for_a_link_has_none(client: "FlaskClient") -> None:
     """Every link that is given opens; slabs too detailed for a link have none."""
     links = client.post("/v1/drawings", json={"slabs": [_ragged(0)]}).get_json()
     assert client.get(links["plan"]).status_code == 200
-    slabs = [_ragged(number) for number in range(5)]
+    slabs = [_ragged(number) for number in range(8)]
     answer = client.post("/v1/drawings", json={"slabs": slabs})
     assert answer.status_code == 200
     assert answer.get_json() == {}

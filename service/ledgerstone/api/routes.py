@@ -2,32 +2,27 @@
 
 from __future__ import annotations
 
-import hashlib
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
-from flask import Blueprint, Response, json, jsonify, request
+from flask import Blueprint, Response, json, jsonify
 
 from ledgerstone import __version__
-from ledgerstone.api import guard
+from ledgerstone.api import guard, pictures
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.strength.slabs import Plates
 from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
+from ledgerstone.wire.answers import write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
-from ledgerstone.wire.drawings import draw, draw_used
+from ledgerstone.wire.drawings import draw_used, drawing_members
 from ledgerstone.wire.openapi import document_text
 from ledgerstone.wire.order_in import read_order
-from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
-
-_A_YEAR = 31_536_000
-_SVG_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; sandbox"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,18 +69,7 @@ def routes(shop: Shop) -> Blueprint:
             response.headers["Preference-Applied"] = "return=minimal"
         return response
 
-    @v1.post("/drawings")
-    def drawings() -> Response:
-        guard.must_accept_json()
-        order = shop.read()
-        return jsonify(drawing_links(write_order(order)["slabs"], shop.workshop, shop.tokens))
-
-    @v1.get("/drawings/<token>/<name>.svg")
-    def drawing(token: str, name: str) -> Response:
-        guard.must_accept("image/svg+xml")
-        if name == "stress":
-            guard.must_be_maker(shop.settings)
-        return _drawing(token, name, shop)
+    _drawing_routes(v1, shop)
 
     @v1.get("/health/live")
     def live() -> Response:
@@ -104,6 +88,29 @@ def routes(shop: Shop) -> Blueprint:
     return v1
 
 
+def _drawing_routes(v1: Blueprint, shop: Shop) -> None:
+    """Make the routes of drawings."""
+
+    @v1.post("/drawings")
+    def drawings() -> Response:
+        guard.must_accept_json()
+        order = shop.read()
+        return jsonify(drawing_members(order, None, shop.workshop, shop.tokens))
+
+    @v1.get("/drawings/<token>/<name>.svg")
+    def drawing(token: str, name: str) -> Response:
+        return _drawing(token, name, pictures.SVG, shop)
+
+    @v1.get("/drawings/<token>/<name>.png")
+    def picture(token: str, name: str) -> Response:
+        return _drawing(token, name, pictures.PNG, shop)
+
+    @v1.get("/drawings/<token>/true-size.pdf")
+    def true_size(token: str) -> Response:
+        guard.must_accept(pictures.PDF)
+        return pictures.true_size(token, shop.tokens.open("drawing", token), shop.workshop)
+
+
 def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop, desk: Desk) -> Response:
     if isinstance(answer, Quote):
         body = write_quote(answer, shop.workshop, shop.tokens, desk.since(answer.order))
@@ -111,30 +118,22 @@ def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop, desk
     return problem_response(write_sent_back(answer, document, shop.workshop, shop.tokens))
 
 
-def _drawing(token: str, name: str, shop: Shop) -> Response:
-    """Answer one drawing; the ETag comes from the inputs, before anything is drawn."""
-    number = request.args.get("slab", "0")
+def _drawing(token: str, name: str, kind: str, shop: Shop) -> Response:
+    guard.must_accept(kind)
+    if name == "stress" and kind == pictures.SVG:
+        return _stress(token, shop)
+    return pictures.drawing(name, kind, token, shop.tokens.open("drawing", token), shop.workshop)
+
+
+def _stress(token: str, shop: Shop) -> Response:
+    guard.must_be_maker(shop.settings)
     content = shop.tokens.open("drawing", token)
-    slabs = content.get("slabs", [])
-    if not (number.isascii() and number.isdigit() and len(number) < 3 and int(number) < len(slabs)):
-        return problem(404, "This order has no such slab.")
-    made_of = f"{__version__}|{shop.workshop.fingerprint}|{name}|{int(number)}|{token}"
-    etag = hashlib.sha256(made_of.encode()).hexdigest()[:32]
-    response = Response(mimetype="image/svg+xml")
-    response.set_etag(etag)
-    if etag not in request.if_none_match.as_set(include_weak=True):
-        drawn = _drawn(name, slabs, int(number), shop)
-        if drawn is None:
-            return problem(404, "There is no drawing of that name.")
-        response.set_data(drawn)
-    kept = "private" if name == "stress" else "public"
-    response.headers["Cache-Control"] = f"{kept}, max-age={_A_YEAR}, immutable"
-    response.headers["Content-Security-Policy"] = _SVG_POLICY
-    response.make_conditional(request)
-    return response
+    number = pictures.slab_number(content)
+    if number is None:
+        return problem(404, pictures.NO_SLAB)
 
+    def draw() -> str:
+        return draw_used(content["slabs"], number, shop.workshop, shop.plates)
 
-def _drawn(name: str, slabs: list[Any], number: int, shop: Shop) -> str | None:
-    if name == "stress":
-        return draw_used(slabs, number, shop.workshop, shop.plates)
-    return draw(name, slabs, number, shop.workshop)
+    made_of = ("stress", number, token)
+    return pictures.kept(made_of, shop.workshop, pictures.SVG, draw, how="private")

@@ -71,7 +71,7 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
             prefix,
             title=f"Plan: {title.label or slab.label or 'slab'}",
             says=describe(slab, shape),
-            children=[_patterns(prefix), paper, drawn],
+            children=[patterns(prefix), paper, drawn],
         )
     )
 
@@ -149,8 +149,8 @@ def _below(frame: Frame, y: float, note: str) -> list[Element]:
     ]
 
 
-def _patterns(prefix: str) -> Element:
-    """Hatch a wall, and grain a section, in pencil."""
+def patterns(prefix: str) -> Element:
+    """Give the hatch of a wall and the grain of a section, in pencil."""
     hatch = element(
         "pattern",
         element("path", d="M-1 1l2 -2M0 7l7 -7M6 8l2 -2", stroke=PENCIL, stroke_width=1),

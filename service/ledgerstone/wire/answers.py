@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any
 
 from shapely.geometry import Point
@@ -16,6 +16,7 @@ from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wire.changes import write_changes
+from ledgerstone.wire.drawings import drawing_members
 from ledgerstone.wire.links import Offer, link_members, offer_of
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.order_out import write_order
@@ -52,7 +53,7 @@ def write_quote(
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
         "findings": [write_finding(finding) for finding in quote.findings],
-        "drawings": drawing_links(write_order(quote.order)["slabs"], workshop, tokens),
+        "drawings": drawing_members(quote.order, quote.shapes, workshop, tokens),
         "slabs": _slabs(quote, workshop),
     }
 
@@ -80,7 +81,7 @@ def write_sent_back(
             for finding in sent.findings
         ],
         "not_checked": list(sent.not_checked),
-        "drawings": drawing_links(order["slabs"], workshop, tokens),
+        "drawings": drawing_members(sent.order, None, workshop, tokens),
         **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
     }
 
@@ -101,17 +102,6 @@ def write_finding(finding: Finding, remedies: Sequence[dict[str, Any]] = ()) -> 
         "remedies": list(remedies),
     }
     return {key: value for key, value in members.items() if value is not None}
-
-
-def drawing_links(
-    slabs: Sequence[Mapping[str, Any]], workshop: Workshop, tokens: Tokens
-) -> dict[str, str]:
-    """Sign the slabs and link their drawings; no links where they would be too long to open."""
-    token = tokens.sign("drawing", {"slabs": slabs})
-    if token is None:
-        return {}
-    base = f"{workshop.web.base_url}/v1/drawings/{token}"
-    return {"plan": f"{base}/plan.svg", "view": f"{base}/view.svg"}
 
 
 def _lead_time(lead: LeadTime) -> dict[str, Any]:

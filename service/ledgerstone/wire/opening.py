@@ -10,9 +10,9 @@ from ledgerstone.checks.promise import day_words
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.answers import drawing_links, write_quote, write_sent_back
+from ledgerstone.wire.answers import write_quote, write_sent_back
+from ledgerstone.wire.drawings import drawing_members
 from ledgerstone.wire.links import Offer, link_of
-from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
 
@@ -112,10 +112,9 @@ def _today(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, An
     except NotUnderstood as fault:
         faults = [{"pointer": one.pointer, "says": one.says} for one in fault.faults]
         return {"today": {"kind": "not-understood", "body": {"faults": faults}}, "drawings": {}}
-    slabs = write_order(answer.order)["slabs"]
     return {
         "today": todays(answer, document, offer, desk, tokens),
-        "drawings": drawing_links(slabs, desk.workshop, tokens),
+        "drawings": drawing_members(answer.order, None, desk.workshop, tokens),
     }
 
 

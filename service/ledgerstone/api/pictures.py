@@ -1,0 +1,142 @@
+"""The drawings of a signed link as SVG, PNG and PDF; what the caller holds is not drawn again."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Mapping
+from typing import Any, Final
+
+from flask import Response, request
+
+from ledgerstone import __version__
+from ledgerstone.api.problems import problem
+from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
+from ledgerstone.drawing.tiling import PAPERS, Paper
+from ledgerstone.wire.drawings import DRAWN, Drawer
+from ledgerstone.workshop.records import Workshop
+
+SVG: Final = "image/svg+xml"
+PNG: Final = "image/png"
+PDF: Final = "application/pdf"
+
+_A_YEAR = 31_536_000
+# A PDF is left out of the sandbox: a browser's own reader does not open within one.
+_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+_USUAL_PX = 600
+_MOST_FIGURES = 9
+NO_SLAB = "This order has no such slab."
+_NO_DRAWING = "There is no drawing of that name."
+
+
+def drawing(
+    name: str, kind: str, token: str, content: Mapping[str, Any], shop: Workshop
+) -> Response:
+    """Answer one drawing as SVG or PNG.
+
+    Parameters
+    ----------
+    content
+        What the token holds.
+    """
+    number = slab_number(content)
+    if number is None:
+        return problem(404, NO_SLAB)
+    if name not in DRAWN:
+        return problem(404, _NO_DRAWING)
+    if kind == SVG:
+        return kept(
+            (name, kind, number, token), shop, kind, lambda: _svg(name, number, content, shop)
+        )
+    width_px = _width_px()
+    if width_px is None:
+        says = "Give the picture's width as a whole number of pixels, from 320 to 1600."
+        return problem(400, says)
+    return kept(
+        (name, kind, number, width_px, token),
+        shop,
+        kind,
+        lambda: rasterise(_svg(name, number, content, shop), width_px),
+    )
+
+
+def _svg(name: str, number: int, content: Mapping[str, Any], shop: Workshop) -> str:
+    return Drawer(content, shop).drawn(name, number)
+
+
+def true_size(token: str, content: Mapping[str, Any], shop: Workshop) -> Response:
+    """Answer a cut-out or a corner at true size, as a PDF."""
+    number = slab_number(content)
+    if number is None:
+        return problem(404, NO_SLAB)
+    said = request.args.get("paper", "a4").lower()
+    if said not in PAPERS:
+        return problem(400, "Choose the paper: a4 or a3.")
+    paper: Paper = "a3" if said == "a3" else "a4"
+    is_corner = "corner" in request.args
+    part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
+
+    def draw() -> bytes | Response:
+        printed = Drawer(content, shop).true_size(number, part, paper, is_corner=is_corner)
+        if printed is None:
+            return problem(404, f"This slab has no such {'corner' if is_corner else 'cut-out'}.")
+        return _too_many(printed.sheets, paper) if isinstance(printed, TooManySheets) else printed
+
+    return kept(("true-size", number, part, is_corner, paper, token), shop, PDF, draw)
+
+
+def _too_many(sheets: int, paper: Paper) -> Response:
+    more = "Ask for it on a3." if paper == "a4" else "It is too large to print at true size."
+    return problem(400, f"It would take {sheets} sheets of {paper}. {more}")
+
+
+def slab_number(content: Mapping[str, Any]) -> int | None:
+    """Read which slab is asked for; none where the token holds no such slab."""
+    said = request.args.get("slab", "0")
+    number = _whole(said, 2)
+    return number if number is not None and number < len(content.get("slabs", ())) else None
+
+
+def _width_px() -> int | None:
+    """Read a picture's width, brought within what is painted; none where it is no number."""
+    said = request.args.get("width")
+    if said is None:
+        return _USUAL_PX
+    number = _whole(said, _MOST_FIGURES)
+    return None if number is None or number == 0 else min(max(number, NARROWEST_PX), WIDEST_PX)
+
+
+def _whole(said: str, most_figures: int) -> int | None:
+    plain = said.isascii() and said.isdigit() and len(said) <= most_figures
+    return int(said) if plain else None
+
+
+def kept(
+    made_of: tuple[object, ...],
+    shop: Workshop,
+    kind: str,
+    draw: Callable[[], str | bytes | Response],
+    *,
+    how: str = "public",
+) -> Response:
+    """Answer a drawing that never changes under its link; one that the caller holds is not drawn.
+
+    Parameters
+    ----------
+    made_of
+        All that it depends on beside the program and the profile.
+    how
+        ``public``, or ``private`` for what is the maker's alone.
+    """
+    named = "|".join(map(str, (__version__, shop.fingerprint, *made_of)))
+    etag = hashlib.sha256(named.encode()).hexdigest()[:32]
+    response = Response(mimetype=kind)
+    response.set_etag(etag)
+    if etag not in request.if_none_match.as_set(include_weak=True):
+        drawn = draw()
+        if isinstance(drawn, Response):
+            return drawn
+        response.set_data(drawn)
+    response.headers["Cache-Control"] = f"{how}, max-age={_A_YEAR}, immutable"
+    response.headers["Content-Security-Policy"] = _POLICY + ("" if kind == PDF else "; sandbox")
+    response.make_conditional(request)
+    return response

@@ -1,0 +1,58 @@
+"""A drawing as a PNG: the one place that knows the renderer, with letters of our own."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from typing import Final
+
+import resvg_py
+
+NARROWEST_PX: Final = 320
+WIDEST_PX: Final = 1600
+MOST_PIXELS: Final = 5_000_000  # a sheet with very many sections is as tall as twenty of its widths
+
+FONT_FOLDER: Final = Path(__file__).with_name("fonts")
+FONT_NAME: Final = "Ledgerstone Sans"
+_FONTS: Final = [str(FONT_FOLDER / f"sans-{weight}.ttf") for weight in ("regular", "bold")]
+_LEADS_OUT = re.compile(r'href="(?!data:image/png;base64,)')
+_SIZE = re.compile(r'<svg [^>]*viewBox="0 0 ([0-9.]+) ([0-9.]+)"')
+
+
+def rasterise(svg: str, width_px: int) -> bytes:
+    """Paint one of our own drawings as a PNG, the same bytes on every server.
+
+    Parameters
+    ----------
+    svg
+        As ``draw_plan``, ``draw_view`` or ``draw_assembled`` wrote it: the renderer would open
+        any file that a drawing names.
+    width_px
+        Kept within 320 to 1600; less where the picture would have over five million pixels.
+
+    Raises
+    ------
+    ValueError
+        It is no drawing of ours: it has no size, or shows something that lies outside it.
+
+    """
+    size = _SIZE.match(svg)
+    if size is None or _LEADS_OUT.search(svg):
+        raise ValueError("only a drawing of ours is painted")
+    wide, high = float(size[1]), float(size[2])
+    return bytes(
+        resvg_py.svg_to_bytes(
+            svg_string=svg,
+            width=painted_width_px(width_px, high / wide),
+            skip_system_fonts=True,
+            font_files=_FONTS,
+            font_family=FONT_NAME,
+            sans_serif_family=FONT_NAME,
+        )
+    )
+
+
+def painted_width_px(wished_px: int, height_share: float) -> int:
+    """Return the width that is painted for a wished one, given height over width."""
+    width_px = min(max(wished_px, NARROWEST_PX), WIDEST_PX)
+    return int(min(width_px, (MOST_PIXELS / height_share) ** 0.5))
