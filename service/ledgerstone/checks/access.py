@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, Level, capital, slab_words
+from ledgerstone.checks.finding import Finding, Level, capital, slab_words, whole_kg
 from ledgerstone.order import Lift, Order, Turn
 from ledgerstone.quantities import Length
 from ledgerstone.transport import (
@@ -105,8 +105,10 @@ def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | N
             f"{one.name} is {said.like(one.piece.length_mm, 'up')} long; level and on edge, no more"
             f" than {said.like(most_mm, 'down')} gets round the turn"
         )
-    tell = "" if ceiling is not None else ", or tell us the ceiling height: it may pass tilted"
-    return f"{capital(what)}. Make it smaller or of two pieces, name another way in{tell}."
+    ways = ["Make it smaller or of two pieces", "name another way in"]
+    if ceiling is None:
+        ways.append("tell us the ceiling height: it may pass tilted")
+    return f"{capital(what)}. {', '.join(ways[:-1])}, or {ways[-1]}."
 
 
 def into_the_lift(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
@@ -136,7 +138,7 @@ def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
     if kg <= lift.rated_kg:
         return None
     says = (
-        f"{name} and two people weigh about {_up(kg)} kg together; the lift is rated for"
+        f"{name} and two people weigh about {whole_kg(kg)} kg together; the lift is rated for"
         f" {lift.rated_kg:g} kg. Make it smaller or thinner, or of two pieces."
     )
     numbers = ("load_kg", kg, lift.rated_kg)
@@ -160,7 +162,7 @@ def up_the_steps(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
         if steps == 0 or one.kg <= most or goes_by_lift(one, order.delivery.lift):
             continue
         says = (
-            f"{capital(one.name)} weighs about {_up(one.kg)} kg, and up steps"
+            f"{capital(one.name)} weighs about {whole_kg(one.kg)} kg, and up steps"
             f" {lifting.most_people} people here carry no more than {most:g} kg. Make it thinner,"
             " smaller or of two pieces, or name a way in without steps."
         )
@@ -183,7 +185,3 @@ def _finding(
         measured={key: round(measured, 1)},
         limit={key: round(limit, 1)},
     )
-
-
-def _up(kg: float) -> int:
-    return -int(-kg // 1)

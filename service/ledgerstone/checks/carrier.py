@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
 from ledgerstone.order import Order
 from ledgerstone.transport import on_edge
 from ledgerstone.workshop.records import Workshop
@@ -47,7 +47,7 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     return Finding(
         "too-heavy-for-pallet",
         "stops",
-        f"Packed, the order weighs about {-int(-packed_kg // 1)} kg; the carrier takes no more than"
+        f"Packed, the order weighs about {whole_kg(packed_kg)} kg; the carrier takes no more than"
         f" {most_kg:g} kg on a pallet. Have it brought by our own van, collect it, or order it in"
         " two parts.",
         _CARRIER,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
@@ -83,6 +84,11 @@ def cut_short(label: str) -> str:
     """Cut a label that would swamp its sentence."""
     tidy = " ".join(label.split())
     return tidy if len(tidy) <= LONGEST_LABEL else f"{tidy[: LONGEST_LABEL - 1].rstrip()}…"
+
+
+def whole_kg(kg: float) -> int:
+    """Round a mass up, as it is said to whoever must lift it."""
+    return math.ceil(kg - 1e-9)
 
 
 def side_words(name: str, thing: str = "edge") -> str:

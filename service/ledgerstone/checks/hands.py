@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
 from ledgerstone.order import Delivery, Order
 from ledgerstone.transport import people_to_lift, team_lift_kg
 from ledgerstone.workshop.records import Workshop
@@ -14,7 +14,7 @@ _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight"
 _LEFT: dict[str, str] = {
     "collect": "Collected",
     "pallet": "Left at the kerb",
-    "own-van": "Brought to your door",
+    "own-van": "Brought to your door by our van",
 }
 _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is to be assessed"
 _ASSESS = " Plan and assess that lift first: no number makes it a safe one."
@@ -37,9 +37,9 @@ def hands_at_the_other_end(order: Order, facts: Facts, workshop: Workshop) -> It
     if people > workshop.lifting.most_people or people <= (delivery.people or 0):
         return
     name = slab_words(order.slabs[heaviest], heaviest, len(order.slabs))
-    carry = f"{people_words(people)} to carry in {name}, about {_up(kg)} kg"
+    carry = f"{people_words(people)} to carry in {name}, about {whole_kg(kg)} kg"
     if delivery.people is None:
-        says = f"{_LEFT[delivery.kind]}: you will need {carry}.{_assess(people, kg)}"
+        says = f"{_LEFT[delivery.kind]}: you need {carry}.{_assess(people, kg)}"
     else:
         only = people_words(delivery.people)
         says = (
@@ -75,7 +75,7 @@ def beyond_hands(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
         yield Finding(
             "beyond-hands",
             "caution",
-            f"{name} weighs about {_up(kg)} kg: more than the {most:g} kg that"
+            f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
             f" {people_words(lifting.most_people)} here carry. It goes on a trolley or by lifting"
             " gear, on a firm and level way. Make it thinner or of two pieces to carry it.",
             "the workshop's own limit, no safe limit",
@@ -106,7 +106,7 @@ def _untold(delivery: Delivery) -> Iterable[str]:
     if delivery.turn is None:
         yield "any tight turn"
     if delivery.floor is None and delivery.steps is None:
-        yield "the floor and any steps"
+        yield "the floor, with any steps"
     elif (delivery.floor or 0) != 0 and delivery.lift is None and delivery.steps is None:
         yield "the steps up, or the size of the lift"
     elif delivery.steps is None and delivery.lift is None:
@@ -114,8 +114,4 @@ def _untold(delivery: Delivery) -> Iterable[str]:
 
 
 def _listed(parts: list[str]) -> str:
-    return f"{', '.join(parts[:-1])} and {parts[-1]}" if len(parts) > 1 else parts[0]
-
-
-def _up(kg: float) -> int:
-    return -int(-kg // 1)
+    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])}, and {parts[-1]}"

@@ -64,12 +64,12 @@ def mix_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Iterab
         short = list(_short(exposure, workshop)) if exposure is not None else []
         if exposure is None or not short:
             continue
-        care = "Keep it drained, and covered in winter" if exposure.frost else "Keep it drained"
+        care = "keep it dry in winter" if exposure.frost else "keep it drained"
         yield Finding(
             "mix-for-place",
             "caution",
-            f"{capital(_PLACES[place])} the standard asks the mix for {'; '.join(short)}. {care},"
-            " or ask us for another mix.",
+            f"{capital(_PLACES[place])} the standard asks the mix for {'; '.join(short)}. Ask for"
+            f" another mix, or {care}.",
             f"EN 206-1 table F.1, {exposure.name}; air by grain size: DIN 1045-2, from memory",
             at=tuple(
                 f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure

@@ -14,6 +14,7 @@ from ledgerstone.checks.finding import (
     cutout_words,
     geojson,
     slab_words,
+    whole_kg,
 )
 from ledgerstone.order import Order, Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
@@ -142,7 +143,7 @@ def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[F
         yield Finding(
             "load-on-units",
             "note",
-            f"{capital(name)} lays about {_up(per_m)} kg on each metre of its units. Have them"
+            f"{capital(name)} lays about {whole_kg(per_m)} kg on each metre of its units. Have them"
             f" solid-sided, fixed to the wall and level within {level}; whoever supplied them says"
             " what they bear.",
             "mass by volume; solid sides and 3 mm: from memory",
@@ -150,7 +151,3 @@ def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[F
             at=(f"/slabs/{i}/rests",),
             measured={"load_kg_per_m": round(per_m, 1)},
         )
-
-
-def _up(kg: float) -> int:
-    return -int(-kg // 1)

@@ -30,8 +30,8 @@ def hot_appliances(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[
                 "hot-appliance",
                 "caution",
                 f"Leave {gap} or more all round {name}, hung from its own frame: concrete moves"
-                " with heat, and our strength check knows none. The appliance's own manual and a"
-                " registered fitter decide.",
+                " with heat, and our strength check leaves heat out. The appliance's own manual"
+                " and a registered fitter decide.",
                 "a gap of 10 to 20 mm: common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts/{k}/heat",),

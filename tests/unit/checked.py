@@ -1,0 +1,31 @@
+"""One check of one order, without the rest of its stage."""
+
+from datetime import date
+from typing import Any, Final
+
+from ledgerstone.checks import CHECKS, Finding
+from ledgerstone.workshop import Workshop
+from unit.slabs import Json, box, facts_of, order_of, slab_json
+
+TODAY: Final = date(2026, 11, 25)
+FITTED: Final[Json] = {"kind": "fitted", "postcode": "HR9 7XX"}
+PALLET: Final[Json] = {"kind": "pallet", "postcode": "HR9 7XX"}
+
+
+def found(workshop: Workshop, name: str, *slabs: Json, **more: object) -> list[Finding]:
+    """Return what the check of that name says of an order; each sentence ends as one."""
+    order = order_of(workshop, *slabs, **more)
+    (check,) = (check for check in CHECKS if name in check.names)
+    every = list(check.run(order, facts_of(order, workshop, TODAY), workshop))
+    assert all(len(finding.says) <= 240 and finding.says.endswith(".") for finding in every)
+    return [finding for finding in every if finding.check == name]
+
+
+def levels(findings: list[Finding]) -> list[str]:
+    """Return the levels of some findings."""
+    return [finding.level for finding in findings]
+
+
+def plain(length: object = 1400, width: object = 600, **more: Any) -> Json:  # noqa: ANN401  members
+    """Write a plain slab 40 mm thick."""
+    return slab_json(box(length, width), **more)

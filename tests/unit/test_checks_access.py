@@ -1,0 +1,237 @@
+"""Checks of the way in, of hands and of the carrier; each on both sides of its limit."""
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from ledgerstone.workshop import Workshop
+from unit.checked import FITTED, PALLET, found, levels, plain
+from unit.slabs import Json
+
+LIFT: Json = {"width": 1100, "depth": 1400, "height": 2200, "door": 800, "rated_kg": 630}
+
+
+def fitted(**more: Any) -> Json:  # noqa: ANN401  a delivery's members
+    """Write a delivery that we carry in."""
+    return {**FITTED, **more}
+
+
+def kerbside(**more: Any) -> Json:  # noqa: ANN401  as above
+    """Write a delivery that the customer carries in."""
+    return {**PALLET, **more}
+
+
+def with_lifting(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  its members
+    """The same workshop with other limits."""
+    return replace(workshop, lifting=replace(workshop.lifting, **more))
+
+
+# --- doorway and turn -----------------------------------------------------------------------
+
+
+def test_a_flat_slab_passes_any_doorway_on_edge(workshop: Workshop) -> None:
+    """40 mm and its padding pass 610 mm; a waterfall end of 860 mm does not."""
+    door = fitted(doorway=610)
+    assert found(workshop, "doorway-too-narrow", plain(), delivery=door) == []
+    drop = {"left": {"profile": "square", "drop": {"depth": 860}}}
+    (finding,) = found(workshop, "doorway-too-narrow", plain(edges=drop), delivery=door)
+    assert (finding.level, finding.measured, finding.limit) == (
+        "stops",
+        {"width_mm": 620.0},  # the slab's own 600 and 20 of foam: it lies in the drop's plane
+        {"width_mm": 610.0},
+    )
+
+
+@pytest.mark.parametrize(
+    ("length", "expected"),
+    [(1825, []), (1826, ["caution"]), (2425, ["caution"]), (2426, ["stops"])],
+)
+def test_a_slab_gets_round_the_turn(workshop: Workshop, length: int, expected: list[str]) -> None:
+    """900 by 900 lets 2425.6 mm by on edge, padded; with 300 mm for hands at each end 1825.6."""
+    way = fitted(turn={"from": 900, "into": 900})
+    assert levels(found(workshop, "turn-too-tight", plain(length), delivery=way)) == expected
+
+
+def test_a_ceiling_lets_a_slab_be_tilted(workshop: Workshop) -> None:
+    """2600 by 600 passes a turn of 900 tilted under 2700 mm, and not under 2000."""
+    for ceiling, expected in ((2700, []), (2000, ["stops"])):
+        way = fitted(turn={"from": 900, "into": 900}, ceiling=ceiling)
+        assert levels(found(workshop, "turn-too-tight", plain(2600), delivery=way)) == expected
+
+
+def test_a_turn_that_is_too_tight_says_what_would_pass(workshop: Workshop) -> None:
+    """The sentence gives the length that passes, and asks for the ceiling that was not told."""
+    turn = {"from": "900 mm", "into": "900 mm"}
+    (finding,) = found(workshop, "turn-too-tight", plain(2600), delivery=fitted(turn=turn))
+    assert finding.says == (
+        "The slab is 2600 mm long; level and on edge, no more than 2425 mm gets round the turn."
+        " Make it smaller or of two pieces, name another way in, or tell us the ceiling height: it"
+        " may pass tilted."
+    )
+    told = fitted(turn=turn, ceiling=2000)
+    (finding,) = found(workshop, "turn-too-tight", plain(2600), delivery=told)
+    assert finding.says.endswith("Make it smaller or of two pieces, or name another way in.")
+
+
+def test_what_the_customer_carries_is_a_caution(workshop: Workshop) -> None:
+    """From the kerb or collected, the same turn is said and stops nothing."""
+    turn = {"from": 900, "into": 900}
+    for delivery in (kerbside(turn=turn), {"kind": "collect", "turn": turn}):
+        findings = found(workshop, "turn-too-tight", plain(2600), delivery=delivery)
+        assert levels(findings) == ["caution"]
+    van = {"kind": "own-van", "postcode": "HR9 7XX", "turn": turn}
+    assert levels(found(workshop, "turn-too-tight", plain(2600), delivery=van)) == ["stops"]
+
+
+# --- lift and steps -------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("length", "expected"), [(1700, []), (2000, []), (2400, ["stops"])])
+def test_a_slab_goes_into_the_lift(workshop: Workshop, length: int, expected: list[str]) -> None:
+    """Across the floor, tilted, or not at all: 1100 by 1400 by 2200 mm (handling page row 20)."""
+    slab = plain(length, 650)
+    assert levels(found(workshop, "lift-too-small", slab, delivery=fitted(lift=LIFT))) == expected
+
+
+def test_a_lift_with_a_narrow_door_takes_nothing(workshop: Workshop) -> None:
+    """A door narrower than slab and padding keeps it out; steps make that a caution."""
+    narrow = {**LIFT, "door": 59}
+    stopped = found(workshop, "lift-too-small", plain(900), delivery=fitted(lift=narrow))
+    assert levels(stopped) == ["stops"]
+    stairs = fitted(lift=narrow, steps=12)
+    assert levels(found(workshop, "lift-too-small", plain(900), delivery=stairs)) == ["caution"]
+
+
+@pytest.mark.parametrize(("rated", "expected"), [(320, []), (200, ["stops"])])
+def test_a_lift_bears_the_slab_and_two_people(
+    workshop: Workshop, rated: int, expected: list[str]
+) -> None:
+    """A slab of 82 kg and two people of 75 weigh 232 kg."""
+    slab, lift = plain(1400, 610), {**LIFT, "rated_kg": rated}
+    findings = found(workshop, "lift-overloaded", slab, delivery=fitted(lift=lift))
+    assert levels(findings) == expected
+    assert all("about 233 kg together" in finding.says for finding in findings)
+
+
+@pytest.mark.parametrize(
+    ("steps", "lift", "expected"),
+    [
+        (0, None, []),
+        (3, None, ["caution"]),
+        (4, None, ["stops"]),
+        (4, {**LIFT, "rated_kg": 1000}, []),
+        (4, {**LIFT, "rated_kg": 200}, ["stops"]),
+    ],
+)
+def test_what_no_hands_carry_goes_up_no_stairs(
+    workshop: Workshop, steps: int, lift: Json | None, expected: list[str]
+) -> None:
+    """173 kg is beyond six people of 25; a few steps are ramped, a lift that takes it serves."""
+    way = fitted(steps=steps) | ({} if lift is None else {"lift": lift})
+    slab = plain(1600, 1123)
+    assert levels(found(workshop, "too-heavy-for-steps", slab, delivery=way)) == expected
+
+
+def test_six_people_carry_up_steps_what_they_may(workshop: Workshop) -> None:
+    """96 kg is within the workshop's hands, steps or not."""
+    assert found(workshop, "too-heavy-for-steps", plain(1000, 1000), delivery=fitted(steps=9)) == []
+
+
+# --- hands ----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("size", "people", "assess"),
+    [((500, 500), "one person", False), ((550, 600), "two people", False),
+     ((600, 700), "two people", True), ((1400, 600), "four people", True)],
+)  # fmt: skip
+def test_who_must_be_there_is_said(
+    workshop: Workshop, size: tuple[int, int], people: str, *, assess: bool
+) -> None:
+    """Two carry 32 kg without assessing it, and 41 kg with; HSE has no factor for four."""
+    (finding,) = found(workshop, "hands-needed", plain(*size), delivery=PALLET)
+    assert finding.level == "note"
+    assert f"you need {people} to carry in the slab" in finding.says
+    assert ("assess that lift first" in finding.says) is assess
+
+
+def test_too_few_hands_are_a_caution(workshop: Workshop) -> None:
+    """Told how many will be there, the answer counts; enough are not spoken of."""
+    (finding,) = found(workshop, "hands-needed", plain(), delivery=kerbside(people=1))
+    assert finding.level == "caution"
+    assert "four people" in finding.says
+    assert "one person will be there" in finding.says
+    assert found(workshop, "hands-needed", plain(), delivery=kerbside(people=4)) == []
+    assert found(workshop, "hands-needed", plain(), delivery=FITTED) == []
+
+
+def test_the_heaviest_slab_is_the_one_that_counts(workshop: Workshop) -> None:
+    """An order's hands are said once, of its heaviest slab."""
+    slabs = (plain(500, 500, label="Small"), plain(label="Large"))
+    (finding,) = found(workshop, "hands-needed", *slabs, delivery=PALLET)
+    assert (finding.slab, "“Large”" in finding.says) == (1, True)
+
+
+@pytest.mark.parametrize(("width", "expected"), [(974, []), (976, ["caution"])])
+def test_beyond_hands_is_trolley_work(workshop: Workshop, width: int, expected: list[str]) -> None:
+    """Over 150 kg, six people's share, a slab goes by trolley or gear: a caution, no stop."""
+    findings = found(workshop, "beyond-hands", plain(1600, width))
+    assert levels(findings) == expected
+    assert found(workshop, "hands-needed", plain(1600, 976), delivery=PALLET) == []
+
+
+@pytest.mark.parametrize(
+    ("told", "asked"),
+    [
+        ({}, "the narrowest doorway on the way in, any tight turn, and the floor, with any steps"),
+        ({"doorway": 762, "steps": 0}, "any tight turn"),
+        ({"doorway": 762, "turn": {"from": 900, "into": 900}, "floor": 0}, "any steps"),
+        (
+            {"doorway": 762, "turn": {"from": 900, "into": 900}, "floor": 2},
+            "the steps up, or the size of the lift",
+        ),
+    ],
+)
+def test_what_was_not_told_is_asked(workshop: Workshop, told: Json, asked: str) -> None:
+    """The way in is asked for part by part, as a note."""
+    (finding,) = found(workshop, "way-in-not-told", plain(), delivery=fitted(**told))
+    assert finding.level == "note"
+    assert finding.says.startswith(f"Tell us {asked}.")
+
+
+def test_nothing_is_asked_of_who_told_all_or_collects(workshop: Workshop) -> None:
+    """A way in told whole is not asked again, and a collector brings it in as they like."""
+    whole = fitted(doorway=762, turn={"from": 900, "into": 900}, steps=2)
+    for delivery in (whole, {"kind": "collect"}):
+        assert found(workshop, "way-in-not-told", plain(), delivery=delivery) == []
+
+
+# --- the carrier ----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("length", "expected"), [(2400, []), (2401, ["stops"])])
+def test_a_pallet_takes_a_length(workshop: Workshop, length: int, expected: list[str]) -> None:
+    """The carrier's longest passes and a millimetre more stops, by pallet and no other way."""
+    short = with_lifting(workshop, pallet_length_mm=2400)
+    slab = plain(length)
+    assert levels(found(short, "too-long-for-pallet", slab, delivery=PALLET)) == expected
+    assert found(short, "too-long-for-pallet", slab, delivery=FITTED) == []
+
+
+def test_length_is_looked_at_before_mass(workshop: Workshop) -> None:
+    """Handling page row 37: 3 m of 227 kg is oversize before its mass is weighed."""
+    strict = with_lifting(workshop, pallet_length_mm=2700, pallet_most_kg=200)
+    long = plain(3000, 650)
+    assert levels(found(strict, "too-long-for-pallet", long, delivery=PALLET)) == ["stops"]
+    assert found(strict, "too-heavy-for-pallet", long, delivery=PALLET) == []
+    short = plain(2700, 650, quantity=2)
+    assert levels(found(strict, "too-heavy-for-pallet", short, delivery=PALLET)) == ["stops"]
+
+
+def test_a_heavy_order_is_weighed_packed(workshop: Workshop) -> None:
+    """Ten slabs of 81 kg, their crates and a pallet pass 1000 kg less 15; eleven do not."""
+    for quantity, expected in ((10, []), (11, ["stops"])):
+        slab = plain(1400, 600, quantity=quantity)
+        findings = found(workshop, "too-heavy-for-pallet", slab, delivery=PALLET)
+        assert levels(findings) == expected

@@ -1,0 +1,185 @@
+"""Checks of joins, of drops, and of the units beneath; each on both sides."""
+
+import pytest
+
+from ledgerstone.workshop import Workshop
+from unit.checked import found, levels, plain
+from unit.slabs import Json, box, cut, hole, slab_json
+
+
+def join(one: tuple[int, str], other: tuple[int, str]) -> list[Json]:
+    """Write the joins of an order: one."""
+    ends = ({"slab": slab, "side": side} for slab, side in (one, other))
+    return [{"one": next(ends), "other": next(ends), "gap": 2}]
+
+
+END_TO_END = join((0, "right"), (1, "left"))
+
+
+def test_a_join_is_a_suggestion(workshop: Workshop) -> None:
+    """Each join is a note that its place is agreed before anything is cast."""
+    slabs = (plain(label="Left run"), plain(label="Right run"))
+    (finding,) = found(workshop, "join-suggested", *slabs, joins=END_TO_END)
+    assert (finding.level, finding.at) == ("note", ("/joins/0",))
+    assert finding.says.startswith("The join between “Left run” and “Right run” is priced as asked")
+    assert found(workshop, "join-suggested", *slabs) == []
+
+
+def test_a_join_takes_two(workshop: Workshop) -> None:
+    """A slab joined to itself is cautioned, unless there are two of it."""
+    itself = join((0, "left"), (0, "right"))
+    assert levels(found(workshop, "join-to-itself", plain(), plain(), joins=itself)) == ["caution"]
+    twice = plain(quantity=2)
+    assert found(workshop, "join-to-itself", twice, plain(), joins=itself) == []
+    assert levels(found(workshop, "join-suggested", twice, joins=itself)) == ["note"]
+
+
+@pytest.mark.parametrize(("width", "expected"), [(603, []), (604, ["caution"])])
+def test_joined_ends_are_alike(workshop: Workshop, width: int, expected: list[str]) -> None:
+    """Ends within 3 mm run through; natural-stone practice."""
+    slabs = (plain(1400, 600), plain(1400, width))
+    assert levels(found(workshop, "join-of-unlike-sides", *slabs, joins=END_TO_END)) == expected
+
+
+def test_along_an_l_the_customer_is_asked_where(workshop: Workshop) -> None:
+    """An end that meets a longer front is usual: where along it is asked, as a note."""
+    corner = join((0, "front"), (1, "left"))
+    (finding,) = found(workshop, "join-of-unlike-sides", plain(2400), plain(1400), joins=corner)
+    assert finding.level == "note"
+    assert finding.says == (
+        "The front edge of slab 1 is 2400 mm and the left edge of slab 2 600 mm. Tell us where"
+        " along the longer side the other one meets it."
+    )
+
+
+@pytest.mark.parametrize(("thickness", "expected"), [(43, []), (43.5, ["caution"])])
+def test_joined_slabs_are_as_thick(
+    workshop: Workshop, thickness: float, expected: list[str]
+) -> None:
+    """Within 3 mm: natural-stone practice."""
+    slabs = (plain(), plain(thickness=thickness))
+    found_here = found(workshop, "join-of-unlike-thickness", *slabs, joins=END_TO_END)
+    assert levels(found_here) == expected
+
+
+@pytest.mark.parametrize(
+    ("other", "what"),
+    [
+        ({"shade": {"name": "chalk"}}, "shade"),
+        ({"finish": {"sealer": "satin"}}, "finish"),
+        ({"finish": {"surface": "polished"}}, "finish"),
+        ({}, None),
+    ],
+)
+def test_a_join_of_two_looks_shows(workshop: Workshop, other: Json, what: str | None) -> None:
+    """Another shade, sealer or surface is cautioned; the same on both is not."""
+    slabs = (plain(shade={"name": "graphite"}), plain(**{"shade": {"name": "graphite"}} | other))
+    findings = found(workshop, "join-of-unlike-looks", *slabs, joins=END_TO_END)
+    assert [f"not of one {what}" in f.says for f in findings] == [True] * (what is not None)
+
+
+def test_what_comes_to_a_join_is_said_to_be_unlined(workshop: Workshop) -> None:
+    """A drainer or a drop at the joined side is cautioned, one elsewhere is not."""
+
+    def drainer(x: int) -> list[Json]:
+        outline = box(400, 300)
+        return [{"kind": "drainer", "outline": outline, "depth": 6, "at": {"x": x, "y": 100}}]
+
+    near, far = plain(reliefs=drainer(1000)), plain(reliefs=drainer(500))
+    dropped = plain(edges={"left": {"profile": "square", "drop": {"depth": 300}}})
+    for slabs, expected in (
+        ((near, plain()), ["caution"]),
+        ((far, plain()), []),
+        ((plain(), dropped), ["caution"]),
+    ):
+        findings = found(workshop, "join-through-relief", *slabs, joins=END_TO_END)
+        assert levels(findings) == expected
+
+
+def test_a_drops_corner_is_said_to_be_unchecked(workshop: Workshop) -> None:
+    """One drop and two are spoken of as such; none is not."""
+    drop = {"profile": "square", "drop": {"depth": 860}}
+    (one,) = found(workshop, "drop-not-checked", plain(edges={"left": drop}))
+    assert one.says.startswith("The drop at the left edge of the slab is priced and weighed")
+    (two,) = found(workshop, "drop-not-checked", plain(edges={"left": drop, "right": drop}))
+    assert two.says.startswith("The drops of the slab are priced and weighed")
+    assert found(workshop, "drop-not-checked", plain()) == []
+
+
+# --- the units beneath ----------------------------------------------------------------------
+
+
+def on_units(*units: tuple[int, str], **overhang: int) -> Json:
+    """Write base units, each with what it is for."""
+    listed = [{"width": width, "for": use} for width, use in units]
+    return {"kind": "units", "units": listed, "overhang": overhang}
+
+
+HOB = (560, 490)
+TWO = on_units((800, "base"), (600, "hob"))
+
+
+@pytest.mark.parametrize(
+    ("x", "expected"),
+    [(1098, []), (1097, ["stops"]), (1102, []), (1103, ["stops"])],
+)
+def test_a_hob_lies_between_its_units_sides(
+    workshop: Workshop, x: int, expected: list[str]
+) -> None:
+    """A hob of 560 mm fits between the 18 mm sides of a 600 mm unit, 2 mm to spare each way."""
+    slab = slab_json(box(1400, 620), cut("rectangle", HOB, (x, 310), label="hob"), rests=TWO)
+    assert levels(found(workshop, "cutout-over-unit-side", slab)) == expected
+
+
+def test_a_hob_over_a_side_says_how_far_to_move_it(workshop: Workshop) -> None:
+    """The unit is named by its number, and the move brings the hob inside it."""
+    hob = cut("rectangle", HOB, (1000, 310), label="hob")
+    slab = slab_json(box(1400, 620), hob, rests=TWO)
+    (finding,) = found(workshop, "cutout-over-unit-side", slab)
+    assert finding.says == (
+        "The hob lies over the side of unit 1, which it would cut into. Move it 98 mm to the"
+        " right, inside unit 2."
+    )
+    assert finding.measured == {"left_mm": 720.0, "right_mm": 1280.0}
+    assert finding.limit == {"left_mm": 818.0, "right_mm": 1382.0}
+
+
+def test_an_opening_too_wide_for_its_unit_says_so(workshop: Workshop) -> None:
+    """A bowl of 600 mm goes into no unit of 600."""
+    bowl = cut("rectangle", (600, 400), (1100, 310), label="bowl")
+    slab = slab_json(box(1400, 620), bowl, rests=on_units((800, "base"), (600, "basin")))
+    (finding,) = found(workshop, "cutout-over-unit-side", slab)
+    assert "Inside, unit 2 is 564 mm wide: make it wider" in finding.says
+
+
+def test_overhangs_and_gaps_shift_the_units(workshop: Workshop) -> None:
+    """Units begin after the left overhang, and a gap has no sides."""
+    tap_side = hole(120, 1000, 300, label="bin chute")
+    gap = on_units((800, "basin"), (400, "gap"), (200, "base"))
+    assert (
+        found(workshop, "cutout-over-unit-side", slab_json(box(1400, 620), tap_side, rests=gap))
+        == []
+    )
+    shifted = on_units((800, "basin"), (580, "base"), left=150)
+    slab = slab_json(box(1530, 620), tap_side, rests=shifted)
+    assert levels(found(workshop, "cutout-over-unit-side", slab)) == ["stops"]
+
+
+def test_plain_units_caution_and_taps_pass(workshop: Workshop) -> None:
+    """Where no unit is told to be a basin's it is a caution; a tap hole passes a side."""
+    bowl, tap = hole(360, 800, 300), hole(35, 800, 550)
+    base = on_units((800, "base"), (600, "base"))
+    slab = slab_json(box(1400, 620), bowl, rests=base)
+    assert levels(found(workshop, "cutout-over-unit-side", slab)) == ["caution"]
+    assert (
+        found(workshop, "cutout-over-unit-side", slab_json(box(1400, 620), tap, rests=base)) == []
+    )
+
+
+def test_units_are_told_what_they_carry(workshop: Workshop) -> None:
+    """600 by 40 mm at 2350 kg/m³ with its steel: 58 kg on each metre, rounded up."""
+    slab = plain(1400, 600, rests=TWO)
+    (finding,) = found(workshop, "load-on-units", slab)
+    assert finding.measured == {"load_kg_per_m": pytest.approx(0.6 * (0.04 * 2350 + 2.2), abs=0.05)}
+    assert "about 58 kg on each metre" in finding.says
+    assert found(workshop, "load-on-units", plain()) == []
