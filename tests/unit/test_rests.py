@@ -1,0 +1,125 @@
+"""What carries a slab: each kind of rest as lines and areas on the slab."""
+
+from typing import Any
+
+import pytest
+from shapely.geometry import Point
+from shapely.geometry import box as rectangle
+
+from ledgerstone.shape import shape_of
+from ledgerstone.strength.places import load_places
+from ledgerstone.strength.rests import Bearing, bearings
+from ledgerstone.strength.tipping import tipping_places, weight_at
+from ledgerstone.workshop import Workshop
+from unit.slabs import box, hole, polygon, slab_of
+
+Json = dict[str, Any]
+
+
+def _rests(workshop: Workshop, outline: Json, rests: Json) -> tuple[Bearing, ...]:
+    slab = slab_of(workshop, outline, rests=rests)
+    return bearings(slab, shape_of(slab, workshop))
+
+
+def test_a_unit_carries_on_two_panels_and_two_rails(workshop: Workshop) -> None:
+    """600 mm: a panel at each side and a rail all along front and back."""
+    found = _rests(workshop, box(600, 580), {"kind": "units", "units": [{"width": 600}]})
+    bounds = sorted(bearing.footprint.bounds for bearing in found)
+    assert bounds == sorted(
+        [(9, 0, 9, 580), (591, 0, 591, 580), (9, 0, 591, 0), (9, 580, 591, 580)]
+    )
+
+
+def test_a_long_rail_carries_at_places_600_mm_apart(workshop: Workshop) -> None:
+    """Between the panels of a 900 mm unit its rails are trusted in the middle alone."""
+    found = _rests(workshop, box(900, 580), {"kind": "units", "units": [{"width": 900}]})
+    short = [b.footprint for b in found if 0 < b.footprint.length < 100]
+    assert [round(line.centroid.x) for line in short] == [450, 450]
+
+
+def test_only_what_stands_between_others_may_lie_low(workshop: Workshop) -> None:
+    """Of three units the middle one; a gap is none."""
+    units = [{"width": 400}, {"width": 400}, {"width": 300, "for": "gap"}, {"width": 400}]
+    found = _rests(workshop, box(1500, 580), {"kind": "units", "units": units})
+    assert {b.group for b in found if b.pointer == "/rests/units/1"} == {1}
+    assert {b.group for b in found if b.pointer != "/rests/units/1"} == {None}
+    assert not [b for b in found if b.pointer == "/rests/units/2"]
+
+
+def test_an_overhang_moves_the_units_in(workshop: Workshop) -> None:
+    """The front rail lies the overhang from the front, and the first panel that from the left."""
+    rests = {"kind": "units", "units": [{"width": 600}], "overhang": {"front": 20, "left": 30}}
+    found = _rests(workshop, box(660, 600), rests)
+    assert min(b.footprint.bounds[1] for b in found) == 20
+    assert min(b.footprint.bounds[0] for b in found) == 39
+
+
+def test_a_frame_stands_under_the_sides_that_are_named(workshop: Workshop) -> None:
+    """Half its width inside each side; a side that has no room for that is taken itself."""
+    found = _rests(workshop, box(1200, 600), {"kind": "frame", "sides": ["front"], "width": 60})
+    (bearing,) = found
+    assert bearing.footprint.bounds == pytest.approx((0, 30, 1200, 30))
+    wide = _rests(workshop, box(1200, 600), {"kind": "frame", "width": 3000})
+    assert len(wide) == 4
+
+
+def test_a_frame_under_a_round_runs_inside_its_rim(workshop: Workshop) -> None:
+    """It lies within the slab all round."""
+    (bearing,) = _rests(
+        workshop, {"kind": "round", "diameter": 900}, {"kind": "frame", "width": 50}
+    )
+    assert rectangle(24, 24, 876, 876).covers(bearing.footprint)
+
+
+def test_sixteen_places_or_more_are_tried(workshop: Workshop) -> None:
+    """On any slab with room for them, its corners among them, and all on the concrete."""
+    for outline in (box(1200, 600), polygon((0, 0), (1200, 0), (300, 800))):
+        slab = slab_of(workshop, outline, hole(200, 500, 300))
+        shape = shape_of(slab, workshop)
+        places = load_places(shape, 100.0, [rectangle(0, 0, 1200, 20), rectangle(0, 300, 400, 320)])
+        assert len(places) >= 16
+        for place in places:
+            assert shape.net.buffer(0.01).covers(Point(place.xy))
+        for corner in shape.corners:
+            near = min(Point(corner).distance(Point(place.xy)) for place in places)
+            assert near < 300
+
+
+def test_the_tip_of_an_overhang_by_a_corner_is_a_free_corner(workshop: Workshop) -> None:
+    """Beyond the rests and near the corner: told apart from the rest of the edge."""
+    shape = shape_of(slab_of(workshop, box(1800, 900)), workshop)
+    rests = [rectangle(0, 300, 1800, 320), rectangle(0, 880, 1800, 900)]
+    kinds = {place.xy: place.kind for place in load_places(shape, 100.0, rests)}
+    assert kinds[(50.0, 50.0)] == "free-corner"
+    assert kinds[(1750.0, 50.0)] == "free-corner"
+    middle = [kind for (x, y), kind in kinds.items() if y < 100 and 700 < x < 1100]
+    assert middle
+    assert set(middle) == {"anywhere"}
+
+
+def test_a_relief_moves_the_weight_away(workshop: Workshop) -> None:
+    """A recess over the left half, half as deep as the slab, moves its weight to 7/12.
+
+    By hand: (1/3 × 1/4 + 2/3 × 3/4) of the length.
+    """
+    recess = {"kind": "recess", "outline": box(600, 500), "depth": 20, "at": {"x": 0, "y": 0}}
+    slab = slab_of(workshop, box(1200, 500), reliefs=[recess])
+    newtons, (x, y) = weight_at(slab, shape_of(slab, workshop), 25e-6)
+    assert newtons == pytest.approx(1200 * 500 * 30 * 25e-6, rel=1e-3)
+    assert x == pytest.approx(1200 * 7 / 12, rel=2e-3)
+    assert y == pytest.approx(250, abs=0.5)
+
+
+@pytest.mark.parametrize(("newtons", "tips"), [(440.0, False), (460.0, True)])
+def test_tipping_turns_at_the_hand_worked_load(
+    newtons: float, tips: bool, workshop: Workshop
+) -> None:
+    """A board 1000 × 500 × 40 of 25 kN/m³ on rests from 200 to 1000, loaded at its tip.
+
+    0.9 × 500 N × (500 - 200) mm = 1.5 × P × 200 mm at P = 450 N.
+    """
+    slab = slab_of(workshop, box(1000, 500))
+    shape = shape_of(slab, workshop)
+    rests = rectangle(200, 0, 1000, 500)
+    found = tipping_places(slab, shape, rests, 25e-6, [((0.0, 250.0), newtons)])
+    assert bool(found) == tips
