@@ -241,3 +241,44 @@ CHOICES: Example = {
 }
 
 INSTANCE = _INSTANCE
+
+OPENED: Example = {
+    "reference": QUOTE["reference"],
+    "token": _TOKEN,
+    "link": f"/#quote={_TOKEN}",
+    "order": {**BENCH, "delivery": {"kind": "pallet", "doorway": "762 mm", "steps": 0}},
+    "delivery_area": "Around Wethermoor",
+    "issued": "2026-11-25",
+    "valid_until": "2026-12-25",
+    "standing": "estimate",
+    "price": {
+        "currency": "GBP",
+        "net": "805.83",
+        "tax": "161.17",
+        "total": "967.00",
+        "deposit": "386.80",
+    },
+    "lead_time": {"ready_on": "2026-12-22", "if_ordered_by": "2026-11-25"},
+    "stands": True,
+    "says": "Offered on 25 November 2026 as estimate TPJD-PQWN. It stands until 25 December 2026.",
+    "because": [],
+    "today": {
+        "kind": "quote",
+        "body": {
+            **QUOTE,
+            "changes": {
+                "since": {
+                    "reference": "TPJD-PQWN",
+                    "issued": "2026-11-25",
+                    "total": "967.00",
+                    "ready_on": "2026-12-22",
+                },
+                "revision": "",
+                "says": [],
+                "price_change": {"currency": "GBP", "amount": "0.00"},
+                "ready_later_days": 0,
+            },
+        },
+    },
+    "drawings": DRAWINGS,
+}

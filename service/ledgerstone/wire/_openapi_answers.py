@@ -151,14 +151,15 @@ _DRAWINGS = object_of(
 _QUOTE = object_of(
     {
         "reference": text("A short name to say on the telephone."),
-        "token": text("The quote, signed. None where it is too long for a link."),
+        "token": text("The quote, signed. None where it is longer than any address can be."),
         "link": text("The page that opens it. None where it is too long for a link."),
         "order": ref("Order"),
         "issued": _DAY,
         "valid_until": _DAY,
         "standing": {"enum": ["estimate", "quotation"]},
         "depends_on": list_of(text(), "What the price and the day rest on."),
-        "changes": {"type": "object", "description": "Against the order's `since`."},
+        "no_link": ref("NoLink"),
+        "changes": ref("Changes"),
         "price": ref("Price"),
         "lead_time": _LEAD_TIME,
         "weight": _WEIGHT,
@@ -167,7 +168,7 @@ _QUOTE = object_of(
         "slabs": list_of(ref("SlabAnswer"), "In the order's order."),
         "ways_to_save": list_of(ref("Remedy")),
     },
-    optional=("token", "link", "changes", "ways_to_save"),
+    optional=("token", "link", "no_link", "changes", "ways_to_save"),
     says="The answer when nothing stops the order.",
 )
 

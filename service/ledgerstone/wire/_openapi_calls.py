@@ -26,6 +26,13 @@ HEADERS: dict[str, Any] = {
 }
 
 PARAMETERS: dict[str, Any] = {
+    "QuoteToken": {
+        "name": "token",
+        "in": "path",
+        "required": True,
+        "description": "From a quote's link, or its `token`.",
+        "schema": text(minLength=1, maxLength=LONGEST_TOKEN),
+    },
     "Prefer": {
         "name": "Prefer",
         "in": "header",
@@ -91,7 +98,8 @@ def _component(name: str) -> str:
     return "".join(word.capitalize() for word in name.split("-"))
 
 
-def _problems(*statuses: int) -> dict[str, Any]:
+def problems(*statuses: int) -> dict[str, Any]:
+    """List the plain problems that a call may be answered by, beside those that any call may be."""
     names = {status: _component(BY_STATUS[status].name) for status in (*statuses, *_ALWAYS)}
     return {
         str(status): {"$ref": f"#/components/responses/{name}"}
@@ -99,9 +107,10 @@ def _problems(*statuses: int) -> dict[str, Any]:
     }
 
 
-def _answer(
+def answer(
     says: str, schema: JSONSchema, examples: dict[str, Any], mimetype: str = _JSON
 ) -> dict[str, Any]:
+    """Describe one answer with its examples."""
     return {
         "description": says,
         "headers": _REQUEST_ID,
@@ -129,7 +138,7 @@ def _order_body(*names: str) -> dict[str, Any]:
     }
 
 
-_NOT_UNDERSTOOD = _answer(
+_NOT_UNDERSTOOD = answer(
     "No piece of concrete could be meant: every fault at once.",
     ref("NotUnderstood"),
     {"three_faults": answers.NOT_UNDERSTOOD},
@@ -142,8 +151,8 @@ _CHOICES = {
     "summary": "What this workshop offers",
     "description": "Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
     "responses": {
-        "200": _answer("What it offers.", ref("Choices"), {"choices": answers.CHOICES}),
-        **_problems(406),
+        "200": answer("What it offers.", ref("Choices"), {"choices": answers.CHOICES}),
+        **problems(406),
     },
 }
 
@@ -153,20 +162,21 @@ _QUOTES = {
     "summary": "Quote an order, or say what to change",
     "description": (
         "The same order on the same day gives the same bytes: nothing is kept, and asking twice"
-        " does no harm."
+        " does no harm. With the maker's key, what waits for no template is a quotation."
     ),
+    "security": [{}, {"makersKey": []}],
     "parameters": [{"$ref": "#/components/parameters/Prefer"}],
     "requestBody": _order_body("bench", "shelf", "l_run", "basin_near_the_front", "three_faults"),
     "responses": {
-        "200": _answer("The quote.", ref("Quote"), {"bench": answers.QUOTE}),
+        "200": answer("The quote.", ref("Quote"), {"bench": answers.QUOTE}),
         "400": _NOT_UNDERSTOOD,
-        "422": _answer(
+        "422": answer(
             "The send-back: understood, and not to be made as asked.",
             ref("SentBack"),
             {"basin_near_the_front": answers.SENT_BACK_EXAMPLE},
             _PROBLEM,
         ),
-        **_problems(406, 408, 413, 415),
+        **problems(401, 406, 408, 413, 415),
     },
 }
 
@@ -177,9 +187,9 @@ _DRAWINGS = {
     "description": "Whether it quotes or not.",
     "requestBody": _order_body("bench", "basin_near_the_front", "three_faults"),
     "responses": {
-        "200": _answer("The links.", ref("Drawings"), {"bench": answers.DRAWINGS}),
+        "200": answer("The links.", ref("Drawings"), {"bench": answers.DRAWINGS}),
         "400": _NOT_UNDERSTOOD,
-        **_problems(406, 408, 413, 415),
+        **problems(406, 408, 413, 415),
     },
 }
 
@@ -199,13 +209,13 @@ _DRAWING = {
             "content": {"image/svg+xml": {"schema": text()}},
         },
         "304": {"description": "It is as you hold it.", "headers": _REQUEST_ID},
-        "400": _answer(
+        "400": answer(
             "The workshop no longer offers what the link names.",
             ref("NotUnderstood"),
             {},
             _PROBLEM,
         ),
-        **_problems(404, 406, 414),
+        **problems(404, 406, 414),
     },
 }
 
@@ -216,8 +226,8 @@ def _health(name: str, summary: str, example: dict[str, str]) -> dict[str, Any]:
         "tags": ["service"],
         "summary": summary,
         "responses": {
-            "200": _answer("It is.", ref("Health"), {name: example}),
-            **_problems(),
+            "200": answer("It is.", ref("Health"), {name: example}),
+            **problems(),
         },
     }
 
@@ -240,7 +250,7 @@ def _text_page(
                 "headers": _REQUEST_ID,
                 "content": {mimetype: {"schema": schema}},
             },
-            **_problems(404),
+            **problems(404),
         },
     }
 

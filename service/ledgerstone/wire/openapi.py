@@ -12,6 +12,7 @@ from typing import Any
 from ledgerstone.wire._openapi_answer_examples import REMEDY
 from ledgerstone.wire._openapi_answers import ANSWERS
 from ledgerstone.wire._openapi_calls import HEADERS, PARAMETERS, PATHS, problem_responses
+from ledgerstone.wire._openapi_offers import OFFER_ANSWERS, OFFER_PATHS
 from ledgerstone.wire._openapi_order import order_components
 from ledgerstone.wire.yaml_out import write_yaml
 
@@ -49,7 +50,7 @@ _MAKERS_KEY = {
 
 def document() -> dict[str, Any]:
     """Make the document as plain data."""
-    schemas = {**order_components(), **ANSWERS}
+    schemas = {**order_components(), **ANSWERS, **OFFER_ANSWERS}
     schemas["Remedy"] = {**schemas["Remedy"], "examples": [REMEDY]}
     return {
         "openapi": "3.1.0",
@@ -63,7 +64,7 @@ def document() -> dict[str, Any]:
         "servers": [{"url": "/", "description": "Where this document is served."}],
         "security": [],
         "tags": _TAGS,
-        "paths": PATHS,
+        "paths": {**PATHS, **OFFER_PATHS},
         "components": {
             "schemas": {name: schemas[name] for name in sorted(schemas)},
             "responses": problem_responses(),

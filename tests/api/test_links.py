@@ -1,0 +1,314 @@
+"""GET /v1/quotes/{token}: what was offered can be proved, and whether it stands is said."""
+
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from api.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
+from api.offered import MAKER, OFFERED, revised, reworded, service, slabs_order
+from api.schemas import Schemas
+from conftest import EXAMPLE_ORDER, SIGNING_KEYS
+from ledgerstone.wire.tokens import LONGEST_LINK, LONGEST_TOKEN
+
+if TYPE_CHECKING:
+    from flask.testing import FlaskClient
+
+LATER = date(2026, 12, 9)
+LAPSED = date(2027, 1, 25)
+NEWER_KEY = "a newer signing key for the tests, of no use elsewhere"
+SAME = ("reference", "issued", "valid_until", "standing")
+AMOUNTS = ("currency", "net", "tax", "total", "deposit")
+
+
+@pytest.fixture
+def offered(client: "FlaskClient") -> dict[str, Any]:
+    """The quote of the example order, as it was offered."""
+    quote: dict[str, Any] = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    return quote
+
+
+def _opened(client: "FlaskClient", token: str) -> dict[str, Any]:
+    answer = client.get(f"/v1/quotes/{token}")
+    assert answer.status_code == 200, answer.text
+    opened: dict[str, Any] = answer.get_json()
+    return opened
+
+
+def _is_as_offered(opened: dict[str, Any], offered: dict[str, Any]) -> None:
+    assert {name: opened[name] for name in SAME} == {name: offered[name] for name in SAME}
+    assert opened["price"] == {name: offered["price"][name] for name in AMOUNTS}
+    assert opened["lead_time"]["ready_on"] == offered["lead_time"]["ready_on"]
+
+
+def test_a_link_opens_to_what_was_offered(
+    client: "FlaskClient", offered: dict[str, Any], schemas: Schemas
+) -> None:
+    """A quote opened on its own day is as it was offered, and today's answer is the same."""
+    opened = _opened(client, offered["token"])
+    assert schemas.undocumented("OpenedQuote", opened) == []
+    _is_as_offered(opened, offered)
+    assert opened["link"].endswith(f"#quote={offered['token']}")
+    assert opened["stands"] is True
+    assert opened["because"] == []
+    assert opened["drawings"] == offered["drawings"]
+    today = opened["today"]["body"]
+    assert opened["today"]["kind"] == "quote"
+    assert today["price"] == offered["price"]
+    assert (today["reference"], today["changes"]["revision"]) == (offered["reference"], "")
+    assert today["changes"]["says"] == []
+
+
+def test_the_order_opens_without_its_postcode(
+    client: "FlaskClient", offered: dict[str, Any]
+) -> None:
+    """The order comes back as asked, with the delivery area in the postcode's place."""
+    opened = _opened(client, offered["token"])
+    assert "HR9" not in " ".join(texts(opened))
+    assert opened["delivery_area"] == "Around Wethermoor"
+    asked = {k: v for k, v in EXAMPLE_ORDER["delivery"].items() if k != "postcode"}
+    assert opened["order"]["delivery"] == asked
+    assert opened["order"]["slabs"][0]["outline"] == EXAMPLE_ORDER["slabs"][0]["outline"]
+
+
+def test_an_opened_link_is_kept_by_nobody(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """The answer is not to be cached, listed by searchers, or told to other sites."""
+    answer = client.get(f"/v1/quotes/{offered['token']}")
+    assert answer.headers["Cache-Control"] == "no-store"
+    assert answer.headers["X-Robots-Tag"] == "noindex"
+    assert answer.headers["Referrer-Policy"] == "no-referrer"
+
+
+def test_an_expired_link_still_opens(offered: dict[str, Any]) -> None:
+    """After its last day a quote opens as it was, says it is over, and has today's answer."""
+    opened = _opened(service(LAPSED), offered["token"])
+    _is_as_offered(opened, offered)
+    assert opened["stands"] is False
+    [reason] = opened["because"]
+    assert reason == {
+        "reason": "expired",
+        "says": "Its last day was 25 December 2026, 31 days ago.",
+    }
+    assert opened["today"]["body"]["issued"] == "2027-01-25"
+    assert opened["today"]["body"]["changes"]["ready_later_days"] > 20
+
+
+def test_a_quote_stands_to_the_end_of_its_last_day(offered: dict[str, Any]) -> None:
+    """On the day it is valid until a quote stands; the day after it does not."""
+    token = offered["token"]
+    assert _opened(service(date(2026, 12, 25)), token)["stands"] is True
+    assert _opened(service(date(2026, 12, 26)), token)["stands"] is False
+
+
+def test_a_quote_is_honoured_though_rates_have_changed(
+    offered: dict[str, Any], tmp_path: Path
+) -> None:
+    """With dearer hours since, the quote stands at its price; today's is told beside it."""
+    dearer = service(LATER, profile=reworded(tmp_path, ("\nhour = 38.00", "\nhour = 48.00")))
+    opened = _opened(dearer, offered["token"])
+    _is_as_offered(opened, offered)
+    assert opened["stands"] is True
+    assert [reason["reason"] for reason in opened["because"]] == ["rates-changed"]
+    today = opened["today"]["body"]
+    more = Decimal(today["price"]["total"]) - Decimal(offered["price"]["total"])
+    assert more > 0
+    assert Decimal(today["changes"]["price_change"]["amount"]) == more
+
+
+def test_mistyped_prices_are_taken_back(offered: dict[str, Any], tmp_path: Path) -> None:
+    """A quote from before the day in ``revoke_before`` opens, and says that it is taken back."""
+    line = "# revoke_before = 2026-01-31"
+    revoked = service(LATER, profile=reworded(tmp_path, (line, "revoke_before = 2026-11-26")))
+    opened = _opened(revoked, offered["token"])
+    assert opened["stands"] is False
+    assert "revoked" in [reason["reason"] for reason in opened["because"]]
+    (tmp_path / "kept").mkdir()
+    kept = service(LATER, profile=reworded(tmp_path / "kept", (line, "revoke_before = 2026-11-25")))
+    assert _opened(kept, offered["token"])["stands"] is True
+
+
+def test_a_withdrawn_shade_is_told(client: "FlaskClient", tmp_path: Path) -> None:
+    """A quote in a shade that is no longer cast says so, and why it is not quoted today."""
+    order = changed(("/slabs/0/shade/name", "lichen"))
+    token = client.post("/v1/quotes", json=order).get_json()["token"]
+    without = service(LATER, profile=reworded(tmp_path, ('name = "lichen"', 'name = "moss"')))
+    opened = _opened(without, token)
+    assert opened["stands"] is False
+    assert "We no longer offer the shade “lichen”." in [one["says"] for one in opened["because"]]
+    assert opened["today"]["kind"] == "not-understood"
+    [fault] = opened["today"]["body"]["faults"]
+    assert fault["pointer"] == "/slabs/0/shade/name"
+
+
+def test_what_cannot_be_made_today_says_why(offered: dict[str, Any]) -> None:
+    """A quote whose needed-by day has become too near is sent back today, with its finding."""
+    opened = _opened(service(date(2027, 3, 20)), offered["token"])
+    assert opened["today"]["kind"] == "sent-back"
+    checks = {finding["check"] for finding in opened["today"]["body"]["findings"]}
+    assert "needed-too-soon" in checks
+
+
+def test_a_future_date_is_refused(offered: dict[str, Any]) -> None:
+    """On a replica whose clock is a day behind, a quote of the next day is not one of ours."""
+    answer = service(date(2026, 11, 24)).get(f"/v1/quotes/{offered['token']}")
+    assert answer.status_code == 404
+    assert answer.mimetype == PROBLEM
+
+
+def test_any_replica_with_the_key_answers_the_same(offered: dict[str, Any]) -> None:
+    """Two services with the same key, profile and day open a link to the same bytes."""
+    path = f"/v1/quotes/{offered['token']}"
+    assert service(LATER).get(path).data == service(LATER).get(path).data
+
+
+def test_keys_are_changed_without_losing_links(offered: dict[str, Any]) -> None:
+    """A newer key beside the older one opens its links; without the older one they are gone."""
+    path = f"/v1/quotes/{offered['token']}"
+    assert service(keys=(*SIGNING_KEYS, NEWER_KEY)).get(path).status_code == 200
+    assert service(keys=(NEWER_KEY,)).get(path).status_code == 404
+
+
+def test_no_spoilt_link_opens(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """A sample of letters flipped, cut and added: each is a plain 404, and none a fault of ours."""
+    token = offered["token"]
+    spoilt = {token[:at] for at in range(1, len(token), 37)} | {token + "A", token + "=", "x"}
+    spoilt |= {
+        token[:at] + ("A" if token[at] != "A" else "B") + token[at + 1 :]
+        for at in (*range(0, len(token), 17), len(token) - 1)
+    }
+    for link in spoilt:
+        answer = client.get(f"/v1/quotes/{link}")
+        assert answer.status_code == 404, link
+        assert answer.mimetype == PROBLEM
+        assert answer.get_json()["detail"] == "This link is not one of ours."
+
+
+def test_a_drawings_token_opens_no_quote(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """The two kinds of token have two salts."""
+    token = offered["drawings"]["plan"].split("/")[-2]
+    assert client.get(f"/v1/quotes/{token}").status_code == 404
+
+
+# --- changes --------------------------------------------------------------------------------
+
+
+def test_a_change_has_a_letter_under_the_same_reference(
+    client: "FlaskClient", offered: dict[str, Any], schemas: Schemas
+) -> None:
+    """A thicker slab lists what changed, in price and days, as revision A; the next is B."""
+    order = changed(("/slabs/0/thickness", "50 mm"), order=revised(offered["token"]))
+    first = client.post("/v1/quotes", json=order).get_json()
+    assert schemas.undocumented("Quote", first) == []
+    changes = first["changes"]
+    assert first["reference"] == offered["reference"]
+    assert changes["revision"] == "A"
+    assert changes["says"] == ["“Seed-tray bench” is 50 mm thick; it was 40 mm."]
+    assert Decimal(changes["price_change"]["amount"]) == Decimal(first["price"]["total"]) - Decimal(
+        offered["price"]["total"]
+    )
+    again = changed(("/slabs/0/quantity", 2), order=revised(first["token"], order))
+    second = client.post("/v1/quotes", json=again).get_json()
+    assert (second["reference"], second["changes"]["revision"]) == (offered["reference"], "B")
+    assert second["changes"]["since"]["reference"] == f"{offered['reference']} A"
+    assert _opened(client, second["token"])["revision"] == "B"
+
+
+def test_no_change_keeps_its_letter(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """The same order as before has no changes and no new letter."""
+    again = client.post("/v1/quotes", json=revised(offered["token"])).get_json()
+    assert again["changes"]["revision"] == ""
+    assert again["changes"]["says"] == []
+    assert again["token"] == offered["token"]
+
+
+def test_since_lends_its_delivery_area(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """A changed order without a postcode is delivered to the earlier quote's area."""
+    again = client.post("/v1/quotes", json=revised(offered["token"])).get_json()
+    assert again["price"] == offered["price"]
+    alone = revised(offered["token"])
+    del alone["since"]
+    assert client.post("/v1/quotes", json=alone).status_code == 422
+
+
+@pytest.mark.parametrize("since", ["x", "", "A" * 7999, "A.B"])
+def test_since_must_be_ours(client: "FlaskClient", since: str) -> None:
+    """An order that changes a quote of nobody's is not understood, at its pointer."""
+    answer = client.post("/v1/quotes", json=revised(since))
+    assert answer.status_code == 400
+    assert [fault["pointer"] for fault in answer.get_json()["faults"]] == ["/since"]
+
+
+# --- standing -------------------------------------------------------------------------------
+
+
+def test_the_makers_key_signs_a_quotation(client: "FlaskClient", offered: dict[str, Any]) -> None:
+    """With the maker's key the page's estimate is a quotation, and its link says so later."""
+    assert offered["standing"] == "estimate"
+    quote = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    assert quote["standing"] == "quotation"
+    assert _opened(service(LATER), quote["token"])["standing"] == "quotation"
+
+
+@pytest.mark.parametrize("at", ["/slabs/0/size_from", "/slabs/0/cutouts/0/size_from"])
+def test_what_waits_for_a_template_is_an_estimate(client: "FlaskClient", at: str) -> None:
+    """A template to follow makes an estimate of it, whoever asks and whatever the profile says."""
+    order = changed((at, "template-to-follow"))
+    quote = client.post("/v1/quotes", json=order, headers=MAKER).get_json()
+    assert quote["standing"] == "estimate"
+
+
+def test_a_profile_may_say_quotation(tmp_path: Path) -> None:
+    """A workshop that says so quotes from its page."""
+    line = 'standing = "estimate"'
+    bold = service(profile=reworded(tmp_path, (line, 'standing = "quotation"')))
+    quote = bold.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    assert quote["standing"] == "quotation"
+
+
+def test_a_key_that_is_not_the_makers_is_refused(client: "FlaskClient") -> None:
+    """A mistyped key is told, so that no estimate passes for a quotation."""
+    wrong = {"Authorization": "Bearer not the key"}
+    assert client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=wrong).status_code == 401
+
+
+# --- length ---------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("count", "longest"), [(1, 1200), (3, LONGEST_LINK), (8, LONGEST_LINK)])
+def test_a_link_is_short(client: "FlaskClient", count: int, longest: int) -> None:
+    """One slab's token has at most 1 200 characters; three and eight plain slabs fit a link."""
+    quote = client.post("/v1/quotes", json=slabs_order(count)).get_json()
+    assert len(quote["token"]) <= 1200 if count == 1 else len(quote["link"]) <= longest
+    assert _opened(client, quote["token"])["price"]["total"] == quote["price"]["total"]
+
+
+def _detailed(slabs: int) -> dict[str, Any]:
+    """Slabs of a hundred odd corners each, bedded all over."""
+    made = slabs_order(slabs)
+    for k, slab in enumerate(made["slabs"]):
+        teeth = [{"x": 10 + 13.37 * n + 0.11 * k, "y": 20 + (n * n + k) % 7} for n in range(98)]
+        points = [*teeth, {"x": 1400, "y": 600}, {"x": 5, "y": 600}]
+        slab.update(outline={"kind": "polygon", "points": points}, cutouts=[], edges={})
+    return made
+
+
+def test_an_order_too_long_for_a_link_says_so(client: "FlaskClient", schemas: Schemas) -> None:
+    """A detailed order has its price and a token for files, and a reason in its link's place."""
+    quote = client.post("/v1/quotes", json=_detailed(3)).get_json()
+    assert schemas.undocumented("Quote", quote) == []
+    assert "link" not in quote
+    assert quote["no_link"]["reason"] == "too-long"
+    assert "file" in quote["no_link"]["says"]
+    assert LONGEST_LINK < len(quote["token"]) <= LONGEST_TOKEN
+    assert "link" not in _opened(client, quote["token"])
+
+
+def test_what_is_said_is_plain(offered: dict[str, Any]) -> None:
+    """No sentence of an opened quote uses words that we never say."""
+    opened = _opened(service(LAPSED), offered["token"])
+    said = list(sentences(opened))
+    assert OFFERED.isoformat() not in " ".join(said)
+    assert said
+    assert not [text for text in said if NEVER_SAID.search(text)]
