@@ -48,7 +48,7 @@ def test_a_change_of_thickness_or_rests_keeps_the_plate(workshop: Workshop) -> N
     for thickness in (30, 40, 60):
         facts = _facts({"slabs": [slab_json(box(900, 400), thickness=thickness)]}, workshop, plates)
         shape = facts.shapes[0]
-        models.add(id(plates.of(shape.net, thickness, 33_000.0).model))
+        models.add(id(plates.of(shape.outline, thickness, 33_000.0).model))
     assert len(models) == 1
 
 

@@ -24,7 +24,7 @@ ALL_ROUND: Final = {"kind": "frame", "sides": ["front", "back", "left", "right"]
 COLD_C: Final = 5.0
 
 
-def on_units(*widths: object, **overhang: int) -> Json:
+def on_units(*widths: int | tuple[int, str], **overhang: int) -> Json:
     """Write base units from left to right; a pair names what the unit is for."""
     units = [{"width": w} if isinstance(w, int) else {"width": w[0], "for": w[1]} for w in widths]
     return {"kind": "units", "units": units, "overhang": overhang}
