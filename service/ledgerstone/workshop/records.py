@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
-from ledgerstone.workshop._keys import said
+from ledgerstone.workshop._keys import about, said
 from ledgerstone.workshop._look import (
     Dose,
     EdgeOffered,
@@ -26,6 +26,7 @@ from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
+from ledgerstone.workshop._writing import Mail, Reply
 
 __all__ = [
     "Added",
@@ -50,6 +51,7 @@ __all__ = [
     "Identity",
     "Lifting",
     "Loads",
+    "Mail",
     "Mixer",
     "Offer",
     "PaletteShade",
@@ -57,6 +59,7 @@ __all__ = [
     "PigmentSample",
     "Rates",
     "Recipe",
+    "Reply",
     "Sealer",
     "Shaping",
     "SlurryFor",
@@ -101,4 +104,6 @@ class Workshop:
     steel: Steel = said("the reinforcement on the rack")
     lifting: Lifting = said("what people carry")
     web: Web = said("where the page stands")
+    reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
+    mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
     fingerprint: str = field(default="", metadata={"computed": True})

@@ -10,7 +10,7 @@ import holidays
 
 from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
 from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.records import Area, Calendar, Identity, Offer, Tax, Web
+from ledgerstone.workshop.records import Area, Calendar, Identity, Mail, Offer, Tax, Web
 from ledgerstone.workshop.values import nearest
 
 
@@ -101,6 +101,17 @@ def _addresses(web: Web) -> Found:
             yield ("web", "origins", i), says
 
 
+def _mail_server(mail: Mail | None) -> Found:
+    if mail is None:
+        return
+    if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?", mail.host):
+        yield ("mail", "host"), "this is a server's name alone, like smtp.example.com."
+    here = mail.host in ("localhost", "127.0.0.1", "::1")
+    if mail.security == "none" and mail.user is not None and not here:
+        says = "a password is only sent in secret. Write starttls or tls, or leave user out."
+        yield ("mail", "security"), says
+
+
 CHECKS: tuple[Callable[..., Found], ...] = (
     _place_known,
     _clock_known,
@@ -111,4 +122,5 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _areas,
     _working_days,
     _addresses,
+    _mail_server,
 )

@@ -1,0 +1,38 @@
+"""How the workshop writes: what stands in its replies, and which server sends requests."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+from ledgerstone.workshop._keys import about, said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reply:
+    """What the maker's own replies and sheets say in the maker's own words."""
+
+    greeting: str = field(default="Hello", metadata=about("before the customer's name"))
+    signature: tuple[str, ...] = field(default=(), metadata=about("lines under a reply"))
+    terms: tuple[str, ...] = field(
+        default=(), metadata=about("what holds for every order, one sentence or two a line")
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mail:
+    """The server that carries a customer's request to the workshop's own address.
+
+    Its password is no part of the profile: it is ``LEDGERSTONE_SMTP_PASSWORD`` in the
+    environment of the service.
+    """
+
+    host: str = said("the server's name: smtp.example.com")
+    port: int = field(
+        default=587, metadata=about("most take letters at 587", at_least=1, at_most=65535)
+    )
+    security: Literal["starttls", "tls", "none"] = field(
+        default="starttls",
+        metadata=about("none is for a server on the same machine alone"),
+    )
+    user: str | None = field(default=None, metadata=about("who signs in, where anybody does"))
