@@ -55,7 +55,7 @@ export class Answers {
     if (unread && !answered.settled) return;
     this.last = answered;
     this.faults = answered.answer.kind === "not-understood" ? (answered.answer.body.faults ?? []) : [];
-    this.panel.standing(unread ? say("answer.stale") : "", unread);
+    this.panel.standing(unread ? say("answer.stale") : unsought(answered), unread);
     this.again();
     if (!unread) this.clearSummary();
     this.panel.dataset.state = answered.settled ? "settled" : "answered";
@@ -131,6 +131,14 @@ export class Answers {
       page.asking.ask(page.store.order, { typing: false });
     }
   }
+}
+
+/**
+ * Where something stops the order and the search for what would settle it failed, say so.
+ * @param {Answered} answered
+ */
+function unsought({ answer, partial }) {
+  return partial && answer.kind === "sent-back" ? say("answer.partial") : "";
 }
 
 /**

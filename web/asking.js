@@ -4,18 +4,19 @@ import { Trouble } from "./service.js";
 
 /** @typedef {import("./types.js").Answer} Answer */
 /** @typedef {import("./types.js").Order} Order */
-/** @typedef {{answer: Answer, order: Order, settled: boolean}} Answered */
+/** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 
 const PAUSE_MS = 300;
 const REST_MS = 700;
 const SLOW_MS = 4000;
-const LONGEST_MS = 20_000;
+const LONGEST_MS = 15_000;
 const FIRST_RETRY_S = 2;
 const LONGEST_RETRY_S = 30;
 
 /**
  * Fires "asking", "slow", "answer" (an Answered), "trouble" ({kind, inS}) and "well".
  * A first answer leaves remedies out; when the order has rested, one that has everything follows.
+ * Where that one fails, the first stands: "partial".
  */
 export class Asking extends EventTarget {
   /** @param {{quote: (order: Order, how: {minimal: boolean, signal: AbortSignal}) => Promise<Answer>}} service */
@@ -25,6 +26,8 @@ export class Asking extends EventTarget {
     /** @type {Order | null} */
     this.order = null;
     this.failures = 0;
+    /** @type {Answered | null} */
+    this.shown = null;
     /** @type {AbortController | null} */
     this.flight = null;
     /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -53,7 +56,8 @@ export class Asking extends EventTarget {
 
   /** Try again without waiting. */
   again() {
-    return this.order ? this.now(this.order) : Promise.resolve(null);
+    clearTimeout(this.timer);
+    return this.order ? this.go(this.order, true) : Promise.resolve(null);
   }
 
   /**
@@ -81,7 +85,9 @@ export class Asking extends EventTarget {
       const answer = await this.service.quote(order, { minimal, signal: flight.signal });
       return this.isLatest(flight, order) ? this.answered({ answer, order, settled: !minimal }) : null;
     } catch (fault) {
-      if (this.isLatest(flight, order)) this.failed(flight.signal.aborted ? new Trouble("down") : fault);
+      if (!this.isLatest(flight, order)) return null;
+      if (this.shown?.order === order) return this.answered({ ...this.shown, settled: true, partial: true });
+      this.failed(flight.signal.aborted ? new Trouble("down") : fault);
       return null;
     } finally {
       clearTimeout(slow);
@@ -102,6 +108,7 @@ export class Asking extends EventTarget {
   answered(answered) {
     if (this.failures) this.tell("well");
     this.failures = 0;
+    this.shown = answered;
     this.tell("answer", answered);
     if (!answered.settled) this.later(REST_MS, () => this.go(answered.order, false));
     return answered;

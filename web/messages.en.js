@@ -240,6 +240,7 @@ export const messages = {
   "answer.asking": "Working it out…",
   "answer.slow": "This takes longer than usual. Nothing is lost.",
   "answer.stale": "For the order before your last change",
+  "answer.partial": "What would put it right could not be looked for just now.",
   "answer.no-price": "No price yet",
   "answer.no-price-why": "It can’t be made as asked. What to change is below.",
   "answer.unread": { one: "{n} entry can’t be read yet.", other: "{n} entries can’t be read yet." },

@@ -20,7 +20,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 ROOT = Path(__file__).resolve().parents[2]
 PHONE = {"width": 360, "height": 740}
 DESK = {"width": 1440, "height": 900}
-PATIENCE_MS = 8000
+PATIENCE_MS = 20_000  # a bound on waiting, not a measure: the machine may be busy
 
 
 @dataclass
@@ -41,7 +41,7 @@ class Served:
             "LEDGERSTONE_WEB": str(ROOT / "web"),
             "LEDGERSTONE_BASE_URL": self.url.rstrip("/"),
             "LEDGERSTONE_SIGNING_KEYS": "a signing key for the browser tests",
-            "WEB_CONCURRENCY": "1",
+            "WEB_CONCURRENCY": "2",
         }
         self.process = subprocess.Popen(
             [

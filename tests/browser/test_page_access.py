@@ -34,6 +34,7 @@ def every_state(page: Page, settle: Settle, look: Callable[[str], None]) -> None
     page.get_by_label("Centre from the front").first.fill("420")
     settle(page)
     look("sent back")
+    page.get_by_role("button", name="Clear it and start again").click()
     for kind in ("units", "frame", "ends", "legs", "ledges"):
         page.get_by_label("It rests on", exact=True).select_option(kind)
         look(f"rests on {kind}")

@@ -85,3 +85,27 @@ test("a service that says when to come back is not asked before", async () => {
   clearTimeout(asking.timer);
   assert.equal(wait, 17);
 });
+
+test("where the search for remedies fails, the answer before it stands and nobody is asked again", async () => {
+  mock.timers.enable({ apis: ["setTimeout"] });
+  const { asked, service } = slowService();
+  const asking = new Asking(service);
+  /** @type {any[]} */
+  const shown = [];
+  let troubles = 0;
+  asking.addEventListener("answer", (event) => shown.push(/** @type {CustomEvent} */ (event).detail));
+  asking.addEventListener("trouble", () => (troubles += 1));
+  asking.ask(order("hard"), { typing: false });
+  mock.timers.tick(0);
+  asked[0]?.answer("findings alone");
+  await turn();
+  mock.timers.tick(700);
+  asked[1]?.fail(new Trouble("down"));
+  await turn();
+  mock.timers.tick(120_000);
+  assert.deepEqual(shown.map(({ settled, partial }) => [settled, partial]), [[false, undefined], [true, true]]);
+  assert.equal(shown[1].answer.body, "findings alone");
+  assert.equal(troubles, 0);
+  assert.equal(asked.length, 2);
+  mock.timers.reset();
+});
