@@ -129,7 +129,7 @@ def test_a_lift_takes_a_piece_tilted() -> None:
 
 @pytest.mark.parametrize("length", [1700, 1900, 2000, 2050])
 def test_a_tilted_piece_lies_within_the_car(length: float) -> None:
-    """At the least tilt its plan, within 1 mm, just lies in the car, and beneath the roof: drawn."""
+    """At the least tilt its plan just lies in the car, to 1 mm, and it stands beneath the roof."""
     tilt = tilt_in_lift_degrees(Piece(length, 600, 60), CAR)
     assert tilt is not None
     upright = affinity.rotate(box(0, 0, length, 600), tilt, origin=(0, 0))

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level, capital, slab_words, whole_kg
+from ledgerstone.checks.hands import people_words
 from ledgerstone.order import Lift, Order, Turn
 from ledgerstone.quantities import Length
 from ledgerstone.transport import (
@@ -163,8 +164,8 @@ def up_the_steps(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
             continue
         says = (
             f"{capital(one.name)} weighs about {whole_kg(one.kg)} kg, and up steps"
-            f" {lifting.most_people} people here carry no more than {most:g} kg. Make it thinner,"
-            " smaller or of two pieces, or name a way in without steps."
+            f" {people_words(lifting.most_people)} here carry no more than {most:g} kg. Make it"
+            " thinner, smaller or of two pieces, or name a way in without steps."
         )
         found = _finding(one, "too-heavy-for-steps", says, "steps", ("slab_kg", one.kg, most))
         found = replace(found, source="the workshop's own limit, no safe limit")

@@ -41,7 +41,7 @@ def hands_at_the_other_end(order: Order, facts: Facts, workshop: Workshop) -> It
     if delivery.people is None:
         says = f"{_LEFT[delivery.kind]}: you need {carry}.{_assess(people, kg)}"
     else:
-        only = people_words(delivery.people)
+        only = people_words(delivery.people) if delivery.people else "nobody"
         says = (
             f"It takes {carry}, and {only} will be there. Have more people there on the day, or"
             f" choose fitting.{_assess(people, kg)}"

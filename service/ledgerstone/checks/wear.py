@@ -25,7 +25,7 @@ def hot_appliances(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[
         for k, cutout in enumerate(slab.cutouts):
             if not cutout.heat:
                 continue
-            name, gap = cutout_words(slab, k), slab.thickness.like(GAP_MM)
+            name, gap = cutout_words(slab, k), slab.thickness.like(GAP_MM, "up")
             yield Finding(
                 "hot-appliance",
                 "caution",

@@ -1,0 +1,139 @@
+"""What a good maker would offer where an edge, a relief or a finish cannot be made as asked."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks.edges import THINNEST_MM
+from ledgerstone.order import SURFACES, Order, Rectangle
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.option import ROUND_TO_MM, Option, weighed
+from ledgerstone.remedies.promise_offers import other_delivery
+
+WITHIN = 0.1  # how far a size may change and still be what was asked for
+
+
+def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Make a bevel or a round of the nearest size that is made and leaves enough of the edge."""
+    i, side = finding.slab, finding.key
+    if i is None or side not in order.slabs[i].edges:
+        return
+    slab = order.slabs[i]
+    edge, size = slab.edges[side], slab.edges[side].size
+    made = next((e for e in facts.workshop.edges if e.profile == edge.profile), None)
+    if size is None or made is None:
+        return
+    most_mm = min(made.largest_mm, slab.thickness.mm - THINNEST_MM[slab.finish.surface])
+    new = size.like(made.smallest_mm, "up", to_mm=0.5)
+    if size.mm > made.smallest_mm:
+        new = size.like(min(size.mm, most_mm), "down", to_mm=0.5)
+    change = Change(("slabs", i, "edges", side, "size"), new)
+    yield Option("edge-size", (change,), 1.0 + abs(new.mm - size.mm) / 10)
+
+
+def plainer_finish(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """A surface that asks less of a thin edge, the nearest first."""
+    if finding.slab is None:
+        return
+    slab = order.slabs[finding.slab]
+    offered = {finish.surface for finish in facts.workshop.finishes}
+    for surface in SURFACES:
+        if surface in offered and THINNEST_MM[surface] < THINNEST_MM[slab.finish.surface]:
+            cost = 2.0 + (THINNEST_MM[slab.finish.surface] - THINNEST_MM[surface]) / 10
+            path = ("slabs", finding.slab, "finish", "surface")
+            yield Option("plainer-finish", (Change(path, surface),), cost)
+
+
+def without_drip(finding: Finding, order: Order, _facts: Facts, _most: float) -> Iterable[Option]:
+    """Leave the drips out."""
+    i = finding.slab
+    if i is None:
+        return
+    changes = tuple(
+        Change(("slabs", i, "edges", side, "drip"), new=False)
+        for side, edge in order.slabs[i].edges.items()
+        if edge.drip
+    )
+    yield Option("without-drip", changes, 3.0)
+
+
+def shallower_relief(finding: Finding, order: Order, _facts: Facts, _m: float) -> Iterable[Option]:
+    """Make a relief so shallow that enough is left beneath it."""
+    i, limit = finding.slab, finding.limit.get("left_mm")
+    if i is None or not isinstance(limit, float):
+        return
+    slab, k = order.slabs[i], int(finding.key)
+    depth = slab.reliefs[k].depth
+    new = depth.like(slab.thickness.mm - limit, "down")
+    if 0.0 < new.mm < depth.mm:
+        change = Change(("slabs", i, "reliefs", k, "depth"), new)
+        yield Option("shallower", (change,), 1.0 + (depth.mm - new.mm) / 10)
+
+
+def relief_within(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Move a relief onto its slab, smaller where it must be; far off what was asked, leave it."""
+    i = finding.slab
+    if i is None:
+        return
+    k, shape = int(finding.key), facts.shapes[i]
+    relief, base = order.slabs[i].reliefs[k], ("slabs", i, "reliefs", k)
+    outline, changes, share = relief.outline, [], 0.0
+    area, room = shape.reliefs[k].bounds, shape.outline.bounds
+    for axis, (name, size_name) in enumerate((("x", "length"), ("y", "width"))):
+        size, whole = area[axis + 2] - area[axis], room[axis + 2] - room[axis]
+        if size > whole and isinstance(outline, Rectangle):
+            old_size: Length = getattr(outline, size_name)
+            new = old_size.like(whole, "down", to_mm=ROUND_TO_MM)
+            share, size = max(share, 1.0 - new.mm / old_size.mm), new.mm
+            changes.append(Change((*base, "outline", size_name), new))
+        by = max(room[axis] - area[axis], 0.0) or min(room[axis + 2] - area[axis] - size, 0.0)
+        if by:
+            old: Length = getattr(relief.at, name)
+            way = math.copysign(1.0, by)
+            changes.append(
+                Change((*base, "at", name), old.like(old.mm + by, "up" if way > 0 else "down"))
+            )
+    if changes and share <= most_share:
+        yield Option("relief-in", tuple(changes), 1.0 + 20 * share)
+    if most_share > WITHIN:
+        yield Option("relief-out", (Change(base, None),), 8.0)
+
+
+def carried_by_others(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Leave it at the kerb or have it collected: how it gets in is then the customer's matter.
+
+    Offered after what makes it pass, for it only turns a stop into a caution.
+    """
+    for option in other_delivery(finding, order, facts, most_share):
+        if option.changes[0].new in ("pallet", "collect"):
+            yield weighed(option, 6.0)
+
+
+def cutout_inside_unit(
+    finding: Finding, order: Order, _facts: Facts, _most: float
+) -> Iterable[Option]:
+    """Move an opening along until it lies between its unit's sides."""
+    i = finding.slab
+    if i is None:
+        return
+    k = int(finding.key)
+    centre = order.slabs[i].cutouts[k].centre
+    (x0, x1), (left, right) = (
+        (numbers["left_mm"], numbers["right_mm"]) for numbers in (finding.measured, finding.limit)
+    )
+    if centre is None or x1 - x0 > right - left:
+        return
+    old = centre.x
+    for to_mm in (ROUND_TO_MM, 1.0):
+        new = old.like(old.mm + left - x0, "up", to_mm=to_mm)
+        if x1 > right:
+            new = old.like(old.mm + right - x1, "down", to_mm=to_mm)
+        cost = 1.0 + abs(new.mm - old.mm) / 100 + (0.1 if to_mm < ROUND_TO_MM else 0.0)
+        yield Option("into-unit", (Change(("slabs", i, "cutouts", k, "centre", "x"), new),), cost)

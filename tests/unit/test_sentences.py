@@ -1,0 +1,147 @@
+"""Every sentence that a check says, read over awkward orders and random ones."""
+
+import re
+from collections.abc import Iterable
+from typing import Any, Final
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+
+from laws.awkward_orders import AWKWARD
+from laws.strategies import modest_orders, orders
+from ledgerstone.checks import CHECKS, Check, Finding
+from ledgerstone.checks.promise import in_time
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from unit.checked import TODAY
+from unit.slabs import Json, facts_of
+from validation.test_calibration import BREAKERS, JOBS
+
+LONGEST: Final = 240
+QUOTED: Final = re.compile(r"“[^”]*”")  # the customer's and the workshop's own names
+# House style, "Sentences that people read"; then what is only a word inside the house.
+NOT_SAID: Final = re.compile(
+    r"\b(?:please|sorry|invalid|illegal|forbidden|oops|error|required|prohibited|must not"
+    r"|none|nan|inf|null|true|false|verdict|utilisation|polygon|opening_|json|pointer|eurocode)\b",
+    re.IGNORECASE,
+)
+INTERNAL: Final = re.compile(r"[a-z]_[a-z]|[{}\[\]<>=]|\bNone\b|\.\d{4,}|\d\.0\b")
+MISCOUNTED: Final = re.compile(
+    r"\b(?:1|one) (?:people|pieces|batches|days|steps|slabs)\b"
+    r"|\b(?:[2-9]|\d\d+|two|three|four|five|six) (?:person|piece|batch|day|slab)\b"
+)
+WITHOUT_THE_PLATE: Final = tuple(
+    check for check in CHECKS if check.stage != "strength" and check.run is not in_time
+)
+WORKSHOP: Final = load_profile(DEMONSTRATION)
+BARE: Final = settings(
+    deadline=None,
+    suppress_health_check=(
+        HealthCheck.too_slow,
+        HealthCheck.data_too_large,
+        HealthCheck.filter_too_much,
+    ),
+)
+
+
+def said(document: Json, checks: Iterable[Check], workshop: Workshop = WORKSHOP) -> list[Finding]:
+    """Collect what some checks say of an order."""
+    order = read_order(document, workshop)
+    facts = facts_of(order, workshop, TODAY)
+    return [finding for check in checks for finding in check.run(order, facts, workshop)]
+
+
+def faults(text: str) -> list[str]:
+    """List what is wrong with a sentence; the customer's own names are not ours to judge."""
+    ours = QUOTED.sub("“”", text)
+    found: list[str | None] = [
+        f"{len(text)} long" if len(text) > LONGEST else None,
+        None if text.endswith(".") else "no full stop",
+        "double space" if "  " in text else None,
+        None if ours.lstrip("“")[:1].isupper() or ours[0] in "“0123456789" else "no capital",
+        *(f"says {match.group()}" for match in NOT_SAID.finditer(ours)),
+        *(f"shows {match.group()}" for match in INTERNAL.finditer(ours)),
+        *(f"counts {match.group()}" for match in MISCOUNTED.finditer(ours)),
+    ]
+    return [fault for fault in found if fault]
+
+
+def read_aloud(findings: Iterable[Finding]) -> None:
+    """Hold each sentence to the house style, and its finding to having a source and a place."""
+    wrong = {(f.check, f.says): faults(f.says) for f in findings}
+    assert {said: why for said, why in wrong.items() if why} == {}
+    assert all(f.source and not f.source.startswith("/") for f in findings)
+
+
+def without_names(document: Json) -> Json:
+    """Leave out the names that customers gave, so that only our own words are read."""
+    slabs = [
+        {key: _bare(value) for key, value in slab.items() if key != "label"}
+        for slab in document["slabs"]
+    ]
+    return {**document, "slabs": slabs}
+
+
+def _bare(value: Any) -> Any:  # noqa: ANN401  any member of a slab
+    if isinstance(value, list):
+        return [
+            {k: v for k, v in part.items() if k != "label"} if isinstance(part, dict) else part
+            for part in value
+        ]
+    return value
+
+
+@pytest.mark.parametrize("name", AWKWARD)
+def test_awkward_orders_are_spoken_of_plainly(name: str) -> None:
+    """No sentence over the gallery is too long, unfinished or in words of our own."""
+    read_aloud(said(without_names(AWKWARD[name]), WITHOUT_THE_PLATE))
+    assert all(len(finding.says) <= LONGEST for finding in said(AWKWARD[name], WITHOUT_THE_PLATE))
+
+
+@settings(BARE, max_examples=300)
+@given(orders())
+def test_any_order_is_spoken_of_plainly(document: Json) -> None:
+    """Nor is any over a few hundred random orders, in any unit and with any label."""
+    read_aloud(said(without_names(document), WITHOUT_THE_PLATE))
+    assert all(len(finding.says) <= LONGEST for finding in said(document, WITHOUT_THE_PLATE))
+
+
+@settings(BARE, max_examples=8)
+@given(modest_orders())
+def test_strength_is_spoken_of_plainly(document: Json) -> None:
+    """What the plate finds in random orders is said as plainly."""
+    if not any(finding.level == "stops" for finding in said(document, WITHOUT_THE_PLATE)):
+        read_aloud(said(document, [c for c in CHECKS if c.stage == "strength"]))
+
+
+@pytest.mark.parametrize("name", ["a vanity with two bowls", "a hearth"])
+def test_ordinary_jobs_are_spoken_of_plainly(name: str) -> None:
+    """Every check speaks plainly of jobs that are made every month."""
+    read_aloud(said(JOBS[name], CHECKS))
+
+
+@pytest.mark.parametrize("name", ["25 mm over 2 m", "legs at the ends of 2.6 m, 30 mm thick"])
+def test_breakers_are_spoken_of_plainly(name: str) -> None:
+    """And of slabs that are known to break."""
+    read_aloud(said(BREAKERS[name][0], CHECKS))
+
+
+@pytest.mark.parametrize(
+    ("text", "fault"),
+    [
+        ("The strip is 38 mm wide; it needs 60 mm.", None),
+        ("The strip is 38 mm wide", "no full stop"),
+        ("the strip is 38 mm wide.", "no capital"),
+        ("The strip  is narrow.", "double space"),
+        ("Enter a valid length, please.", "says please"),
+        ("The polygon is narrow.", "says polygon"),
+        ("It is None mm wide.", "says None"),
+        ("It takes 1 people.", "counts 1 people"),
+        ("It takes three person.", "counts three person"),
+        ("It is 38.12345 mm wide.", "shows .12345"),
+        ("“please” is not one of our shades.", None),
+    ],
+)
+def test_a_badly_said_sentence_is_heard(text: str, fault: str | None) -> None:
+    """What this file listens for, it hears."""
+    assert (fault in faults(text)) if fault else faults(text) == []
