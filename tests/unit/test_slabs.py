@@ -6,7 +6,7 @@ import pytest
 
 from ledgerstone.checks import Facts
 from ledgerstone.strength.governing import Governing, worst_of
-from ledgerstone.strength.slabs import Plates
+from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
@@ -102,3 +102,32 @@ def test_mirrored_slabs_are_used_alike(workshop: Workshop) -> None:
     for one, other in zip(left.in_place.verdicts, right.in_place.verdicts, strict=True):
         assert one.case == other.case
         assert one.utilisation == pytest.approx(other.utilisation, rel=0.03, abs=0.01)
+
+
+def test_a_rounded_slab_has_no_node_outside_it(workshop: Workshop) -> None:
+    """A free point whose neighbours all go stays where it was, and no stiffness is missing.
+
+    Found by random orders: such a point went to (0, 0), which a rounded corner leaves bare.
+    """
+    radii = {"front-left": 130, "back-left": 132, "back-right": 188, "front-right": 225}
+    slab = slab_json(box(1072, 502, corner_radii=radii), hole(100, 314, 161))
+    facts = _facts({"slabs": [slab]}, workshop, Plates())
+    mesh = plate_of(
+        facts.order.slabs[0], facts.shapes[0], concrete_of(workshop), Plates()
+    ).model.mesh
+    assert set(range(len(mesh.nodes))) == set(mesh.triangles.ravel().tolist())
+
+
+def test_reliefs_whose_edges_tangle_are_worked_out(workshop: Workshop) -> None:
+    """Two reliefs over each other, a hair apart at an edge: an answer, and soon.
+
+    Found by random orders: the edges could not all be kept, and halving them took half a minute.
+    """
+    square = {"kind": "rectangle", "length": 90, "width": 90, "corner_radius": 1}
+    disc = {"kind": "round", "diameter": 90}
+    reliefs = [
+        {"kind": "recess", "outline": square, "depth": 4, "at": {"x": 3, "y": 0}},
+        {"kind": "recess", "outline": disc, "depth": 2, "at": {"x": 0, "y": 2}},
+    ]
+    slab = slab_json(box(672, 394), thickness=50, reliefs=reliefs)
+    assert _facts({"slabs": [slab]}, workshop, Plates()).strength[0].handled.suffices

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.lib.stride_tricks import as_strided
-from scipy.linalg import cholesky_banded
+from scipy.linalg import LinAlgError, cholesky_banded
 from scipy.linalg.blas import dtrsm
 from scipy.sparse import csr_array
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 
+from ledgerstone.strength._faults import OutlineUnusableError
 from ledgerstone.strength._outline import FloatArray, IntArray
 
 
@@ -80,6 +81,11 @@ def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> F
         Node numbers, shape (m, 3).
     nodes
         Places, shape (n, 2): the pinned ones are far apart.
+
+    Raises
+    ------
+    OutlineUnusableError
+        If a part of the plate hangs on nothing.
     """
     position = order_of(triangles, len(nodes))
     place = (3 * position[:, None] + np.arange(3)).ravel()
@@ -87,7 +93,10 @@ def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> F
     pinned = 3 * position[_far_apart(nodes)]
     band = _band(stiffness, rows, place.size)
     _pin(band, pinned)
-    lower = cholesky_banded(band, lower=True, overwrite_ab=True, check_finite=False)
+    try:
+        lower = cholesky_banded(band, lower=True, overwrite_ab=True, check_finite=False)
+    except LinAlgError as fault:
+        raise OutlineUnusableError("The plate of this outline has no stiffness.") from fault
     return Factor(place, pinned, *_blocks(lower))
 
 

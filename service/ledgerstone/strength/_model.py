@@ -12,6 +12,7 @@ from shapely.geometry import Polygon
 from ledgerstone.strength._averaging import Averaging, averaging_of
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
+from ledgerstone.strength._faults import OutlineUnusableError
 from ledgerstone.strength._loads import Load, nodal_forces
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh, mesh_of
@@ -94,7 +95,7 @@ def model_of(
     zones: Sequence[tuple[Polygon, float]],
 ) -> Model:
     """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
-    mesh = mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=[z for z, _ in zones])
+    mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones])
     depth = np.ones(len(mesh.triangles))
     middle = mesh.nodes[mesh.triangles].mean(axis=1)
     for area, thickness in zones:
@@ -102,3 +103,18 @@ def model_of(
     elements = elements_of(mesh.nodes, mesh.triangles)
     factor = factored(stiffness(elements, nu, depth**3), mesh.triangles, mesh.nodes)
     return Model(mesh, elements, factor, nu, depth)
+
+
+def _meshed(
+    outline: Polygon, thickness_mm: float, mesh_mm: float | None, zones: list[Polygon]
+) -> Mesh:
+    """Mesh with the zones' edges kept; where those cross too finely, of the outline alone.
+
+    Each triangle then has the thickness at its middle.
+    """
+    try:
+        return mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=zones)
+    except OutlineUnusableError:
+        if not zones:
+            raise
+        return mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm)

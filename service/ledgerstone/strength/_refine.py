@@ -18,6 +18,7 @@ LEVEL_RATIO = 1.25
 PROTECTED = 0.27  # (p - a).(p - b) below this share of the step's square lies too near the step
 CROWDED = 0.62  # edges shorter than this share of the wanted size lose a point
 STRIDE = 0.8  # share of the way to the neighbours' mean that a point moves in one smoothing
+MOST_BORDER = 4000  # no boundary worth keeping is cut finer: two of its steps cross
 ROUNDS_OF_RECOVERY = 12
 WELL_SHAPED = 22.0  # degrees: smoothing stops here
 MOST_SMOOTHINGS = 5
@@ -188,14 +189,16 @@ def smoothed(
     if kept is not None:
         edges = edges[kept[edges].all(axis=1)]
     count = len(nodes)
-    degree = np.maximum(np.bincount(edges.ravel(), minlength=count), 1.0)
+    reached = np.bincount(edges.ravel(), minlength=count)
+    degree = np.maximum(reached, 1.0)
+    pulled = (np.arange(count) >= fixed) & (reached > 0)  # one without neighbours stays
     places = nodes.copy()
     for _ in range(3):
         total = np.zeros_like(places)
         for k in range(2):
             total[:, k] = np.bincount(edges[:, 0], places[edges[:, 1], k], count)
             total[:, k] += np.bincount(edges[:, 1], places[edges[:, 0], k], count)
-        places[fixed:] += STRIDE * (total / degree[:, None] - places)[fixed:]
+        places[pulled] += STRIDE * (total / degree[:, None] - places)[pulled]
     moved = places[fixed:]
     held = ~_is_clear(moved, *guards, 0.8 * PROTECTED)
     moved[held] = nodes[fixed:][held]
@@ -217,7 +220,7 @@ def recovered(
         nodes = whole.points
         triangles, _ = triangles_of(whole, polygon)
         lost = _lost(cut, triangles, len(nodes))
-        if not lost.any():
+        if not lost.any() or len(border) > MOST_BORDER:
             break
         halves = border[cut[lost]].mean(axis=1)
         new = len(border) + np.arange(len(halves))
