@@ -49,6 +49,11 @@ class Freedom:
     most_share: float = 0.1
 
 
+# Along which directions two openings are kept apart: the one in which they are most so, or always
+# side by side, or always one behind the other. Crowded openings often need one of the latter.
+DIRECTIONS = ("apart", "beside", "behind")
+
+
 @dataclass(frozen=True, slots=True)
 class Layout:
     """A layout found: movements by opening, shares by opening, growth in mm."""
@@ -59,7 +64,13 @@ class Layout:
 
 
 def find_layout(
-    slab: Slab, shape: Shape, clear_mm: Sequence[float], freedom: Freedom, margin_mm: float
+    slab: Slab,
+    shape: Shape,
+    clear_mm: Sequence[float],
+    freedom: Freedom,
+    *,
+    margin_mm: float,
+    direction: str = "apart",
 ) -> Layout | None:
     """Find the least change that keeps every opening clear, or None where there is none.
 
@@ -69,8 +80,11 @@ def find_layout(
         What each opening's rule asks beside it.
     margin_mm
         Kept beyond that, so that the numbers can be rounded afterwards.
+    direction
+        One of ``DIRECTIONS``.
     """
-    programme = _Programme(slab, shape, clear_mm, freedom, margin_mm)
+    programme = _Programme(slab, shape, clear_mm, freedom)
+    programme.margin_mm, programme.direction = margin_mm, direction
     rows, limits = programme.constraints()
     if len(rows) == 0:
         return Layout({}, {}, {})
@@ -87,16 +101,14 @@ def find_layout(
 class _Programme:
     """The linear programme of one slab: unknowns dx+, dx-, dy+, dy-, s by opening, then growth."""
 
+    margin_mm = 0.0
+    direction = "apart"
+
     def __init__(
-        self,
-        slab: Slab,
-        shape: Shape,
-        clear_mm: Sequence[float],
-        freedom: Freedom,
-        margin_mm: float,
+        self, slab: Slab, shape: Shape, clear_mm: Sequence[float], freedom: Freedom
     ) -> None:
         self.slab, self.shape, self.clear_mm = slab, shape, clear_mm
-        self.freedom, self.margin_mm = freedom, margin_mm
+        self.freedom = freedom
         self.touched = freedom.moves | freedom.shrinks
         self.count = 5 * len(shape.openings) + 2
         self.centres = [np.array(o.polygon.centroid.coords[0]) for o in shape.openings]
@@ -169,10 +181,12 @@ class _Programme:
 
     def _directions(self, apart: FloatArray) -> Iterable[FloatArray]:
         length = float(np.hypot(*apart))
-        if length > 1.0:
+        if length > 1.0 and self.direction == "apart":
             yield apart / length
-        yield np.array([1.0 if apart[0] >= 0 else -1.0, 0.0])
-        yield np.array([0.0, 1.0 if apart[1] >= 0 else -1.0])
+        if self.direction != "behind":
+            yield np.array([1.0 if apart[0] >= 0 else -1.0, 0.0])
+        if self.direction != "beside":
+            yield np.array([0.0, 1.0 if apart[1] >= 0 else -1.0])
 
     def _sides(self, i: int) -> Iterable[tuple[FloatArray, float]]:
         """Opening ``i`` stays clear of every side it is not open to."""

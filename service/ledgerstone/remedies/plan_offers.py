@@ -3,21 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
+from functools import partial
+from types import MappingProxyType
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.order import LShape, Order, Rectangle
+from ledgerstone.order import LShape, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.outline import side_names
-from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.layout import Freedom, find_layout
+from ledgerstone.remedies.change import Change, changed
+from ledgerstone.remedies.layout import DIRECTIONS, Freedom, find_layout
 from ledgerstone.remedies.option import (
     ROUND_TO_MM,
     Option,
     layout_changes,
-    resized_cutout,
     resized_outline,
 )
+from ledgerstone.shape import Shape
 
+MOST_AT_ONCE = 2
 # Kept beyond the rule, so that a place rounded to 5 mm, or to 1 mm where room is short, holds.
 _MARGINS = ((5.2, ROUND_TO_MM), (1.5, 1.0), (0.0, 0.1))
 
@@ -31,11 +35,10 @@ def layout_options(
     i, slab = finding.slab, order.slabs[finding.slab]
     every = frozenset(range(len(slab.cutouts)))
     named = frozenset(_named(finding)) or every
-    grows: frozenset[str] = frozenset()
-    if isinstance(slab.outline, Rectangle) and slab.size_from != "between-walls":
-        grows = frozenset(("length", "width"))
-    yield from _one_at_a_time(i, order, facts, named, most_share)
-    for effect, freedom in (
+    grows = _grows(order, i)
+    small = len(named) <= MOST_AT_ONCE
+    freedoms = [
+        *(("move", Freedom(moves=frozenset((k,)))) for k in sorted(named) if small),
         ("move", Freedom(moves=named)),
         ("shrink", Freedom(shrinks=named, most_share=most_share)),
         ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
@@ -43,21 +46,44 @@ def layout_options(
         ("move-all", Freedom(moves=every)),
         ("move-and-shrink", Freedom(moves=every, shrinks=every, most_share=most_share)),
         ("everything", Freedom(every, every, grows, most_share)),
-    ):
+    ]
+    for effect, freedom in freedoms:
         if freedom.moves or freedom.shrinks or freedom.grows:
             yield from _laid(effect, i, order, facts, freedom)
     yield from _open_sides(finding, order)
 
 
-def _one_at_a_time(
-    i: int, order: Order, facts: Facts, named: frozenset[int], most_share: float
+def whole_layouts(
+    finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
-    if len(named) < 2:
+    """Lay the whole slab out anew, with as little freedom as will do."""
+    if finding.slab is None:
         return
-    for k in sorted(named):
-        yield from _laid("move", i, order, facts, Freedom(moves=frozenset((k,))))
-        freedom = Freedom(shrinks=frozenset((k,)), most_share=most_share)
-        yield from _laid("shrink", i, order, facts, freedom)
+    i, slab = finding.slab, order.slabs[finding.slab]
+    every = frozenset(range(len(slab.cutouts)))
+    grows = _grows(order, i)
+    found = [
+        option
+        for effect, freedom in (
+            ("move-all", Freedom(moves=every)),
+            ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
+            ("everything", Freedom(every, every, grows, most_share)),
+        )
+        if freedom.moves or freedom.grows
+        for option in _laid(effect, i, order, facts, freedom)
+    ]
+    yield from found
+    yield from _open_sides(finding, order)
+    if not found:
+        yield from fewer_openings(finding, order, facts, most_share)
+
+
+def _grows(order: Order, i: int) -> frozenset[str]:
+    """Which sizes of a slab may grow: none where its room is fixed."""
+    slab = order.slabs[i]
+    if isinstance(slab.outline, Rectangle) and slab.size_from != "between-walls":
+        return frozenset(("length", "width"))
+    return frozenset()
 
 
 def _named(finding: Finding) -> Iterable[int]:
@@ -73,18 +99,28 @@ def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> 
     slab, shape = order.slabs[i], facts.shapes[i]
     if any(opening.polygon.is_empty for opening in shape.openings):
         return
+    clear = _clear(slab, shape, facts)
+    for direction in DIRECTIONS if len(freedom.moves) > 1 else DIRECTIONS[:1]:
+        lay = partial(find_layout, slab, shape, clear, freedom, direction=direction)
+        tight = lay(margin_mm=0.0)
+        if tight is None:
+            continue
+        for margin_mm, to_mm in _MARGINS:
+            layout = lay(margin_mm=margin_mm) if margin_mm else tight
+            if layout is not None:
+                changes, cost = layout_changes(order, i, shape, layout, to_mm)
+                if changes:
+                    yield Option(effect, changes, cost + 0.1 * len(changes))
+                    return
+
+
+def _clear(slab: Slab, shape: Shape, facts: Facts) -> list[float]:
+    """What each opening's rule asks beside it."""
     clear = []
     for opening in shape.openings:
         rule = strip_rule(slab.cutouts[opening.index], opening.longer_mm, facts.workshop)
         clear.append(rule.stops_mm if rule is not None else 1.0)
-    for margin_mm, to_mm in _MARGINS:
-        layout = find_layout(slab, shape, clear, freedom, margin_mm)
-        if layout is None:
-            continue
-        changes, cost = layout_changes(order, i, shape, layout, to_mm)
-        if changes:
-            yield Option(effect, changes, cost + 0.1 * len(changes))
-            return
+    return clear
 
 
 def _open_sides(finding: Finding, order: Order) -> Iterable[Option]:
@@ -163,18 +199,53 @@ def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) 
             )
 
 
-def without_cutouts(
-    finding: Finding, order: Order, _facts: Facts, most_share: float
+def fewer_openings(
+    finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
-    """Leave an opening out, or make it much smaller: only for the nearest makeable."""
+    """Leave openings out, the last first, and lay out the rest: only for the nearest makeable."""
     if finding.slab is None or most_share <= 0.1:
         return
-    i = finding.slab
-    for k, cutout in enumerate(order.slabs[i].cutouts):
-        base = ("slabs", i, "cutouts", k)
-        for scale in (0.75, 0.5):
-            changes = tuple(resized_cutout(base, cutout, scale))
-            yield Option(f"small-{scale:g}", changes, 8.0 + 20 * (1 - scale))
-    last = len(order.slabs[i].cutouts) - 1
-    if last >= 0:
-        yield Option("left-out", (Change(("slabs", i, "cutouts", last), None),), 40.0)
+    i, slab = finding.slab, order.slabs[finding.slab]
+    count = len(slab.cutouts)
+    for gone in sorted({1, 2, 4, 8, 12, 16, count - 1, count}):
+        if not 0 < gone <= count:
+            continue
+        removed = tuple(
+            Change(("slabs", i, "cutouts", k), None) for k in range(count - 1, count - 1 - gone, -1)
+        )
+        fewer = changed(order, removed)
+        at = Facts(fewer, facts.workshop, facts.bookings, facts.today, facts.plates)
+        every = frozenset(range(count - gone))
+        freedom = Freedom(every, every, _grows(order, i), most_share)
+        laid = next(iter(_laid("fewer", i, fewer, at, freedom)), None) if every else None
+        moved = laid.changes if laid is not None else ()
+        yield Option("fewer", (*removed, *moved), 30.0 * gone)
+
+
+def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) -> Iterable[Option]:
+    """The last resort for the nearest makeable: a plain slab about as large, bedded all over."""
+    if finding.slab is None or most_share <= 0.1:
+        return
+    i, slab, workshop = finding.slab, order.slabs[finding.slab], facts.workshop
+    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
+    table, least = workshop.table, workshop.shaping.smallest_side_mm
+    say = slab.thickness
+    for share in (1.0, 0.7, 0.45):
+        length = min(max(share * (x1 - x0), least), table.length_mm)
+        width = min(max(share * (y1 - y0), least), table.width_mm)
+        for thickness in workshop.shaping.thicknesses_mm:
+            plain = replace(
+                slab,
+                outline=Rectangle(
+                    say.like(length, "down", to_mm=5), say.like(width, "down", to_mm=5)
+                ),
+                thickness=say.like(thickness),
+                size_from="finished",
+                cutouts=(),
+                reliefs=(),
+                edges=MappingProxyType({}),
+                shade=Shade(name=workshop.palette[0].name),
+                rests=Rests("full"),
+            )
+            cost = 400.0 + 100.0 * (1 - share) + abs(thickness - slab.thickness.mm) / 10
+            yield Option(f"plain-{share:g}", (Change(("slabs", i), plain),), cost)

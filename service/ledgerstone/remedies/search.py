@@ -1,31 +1,31 @@
-"""Finding changes that are proved to work: for one finding, and for the whole order at once."""
+"""Finding changes that are proved to work: for one finding, and for the whole order at once.
+
+Slabs stand apart in the checks of shape and strength, so each is put right by itself; what they
+then come to together is put right as a whole, and only the whole, read anew, counts as proof.
+"""
 
 from __future__ import annotations
 
-import heapq
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
-from itertools import count
 
-from ledgerstone.checks import Facts, Finding, run_stage, stage_of
-from ledgerstone.order import Order, Outline, Round
-from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.checks import Facts, Finding, Stage, check_order
+from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.remedies.change import Changes, Outcome, Trial, changed
-from ledgerstone.remedies.offers import options
+from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
+from ledgerstone.remedies.offers import WITHIN, last_resort, options
 from ledgerstone.remedies.option import Option, merged
 from ledgerstone.remedies.words import say_changes
-from ledgerstone.shape import cutout_size_mm
 
-WITHIN = 0.1
 FAR = 0.6
+OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
 MOST_THINGS = 2
-MOST_STATES = 120
-MOST_TRIED = 200
-FULL_FOR_ALL = 16  # full verifications that one search for a fix may spend
-FULL_FOR_ONE = 6  # and the remedies of one finding
-HELPED = 4.0
+FULL_FOR_A_SLAB = 12  # strength worked out so often, at most, for one slab
+FULL_FOR_ALL = 8  # whole orders verified
+FULL_FOR_ONE = 6  # and for the remedies of one finding
+MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +74,9 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     search = _Search(order, facts, findings, trial)
     fix = search.fix(WITHIN)
     nearest = None if fix is not None else search.fix(FAR)
-    remedies = {finding.id: tuple(search.remedies(finding)) for finding in search.stops}
+    remedies = {
+        finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
+    }
     why_not = None
     if fix is None and nearest is None:
         why_not = "We looked for a change that would do, and found none. Ask us: we may know one."
@@ -82,173 +84,103 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
 
 
 class _Search:
-    """The search of one order: what was tried, and what may still be spent."""
+    """The search of one order, and what whole orders came to when they were tried."""
 
     def __init__(
         self, order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     ) -> None:
-        self.order, self.facts, self.trial = order, facts, trial
+        self.order, self.facts = order, facts
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
-        self.tried: dict[str, Outcome | None] = {}
-        self.full = 0
+        self.whole = Tried(trial)
 
-    def outcome(self, changes: Changes) -> Outcome | None:
-        """What changes come to, tried once; None where they are not understood or all is spent."""
-        key = repr(sorted(changes, key=lambda change: str(change.path)))
-        if key not in self.tried:
-            if self.full <= 0 or len(self.tried) >= MOST_TRIED:
+    def fix(self, most_share: float) -> Fix | None:
+        """The least change found after which nothing stops the order."""
+        changes: Changes = ()
+        for i in range(len(self.order.slabs)):
+            mended = self._slab(i, most_share)
+            if mended is None:
                 return None
-            self.tried[key] = found = self.trial(changes)
-            if found is not None and "strength" not in found.checked.not_checked:
-                self.full -= 1
-        return self.tried[key]
+            changes = merged(changes, _moved_to(mended, i, self.order, changes))
+        self.whole.full = FULL_FOR_ALL
+        found = cheapest(self.whole, self.order, self.facts, changes, most_share)
+        outcome = self.whole.outcome(found) if found is not None else None
+        if found is None or outcome is None or outcome.price is None:
+            return None
+        return Fix(say_changes(self.order, found), found, outcome.price)
+
+    def _slab(self, i: int, most_share: float) -> Changes | None:
+        """Put one slab right by itself: in its shape and in its strength."""
+        alone = Order(slabs=(self.order.slabs[i],))
+        facts = self._facts(alone)
+
+        def trial(changes: Changes) -> Outcome:
+            order = changed(alone, changes)
+            at = self._facts(order)
+            return Outcome(order, check_order(at, OF_A_SLAB), at)
+
+        tried = Tried(trial)
+        tried.full = FULL_FOR_A_SLAB
+        found = cheapest(tried, alone, facts, (), most_share)
+        if found is not None or most_share <= WITHIN:
+            return found
+        tried.full += FULL_FOR_A_SLAB
+        first = next(iter(check_order(facts, OF_A_SLAB).stops))
+        plain = last_resort(first, alone, facts)
+        return next((o.changes for o in plain if not tried.stops(o.changes)), None)
+
+    def _facts(self, order: Order) -> Facts:
+        old = self.facts
+        return Facts(order, old.workshop, old.bookings, old.today, old.plates)
 
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
-        self.full = FULL_FOR_ONE
+        self.whole.full = FULL_FOR_ONE
         shown: list[frozenset[str]] = []
-
-        def settles(outcome: Outcome | None) -> bool:
-            return (
-                outcome is not None
-                and finding.id not in outcome.stops
-                and outcome.stops <= self.before
-            )
-
-        for rungs in _ladders(options(finding, self.order, self.facts, WITHIN)):
-            rung = self._least(rungs, (), settles)
-            if rung is None:
+        for rungs in ladders(options(finding, self.order, self.facts)):
+            rung = least(self.whole, rungs, (), self._settles(finding))
+            outcome = self.whole.outcome(rung.changes) if rung is not None else None
+            if rung is None or outcome is None or _shown_already(rung, shown):
                 continue
-            outcome = self.outcome(rung.changes)
-            parts = frozenset(map(repr, rung.changes))
-            if outcome is None or any(parts >= other for other in shown):
-                continue
-            if shown and len({change.path[:4] for change in rung.changes}) > MOST_THINGS:
-                continue  # it changes half the slab, and something simpler was found
-            shown.append(parts)
+            shown.append(frozenset(map(repr, rung.changes)))
             settled = tuple(stop.id for stop in self.stops if stop.id not in outcome.stops)
             says = " ".join(say_changes(self.order, rung.changes))
             yield Remedy(says, rung.changes, settled, outcome.price)
             if len(shown) == MOST_REMEDIES:
                 return
 
-    def _least(
-        self, rungs: list[Option], base: Changes, good: Callable[[Outcome | None], bool]
-    ) -> Option | None:
-        """The least rung of a ladder that is good: none where the top is not; else by bisection."""
-        low, high = 0, len(rungs) - 1
-        if not good(self.outcome(merged(base, rungs[high].changes))):
-            return None
-        while low < high:
-            middle = (low + high) // 2
-            if good(self.outcome(merged(base, rungs[middle].changes))):
-                high = middle
-            else:
-                low = middle + 1
-        return rungs[high]
-
-    def fix(self, most_share: float) -> Fix | None:
-        """Uniform-cost search over combinations: the least change after which nothing stops.
-
-        A state is a set of changes to the order as sent; it is left by the options of the first
-        thing that stops it. The first state taken that nothing stops is the least one found.
-        """
-        self.full = FULL_FOR_ALL
-        ticket = count()
-        queue: list[tuple[float, int, Changes]] = [(0.0, next(ticket), ())]
-        seen: set[str] = set()
-        while queue and len(seen) < MOST_STATES:
-            cost, _, changes = heapq.heappop(queue)
-            here = changed(self.order, changes)
-            known = repr(sorted(changes, key=lambda change: str(change.path)))
-            if known in seen or (most_share <= WITHIN and not keeps(self.order, here)):
-                continue
-            seen.add(known)
-            stop, at, price = self._first_stop(here, changes)
-            if price is not None:
-                return Fix(say_changes(self.order, changes), changes, price)
-            if stop is None:
-                continue
-            for option in self._steps(stop, here, at, changes, most_share):
-                then = merged(changes, option.changes)
-                heapq.heappush(queue, (cost + option.cost, next(ticket), then))
-        return None
-
-    def _first_stop(
-        self, here: Order, changes: Changes
-    ) -> tuple[Finding | None, Facts, Price | None]:
-        """What first stops a changed order, its facts, and its price where nothing does."""
-        old = self.facts
-        at = Facts(here, old.workshop, old.bookings, old.today, old.plates)
-        plan = next((f for f in run_stage("shape", at) if f.level == "stops"), None)
-        if plan is not None:
-            return plan, at, None
-        outcome = self.outcome(changes)
-        if outcome is None:
-            return None, at, None
-        return next(iter(outcome.checked.stops), None), outcome.facts, outcome.price
-
-    def _steps(
-        self, stop: Finding, here: Order, at: Facts, changes: Changes, most_share: float
-    ) -> Iterable[Option]:
-        """What may settle a stop: every option of a plan; of a ladder its least good rung.
-
-        Where a ladder's top does not settle it, the top may still do so with another's help.
-        """
-        every = options(stop, here, at, most_share)
-        if stage_of(stop) == "shape":
-            yield from every
-            return
-
-        def settles(outcome: Outcome | None) -> bool:
-            return outcome is not None and stop.id not in outcome.stops
-
-        best = float("inf")
-        for rungs in _ladders(every):
-            if rungs[0].cost >= best:
-                return
-            rung = self._least(rungs, changes, settles)
-            if rung is None:
-                yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
-                continue
-            outcome = self.outcome(merged(changes, rung.changes))
-            if outcome is not None and not outcome.stops:
-                best = min(best, rung.cost)
-            yield rung
+    def _settles(self, finding: Finding) -> Callable[[Outcome], bool]:
+        """A test of outcomes: the finding is settled, and nothing new stops the order."""
+        return lambda outcome: finding.id not in outcome.stops and outcome.stops <= self.before
 
 
-def _ladders(every: list[Option]) -> list[list[Option]]:
-    """Options by effect, each ladder from its least rung to its top; the least ladder first."""
-    by_effect: dict[str, list[Option]] = {}
-    for option in every:
-        by_effect.setdefault(option.effect, []).append(option)
-    return list(by_effect.values())
+def _shown_already(rung: Option, shown: list[frozenset[str]]) -> bool:
+    """Whether a change holds one that was shown, or changes much where something simpler did."""
+    parts = frozenset(map(repr, rung.changes))
+    if any(parts >= other for other in shown):
+        return True
+    return bool(shown) and len({change.path[:4] for change in rung.changes}) > MOST_THINGS
 
 
-def keeps(before: Order, after: Order) -> bool:
-    """Whether every cut-out is kept, and each size in plan within a tenth."""
-    if len(before.slabs) != len(after.slabs):
-        return False
-    for one, other in zip(before.slabs, after.slabs, strict=True):
-        if len(one.cutouts) != len(other.cutouts):
-            return False
-        sizes = [(_outline_size(one.outline), _outline_size(other.outline))]
-        sizes += [
-            (cutout_size_mm(a), cutout_size_mm(b))
-            for a, b in zip(one.cutouts, other.cutouts, strict=True)
-        ]
-        for old, new in sizes:
-            if any(abs(n - o) > WITHIN * o + 1e-6 for o, n in zip(old, new, strict=True)):
-                return False
-    return True
-
-
-def _outline_size(outline: Outline) -> tuple[float, float]:
-    if isinstance(outline, Round):
-        return outline.diameter.mm, outline.diameter.mm
-    if isinstance(outline, OrderPolygon):
-        xs = [point.x.mm for point in outline.points]
-        ys = [point.y.mm for point in outline.points]
-        return max(xs) - min(xs), max(ys) - min(ys)
-    return outline.length.mm, outline.width.mm
+def _moved_to(changes: Changes, i: int, order: Order, before: Changes) -> Changes:
+    """Changes of a slab alone, as changes of slab ``i`` among the others."""
+    added = sum(len(c.path) == 2 and c.path[0] == "slabs" for c in before if c.path[1] != i)
+    extra = len(order.slabs) + added // 2
+    moved = []
+    for change in changes:
+        if change.path[0] == "slabs":
+            index = i if change.path[1] == 0 else extra
+            moved.append(replace(change, path=("slabs", index, *change.path[2:])))
+        elif change.path == ("joins",):
+            joins = next((c.new for c in before if c.path == ("joins",)), order.joins)
+            ends = {0: i, 1: extra}
+            own = tuple(
+                replace(
+                    join,
+                    one=replace(join.one, slab=ends[join.one.slab]),
+                    other=replace(join.other, slab=ends[join.other.slab]),
+                )
+                for join in change.new
+            )
+            moved.append(replace(change, new=(*joins, *own)))
+    return tuple(moved)

@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 from ledgerstone.checks.finding import cutout_words, side_words
+from ledgerstone.checks.thickness import relief_words
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path, member
@@ -22,8 +23,12 @@ _DELIVERY = {
 def say_changes(order: Order, changes: Sequence[Change]) -> tuple[str, ...]:
     """Say changes to an order, in the order in which they are made."""
     grouped: dict[Path, list[Change]] = {}
+    last: Path = ()
     for change in changes:
-        grouped.setdefault(_subject(change.path), []).append(change)
+        new_piece = change.path[0] == "slabs" and int(change.path[1]) >= len(order.slabs)
+        subject = last if new_piece or change.path == ("joins",) else _subject(change.path)
+        grouped.setdefault(subject, []).append(change)
+        last = subject
     return tuple(_sentence(order, subject, group) for subject, group in grouped.items())
 
 
@@ -33,11 +38,11 @@ def _subject(path: Path) -> Path:
         return path[:4]
     if path[:1] == ("slabs",) and len(path) > 2:
         return path[:3]
-    return ("slabs",) if path[0] == "joins" else path[:1]
+    return path[:2] if path[0] == "slabs" else path[:1]
 
 
 def _sentence(order: Order, subject: Path, changes: Sequence[Change]) -> str:
-    what = subject[2] if len(subject) > 2 else subject[0]
+    what = subject[2] if len(subject) > 2 else subject[0]  # a part of a slab, or a whole one
     return _SAYS[str(what)](order, subject, changes)
 
 
@@ -185,12 +190,44 @@ def _needed_by(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
 
 
 def _edges(order: Order, subject: Path, changes: Sequence[Change]) -> str:
-    side = side_words(str(changes[0].path[3]))
-    return f"Make the edge at {side} of {_slab(order, subject)} {changes[0].new.profile}."
+    return " ".join(dict.fromkeys(_edge(order, subject, change) for change in changes))
 
 
-def _two_pieces(order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+def _edge(order: Order, subject: Path, change: Change) -> str:
+    side, name = side_words(str(change.path[3])), _slab(order, subject)
+    if change.path[-1] == "size":
+        profile = order.slabs[int(subject[1])].edges[str(change.path[3])].profile
+        old = member(order, change.path)
+        return f"Make the {profile} along {side} of {name} {change.new} instead of {old}."
+    if change.path[-1] == "drip":
+        return f"Leave out the drip beneath {side} of {name}."
+    return f"Make the edge at {side} of {name} {change.new.profile}."
+
+
+def _relief(order: Order, subject: Path, changes: Sequence[Change]) -> str:
+    name = relief_words(order.slabs[int(subject[1])], int(subject[3]))
+    if len(changes[0].path) == len(subject) and changes[0].new is None:
+        return f"Leave out {name}."
+    says, steps = [], []
+    for change in changes:
+        old, part = member(order, change.path), str(change.path[-1])
+        if part == "depth":
+            says.append(f"Make {name} {change.new} deep instead of {old}.")
+        elif change.path[-2] == "at":
+            steps.append(_step(old, change.new.mm - old.mm, part))
+        else:
+            way = {"length": "long", "width": "from front to back"}[part]
+            says.append(f"Make {name} {change.new} {way} instead of {old}.")
+    steps = [step for step in steps if step]
+    return " ".join([*([f"Move {name} {' and '.join(steps)}."] if steps else []), *says])
+
+
+def _whole_slab(order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     name = _slab(order, changes[0].path)
+    if len(changes) == 1:
+        plain = changes[0].new
+        size = f"{plain.outline.length} by {plain.outline.width}, {plain.thickness} thick"
+        return f"Make {name} a plain slab, {size}, bedded all over on a solid base."
     left, right = (changes[k].new.outline.length for k in (0, 1))
     return f"Make {name} of two pieces, {left} and {right} long, with a join between them."
 
@@ -203,7 +240,8 @@ _SAYS: dict[str, Callable[[Order, Path, Sequence[Change]], str]] = {
     "shade": _shade,
     "finish": _finish,
     "edges": _edges,
+    "reliefs": _relief,
     "delivery": _delivery,
     "needed_by": _needed_by,
-    "slabs": _two_pieces,
+    "slabs": _whole_slab,
 }

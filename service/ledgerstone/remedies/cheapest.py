@@ -1,0 +1,175 @@
+"""Uniform-cost search over combinations of changes, with ladders of like changes bisected."""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+from itertools import count
+
+from ledgerstone.checks import Facts, Finding, run_stage, stage_of
+from ledgerstone.order import Order, Outline, Round
+from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.remedies.change import Changes, Outcome, changed
+from ledgerstone.remedies.offers import WITHIN, steps
+from ledgerstone.remedies.option import Option, merged
+from ledgerstone.shape import cutout_size_mm
+
+MOST_STATES = 24
+MOST_TRIED = 100
+HELPED = 4.0
+
+
+class Tried:
+    """What changes came to, each tried once, within what may be spent."""
+
+    def __init__(self, trial: Callable[[Changes], Outcome | None]) -> None:
+        self._trial = trial
+        self._known: dict[str, Outcome | None] = {}
+        self.full = 0
+
+    def outcome(self, changes: Changes) -> Outcome | None:
+        """Try changes; None where they are not understood, or all is spent."""
+        key = key_of(changes)
+        if key not in self._known:
+            if self.full <= 0 or len(self._known) >= MOST_TRIED:
+                return None
+            self._known[key] = found = self._trial(changes)
+            if found is not None and "strength" not in found.checked.not_checked:
+                self.full -= 1
+        return self._known[key]
+
+    def stops(self, changes: Changes) -> bool:
+        """Say whether something stops what changes come to, or it cannot be tried."""
+        outcome = self.outcome(changes)
+        return outcome is None or bool(outcome.stops)
+
+
+def key_of(changes: Changes) -> str:
+    """Name a set of changes, whatever their order."""
+    return repr(sorted(changes, key=lambda change: str(change.path)))
+
+
+def cheapest(
+    tried: Tried, order: Order, facts: Facts, start: Changes, most_share: float
+) -> Changes | None:
+    """The least set of changes found after which nothing stops the order.
+
+    A state is a set of changes to the order as sent; it is left by the options of the first thing
+    that stops it. The first state taken that nothing stops is the least one found.
+    """
+    ticket = count()
+    queue: list[tuple[float, int, Changes]] = [(0.0, next(ticket), start)]
+    seen: set[str] = set()
+    while queue and len(seen) < MOST_STATES:
+        cost, _, changes = heapq.heappop(queue)
+        here = changed(order, changes)
+        known = key_of(changes)
+        if known in seen or (most_share <= WITHIN and not keeps(order, here)):
+            continue
+        seen.add(known)
+        stop, at = _first_stop(tried, here, facts, changes)
+        if stop is None and at is not None:
+            return changes
+        if stop is None or at is None:
+            continue
+        for option in _options(tried, stop, at, changes, most_share):
+            then = merged(changes, option.changes)
+            heapq.heappush(queue, (cost + option.cost, next(ticket), then))
+    return None
+
+
+def _first_stop(
+    tried: Tried, here: Order, facts: Facts, changes: Changes
+) -> tuple[Finding | None, Facts | None]:
+    """What first stops a changed order, with its facts; no facts where all is spent."""
+    at = Facts(here, facts.workshop, facts.bookings, facts.today, facts.plates)
+    plan = next((f for f in run_stage("shape", at) if f.level == "stops"), None)
+    if plan is not None:
+        return plan, at
+    outcome = tried.outcome(changes)
+    if outcome is None:
+        return None, None
+    return next(iter(outcome.checked.stops), None), outcome.facts
+
+
+def _options(
+    tried: Tried, stop: Finding, at: Facts, changes: Changes, most_share: float
+) -> Iterable[Option]:
+    """What may settle a stop: every option of a plan; of a ladder its least good rung.
+
+    Where a ladder's top does not settle it, the top may still do so with another's help.
+    """
+    every = steps(stop, at.order, at, most_share)
+    if stage_of(stop) == "shape":
+        yield from every
+        return
+    best = float("inf")
+    for rungs in ladders(every):
+        if rungs[0].cost >= best:
+            return
+        rung = least(tried, rungs, changes, lambda outcome: stop.id not in outcome.stops)
+        if rung is None:
+            yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
+            continue
+        outcome = tried.outcome(merged(changes, rung.changes))
+        if outcome is not None and not outcome.stops:
+            best = min(best, rung.cost)
+        yield rung
+
+
+def least(
+    tried: Tried, rungs: list[Option], base: Changes, good: Callable[[Outcome], bool]
+) -> Option | None:
+    """The least rung of a ladder that is good: none where the top is not; else by bisection."""
+
+    def passes(rung: Option) -> bool:
+        outcome = tried.outcome(merged(base, rung.changes))
+        return outcome is not None and good(outcome)
+
+    low, high = 0, len(rungs) - 1
+    if not passes(rungs[high]):
+        return None
+    while low < high:
+        middle = (low + high) // 2
+        if passes(rungs[middle]):
+            high = middle
+        else:
+            low = middle + 1
+    return rungs[high]
+
+
+def ladders(every: list[Option]) -> list[list[Option]]:
+    """Options by effect, each ladder from its least rung to its top; the least ladder first."""
+    by_effect: dict[str, list[Option]] = {}
+    for option in every:
+        by_effect.setdefault(option.effect, []).append(option)
+    return list(by_effect.values())
+
+
+def keeps(before: Order, after: Order) -> bool:
+    """Whether every cut-out is kept, and each size in plan within a tenth."""
+    if len(before.slabs) != len(after.slabs):
+        return False
+    for one, other in zip(before.slabs, after.slabs, strict=True):
+        if len(one.cutouts) != len(other.cutouts):
+            return False
+        sizes = [(_outline_size(one.outline), _outline_size(other.outline))]
+        sizes += [
+            (cutout_size_mm(a), cutout_size_mm(b))
+            for a, b in zip(one.cutouts, other.cutouts, strict=True)
+        ]
+        for old, new in sizes:
+            if any(abs(n - o) > WITHIN * o + 1e-6 for o, n in zip(old, new, strict=True)):
+                return False
+    return True
+
+
+def _outline_size(outline: Outline) -> tuple[float, float]:
+    if isinstance(outline, Round):
+        return outline.diameter.mm, outline.diameter.mm
+    if isinstance(outline, OrderPolygon):
+        xs = [point.x.mm for point in outline.points]
+        ys = [point.y.mm for point in outline.points]
+        return max(xs) - min(xs), max(ys) - min(ys)
+    return outline.length.mm, outline.width.mm
