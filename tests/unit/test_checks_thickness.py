@@ -205,6 +205,6 @@ def test_a_late_pour_says_its_minutes(workshop: Workshop) -> None:
     face_l = 2.4 * 0.6 * coat.thickness_mm * 1.1
     backing_l = 2.4 * 0.6 * (40 + 1) * 1.1 - face_l  # the back is cast 1 mm proud
     batches = math.ceil(face_l / 5) + math.ceil(backing_l / 5)
-    assert finding.measured == {"open_minutes": 9.0 * (batches - 1)}
-    assert finding.limit == {"open_minutes": 60.0}
+    assert finding.measured == {"open_hours": round(9.0 * (batches - 1) / 60, 2)}
+    assert finding.limit == {"open_hours": 1.0}
     assert f"takes {batches} batches" in finding.says

@@ -41,6 +41,6 @@ def _late(order: Order, i: int, pour: Pour, workshop: Workshop) -> Finding:
         "the workshop's own mixer and open time",
         slab=i,
         at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),
-        measured={"open_minutes": round(pour.open_minutes, 1)},
-        limit={"open_minutes": workshop.mixer.open_minutes},
+        measured={"open_hours": round(pour.open_minutes / 60, 2)},
+        limit={"open_hours": round(workshop.mixer.open_minutes / 60, 2)},
     )

@@ -149,5 +149,5 @@ def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[F
             "mass by volume; solid sides and 3 mm: from memory",
             slab=i,
             at=(f"/slabs/{i}/rests",),
-            measured={"load_kg_per_m": round(per_m, 1)},
+            measured={"metre_kg": round(per_m, 1)},
         )
