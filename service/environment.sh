@@ -2,6 +2,9 @@
 
 venv=$root/.venv
 
+# Small banded systems are solved fastest by one thread; two workers with two each only get in the way.
+export OMP_NUM_THREADS=1 OPENBLAS_NUM_THREADS=1
+
 stop() {
     printf '%s\n' "$@" >&2
     exit 1

@@ -198,7 +198,6 @@ def orders(draw: Draw, *, modest: bool = False) -> Json:
         order,
         delivery=deliveries(),
         needed_by=days,
-        since=st.just("an earlier quote's token"),
     )
 
 

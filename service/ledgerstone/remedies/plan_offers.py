@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.order import LShape, Order, Rectangle, Rests, Shade, Slab
+from ledgerstone.order import Finish, LShape, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.outline import side_names
 from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.layout import DIRECTIONS, Freedom, find_layout
@@ -230,6 +230,8 @@ def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) 
     x0, y0, x1, y1 = facts.shapes[i].outline.bounds
     table, least = workshop.table, workshop.shaping.smallest_side_mm
     say = slab.thickness
+    fit = (offered.name for offered in workshop.sealers if slab.place in offered.places)
+    sealer = next(fit, slab.finish.sealer)
     for share in (1.0, 0.7, 0.45):
         length = min(max(share * (x1 - x0), least), table.length_mm)
         width = min(max(share * (y1 - y0), least), table.width_mm)
@@ -245,6 +247,7 @@ def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) 
                 reliefs=(),
                 edges=MappingProxyType({}),
                 shade=Shade(name=workshop.palette[0].name),
+                finish=Finish(slab.finish.surface, sealer),
                 rests=Rests("full"),
             )
             cost = 400.0 + 100.0 * (1 - share) + abs(thickness - slab.thickness.mm) / 10
