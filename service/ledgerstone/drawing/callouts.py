@@ -22,7 +22,6 @@ from ledgerstone.shape import Opening, Shape
 
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
-_LEAST_NAME = 6  # letters, below which a shortened name says nothing
 
 
 def told_places(slab: Slab) -> list[XY]:
@@ -85,8 +84,8 @@ def _inside(letter: str, label: str, box: Box, places: Places) -> list[Element] 
     if high < SMALL * 2.4:
         return None
     for text in (f"{letter}  {label}", letter):
-        shown = fitted(text, wide * 0.66, SMALL, bold=True)
-        if not shown or (shown.endswith("…") and len(shown) < _LEAST_NAME):
+        shown = fitted(text, wide * 0.8, SMALL, bold=True)
+        if not shown or (shown.endswith("…") and text != letter):
             continue
         width = text_width(shown, SMALL, bold=True)
         spots = [(middle, box.y0 + high * share) for share in (0.3, 0.7)]

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from ledgerstone.drawing.frame import PLAIN, SMALL, Frame, figures
-from ledgerstone.drawing.lettering import INK, PENCIL, lettered, text_width
+from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, lettered, text_width
 from ledgerstone.drawing.placing import Box, spread
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.order import Slab
@@ -97,19 +97,20 @@ def along_front(
     moved = max((abs(a - b) for a, b in zip(flat, ticks, strict=True)), default=0.0)
     upright = moved > _FLAT_SHIFT or sum(wide) > high - low
     places = spread(ticks, [LINE] * len(texts), low, high) if upright else flat
-    drawn = _running(x0, x1, line, across=False) if texts else []
+    deep = (max((text_width(t, SMALL) for t in texts), default=0) if upright else 12.0) + BEND + 8
+    overall = line + deep + OVERALL - 8 if texts else line + PLAIN + 2
+    drawn = _overall_flat(x0, x1, y, overall, overall_text(frame, like, 0))
+    drawn += _running(x0, x1, line, across=False) if texts else []
     for station, tick, place, text in zip(shown, ticks, places, texts, strict=True):
         drawn.append(_extension((tick, y + 3), (tick, line), station.kind))
         drawn.append(_leader([(tick, line), (tick, line + TICK), (place, line + BEND - 4)]))
         if upright:
             at = (place + SMALL * 0.36, line + BEND)
-            drawn.append(lettered(text, at, SMALL, anchor="end", turn=-90))
+            drawn.append(lettered(text, at, SMALL, anchor="end", turn=-90, halo=PAPER))
         else:
-            drawn.append(lettered(text, (place, line + BEND + 10), SMALL, anchor="middle"))
-    deep = (max((text_width(t, SMALL) for t in texts), default=0) if upright else 12.0) + BEND + 8
-    overall = line + deep + OVERALL - 8 if texts else line + PLAIN + 2
-    said = overall_text(frame, like, 0)
-    drawn += _overall_flat(x0, x1, y, overall, said)
+            drawn.append(
+                lettered(text, (place, line + BEND + 10), SMALL, anchor="middle", halo=PAPER)
+            )
     lines = tuple(Box(t - 0.5, y, t + 0.5, line) for t in ticks)
     return Chain(tuple(drawn), overall - y + 8, len(wished) - len(shown), lines)
 

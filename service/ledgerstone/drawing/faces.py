@@ -6,20 +6,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from shapely.geometry import Polygon
+from shapely.geometry import LineString, Polygon
 from shapely.geometry.polygon import orient
 
-from ledgerstone.drawing import mottle, solid
+from ledgerstone.drawing import arrises, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import polygons
+from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, number, path_of
-from ledgerstone.drawing.tint import RGB, hex_of, lit, mixed
+from ledgerstone.drawing.tint import DARK, depths, hex_of, lit, mixed
 from ledgerstone.drawing.to_scale import groove_lines
 from ledgerstone.order import Relief
 
-_DARK: Final[RGB] = (24, 21, 17)
 _SHADED: Final = 0.82  # a face within a hollow, against the same face outside
 
 
@@ -31,7 +31,8 @@ def drops(scene: Scene, paint: Paint) -> list[Element]:
         edge = scene.slab.edges.get(side.name)
         if edge is None or edge.drop is None:
             continue
-        band = side.line.buffer(thick, single_sided=True).intersection(scene.shape.outline)
+        line = LineString(straight(side, scene.shape)) if scene.shape.corners else side.line
+        band = line.buffer(thick, single_sided=True).intersection(scene.shape.outline)
         for piece in polygons(band):
             ring = orient(piece).exterior.coords[:-1]
             ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm)
@@ -39,14 +40,25 @@ def drops(scene: Scene, paint: Paint) -> list[Element]:
 
 
 def slab(scene: Scene, paint: Paint) -> list[Element]:
-    """Paint the slab: upright faces from back to front, worked edges, then its top."""
-    pieces = [orient(piece) for piece in polygons(scene.shape.net)]
+    """Paint the slab from its foot up: what rebates at its edges leave, then the rest of it."""
+    drawn: list[Element] = []
+    foot_mm = -scene.shape.thickness_mm
+    shelves = rebates.shelves(scene)
+    for shelf in shelves:
+        drawn += rebates.painted(shelf, foot_mm, scene, paint)
+        foot_mm = shelf.level_mm
+    return drawn + _upper(scene, paint, foot_mm)
+
+
+def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[Element]:
+    """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
+    pieces = [orient(piece) for piece in polygons(rebates.whole(scene))]
     rings = [
         solid.ring_of(piece.exterior.simplify(scene.fine_mm).coords[:-1], scene.slab, scene.shape)
         for piece in pieces
     ]
     hollows = _hollows(scene, pieces)
-    ribbons = [r for ring in rings for r in solid.upright(ring, -scene.shape.thickness_mm)]
+    ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm)]
     for i, hollow in enumerate(hollows):
         ribbons += solid.hanging(hollow.course, 0.0, -hollow.depth_mm, i)
     drawn: list[Element] = []
@@ -57,7 +69,7 @@ def slab(scene: Scene, paint: Paint) -> list[Element]:
             drawn.append(_bottom(hollows[ribbon.hole], scene))
         drawn.append(ribbon_path(ribbon, scene, paint, 1.0 if ribbon.hole is None else _SHADED))
     for ring in rings:
-        drawn += [edge_path(run, scene, paint) for run in solid.worked_edges(ring)]
+        drawn += [edge_path(run, scene, paint) for run in arrises.worked_edges(ring)]
     return [*drawn, *_top(scene, rings, pieces), *_arrises(scene, ribbons)]
 
 
@@ -83,7 +95,7 @@ def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
             min(relief.depth.mm, thick),
             (polygon, relief),
         )
-        for polygon, relief in _sunk(scene)
+        for polygon, relief in rebates.sunk(scene)
     ]
     return openings + reliefs
 
@@ -93,17 +105,7 @@ def _bottom(hollow: _Hollow, scene: Scene) -> Element:
     if hollow.sunk is not None:
         return _floor(*hollow.sunk, scene)
     points = [scene.camera.at(p[0], p[1], 0.0) for p in hollow.course]
-    dark = mixed(scene.colour, _DARK, 0.86)
-    return element("path", d=path_of(points, places=1), fill=dark)
-
-
-def _sunk(scene: Scene) -> list[tuple[Polygon, Relief]]:
-    """Return the reliefs that lie wholly within the concrete, anticlockwise."""
-    return [
-        (orient(polygon), relief)
-        for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
-        if scene.shape.net.contains_properly(polygon)
-    ]
+    return element("path", d=path_of(points, places=1), fill=depths(scene.colour))
 
 
 def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
@@ -122,9 +124,9 @@ def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
 def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
     """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
     places = 1 if scene.is_frilly else 2
-    path = "".join(curved_path(solid.top_ring(ring), places) for ring in rings)
+    path = "".join(curved_path(arrises.top_ring(ring), places) for ring in rings)
     path += "".join(curved_path(ring.coords[:-1]) for p in pieces for ring in p.interiors)
-    path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in _sunk(scene))
+    path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in rebates.sunk(scene))
     base = hex_of(scene.colour)
     faces = [
         element("path", d=path, fill=base, fill_rule="evenodd", data_part="top"),
@@ -139,8 +141,8 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
 
 def _voids(scene: Scene) -> list[Element]:
     """Dot the voids, as round-ended strokes of no length, by size."""
-    thrown = mottle.voids(scene.shape.net, scene.slab.finish.surface, scene.seed)
-    dark = mixed(scene.colour, _DARK, 0.5)
+    thrown = mottle.voids(rebates.untouched(scene), scene.slab.finish.surface, scene.seed)
+    dark = mixed(scene.colour, DARK, 0.5)
     least = 1.1 / scene.camera.per_mm
     drawn = []
     for low, high in ((0.0, 2.2), (2.2, 3.4), (3.4, 9.0)):

@@ -6,19 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.drawing.joining import Assembly
+from ledgerstone.drawing.saying import hand_of_l
 from ledgerstone.order import Join, LShape, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 
 _SQUARE_DEGREES: Final = 1.0
-
-
-def hand_of_l(outline: LShape) -> str:
-    """Say to which hand an L's arm goes: where it is whole beside its notch."""
-    depth, side = outline.notch.corner.split("-")
-    arm = "right" if side == "left" else "left"
-    way = "comes forward" if depth == "front" else "goes back"
-    return f"as you stand at its front, its arm {way} on the {arm}"
 
 
 def hand_sentences(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ledgerstone.drawing import solid
+from ledgerstone.drawing.arrises import Strip
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.drawing.tint import lit
@@ -50,8 +51,8 @@ def ribbon_path(ribbon: solid.Ribbon, scene: Scene, paint: Paint, shade: float =
     feet: list[XY] = []
     stops: list[tuple[float, str]] = []
     for face in ribbon.faces:
-        for place in (face.start, face.end):
-            tops.append(scene.camera.at(*place, face.top_mm))
+        for place, top_mm in zip((face.start, face.end), face.tops_mm, strict=True):
+            tops.append(scene.camera.at(*place, top_mm))
             feet.append(scene.camera.at(*place, face.foot_mm))
         colour = lit(scene.colour, face.light * shade)
         stops += [(tops[-2][0], colour), (tops[-1][0], colour)]
@@ -79,7 +80,7 @@ def _once(points: list[XY]) -> list[XY]:
     return [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
 
 
-def edge_path(run: Sequence[solid.Strip], scene: Scene, paint: Paint) -> Element:
+def edge_path(run: Sequence[Strip], scene: Scene, paint: Paint) -> Element:
     """Paint a run of worked edge; a sheen makes it catch the light."""
     lower, upper, stops = [], [], []
     for strip in run:

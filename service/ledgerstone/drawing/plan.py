@@ -20,7 +20,7 @@ from ledgerstone.drawing.frame import (
 from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, PENCIL, lettered
 from ledgerstone.drawing.placing import Box, Places
 from ledgerstone.drawing.records import Pin, TitleBlock
-from ledgerstone.drawing.saying import describe
+from ledgerstone.drawing.saying import UPRIGHT, describe
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.drawing.to_scale import slab_group, wall_group
 from ledgerstone.order import Slab
@@ -126,7 +126,7 @@ def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: s
         *dimensions.overall_right(frame, like),
         *pinned.marks(pins, frame),
         *labels,
-        *_below(frame, below + 14, _note(like, front.unmarked + left.unmarked)),
+        *_below(slab, frame, below + 14, _note(like, front.unmarked + left.unmarked)),
         *block.scale_bar(frame, like, (MARGIN + 8, below + 40)),
     ]
     return _Part(tuple(drawn), below + 64)
@@ -138,13 +138,18 @@ def _note(like: Length, unmarked: int) -> str:
     return unit_note(like) + more
 
 
-def _below(frame: Frame, y: float, note: str) -> list[Element]:
-    """Mark the front, and say the unit of every figure."""
+def _below(slab: Slab, frame: Frame, y: float, note: str) -> list[Element]:
+    """Mark the front, the foot of a piece that stands, and say the unit of every figure."""
     middle = (frame.slab.x0 + frame.slab.x1) / 2
     arrow = f"M{middle - 46:.2f} {y + 13:.2f}l7 -13l7 13z"
     return [
         element("path", d=arrow, fill=INK),
-        lettered("FRONT", (middle - 26, y + 13), PLAIN, bold=True),
+        lettered(
+            "FRONT, ITS FOOT" if slab.use in UPRIGHT else "FRONT",
+            (middle - 26, y + 13),
+            PLAIN,
+            bold=True,
+        ),
         lettered(note, (SHEET_WIDTH - MARGIN, y + 34), SMALL, anchor="end", fill=PENCIL),
     ]
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from types import MappingProxyType
+
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
@@ -9,12 +11,29 @@ from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape, cutout_size_mm
 
 _SIDES_SHOWN = 6
+# Pieces that stand upright in place; nothing in an order says otherwise than on their front side.
+UPRIGHT = MappingProxyType(
+    {"upstand": "an upstand", "splashback": "a splashback", "end-panel": "an end panel"}
+)
+_SAID = MappingProxyType({"notch-x": "notch along the length", "notch-y": "notch along the width"})
+
+
+def hand_of_l(outline: LShape) -> str:
+    """Say to which hand an L's arm goes: where it is whole beside its notch."""
+    depth, side = outline.notch.corner.split("-")
+    arm = "right" if side == "left" else "left"
+    way = "comes forward" if depth == "front" else "goes back"
+    return f"as you stand at its front, its arm {way} on the {arm}"
 
 
 def describe(slab: Slab, shape: Shape) -> str:
     """Say a slab's plan in plain sentences, in the customer's own units."""
     like = leading_length(slab)
     sentences = [_opening_sentence(slab, shape)]
+    if slab.use in UPRIGHT:
+        sentences.append(
+            f"It is {UPRIGHT[slab.use]} that stands on its front side, drawn lying flat."
+        )
     sentences += [_cutout_sentence(cutout, shape, like) for cutout in slab.cutouts]
     sentences += [_relief_sentence(relief) for relief in slab.reliefs]
     sentences += [
@@ -39,7 +58,10 @@ def _opening_sentence(slab: Slab, shape: Shape) -> str:
         notch = outline.notch
         bite = f"{notch.length.text()} by {notch.width.text()}"
         corner = notch.corner.replace("-", " ")
-        return f"An L-shaped slab {length} by {width}, {thick}, less {bite} at its {corner}."
+        return (
+            f"An L-shaped slab {length} by {width}, {thick}, less {bite} at its {corner} corner:"
+            f" {hand_of_l(outline)}."
+        )
     return f"A slab {length} by {width}, {thick}."
 
 
@@ -82,7 +104,7 @@ def cutout_notes(cutout: Cutout) -> list[str]:
     if cutout.turn_degrees:
         notes.append(f"turned {cutout.turn_degrees:g}°")
     if cutout.open_to is not None:
-        notes.append(f"open to {cutout.open_to}")
+        notes.append(f"open to {_side_words(cutout.open_to)}")
     if cutout.rim == "covered":
         notes.append("rim covered")
     if cutout.size_from == "template-to-follow":
@@ -109,10 +131,16 @@ def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
     return {tuple(names): edge for edge, names in alike}
 
 
+def _side_words(name: str) -> str:
+    return f"side {name}" if name.isdigit() else f"the {_SAID.get(name, name)}"
+
+
 def side_title(names: tuple[str, ...]) -> str:
     """Name some sides: a polygon's by number, many of them by the first few."""
     numbered = all(name.isdigit() for name in names)
-    shown = ", ".join(names[:_SIDES_SHOWN]) + (" …" if len(names) > _SIDES_SHOWN else "")
+    shown = ", ".join(_SAID.get(name, name) for name in names[:_SIDES_SHOWN]) + (
+        " …" if len(names) > _SIDES_SHOWN else ""
+    )
     if not numbered:
         return shown.capitalize()
     return f"Side {shown}" if len(names) == 1 else f"Sides {shown}"

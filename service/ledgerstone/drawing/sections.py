@@ -18,6 +18,7 @@ _THICK = 34.0  # how thick the slab is drawn in a section
 _REACH = 84.0
 _DROP = 58.0  # a drop deeper than this is broken off
 _TITLE = 24.0
+_LINE = 18.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,8 @@ def section_rows(slab: Slab, shape: Shape, top: float, prefix: str) -> tuple[lis
         deepest = max(_drop(detail.edge) for detail in row)
         for i, detail in enumerate(row):
             drawn += _section(detail, slab, (MARGIN + i * CELL, at), deepest, prefix)
-        at += _TITLE + _THICK + deepest + 64
+        lines = max(len(_caption(detail)) for detail in row)
+        at += _TITLE + _THICK + deepest + 27 + max(2, lines) * _LINE
     return drawn, at
 
 
@@ -83,10 +85,14 @@ def _section(detail: Detail, slab: Slab, corner: XY, deepest: float, prefix: str
         drawn.append(element("path", d=path_of(wall), fill=f"url(#{prefix}-hatch)"))
     drawn += _marks(detail.edge, (x, y))
     foot = y + _THICK + deepest + 24
-    says = f"{side_title(detail.names)}: {edge_text(detail.edge)}"
-    for i, line in enumerate(wrapped(says, CELL - 14, SMALL, 2)):
-        drawn.append(lettered(line, (x, foot + i * 18.5), SMALL))
+    for i, line in enumerate(_caption(detail)):
+        drawn.append(lettered(line, (x, foot + i * _LINE), SMALL))
     return drawn
+
+
+def _caption(detail: Detail) -> tuple[str, ...]:
+    says = f"{side_title(detail.names)}: {edge_text(detail.edge)}"
+    return wrapped(says, CELL - 14, SMALL, 3)
 
 
 def _profile(edge: Edge, thickness_mm: float) -> list[XY]:

@@ -28,13 +28,22 @@ _ON_SIDE_MM = 0.05
 
 @dataclass(frozen=True, slots=True)
 class Face:
-    """One upright face: its ends from left to right as seen, its top and foot, its light."""
+    """One upright face: its ends from left to right as seen, its top and foot, its light.
+
+    ``end_top_mm`` is its top at its end, where that is another than at its start.
+    """
 
     start: XY
     end: XY
     top_mm: float
     foot_mm: float
     light: float
+    end_top_mm: float | None = None
+
+    @property
+    def tops_mm(self) -> XY:
+        """Its top at its start and at its end."""
+        return self.top_mm, self.top_mm if self.end_top_mm is None else self.end_top_mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,14 +149,38 @@ def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring
 def upright(ring: Ring, foot_mm: float) -> list[Ribbon]:
     """Ribbons of a ring's upright faces, from under its worked edge to a foot."""
     faces: list[Face | None] = []
-    for (start, end), normal, edge in zip(
-        ring.stretches(), ring.normals(), ring.edges, strict=True
-    ):
-        if facing((*normal, 0.0)) > 1e-6:
-            faces.append(Face(start, end, -edge.size_mm, foot_mm, brightness((*normal, 0.0))))
-        else:
+    edges = ring.edges
+    for i, ((start, end), normal) in enumerate(zip(ring.stretches(), ring.normals(), strict=True)):
+        if facing((*normal, 0.0)) <= 1e-6:
             faces.append(None)
+            continue
+        sizes = (edges[i - 1].size_mm, edges[i].size_mm, edges[(i + 1) % len(edges)].size_mm)
+        light = brightness((*normal, 0.0))
+        faces += _under_arrises((start, end), sizes, foot_mm, light)
     return [Ribbon(tuple(run)) for run in _runs(faces)]
+
+
+def _under_arrises(
+    ends: tuple[XY, XY], sizes_mm: tuple[float, float, float], foot_mm: float, light: float
+) -> list[Face]:
+    """Cut a face's upper corners where a neighbour's worked edge is the larger and runs out."""
+    (start, end), (before, own, after) = ends, sizes_mm
+    length = math.dist(start, end)
+    cuts = [max(0.0, size - own) if size - own < length / 2 else 0.0 for size in (before, after)]
+    a, b = (
+        _along(start, end, share / length if length else 0.0)
+        for share in (cuts[0], length - cuts[1])
+    )
+    faces = [Face(a, b, -own, foot_mm, light)]
+    if cuts[0]:
+        faces.insert(0, Face(start, a, -before, foot_mm, light, -own))
+    if cuts[1]:
+        faces.append(Face(b, end, -own, foot_mm, light, -after))
+    return faces
+
+
+def _along(start: XY, end: XY, share: float) -> XY:
+    return start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share
 
 
 def hanging(
@@ -224,76 +257,3 @@ def _away(course: Sequence[XY], across: float) -> float:
     i = min(max(bisect_right(course, (across, math.inf)), 1), len(course) - 1)
     (x0, y0), (x1, y1) = course[i - 1], course[i]
     return y0 if x1 == x0 else y0 + (y1 - y0) * (across - x0) / (x1 - x0)
-
-
-@dataclass(frozen=True, slots=True)
-class Strip:
-    """A stretch of worked edge that is seen: four corners (x, y, z) mm, and its light."""
-
-    corners: tuple[tuple[float, float, float], ...]
-    light: float
-
-
-def worked_edges(ring: Ring) -> list[list[Strip]]:
-    """Return the strips that make up the worked edges, in runs whose light changes smoothly."""
-    normals = ring.normals()
-    most = max(len(edge.steps) for edge in ring.edges)
-    runs: list[list[Strip]] = []
-    for step in range(most - 1):
-        inner = ring.inset([_step(edge, step + 1)[0] for edge in ring.edges])
-        outer = ring.inset([_step(edge, step)[0] for edge in ring.edges])
-        strips = [
-            _strip(ring, i, step, (outer, inner), normals[i]) for i in range(len(ring.points))
-        ]
-        runs += _strip_runs(strips)
-    return runs
-
-
-def _step(edge: Worked, step: int) -> XY:
-    """How far in and how far down a worked edge has come at a step, mm."""
-    inward, down = edge.steps[min(step, len(edge.steps) - 1)]
-    return inward * edge.size_mm, down * edge.size_mm
-
-
-def _strip(
-    ring: Ring, i: int, step: int, courses: tuple[list[XY], list[XY]], normal: XY
-) -> Strip | None:
-    edge, (outer, inner) = ring.edges[i], courses
-    if step + 1 >= len(edge.steps):
-        return None
-    (in0, down0), (in1, down1) = _step(edge, step), _step(edge, step + 1)
-    rise, run = down0 - down1, in1 - in0
-    length = math.hypot(rise, run) or 1.0
-    slope = (normal[0] * rise / length, normal[1] * rise / length, run / length)
-    if facing(slope) <= 0:
-        return None
-    j = (i + 1) % len(ring.points)
-    corners = (
-        (*outer[i], -down0),
-        (*outer[j], -down0),
-        (*inner[j], -down1),
-        (*inner[i], -down1),
-    )
-    return Strip(corners, brightness(slope))
-
-
-def _strip_runs(strips: Sequence[Strip | None]) -> list[list[Strip]]:
-    """Break strips into runs that go one way across the sheet."""
-    runs: list[list[Strip]] = [[]]
-    way = 0.0
-    for strip in strips:
-        if strip is None:
-            runs.append([])
-            continue
-        (x0, y0, _), (x1, y1, _) = strip.corners[0], strip.corners[1]
-        ahead = math.copysign(1.0, seen((x1, y1))[0] - seen((x0, y0))[0])
-        if runs[-1] and ahead != way:
-            runs.append([])
-        way = ahead
-        runs[-1].append(strip)
-    return [run for run in runs if run]
-
-
-def top_ring(ring: Ring) -> list[XY]:
-    """Return the flat top's own outline, inside its worked edges."""
-    return ring.inset([_step(edge, len(edge.steps) - 1)[0] for edge in ring.edges])

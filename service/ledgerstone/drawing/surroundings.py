@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from shapely.geometry import Polygon
-
 from ledgerstone.drawing.beneath import rest_polygons
 from ledgerstone.drawing.camera import Camera, shadow_of
 from ledgerstone.drawing.lettering import INK, PENCIL, lettered
+from ledgerstone.drawing.shadow import drop_of
 from ledgerstone.drawing.solid import Ribbon, hanging
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.order import Slab
@@ -17,40 +16,14 @@ from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 
 LETTERS: Final = 24.0
-_LAYERS: Final = 10
-_LAYER: Final = 0.041
-_FRILLS: Final = 160  # points of an outline above which its hull throws the shadow
-_FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
 _INCH_MM: Final = 25.4
 _ROD_MM: Final = 34.0
-
-
-def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
-    """Lay a soft shadow on the floor: thin layers, each a little wider than the last."""
-    drop = min(-floor_mm, _FALL_MOST * max(shape.length_mm, shape.width_mm))
-    caster = shape.outline.exterior.simplify(1.0 / camera.per_mm)
-    if len(caster.coords) > _FRILLS:
-        caster = shape.outline.convex_hull.boundary
-    low = Polygon([shadow_of((p[0], p[1]), drop) for p in caster.coords])
-    reach = 0.016 * max(shape.length_mm, shape.width_mm) + 0.16 * drop
-    drawn = []
-    for layer in range(_LAYERS):
-        by = reach * (1 - 2 * layer / (_LAYERS - 1))
-        soft = low.buffer(by, quad_segs=3).simplify(1.0 / camera.per_mm)
-        if isinstance(soft, Polygon) and not soft.is_empty:
-            points = [camera.at(p[0], p[1], floor_mm) for p in soft.exterior.coords[:-1]]
-            drawn.append(
-                element(
-                    "path", d=path_of(points, places=1), fill="#000000", fill_opacity=str(_LAYER)
-                )
-            )
-    return drawn
 
 
 def shadow_ends(shape: Shape, camera: Camera, floor_mm: float) -> list[XY]:
     """Return how far the darker part of the shadow reaches, on the sheet."""
     x0, y0, x1, y1 = shape.outline.bounds
-    drop = min(-floor_mm, _FALL_MOST * max(shape.length_mm, shape.width_mm))
+    drop = drop_of(shape, floor_mm)
     ends = [shadow_of((x, y), drop) for x in (x0, x1) for y in (y0, y1)]
     return [camera.at(x, y, floor_mm) for x, y in ends]
 

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 RGB = tuple[int, int, int]
+DARK: Final[RGB] = (24, 21, 17)
 
 
 def rgb_of(colour: str) -> RGB:
@@ -35,3 +38,8 @@ def mixed(colour: RGB, other: RGB, share: float) -> str:
     """Return a colour with a share of another in it."""
     parts = [a + (b - a) * share for a, b in zip(colour, other, strict=True)]
     return hex_of((parts[0], parts[1], parts[2]))
+
+
+def depths(colour: RGB) -> str:
+    """Return what is seen down an opening: the dark, with a little of the shade in it."""
+    return mixed(colour, DARK, 0.86)

@@ -11,6 +11,7 @@ from ledgerstone.drawing.lettering import FAMILY
 from ledgerstone.drawing.painting import Paint
 from ledgerstone.drawing.saying import describe
 from ledgerstone.drawing.scene import WIDTH, Scene, camera_for, floor_of
+from ledgerstone.drawing.shadow import shadow
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.drawing.tint import rgb_of
 from ledgerstone.order import Slab
@@ -66,7 +67,7 @@ def _picture(scene: Scene, height: float) -> Iterable[Element]:
     rod = surroundings.rod_of(
         leading_length(scene.slab), max(scene.shape.length_mm, scene.shape.width_mm)
     )
-    about = surroundings.shadow(scene.shape, scene.camera, scene.floor_mm)
+    about = shadow(scene.shape, scene.camera, scene.floor_mm)
     about += surroundings.rod(scene.shape, scene.camera, scene.floor_mm, rod)
     about += surroundings.rests(scene.slab, scene.shape, scene.camera, scene.floor_mm)
     painted = Paint(scene.prefix)

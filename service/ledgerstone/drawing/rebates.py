@@ -1,0 +1,101 @@
+"""Reliefs in the view: those sunk within the top, and rebates that step an edge down.
+
+A slab with rebates is a stack: each level that a rebate lays bare is the flat top of all that
+reaches no higher. Seen from above, a stack painted from its foot up hides what it should.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+import shapely
+from shapely.geometry import LinearRing, MultiPolygon, Polygon
+from shapely.geometry.polygon import orient
+
+from ledgerstone.drawing import solid
+from ledgerstone.drawing.arcs import curved_path
+from ledgerstone.drawing.frame import polygons
+from ledgerstone.drawing.painting import Paint, ribbon_path
+from ledgerstone.drawing.scene import Scene
+from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.tint import depths, lit
+from ledgerstone.order import Relief
+
+_LEAST_MM2: Final = 1.0
+_FLOOR: Final = 0.93  # a lower face's light, against the top's
+
+
+@dataclass(frozen=True, slots=True)
+class Shelf:
+    """All that reaches up to one level below the top, flat there."""
+
+    level_mm: float
+    left: MultiPolygon
+
+
+def sunk(scene: Scene) -> list[tuple[Polygon, Relief]]:
+    """Return the reliefs that lie wholly within the concrete, anticlockwise."""
+    return [
+        (orient(polygon), relief)
+        for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
+        if scene.shape.net.contains_properly(polygon)
+    ]
+
+
+def _at_edges(scene: Scene) -> list[tuple[Polygon, float]]:
+    """Return the reliefs that reach an edge or an opening, and their depths, mm."""
+    net, thick = scene.shape.net, scene.shape.thickness_mm
+    return [
+        (polygon, min(relief.depth.mm, thick))
+        for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
+        if not net.contains_properly(polygon) and polygon.intersection(net).area > _LEAST_MM2
+    ]
+
+
+def shelves(scene: Scene) -> list[Shelf]:
+    """Levels that rebates lay bare, the deepest first."""
+    cut = _at_edges(scene)
+    return [
+        Shelf(-depth, _without(scene, [polygon for polygon, other in cut if other > depth]))
+        for depth in sorted({depth for _, depth in cut}, reverse=True)
+        if depth < scene.shape.thickness_mm
+    ]
+
+
+def whole(scene: Scene) -> MultiPolygon:
+    """Return the concrete whose top no rebate has taken."""
+    return _without(scene, [polygon for polygon, _ in _at_edges(scene)])
+
+
+def untouched(scene: Scene) -> MultiPolygon:
+    """Return the concrete whose top is as it was cast: no relief of any kind."""
+    return _without(scene, list(scene.shape.reliefs))
+
+
+def _without(scene: Scene, cut: list[Polygon]) -> MultiPolygon:
+    left = scene.shape.net.difference(shapely.unary_union(cut)) if cut else scene.shape.net
+    return MultiPolygon([piece for piece in polygons(left) if piece.area > _LEAST_MM2])
+
+
+def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[Element]:
+    """Paint what stands from a foot up to a shelf, holes and all."""
+    pieces = [orient(piece) for piece in shelf.left.geoms]
+    drawn, ribbons = [], []
+    for piece in pieces:
+        courses = [ring.simplify(scene.fine_mm).coords[:-1] for ring in _rings(piece)]
+        for hole in courses[1:]:
+            points = [scene.camera.at(p[0], p[1], shelf.level_mm) for p in hole]
+            path = path_of(points, places=1)
+            drawn.append(element("path", d=path, fill=depths(scene.colour)))
+            ribbons += solid.hanging(hole, shelf.level_mm, -scene.shape.thickness_mm)
+        ribbons += solid.hanging(courses[0], shelf.level_mm, foot_mm)
+    drawn += [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
+    path = "".join(curved_path(ring.coords[:-1]) for piece in pieces for ring in _rings(piece))
+    floor = element("path", d=path, fill=lit(scene.colour, _FLOOR), fill_rule="evenodd")
+    plane = scene.camera.plane(shelf.level_mm)
+    return [*drawn, element("g", floor, transform=plane, data_part="shelf")]
+
+
+def _rings(piece: Polygon) -> list[LinearRing]:
+    return [piece.exterior, *piece.interiors]
