@@ -9,6 +9,8 @@ Errors carry data, so that a caller acts without reading their message::
     │   └── NotJSON          the body is not one JSON document
     ├── ProfileError         a workshop's profile has faults (``faults``)
     ├── TokenError           a link is not ours
+    ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
+    ├── MailFault            the workshop's mail server did not take a letter
     └── PlateError           a plate problem has no answer (``says``)
         ├── GeometryFault    the outline cannot be meshed
         └── Tips             the load's resultant lies outside the rests (``where_mm``)
@@ -79,6 +81,27 @@ class ProfileError(LedgerstoneError):
 
 class TokenError(LedgerstoneError):
     """A link is not one that this workshop signed."""
+
+
+class TemplateFault(LedgerstoneError):
+    """A template of the workshop's own cannot be filled in.
+
+    Parameters
+    ----------
+    name
+        The template's.
+    says
+        What went wrong.
+    """
+
+    def __init__(self, name: str, says: str) -> None:
+        super().__init__(f"The template {name} cannot be filled in: {says}")
+        self.name = name
+        self.says = says
+
+
+class MailFault(LedgerstoneError):
+    """The workshop's mail server is away, or did not take a letter."""
 
 
 class PlateError(LedgerstoneError):

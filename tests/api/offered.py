@@ -44,6 +44,16 @@ def slabs_order(count: int) -> dict[str, Any]:
     return {"slabs": slabs, "delivery": delivery, "needed_by": "2027-11-30"}
 
 
+def detailed_order(count: int) -> dict[str, Any]:
+    """So many slabs of a hundred odd corners each: one fits a link, three do not."""
+    made = slabs_order(count)
+    for k, slab in enumerate(made["slabs"]):
+        teeth = [{"x": 10 + 13.37 * n + 0.11 * k, "y": 20 + (n * n + k) % 7} for n in range(98)]
+        points = [*teeth, {"x": 1400, "y": 600}, {"x": 5, "y": 600}]
+        slab.update(outline={"kind": "polygon", "points": points}, cutouts=[], edges={})
+    return made
+
+
 def revised(token: str, order: dict[str, Any] = EXAMPLE_ORDER) -> dict[str, Any]:
     """An order that changes an earlier quote, without the postcode, as its link gives it."""
     made = copy.deepcopy(order)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
-from api.offered import MAKER, OFFERED, revised, reworded, service, slabs_order
+from api.offered import MAKER, OFFERED, detailed_order, revised, reworded, service, slabs_order
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.wire.tokens import LONGEST_LINK, LONGEST_TOKEN
@@ -284,19 +284,9 @@ def test_a_link_is_short(client: "FlaskClient", count: int, longest: int) -> Non
     assert _opened(client, quote["token"])["price"]["total"] == quote["price"]["total"]
 
 
-def _detailed(slabs: int) -> dict[str, Any]:
-    """Slabs of a hundred odd corners each, bedded all over."""
-    made = slabs_order(slabs)
-    for k, slab in enumerate(made["slabs"]):
-        teeth = [{"x": 10 + 13.37 * n + 0.11 * k, "y": 20 + (n * n + k) % 7} for n in range(98)]
-        points = [*teeth, {"x": 1400, "y": 600}, {"x": 5, "y": 600}]
-        slab.update(outline={"kind": "polygon", "points": points}, cutouts=[], edges={})
-    return made
-
-
 def test_an_order_too_long_for_a_link_says_so(client: "FlaskClient", schemas: Schemas) -> None:
     """A detailed order has its price and a token for files, and a reason in its link's place."""
-    quote = client.post("/v1/quotes", json=_detailed(3)).get_json()
+    quote = client.post("/v1/quotes", json=detailed_order(3)).get_json()
     assert schemas.undocumented("Quote", quote) == []
     assert "link" not in quote
     assert quote["no_link"]["reason"] == "too-long"

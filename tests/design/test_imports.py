@@ -46,11 +46,19 @@ DOORS = {
     "marshmallow": ("wire", "workshop"),
     "apispec": ("wire", "api"),
     "itsdangerous": ("wire",),
+    "jinja2": ("papers",),
+    "markupsafe": ("papers",),
     "pint": ("quantities",),
 }
 
 # Beside the api, the profile's loader and the commands are what touches files and streams.
-LOOKS_OUTSIDE = ("api", "workshop.loader", "workshop.command", "shade.command")
+LOOKS_OUTSIDE = (
+    "api",
+    "workshop.loader",
+    "workshop.command",
+    "shade.command",
+    "papers.templates",
+)
 COMMAND = "__main__"
 OUTSIDE_MODULES = {"os", "time", "random", "secrets", "socket", "subprocess", "tempfile", "urllib"}
 OUTSIDE_CALLS = {"open", "input", "print"}

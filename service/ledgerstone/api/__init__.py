@@ -11,6 +11,7 @@ from ledgerstone.api import guard, problems
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.routes import Shop, routes
 from ledgerstone.api.settings import Settings
+from ledgerstone.papers.templates import templates_in
 from ledgerstone.wire.problem_kinds import KINDS
 from ledgerstone.wire.strict_json import LARGEST_BYTES
 from ledgerstone.wire.tokens import Tokens
@@ -26,12 +27,13 @@ def create_app(settings: Settings | None = None) -> Flask:
     Raises
     ------
     ProfileError
-        The profile has faults.
+        The profile, or a template beside it, has faults.
     TokenError
         A signing key is too short.
     """
     settings = settings if settings is not None else Settings()
-    shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys))
+    templates = templates_in(settings.workshop_path.parent)
+    shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys), templates)
     app = Flask("ledgerstone", static_folder=None)
     # One byte more is let through to be counted: a chunked body is cut off here, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1

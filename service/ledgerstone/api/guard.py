@@ -51,6 +51,19 @@ def must_accept(*mimetypes: str) -> None:
         raise NotAcceptable(f"Ask for {mimetypes[0]}.")
 
 
+def accepted(*mimetypes: str) -> str:
+    """Return which of these a request would rather have; the first, where it does not say.
+
+    Raises
+    ------
+    NotAcceptable
+    """
+    must_accept(*mimetypes)
+    if not request.headers.get("Accept"):
+        return mimetypes[0]
+    return request.accept_mimetypes.best_match(mimetypes, mimetypes[0]) or mimetypes[0]
+
+
 def must_accept_json() -> None:
     """Refuse a request that accepts no JSON."""
     must_accept(*_JSON_TYPES)

@@ -11,11 +11,13 @@ from werkzeug.exceptions import HTTPException, NotAcceptable
 
 from ledgerstone.errors import (
     LedgerstoneError,
+    MailFault,
     NotJSON,
     NotUnderstood,
     PlateError,
     ProfileError,
     QuantityError,
+    TemplateFault,
     TokenError,
 )
 from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
@@ -28,6 +30,8 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     NotJSON: 400,
     QuantityError: 400,
     TokenError: 404,
+    TemplateFault: 409,
+    MailFault: 503,
     ProfileError: 500,
     PlateError: 500,
 }
@@ -68,6 +72,8 @@ def register(app: Flask) -> None:
     """Make every error of a request leave as a problem."""
     app.register_error_handler(NotUnderstood, _not_understood)
     app.register_error_handler(TokenError, _not_ours)
+    app.register_error_handler(TemplateFault, _template)
+    app.register_error_handler(MailFault, _mail)
     app.register_error_handler(HTTPException, _http)
     app.register_error_handler(Exception, _our_fault)
 
@@ -81,6 +87,14 @@ def _not_understood(fault: NotUnderstood) -> Response:
 
 def _not_ours(fault: TokenError) -> Response:
     return problem(404, str(fault))
+
+
+def _template(fault: TemplateFault) -> Response:
+    return problem(409, str(fault))
+
+
+def _mail(fault: MailFault) -> Response:
+    return problem(503, str(fault))
 
 
 def _http(fault: HTTPException) -> Response:

@@ -13,6 +13,7 @@ from ledgerstone.api import guard, pictures
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
+from ledgerstone.papers import Templates
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.strength.slabs import Plates
 from ledgerstone.wire.answering import Desk
@@ -32,6 +33,7 @@ class Shop:
     settings: Settings
     workshop: Workshop
     tokens: Tokens
+    templates: Templates
     plates: Plates = field(default_factory=Plates)
 
     def today(self) -> date:

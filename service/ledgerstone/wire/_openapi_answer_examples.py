@@ -282,3 +282,9 @@ OPENED: Example = {
     },
     "drawings": DRAWINGS,
 }
+
+REPLY: Example = {
+    "subject": "Quotation TPJD-PQWN: Seed-tray bench, £967.00, ready 22 December 2026",
+    "text": "Hello Odile,\n\nThank you for asking us. We can make this for you.\n",
+    "html": '<!DOCTYPE html>\n<html lang="en" dir="ltr">…</html>\n',
+}

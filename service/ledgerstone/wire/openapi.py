@@ -34,6 +34,7 @@ says so in `Deprecation` (RFC 9745) and `Sunset` (RFC 8594) headers for at least
 _TAGS = [
     {"name": "quotes", "description": "A price, a day, a weight; or what to change first."},
     {"name": "drawings", "description": "Drawings, by signed link."},
+    {"name": "maker", "description": "What the maker writes with: the maker's key opens these."},
     {"name": "workshop", "description": "What the workshop offers."},
     {"name": "service", "description": "The service itself."},
 ]

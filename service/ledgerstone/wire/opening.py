@@ -26,7 +26,7 @@ def write_opened(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[s
     An offer stands until its last day even where rates have changed since.
     """
     because = list(_because(offer, desk))
-    stands = not any(reason["reason"] in _ENDS for reason in because)
+    still = stands(offer, desk)
     members: dict[str, Any] = {
         "reference": offer.reference,
         "revision": offer.revision or None,
@@ -42,8 +42,8 @@ def write_opened(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[s
             "ready_on": offer.ready_on.isoformat(),
             "if_ordered_by": offer.if_ordered_by.isoformat(),
         },
-        "stands": stands,
-        "says": _says(offer, stands=stands),
+        "stands": still,
+        "says": _says(offer, stands=still),
         "because": because,
         **_today(offer, token, desk, tokens),
     }
@@ -56,6 +56,11 @@ def _price(offer: Offer) -> dict[str, str]:
         "currency": offer.currency,
         **{name: f"{amount:.2f}" for name, amount in amounts.items()},
     }
+
+
+def stands(offer: Offer, desk: Desk) -> bool:
+    """Say whether an offer is still to be had at its price."""
+    return not any(reason["reason"] in _ENDS for reason in _because(offer, desk))
 
 
 def _says(offer: Offer, *, stands: bool) -> str:

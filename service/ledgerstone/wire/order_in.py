@@ -33,22 +33,22 @@ def read_order(document: object, workshop: Workshop) -> Order:
     try:
         data = _SCHEMA.load(document)
     except ValidationError as fault:
-        raise NotUnderstood(tuple(sorted(_walk("", fault.messages)))) from None
+        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
     order, faults = _settle(data, workshop)
     if faults:
         raise NotUnderstood(tuple(sorted(set(faults))))
     return order
 
 
-def _walk(pointer: str, messages: object) -> Iterable[Fault]:
+def walk(pointer: str, messages: object) -> Iterable[Fault]:
     """Flatten marshmallow's nested messages into faults."""
     if isinstance(messages, Mapping):
         for key, inner in messages.items():
             here = pointer if key == "_schema" else f"{pointer}/{escape(str(key))}"
-            yield from _walk(here, inner)
+            yield from walk(here, inner)
     elif isinstance(messages, list):
         for message in messages:
-            yield from _walk(pointer, message)
+            yield from walk(pointer, message)
     else:
         yield Fault(pointer, str(messages))
 

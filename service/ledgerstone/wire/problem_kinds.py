@@ -45,6 +45,12 @@ PLAIN: tuple[ProblemKind, ...] = (
     ),
     ProblemKind("not-acceptable", 406, "Not in that form", "Ask for application/json."),
     ProblemKind("too-slow", 408, "That took too long", "The request did not arrive whole in time."),
+    ProblemKind(
+        "template-fault",
+        409,
+        "The workshop's own template has a fault",
+        "Mend the template in the profile's folder.",
+    ),
     ProblemKind("length-needed", 411, "Say how long it is", "Send the body's length."),
     ProblemKind("too-large", 413, "Too large", "An order is at most 64 kB."),
     ProblemKind("address-too-long", 414, "The address is too long", "Use a shorter link."),

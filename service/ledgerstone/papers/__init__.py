@@ -1,0 +1,22 @@
+"""What goes to the customer and beside the piece: replies by email, and sheets of paper."""
+
+from ledgerstone.papers.letter import Letter
+from ledgerstone.papers.message import Enclosed, message
+from ledgerstone.papers.reply import Reply, Tone, reply
+from ledgerstone.papers.templates import BUILT_IN, Templates
+from ledgerstone.papers.told import Told, ToldBack, ToldFinding, ToldWay
+
+__all__ = [
+    "BUILT_IN",
+    "Enclosed",
+    "Letter",
+    "Reply",
+    "Templates",
+    "Told",
+    "ToldBack",
+    "ToldFinding",
+    "ToldWay",
+    "Tone",
+    "message",
+    "reply",
+]

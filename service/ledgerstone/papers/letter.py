@@ -1,0 +1,143 @@
+"""What a letter holds, as plain texts and lists that a template fills in."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from ledgerstone.order import Order
+from ledgerstone.papers.told import Told, ToldBack, ToldWay
+from ledgerstone.papers.words import (
+    arrives_text,
+    day_text,
+    kg_text,
+    money_text,
+    shade_text,
+    size_text,
+    slab_name,
+    tax_text,
+)
+from ledgerstone.quote import Quote
+from ledgerstone.shape import Shape
+from ledgerstone.workshop.records import Workshop
+
+Content = dict[str, Any]
+_STANDING = {"estimate": "Estimate", "quotation": "Quotation"}
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """Whose letter it is, to whom, and how much it says."""
+
+    workshop: Workshop
+    customer: str = ""
+    is_full: bool = True
+
+    def content(self) -> Content:
+        """Say what stands in every letter."""
+        mine, reply = self.workshop.workshop, self.workshop.reply
+        return {
+            "greeting": f"{reply.greeting} {self.customer}".strip(),
+            "signature": list(reply.signature) or [mine.name, mine.town],
+            "terms": list(reply.terms),
+            "workshop": mine.name,
+            "town": mine.town,
+            "email": mine.email,
+            "telephone": mine.telephone,
+            "full": self.is_full,
+        }
+
+    def option(self, told: Told) -> Content:
+        """Say one quote."""
+        quote, price = told.quote, told.quote.price
+        return {
+            "title": told.title,
+            "changes": list(told.changes),
+            "name": told.name,
+            "standing": _STANDING[quote.standing],
+            "total": money_text(price.currency, price.total),
+            "net": money_text(price.currency, price.net),
+            "tax": tax_text(price, self.workshop.tax.name),
+            "deposit": money_text(price.currency, price.deposit),
+            "lines": [
+                {"label": line.label, "amount": money_text(price.currency, line.amount)}
+                for line in (price.lines if told.whole else ())
+            ],
+            "ready": day_text(quote.lead_time.ready_on),
+            "ordered_by": day_text(quote.lead_time.if_ordered_by),
+            "arrives": arrives_text(quote.lead_time, quote.order.delivery.kind)
+            if told.whole
+            else "",
+            "issued": day_text(quote.issued),
+            "valid_until": day_text(quote.valid_until),
+            "packed": kg_text(quote.packed_kg),
+            "slabs": self._slabs(told),
+            "cautions": [f.says for f in quote.findings if f.level == "caution"],
+            "notes": [f.says for f in quote.findings if f.level == "note"],
+            "depends_on": list(quote.depends_on),
+            **linked(told.link),
+        }
+
+    def _slabs(self, told: Told) -> list[Content]:
+        quote = told.quote
+        return [
+            {
+                **slab,
+                "weight": kg_text(weight.slab_kg),
+                "people": weight.people_to_lift,
+                "alt": f"Plan of {slab['name']}: {slab['size']}. {self._priced(quote)}",
+            }
+            for slab, weight in zip(
+                slabs_content(quote.order, quote.shapes, told.pictures), quote.weights, strict=True
+            )
+        ]
+
+    def _priced(self, quote: Quote) -> str:
+        total = money_text(quote.price.currency, quote.price.total)
+        return f"{_STANDING[quote.standing]} {total}."
+
+    def sent_back(self, told: ToldBack) -> Content:
+        """Say a send-back."""
+        slabs = slabs_content(told.sent.order, told.sent.shapes, told.pictures)
+        return {
+            "slabs": [
+                {**slab, "alt": f"Plan of {slab['name']}: {slab['size']}. No price yet."}
+                for slab in slabs
+            ],
+            "findings": [
+                {"says": finding.says, "ways": [way_content(way) for way in finding.ways]}
+                for finding in told.findings
+            ],
+            "cautions": [f.says for f in told.sent.findings if f.level == "caution"],
+            "all_at_once": way_content(told.all_at_once) if told.all_at_once else None,
+            "bigger": told.is_bigger,
+            "why_not": told.why_not or "",
+        }
+
+
+def slabs_content(order: Order, shapes: Sequence[Shape], pictures: Sequence[str]) -> list[Content]:
+    """Say each slab: its name, size, look and picture."""
+    many = len(order.slabs)
+    return [
+        {
+            "name": slab_name(slab, i, many),
+            "quantity": slab.quantity,
+            "size": size_text(slab, shape),
+            "look": shade_text(slab),
+            "picture": pictures[i] if i < len(pictures) else "",
+        }
+        for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True))
+    ]
+
+
+def way_content(way: ToldWay) -> Content:
+    """Say one way out of a send-back."""
+    return {"says": way.says, "price": way.price or "", **linked(way.link)}
+
+
+def linked(link: str | None) -> Content:
+    """Give a link, and the host that stands in its visible words."""
+    if link is None:
+        return {"link": "", "host": ""}
+    return {"link": link, "host": link.partition("#")[0].rstrip("/")}

@@ -1,0 +1,158 @@
+"""The templates of letters and sheets: ours, and the maker's own in their place, in a sandbox.
+
+A template may show what it is given, choose and repeat. It can build nothing that grows: no
+assignments, macros, imports or ranges, loops over what it is given alone and three deep at most,
+and a short list of filters. So none runs for long, whoever wrote it.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+from types import MappingProxyType
+from typing import Any, Final
+
+from jinja2 import DictLoader, StrictUndefined, TemplateSyntaxError, nodes
+from jinja2.sandbox import ImmutableSandboxedEnvironment
+from markupsafe import Markup
+
+from ledgerstone.errors import ProfileError, ProfileFault, TemplateFault
+
+NAMES: Final = ("reply.txt", "reply.html")
+LARGEST_TEMPLATE: Final = 100_000
+DEEPEST_LOOP: Final = 3
+_FOLDER: Final = Path(__file__).with_name("texts")
+_FILTERS: Final = (
+    "capitalize", "default", "e", "escape", "first", "join", "last", "length", "lower", "title",
+    "trim", "upper",
+)  # fmt: skip
+_ALLOWED: Final = (
+    nodes.Template, nodes.Output, nodes.TemplateData, nodes.Name, nodes.Getattr, nodes.Getitem,
+    nodes.If, nodes.For, nodes.Filter, nodes.Test, nodes.Compare, nodes.Operand, nodes.And,
+    nodes.Or, nodes.Not, nodes.CondExpr, nodes.Const, nodes.Concat, nodes.Tuple, nodes.Keyword,
+)  # fmt: skip
+
+
+class Templates:
+    """The templates of one workshop.
+
+    Parameters
+    ----------
+    sources
+        The text of each, by its name.
+    """
+
+    def __init__(self, sources: Mapping[str, str]) -> None:
+        self._environment = _environment(sources)
+
+    def fill(self, name: str, content: Mapping[str, Any]) -> str:
+        """Fill one template in.
+
+        Raises
+        ------
+        TemplateFault
+            It asks for what there is not.
+        """
+        try:
+            return self._environment.get_template(name).render(**content)
+        except Exception as reason:  # a maker's template can raise anything
+            raise TemplateFault(name, f"{reason}.") from reason
+
+
+def _environment(sources: Mapping[str, str]) -> ImmutableSandboxedEnvironment:
+    environment = ImmutableSandboxedEnvironment(
+        loader=DictLoader(dict(sources)),
+        autoescape=lambda name: name is not None and name.endswith(".html"),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    filters = {name: environment.filters[name] for name in _FILTERS}
+    environment.filters = {**filters, "folded": folded}
+    environment.globals = {}
+    return environment
+
+
+def folded(text: str, indent: int = 0) -> str:
+    """Fold a paragraph at 72 characters, later lines set in."""
+    plain = text.unescape() if isinstance(text, Markup) else text
+    inside = " " * min(indent, 20)
+    return textwrap.fill(
+        plain, 72, subsequent_indent=inside, break_long_words=False, break_on_hyphens=False
+    )
+
+
+def built_in() -> dict[str, str]:
+    """Return the text of each template that comes with the service."""
+    return {name: (_FOLDER / name).read_text(encoding="utf-8") for name in NAMES}
+
+
+BUILT_IN: Final = MappingProxyType(built_in())
+
+
+def templates_in(folder: Path) -> Templates:
+    """Return the templates of the workshop whose profile lies in a folder.
+
+    A file of the same name in its folder ``templates`` takes the place of one of ours.
+
+    Raises
+    ------
+    ProfileError
+        With every fault of every template there.
+    """
+    sources = dict(BUILT_IN)
+    faults: list[ProfileFault] = []
+    for name in NAMES:
+        path = folder / "templates" / name
+        if path.is_file():
+            text, found = _read(path)
+            faults += [ProfileFault(line, f"templates/{name}", says) for line, says in found]
+            sources[name] = text
+    if faults:
+        raise ProfileError(tuple(sorted(faults)))
+    return Templates(sources)
+
+
+def _read(path: Path) -> tuple[str, list[tuple[int, str]]]:
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError):
+        return "", [(0, "the template cannot be read as UTF-8 text.")]
+    if len(text) > LARGEST_TEMPLATE:
+        return "", [(0, "the template is longer than 100 000 characters.")]
+    return text, list(template_faults(text))
+
+
+def template_faults(text: str) -> Iterator[tuple[int, str]]:
+    """Yield what a template does that it may not, each with its line."""
+    environment = _environment({})
+    try:
+        found = list(_faults(environment.parse(text), 0))
+        if not found:  # compiling works out what is constant, so that it comes last
+            environment.compile(text)
+    except TemplateSyntaxError as fault:
+        found = [(fault.lineno, f"the template does not read: {fault.message}")]
+    yield from found
+
+
+def _faults(node: nodes.Node, depth: int) -> Iterator[tuple[int, str]]:
+    if not isinstance(node, _ALLOWED):
+        yield node.lineno, f"a template here may not use “{type(node).__name__.lower()}”."
+        return
+    if isinstance(node, nodes.For):
+        depth += 1
+        if depth > DEEPEST_LOOP or node.recursive or not _is_given(node.iter):
+            yield node.lineno, "loops go over what is given, and three deep at most."
+    if isinstance(node, nodes.Getattr) and node.attr.startswith("_"):
+        yield node.lineno, "names that begin with _ are not given."
+    for child in node.iter_child_nodes():
+        yield from _faults(child, depth)
+
+
+def _is_given(node: nodes.Node) -> bool:
+    """Whether a loop goes over a name, or a member of one."""
+    if isinstance(node, nodes.Getattr | nodes.Getitem):
+        return _is_given(node.node)
+    return isinstance(node, nodes.Name)

@@ -1,0 +1,70 @@
+"""What a reply is told: quotes with their links, or a send-back with the ways out of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.quote import Quote, SentBack
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """One quote, by its name and link.
+
+    Attributes
+    ----------
+    name
+        The reference, with its revision's letter.
+    link
+        Where the page opens it; None where the order is too long for one.
+    pictures
+        Where each slab's picture is, in their order; fewer where there are none.
+    title, changes
+        Which way it is of several, and what differs from the order as drawn.
+    whole
+        Whether the lines and the days on the road are as they were offered; of an offer made at
+        other rates only its total, tax, deposit and day are known.
+    """
+
+    quote: Quote
+    name: str
+    link: str | None
+    pictures: tuple[str, ...] = ()
+    title: str = ""
+    changes: tuple[str, ...] = ()
+    whole: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class ToldWay:
+    """One way out of a send-back: what it changes, its price where one is known, its link."""
+
+    says: str
+    price: str | None
+    link: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class ToldFinding:
+    """One thing that stops an order, and what would settle it."""
+
+    says: str
+    ways: tuple[ToldWay, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ToldBack:
+    """A send-back: every thing that stops it, and the one change that settles all.
+
+    Attributes
+    ----------
+    all_at_once
+        What makes it makeable, and whether that is more than a small change.
+    """
+
+    sent: SentBack
+    findings: tuple[ToldFinding, ...]
+    all_at_once: ToldWay | None = None
+    is_bigger: bool = False
+    why_not: str | None = None
+    pictures: tuple[str, ...] = ()

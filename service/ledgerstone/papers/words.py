@@ -1,0 +1,82 @@
+"""Money, days, masses and sizes in print: the quote's own figures, to the character."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from decimal import Decimal
+
+from ledgerstone.drawing.frame import leading_length, spoken
+from ledgerstone.order import Polygon, Round, Slab
+from ledgerstone.price import Price
+from ledgerstone.schedule import LeadTime
+from ledgerstone.shape import Shape
+
+_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
+
+
+def money_text(currency: str, amount: Decimal) -> str:
+    """Say an amount: ``£967.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
+    said = f"{abs(amount):.2f}"
+    sign = "−" if amount < 0 else ""
+    mark = _SIGNS.get(currency)
+    return f"{sign}{mark}{said}" if mark else f"{sign}{currency} {said}"
+
+
+def day_text(day: date) -> str:
+    """Say a day as people write it: 25 March 2027."""
+    return f"{day:%-d %B %Y}"
+
+
+def kg_text(kg: float) -> str:
+    """Say a mass as the quote gives it: ``68.2 kg``."""
+    return f"{round(kg, 1)} kg"
+
+
+def tax_text(price: Price, tax_name: str) -> str:
+    """Say the tax that a price holds, or nothing where none is charged."""
+    if not price.tax:
+        return ""
+    percent = f"{price.tax_percent.normalize():f}"
+    return f"including {money_text(price.currency, price.tax)} {tax_name} at {percent} %"
+
+
+def slab_name(slab: Slab, index: int, slabs: int) -> str:
+    """Name a slab on paper: its label, or what it is and its number."""
+    if slab.label:
+        return slab.label
+    use = slab.use.replace("-", " ").capitalize()
+    return use if slabs == 1 else f"{use} {index + 1}"
+
+
+def size_text(slab: Slab, shape: Shape) -> str:
+    """Say a slab's finished size in the customer's own units."""
+    like = leading_length(slab)
+    length, width = spoken(like, shape.length_mm), spoken(like, shape.width_mm)
+    thick = f"{slab.thickness.text()} thick"
+    if isinstance(slab.outline, Round):
+        return f"{length} across, {thick}"
+    over_all = " over all" if isinstance(slab.outline, Polygon) else ""
+    return f"{length} × {width}{over_all}, {thick}"
+
+
+def shade_text(slab: Slab) -> str:
+    """Say a slab's shade, surface and sealer."""
+    shade = slab.shade.name or f"matched to {slab.shade.match}"
+    surface = slab.finish.surface.replace("-", " ")
+    return f"{shade}, {surface}, {slab.finish.sealer} sealer"
+
+
+def arrives_text(lead: LeadTime, kind: str) -> str:
+    """Say when an order is with the customer, or that it is collected."""
+    if kind == "collect":
+        return f"to collect from {day_text(lead.ready_on)}"
+    first, last = day_text(lead.arrives_earliest), day_text(lead.arrives_latest)
+    return f"with you on {first}" if first == last else f"with you between {first} and {last}"
+
+
+def listed(things: Sequence[str]) -> str:
+    """Join things as in a sentence: one, two and three."""
+    if len(things) < 2:
+        return "".join(things)
+    return f"{', '.join(things[:-1])} and {things[-1]}"

@@ -1,0 +1,344 @@
+"""POST /v1/replies: letters that mail programs show, with the quote's own figures and links."""
+
+import email
+import email.policy
+import io
+import re
+from datetime import date
+from email.message import EmailMessage
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import pytest
+from PIL import Image
+
+from api import mail_rules
+from api.asking import NEVER_SAID, PROBLEM, changed
+from api.offered import MAKER, detailed_order, revised, reworded, service, slabs_order
+from conftest import EXAMPLE_ORDER, MAKER_KEY
+from ledgerstone.papers.words import day_text
+
+if TYPE_CHECKING:
+    from flask.testing import FlaskClient
+
+EML = {**MAKER, "Accept": "message/rfc822"}
+STOPPED = changed(("/slabs/0/cutouts/0/centre/y", "218 mm"))
+STOPPED_TWICE = changed(("/slabs/0/thickness", "10 mm"), order=STOPPED)
+
+
+def _reply(client: "FlaskClient", **asked: Any) -> dict[str, str]:  # noqa: ANN401  JSON
+    answer = client.post("/v1/replies", json=asked, headers=MAKER)
+    assert answer.status_code == 200, answer.text
+    made: dict[str, str] = answer.get_json()
+    return made
+
+
+def _draft(client: "FlaskClient", **asked: Any) -> EmailMessage:  # noqa: ANN401  JSON
+    answer = client.post("/v1/replies", json=asked, headers=EML)
+    assert answer.status_code == 200, answer.text
+    assert answer.mimetype == "message/rfc822"
+    assert max(map(len, answer.data.split(b"\r\n"))) <= 998
+    assert b"\n" not in answer.data.replace(b"\r\n", b"")
+    made = email.message_from_bytes(answer.data, policy=email.policy.default)
+    assert isinstance(made, EmailMessage)
+    assert not made.defects
+    return made
+
+
+def _quote(client: "FlaskClient", order: dict[str, Any]) -> dict[str, Any]:
+    quote: dict[str, Any] = client.post("/v1/quotes", json=order, headers=MAKER).get_json()
+    return quote
+
+
+def _links(text: str) -> list[str]:
+    return re.findall(r"^https?://\S+$", text, re.MULTILINE)
+
+
+@pytest.mark.parametrize("tone", ["short", "full"])
+def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> None:
+    """Price, tax, deposit, days, masses, name and link stand in both parts to the character."""
+    quote = _quote(client, EXAMPLE_ORDER)
+    made = _reply(client, order=EXAMPLE_ORDER, customer="Odile", tone=tone)
+    price, lead = quote["price"], quote["lead_time"]
+    days = [lead["ready_on"], lead["arrives"]["earliest"], lead["arrives"]["latest"],
+            quote["valid_until"]]  # fmt: skip
+    told = [
+        quote["reference"],
+        quote["link"],
+        "Hello Odile,",
+        *(f"£{price[name]}" for name in ("total", "tax", "deposit")),
+        *(day_text(date.fromisoformat(day)) for day in days),
+        f"{quote['weight']['slabs'][0]['slab_kg']} kg",
+        f"{quote['weight']['packed_kg']} kg",
+    ]
+    if tone == "full":
+        told += [f"£{line['amount']}" for line in price["lines"]]
+    for part in (made["text"], made["html"]):
+        assert [one for one in told if one not in " ".join(part.split())] == []
+    assert quote["reference"] in made["subject"]
+    assert f"£{price['total']}" in made["subject"]
+    assert _links(made["text"]) == [quote["link"]]
+
+
+def test_every_caution_is_in_both_tones(client: "FlaskClient") -> None:
+    """No tone leaves a caution out; the short one leaves out lines and terms."""
+    cautions = [f["says"] for f in _quote(client, EXAMPLE_ORDER)["findings"]
+                if f["level"] == "caution"]  # fmt: skip
+    assert cautions
+    full, short = (_reply(client, order=EXAMPLE_ORDER, tone=tone) for tone in ("full", "short"))
+    for made in (full, short):
+        said = " ".join(made["text"].split())
+        assert [caution for caution in cautions if caution not in said] == []
+    assert len(short["text"]) < len(full["text"])
+    assert "Materials" not in short["text"]
+
+
+@pytest.mark.parametrize("count", [1, 3, 8])
+def test_a_letter_is_what_mail_programs_show(client: "FlaskClient", count: int) -> None:
+    """With one slab or eight, the HTML keeps to what every mail program shows, under 100 kB."""
+    made = _reply(client, order=slabs_order(count))
+    assert mail_rules.faults(made["html"]) == []
+    assert made["html"].count("<img ") == count
+    for slab in slabs_order(count)["slabs"]:
+        assert slab["label"] in made["html"]
+        assert slab["label"] in made["text"]
+
+
+def test_a_picture_says_what_it_shows(client: "FlaskClient") -> None:
+    """Where pictures are blocked, the words in their place state the size and the price."""
+    quote = _quote(client, EXAMPLE_ORDER)
+    made = _reply(client, order=EXAMPLE_ORDER)
+    [alt] = re.findall(r'alt="([^"]*)"', made["html"])
+    assert "1450 mm × 560 mm" in alt
+    assert f"£{quote['price']['total']}" in alt
+    [src] = re.findall(r'<img src="([^"]*)"', made["html"])
+    picture = client.get(src.replace("&amp;", "&"))
+    assert (picture.status_code, picture.mimetype) == (200, "image/png")
+
+
+def test_nothing_foreign_is_said(client: "FlaskClient") -> None:
+    """No part of any letter uses words that we never say."""
+    for order in (EXAMPLE_ORDER, STOPPED):
+        made = _reply(client, order=order)
+        assert not NEVER_SAID.search(made["subject"] + made["text"])
+
+
+# --- drafts ---------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("count", [1, 2])
+def test_a_draft_opens_in_a_mail_program(client: "FlaskClient", count: int) -> None:
+    """Plain text first, then HTML with each picture inside as a small PNG, from us to nobody."""
+    mail = _draft(client, order=slabs_order(count))
+    kinds = [part.get_content_type() for part in mail.walk()]
+    assert kinds == ["multipart/alternative", "text/plain", "multipart/related", "text/html",
+                     *["image/png"] * count]  # fmt: skip
+    assert mail["From"].addresses[0].addr_spec == "hello@tarnside.example.com"
+    assert mail["X-Unsent"] == "1"
+    assert [name for name in ("To", "Cc", "Bcc", "Reply-To") if mail[name]] == []
+    html = mail.get_body(("html",))
+    assert html is not None
+    assert mail_rules.faults(html.get_content(), ("cid:",)) == []
+    for part in mail.walk():
+        if part.get_content_type() == "image/png":
+            name = part["Content-ID"].strip("<>")
+            assert f'src="cid:{name}"' in html.get_content()
+            assert len(part.get_content()) < 150_000
+            assert Image.open(io.BytesIO(part.get_content())).width == 1120
+
+
+def test_a_draft_says_what_the_reply_says(client: "FlaskClient") -> None:
+    """The draft's subject and text are those of the JSON answer, and are the same twice."""
+    made = _reply(client, order=EXAMPLE_ORDER)
+    mail = _draft(client, order=EXAMPLE_ORDER)
+    body = mail.get_body(("plain",))
+    assert body is not None
+    assert mail["Subject"] == made["subject"]
+    assert body.get_content().split() == made["text"].split()
+    one, two = (client.post("/v1/replies", json={"order": EXAMPLE_ORDER}, headers=EML).data
+                for _ in range(2))  # fmt: skip
+    assert one == two
+
+
+def test_a_draft_without_a_link_has_the_order_beside_it(client: "FlaskClient") -> None:
+    """An order too long for a link goes along as a file that the service reads again."""
+    mail = _draft(client, order=detailed_order(3))
+    [file] = [part for part in mail.walk() if part.get_filename() == "order.json"]
+    assert file.get_content_type() == "application/json"
+    again = client.post("/v1/quotes", data=file.get_content(), content_type="application/json")
+    assert again.status_code == 200
+    body = mail.get_body(("plain",))
+    assert body is not None
+    assert "too long for a link" in " ".join(body.get_content().split())
+
+
+# --- an offer by its token ------------------------------------------------------------------
+
+
+def test_an_offer_is_replied_to_as_it_was_made(client: "FlaskClient", tmp_path: Path) -> None:
+    """A fortnight and a rise later, a quote's token still has its price, day and link."""
+    quote = _quote(client, EXAMPLE_ORDER)
+    dearer = reworded(tmp_path, ("\nhour = 38.00", "\nhour = 48.00"))
+    later = service(date(2026, 12, 9), profile=dearer)
+    made = _reply(later, token=quote["token"])
+    ready = day_text(date.fromisoformat(quote["lead_time"]["ready_on"]))
+    for told in (f"£{quote['price']['total']}", ready, quote["reference"], quote["link"]):
+        assert told in made["text"]
+        assert told in made["html"]
+    assert "Materials" not in made["text"]  # the lines were never signed
+    whole = _reply(service(date(2026, 12, 9)), token=quote["token"])
+    assert f"£{quote['price']['lines'][0]['amount']}" in whole["text"]
+
+
+def test_an_offer_that_is_over_is_quoted_anew(client: "FlaskClient") -> None:
+    """A reply to an expired quote has today's day under the same reference, as revision A."""
+    quote = _quote(client, EXAMPLE_ORDER)
+    made = _reply(service(date(2027, 1, 25)), token=quote["token"])
+    assert f"{quote['reference']} A" in made["subject"]
+    assert quote["link"] not in made["text"]
+
+
+def test_a_changed_order_says_what_changed(client: "FlaskClient") -> None:
+    """A reply to an order that changes a quote begins with what is different."""
+    quote = _quote(client, EXAMPLE_ORDER)
+    order = changed(("/slabs/0/thickness", "50 mm"), order=revised(quote["token"]))
+    made = _reply(client, order=order)
+    assert "“Seed-tray bench” is 50 mm thick; it was 40 mm." in made["text"]
+    assert f"{quote['reference']} A" in made["subject"]
+
+
+# --- send-backs -----------------------------------------------------------------------------
+
+
+def test_a_send_back_links_each_remedy(client: "FlaskClient") -> None:
+    """What stops the order is told in plain words, and each way out is a link that quotes."""
+    answer = client.post("/v1/quotes", json=STOPPED).get_json()
+    made = _reply(client, order=STOPPED)
+    said = " ".join(made["text"].split())
+    for finding in answer["findings"]:
+        if finding["level"] == "stops":
+            assert finding["says"] in said
+            assert all(remedy["says"] in said for remedy in finding["remedies"])
+    assert f"£{answer['fix_all']['price']['total']}" in said
+    links = _links(made["text"])
+    assert links
+    for link in links:
+        opened = client.get(f"/v1/quotes/{link.partition('#quote=')[2]}").get_json()
+        assert opened["today"]["kind"] == "quote"
+    assert mail_rules.faults(made["html"]) == []
+    assert "£" not in made["subject"]
+
+
+def test_a_remedy_that_settles_one_of_two_links_the_order(client: "FlaskClient") -> None:
+    """Where a remedy alone does not make it quote, its link carries the changed order itself."""
+    order = changed(("/delivery/postcode", "IV1 1AA"), ("/needed_by", "2026-12-01"))
+    made = _reply(client, order=order)
+    kinds = {link.partition("#")[2].partition("=")[0] for link in _links(made["text"])}
+    assert "order" in kinds
+    assert mail_rules.faults(made["html"]) == []
+
+
+def test_a_thin_slab_with_a_basin_at_its_edge_is_answered(client: "FlaskClient") -> None:
+    """An order that is stopped twice has both findings numbered, and one change for all."""
+    made = _reply(client, order=STOPPED_TWICE)
+    assert "\n1. " in made["text"]
+    assert "\n2. " in made["text"]
+
+
+# --- several ways ---------------------------------------------------------------------------
+
+
+def test_ways_are_told_or_said_not_to_be_found(client: "FlaskClient") -> None:
+    """Asked for ways, a reply has the order as drawn first, and says which way was not found."""
+    made = _reply(client, order=EXAMPLE_ORDER, ways=True)
+    said = " ".join(made["text"].split())
+    assert "AS DRAWN" in said
+    for title, found in (("LIGHTER", "lighter"), ("CHEAPER", "cheaper")):
+        assert (title in said) != (f"We looked for a {found} way" in said)
+    assert mail_rules.faults(made["html"]) == []
+
+
+# --- what is refused, and what is made safe -------------------------------------------------
+
+
+def test_only_the_maker_writes_replies(client: "FlaskClient") -> None:
+    """Without the maker's key there is no reply."""
+    for headers in ({}, {"Authorization": "Bearer x"}, {"Authorization": f"Basic {MAKER_KEY}"}):
+        answer = client.post("/v1/replies", json={"order": EXAMPLE_ORDER}, headers=headers)
+        assert answer.status_code == 401
+
+
+@pytest.mark.parametrize(
+    ("asked", "pointer"),
+    [
+        ({}, ""),
+        ([], ""),
+        ({"token": "x", "order": EXAMPLE_ORDER}, ""),
+        ({"token": "x"}, "/token"),
+        ({"order": None}, "/order"),
+        ({"order": {"slabs": []}}, "/order/slabs"),
+        ({"order": EXAMPLE_ORDER, "tone": "shouting"}, "/tone"),
+        ({"order": EXAMPLE_ORDER, "ways": "yes"}, "/ways"),
+        ({"order": EXAMPLE_ORDER, "bcc": "a@b.example"}, "/bcc"),
+        ({"order": EXAMPLE_ORDER, "customer": "A" * 121}, "/customer"),
+        ({"order": EXAMPLE_ORDER, "customer": "A\r\nBcc: spy@evil.example"}, "/customer"),
+        ({"order": EXAMPLE_ORDER, "customer": "A\u202eelido"}, "/customer"),
+        ({"order": EXAMPLE_ORDER, "customer": "A\x00"}, "/customer"),
+    ],
+)
+def test_what_is_not_understood_is_told(client: "FlaskClient", asked: Any, pointer: str) -> None:  # noqa: ANN401  JSON
+    """A wrong request is a plain 400 with its pointer: line breaks and direction marks too."""
+    answer = client.post("/v1/replies", json=asked, headers=MAKER)
+    assert answer.status_code == 400
+    assert answer.mimetype == PROBLEM
+    assert pointer in [fault["pointer"] for fault in answer.get_json()["faults"]]
+
+
+MARKUP = '<script>alert(1)</script>"><img src=x onerror=y>'
+
+
+def test_markup_in_names_stays_text(client: "FlaskClient") -> None:
+    """A customer or a label made of markup is shown as it was typed, and runs nothing."""
+    order = changed(("/slabs/0/label", MARKUP))
+    made = _reply(client, order=order, customer="{{ 7 * 7 }} <b>Odile</b>")
+    assert "<script" not in made["html"]
+    assert "<b>Odile" not in made["html"]
+    assert mail_rules.faults(made["html"]) == []
+    assert "Hello {{ 7 * 7 }} <b>Odile</b>," in made["text"]
+    assert MARKUP in " ".join(made["text"].split())
+
+
+@pytest.mark.parametrize("label", ["=?utf-8?q?Bcc=3A_x?=", "a, b; c: <d@e.example>", "½ 台 Ünder"])
+def test_a_subject_is_one_header(client: "FlaskClient", label: str) -> None:
+    """A label that looks like a header, or needs encoding, comes back whole in the subject."""
+    mail = _draft(client, order=changed(("/slabs/0/label", label)))
+    assert set(mail.keys()) == {"From", "Subject", "X-Unsent", "MIME-Version", "Content-Type"}
+    if "=?" not in label:
+        assert label in mail["Subject"]
+
+
+# --- the maker's own templates --------------------------------------------------------------
+
+
+def _with_template(folder: Path, name: str, text: str) -> Path:
+    (folder / "templates").mkdir(exist_ok=True)
+    (folder / "templates" / name).write_text(text, encoding="utf-8")
+    return reworded(folder)
+
+
+def test_a_template_of_the_makers_own_is_used(tmp_path: Path) -> None:
+    """A file beside the profile takes the place of ours, with everything escaped in HTML."""
+    html = "<p>{{ greeting }}! {% for o in options %}{{ o.total }}{% endfor %}</p>"
+    own = service(profile=_with_template(tmp_path, "reply.html", html))
+    made = _reply(own, order=EXAMPLE_ORDER, customer="<Odile>")
+    assert made["html"] == "<p>Hello &lt;Odile&gt;! £967.00</p>"
+    assert "Hello <Odile>," in made["text"]
+
+
+def test_a_template_that_asks_for_what_is_not_there_is_told(tmp_path: Path) -> None:
+    """A template whose names are not known is a plain 409 that says which."""
+    own = service(profile=_with_template(tmp_path, "reply.txt", "{{ totle }}"))
+    answer = own.post("/v1/replies", json={"order": EXAMPLE_ORDER}, headers=MAKER)
+    assert answer.status_code == 409
+    assert answer.mimetype == PROBLEM
+    assert "totle" in answer.get_json()["detail"]
