@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
@@ -17,6 +18,7 @@ from ledgerstone.drawing.frame import (
     SHEET_WIDTH,
     SMALL,
     Frame,
+    course_of,
     leading_length,
     polygons,
     spoken,
@@ -83,7 +85,7 @@ def draw_assembled(
     drawn += _front(frame, foot)
     says = hand_sentences(slabs, shapes, assembly, joins)
     words, end = _words(slabs, shapes, assembly, says, foot + 46)
-    height = end + MARGIN
+    height = float(math.ceil(end + MARGIN))
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
     return render(
         document(
@@ -163,7 +165,7 @@ def _pieces(
 def _path(shape: object) -> str:
     """Course of a piece, or of an opening, where it stands."""
     assert isinstance(shape, Polygon)  # noqa: S101  turned and moved polygons are polygons
-    return curved_path(shape.exterior.coords[:-1])
+    return curved_path(course_of(shape.exterior))
 
 
 def _walls(
@@ -183,7 +185,7 @@ def _walls(
             line = stand.of(LineString(side.line.coords))
             band = line.buffer(-frame.units(_WALL), single_sided=True, join_style="mitre")
             for piece in polygons(band.difference(stand.of(shape.outline))):
-                path = path_of(frame.at((p[0], p[1])) for p in piece.exterior.coords[:-1])
+                path = path_of(frame.at((p[0], p[1])) for p in course_of(piece.exterior))
                 drawn.append(element("path", d=path, fill=f"url(#{prefix}-hatch)"))
     return drawn
 

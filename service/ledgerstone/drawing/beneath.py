@@ -7,7 +7,7 @@ from itertools import pairwise
 import shapely
 from shapely.geometry import LineString, Polygon, box
 
-from ledgerstone.drawing.frame import SMALL, TALL, Frame, polygons
+from ledgerstone.drawing.frame import SMALL, TALL, Frame, course_of, polygons
 from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Places
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -29,7 +29,7 @@ def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
 
 def _dotted(polygon: Polygon, frame: Frame) -> Element:
     rings = [polygon.exterior, *polygon.interiors]
-    path = "".join(path_of(frame.at((p[0], p[1])) for p in ring.coords[:-1]) for ring in rings)
+    path = "".join(path_of(frame.at((p[0], p[1])) for p in course_of(ring)) for ring in rings)
     return element(
         "path",
         d=path,

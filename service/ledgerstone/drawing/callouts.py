@@ -22,6 +22,7 @@ from ledgerstone.shape import Opening, Shape
 
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
+_ALONG = (0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85)  # where along a side its letter may stand
 
 
 def told_places(slab: Slab) -> list[XY]:
@@ -143,8 +144,7 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
         letter = by_side[side.name]
         if side.length_mm * frame.per_mm < 2 * _TAG:
             continue
-        spots = [_outside(side, share, frame, 17.0) for share in (0.5, 0.38, 0.62, 0.26, 0.74)]
-        spots += [_outside(side, share, frame, 17.0) for share in (0.15, 0.85)]
+        spots = (_outside(side, share, frame, 17.0) for share in _ALONG)
         place = places.place(spots, 2 * _TAG, 2 * _TAG)
         if place is None:
             continue

@@ -75,10 +75,15 @@ def stations(slab: Slab, shape: Shape, axis: int) -> list[Station]:
 def _once(wished: Iterable[Station], low: float, high: float) -> list[Station]:
     """Leave out what is at an end, off the slab or there already."""
     kept: list[Station] = []
+    near: dict[int, list[float]] = {}
     for station in wished:
-        inside = low + _SAME_MM < station.at_mm < high - _SAME_MM
-        if inside and all(abs(station.at_mm - other.at_mm) > _SAME_MM for other in kept):
+        cell = math.floor(station.at_mm / _SAME_MM)
+        others = (mm for by in (-1, 0, 1) for mm in near.get(cell + by, ()))
+        if not low + _SAME_MM < station.at_mm < high - _SAME_MM:
+            continue
+        if all(abs(station.at_mm - mm) > _SAME_MM for mm in others):
             kept.append(station)
+            near.setdefault(cell, []).append(station.at_mm)
     return kept
 
 

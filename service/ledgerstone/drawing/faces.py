@@ -11,7 +11,7 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing import arrises, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import polygons
+from ledgerstone.drawing.frame import course_of, polygons
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
@@ -34,7 +34,7 @@ def drops(scene: Scene, paint: Paint) -> list[Element]:
         line = LineString(straight(side, scene.shape)) if scene.shape.corners else side.line
         band = line.buffer(thick, single_sided=True).intersection(scene.shape.outline)
         for piece in polygons(band):
-            ring = orient(piece).exterior.coords[:-1]
+            ring = course_of(orient(piece).exterior)
             ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm)
     return [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
 
@@ -53,10 +53,7 @@ def slab(scene: Scene, paint: Paint) -> list[Element]:
 def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[Element]:
     """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
     pieces = [orient(piece) for piece in polygons(rebates.whole(scene))]
-    rings = [
-        solid.ring_of(piece.exterior.simplify(scene.fine_mm).coords[:-1], scene.slab, scene.shape)
-        for piece in pieces
-    ]
+    rings = [solid.ring_of(_outer(piece, scene), scene.slab, scene.shape) for piece in pieces]
     hollows = _hollows(scene, pieces)
     ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm)]
     for i, hollow in enumerate(hollows):
@@ -73,6 +70,10 @@ def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[Element]:
     return [*drawn, *_top(scene, rings, pieces), *_arrises(scene, ribbons)]
 
 
+def _outer(piece: Polygon, scene: Scene) -> list[list[float]]:
+    return course_of(piece.exterior.simplify(scene.fine_mm, preserve_topology=False))
+
+
 @dataclass(frozen=True, slots=True)
 class _Hollow:
     """What one looks down into: an opening, or a relief with its floor; its course clockwise."""
@@ -85,7 +86,7 @@ class _Hollow:
 def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
     fine, thick = scene.fine_mm, scene.shape.thickness_mm
     openings = [
-        _Hollow(hole.simplify(fine).coords[:-1], thick)
+        _Hollow(course_of(hole.simplify(fine)), thick)
         for piece in pieces
         for hole in piece.interiors
     ]
@@ -110,7 +111,7 @@ def _bottom(hollow: _Hollow, scene: Scene) -> Element:
 
 def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
     """Paint the bottom of a relief, and its grooves."""
-    path = curved_path(polygon.exterior.coords[:-1])
+    path = curved_path(course_of(polygon.exterior))
     drawn = [element("path", d=path, fill=lit(scene.colour, 0.93))]
     lines = groove_lines(polygon, relief)
     if lines:
@@ -125,8 +126,8 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
     """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
     places = 1 if scene.is_frilly else 2
     path = "".join(curved_path(arrises.top_ring(ring), places) for ring in rings)
-    path += "".join(curved_path(ring.coords[:-1]) for p in pieces for ring in p.interiors)
-    path += "".join(curved_path(polygon.exterior.coords[:-1]) for polygon, _ in rebates.sunk(scene))
+    path += "".join(curved_path(course_of(ring)) for p in pieces for ring in p.interiors)
+    path += "".join(curved_path(course_of(sunk.exterior)) for sunk, _ in rebates.sunk(scene))
     base = hex_of(scene.colour)
     faces = [
         element("path", d=path, fill=base, fill_rule="evenodd", data_part="top"),

@@ -135,6 +135,12 @@ def bounds_of(points: Iterable[XY]) -> tuple[float, float, float, float]:
     return min(xs), min(ys), max(xs), max(ys)
 
 
+def course_of(ring: shapely.Geometry) -> list[list[float]]:
+    """Return a closed ring's points, the first not repeated."""
+    points: list[list[float]] = shapely.get_coordinates(ring)[:-1].tolist()
+    return points
+
+
 def polygons(shape: shapely.Geometry) -> list[Polygon]:
     """Return the polygons that a geometry is made of."""
     return [part for part in shapely.get_parts(shape) if isinstance(part, Polygon)]

@@ -28,17 +28,25 @@ _WIDTHS: Final = (
     333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,
     556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
 )  # fmt: skip
+_BOLD_WIDTHS: Final = (
+    278, 333, 474, 556, 556, 889, 722, 238, 333, 333, 389, 584, 278, 333, 278, 278,
+    556, 556, 556, 556, 556, 556, 556, 556, 556, 556, 333, 333, 584, 584, 584, 611,
+    975, 722, 722, 722, 722, 667, 611, 778, 722, 278, 556, 722, 611, 833, 722, 778,
+    667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 333, 278, 333, 584, 556,
+    333, 556, 611, 556, 611, 556, 333, 611, 611, 278, 278, 556, 278, 889, 611, 611,
+    611, 611, 389, 556, 333, 611, 556, 778, 556, 556, 500, 389, 280, 389, 584,
+)  # fmt: skip
 _KNOWN: Final = MappingProxyType({chr(32 + i): wide for i, wide in enumerate(_WIDTHS)})
+_KNOWN_BOLD: Final = MappingProxyType({chr(32 + i): wide for i, wide in enumerate(_BOLD_WIDTHS)})
 _GLUED: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|in|ft|\d+/\d+)\b)")  # a number and its unit
-_BOLD: Final = 1.09  # bold letters are up to this much wider, common practice
 _LAST_LATIN: Final = 0x24F
 _MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
 
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
     """Width of a line of text as it will be drawn, in the unit of ``size``."""
-    wide = sum(_KNOWN.get(char) or _letter(char) for char in text) * size / 1000
-    return wide * _BOLD if bold else wide
+    known = _KNOWN_BOLD if bold else _KNOWN
+    return sum(known.get(char) or _letter(char) for char in text) * size / 1000
 
 
 def _letter(char: str) -> int:

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from typing import Final
 
 from ledgerstone.outline import XY
+
+_CELL: Final = 40.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,35 +46,55 @@ class Box:
         )
 
 
-@dataclass(slots=True)
+class _Cells:
+    """Boxes by the cells of the sheet that they reach into, so that few are looked at."""
+
+    def __init__(self) -> None:
+        self._by_cell: dict[tuple[int, int], list[Box]] = {}
+
+    def add(self, box: Box) -> None:
+        """Keep a box."""
+        for x in range(int(box.x0 // _CELL), int(box.x1 // _CELL) + 1):
+            for y in range(int(box.y0 // _CELL), int(box.y1 // _CELL) + 1):
+                self._by_cell.setdefault((x, y), []).append(box)
+
+    def meets(self, box: Box, gap: float = 0.0) -> bool:
+        """Whether any box comes nearer than a gap."""
+        x0, y0, x1, y1 = box.x0 - gap, box.y0 - gap, box.x1 + gap, box.y1 + gap
+        for x in range(int(x0 // _CELL), int(x1 // _CELL) + 1):
+            for y in range(int(y0 // _CELL), int(y1 // _CELL) + 1):
+                for other in self._by_cell.get((x, y), ()):
+                    if x0 < other.x1 and other.x0 < x1 and y0 < other.y1 and other.y0 < y1:
+                        return True
+        return False
+
+
 class Places:
     """What is taken on a sheet so far; labels are set down in turn, the most bound first.
 
-    Attributes
+    Parameters
     ----------
     within
         No label leaves this box.
-    taken
-        Where other labels stand: never overlapped.
-    lines
-        Where lines run: kept clear of while there is room elsewhere.
 
     """
 
-    within: Box
-    taken: list[Box] = field(default_factory=list)
-    lines: list[Box] = field(default_factory=list)
+    def __init__(self, within: Box) -> None:
+        self.within = within
+        self._taken = _Cells()
+        self._lines = _Cells()
 
     def take(self, box: Box) -> None:
         """Keep a place from every later label."""
-        self.taken.append(box)
+        self._taken.add(box)
 
     def avoid(self, boxes: Iterable[Box]) -> None:
         """Keep later labels off these lines while there is room elsewhere."""
-        self.lines.extend(boxes)
+        for box in boxes:
+            self._lines.add(box)
 
     def place(
-        self, centres: Sequence[XY], width: float, height: float, *, clear: bool = False
+        self, centres: Iterable[XY], width: float, height: float, *, clear: bool = False
     ) -> XY | None:
         """Take the first of some places where a label fits: clear of lines, else of labels.
 
@@ -81,19 +104,19 @@ class Places:
             Take no place that crosses a line, though there be no other.
 
         """
-        free = []
+        free: XY | None = None
         for centre in centres:
             box = Box.round(centre, width, height)
-            if not self.within.holds(box) or any(box.overlaps(other, 2) for other in self.taken):
+            if not self.within.holds(box) or self._taken.meets(box, 2):
                 continue
-            if not any(box.overlaps(line) for line in self.lines):
-                self.taken.append(box)
+            if not self._lines.meets(box):
+                self.take(box)
                 return centre
-            free.append(centre)
-        if not free or clear:
+            free = centre if free is None else free
+        if free is None or clear:
             return None
-        self.taken.append(Box.round(free[0], width, height))
-        return free[0]
+        self.take(Box.round(free, width, height))
+        return free
 
 
 def rings(anchor: XY, distances: Iterable[float], *, first: float = 45.0) -> list[XY]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -62,7 +63,7 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
     table, end = schedule.table(schedule.entries(slab, frame, like), end)
     foot, end = block.title_block(slab, title, end + 14)
-    height = end + MARGIN
+    height = float(math.ceil(end + MARGIN))
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
     drawn = element("g", *plan.drawn, *rows, *table, *foot, font_family=FAMILY)
     return render(

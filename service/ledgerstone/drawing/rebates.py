@@ -15,7 +15,7 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import polygons
+from ledgerstone.drawing.frame import course_of, polygons
 from ledgerstone.drawing.painting import Paint, ribbon_path
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -83,7 +83,7 @@ def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[El
     pieces = [orient(piece) for piece in shelf.left.geoms]
     drawn, ribbons = [], []
     for piece in pieces:
-        courses = [ring.simplify(scene.fine_mm).coords[:-1] for ring in _rings(piece)]
+        courses = [course_of(ring.simplify(scene.fine_mm)) for ring in _rings(piece)]
         for hole in courses[1:]:
             points = [scene.camera.at(p[0], p[1], shelf.level_mm) for p in hole]
             path = path_of(points, places=1)
@@ -91,7 +91,7 @@ def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[El
             ribbons += solid.hanging(hole, shelf.level_mm, -scene.shape.thickness_mm)
         ribbons += solid.hanging(courses[0], shelf.level_mm, foot_mm)
     drawn += [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
-    path = "".join(curved_path(ring.coords[:-1]) for piece in pieces for ring in _rings(piece))
+    path = "".join(curved_path(course_of(ring)) for piece in pieces for ring in _rings(piece))
     floor = element("path", d=path, fill=lit(scene.colour, _FLOOR), fill_rule="evenodd")
     plane = scene.camera.plane(shelf.level_mm)
     return [*drawn, element("g", floor, transform=plane, data_part="shelf")]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Final
 
@@ -86,4 +87,5 @@ def camera_for(slab: Slab, shape: Shape, floor_mm: float) -> tuple[Camera, float
     per_mm = min((WIDTH - 2 * _MARGIN) / (high_x - low_x), _TALLEST / (high_y - low_y))
     left = (WIDTH - per_mm * (high_x - low_x)) / 2
     camera = Camera(per_mm, (left - per_mm * low_x, _MARGIN - per_mm * low_y))
-    return camera, per_mm * (high_y - low_y) + 2 * _MARGIN + surroundings.LETTERS
+    tall = per_mm * (high_y - low_y) + 2 * _MARGIN + surroundings.LETTERS
+    return camera, float(math.ceil(tall))

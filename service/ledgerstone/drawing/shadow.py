@@ -25,6 +25,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 
 _WIDE: Final = 96  # cells across
+_FINE: Final = 2.0  # units; a fifth of a cell
 _LOOKS: Final = 3  # rows looked along in each cell
 _DARKEST: Final = 92  # of 255
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
@@ -52,7 +53,7 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     drop = drop_of(shape, floor_mm)
     rings = [
         [camera.at(*shadow_of((p[0], p[1]), drop), floor_mm) for p in ring]
-        for ring in _rings(shape, 0.6 / camera.per_mm)
+        for ring in _rings(shape, _FINE / camera.per_mm)
     ]
     if not rings:
         return []
@@ -75,7 +76,8 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
 
 def _rings(shape: Shape, fine_mm: float) -> Iterator[Sequence[Sequence[float]]]:
     for piece in polygons(shape.net):
-        yield list(piece.exterior.simplify(fine_mm).coords)
+        caster = piece.exterior.simplify(fine_mm, preserve_topology=False)
+        yield list(caster.coords)
 
 
 def _grid(rings: Sequence[Sequence[XY]]) -> _Grid:

@@ -72,12 +72,9 @@ class Worked:
 _PLAIN = Worked(0.0, ((0.0, 0.0),))
 
 
-def worked(edge: Edge | None, thickness_mm: float, stretches: int = 0) -> Worked:
-    """Say how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere.
-
-    On an outline of very many ``stretches`` it is left sharp, to keep the picture light.
-    """
-    if stretches > _MANY or (edge is not None and edge.profile == "wall"):
+def worked(edge: Edge | None, thickness_mm: float) -> Worked:
+    """Say how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere."""
+    if edge is not None and edge.profile == "wall":
         return _PLAIN
     if edge is None or edge.profile == "square" or edge.size is None:
         return Worked(_ARRIS_MM, ((0.0, 1.0), (1.0, 0.0)))
@@ -128,17 +125,20 @@ def _mitre(point: XY, before: XY, by_before: float, after: XY, by_after: float) 
 
 
 def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring:
-    """Make a ring of an outline's points, each stretch worked as the side it lies on."""
+    """Make a ring of an outline's points, each stretch worked as the side it lies on.
+
+    The edges of an outline of very many stretches are left sharp, to keep the picture light.
+    """
     ring = tuple((float(p[0]), float(p[1])) for p in points)
+    if len(ring) > _MANY:
+        return Ring(ring, (_PLAIN,) * len(ring))
     at = np.array(ring)
     middles = shapely.points((at + np.roll(at, -1, axis=0)) / 2)
     tree = shapely.STRtree([side.line for side in shape.sides])
     nearest = tree.nearest(middles)
     how_far = shapely.distance(middles, tree.geometries.take(nearest))
-    by_side = [
-        worked(slab.edges.get(side.name), shape.thickness_mm, len(ring)) for side in shape.sides
-    ]
-    opened = worked(None, shape.thickness_mm, len(ring))
+    by_side = [worked(slab.edges.get(side.name), shape.thickness_mm) for side in shape.sides]
+    opened = worked(None, shape.thickness_mm)
     tolerance = _ON_SIDE_MM + 0.002 * max(shape.length_mm, shape.width_mm)
     edges = [
         by_side[i] if far < tolerance else opened for i, far in zip(nearest, how_far, strict=True)

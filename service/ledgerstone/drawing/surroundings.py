@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.drawing.beneath import rest_polygons
 from ledgerstone.drawing.camera import Camera, shadow_of
+from ledgerstone.drawing.frame import course_of
 from ledgerstone.drawing.lettering import INK, PENCIL, lettered
 from ledgerstone.drawing.shadow import drop_of
 from ledgerstone.drawing.solid import Ribbon, hanging
@@ -34,7 +35,7 @@ def rests(slab: Slab, shape: Shape, camera: Camera, floor_mm: float) -> list[Ele
         return []
     drawn = []
     for piece in rest_polygons(slab.rests, shape, 9.0 / camera.per_mm):
-        ring = piece.exterior.coords[:-1] if piece.exterior.is_ccw else piece.exterior.coords[:0:-1]
+        ring = course_of(piece.exterior) if piece.exterior.is_ccw else piece.exterior.coords[:0:-1]
         ribbons = hanging(ring, -shape.thickness_mm, floor_mm)
         drawn += [_outlined(ribbon, camera) for ribbon in ribbons]
     return drawn

@@ -11,7 +11,7 @@ from shapely import affinity
 from shapely.geometry import LineString, Polygon
 
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import Frame, polygons
+from ledgerstone.drawing.frame import Frame, course_of, polygons
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import Element, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
@@ -47,7 +47,7 @@ def _pen(frame: Frame, width: float, dashes: str | None = None) -> dict[str, str
 def _outline(shape: Shape, frame: Frame) -> Element:
     return element(
         "path",
-        d=curved_path(shape.outline.exterior.coords[:-1]),
+        d=curved_path(course_of(shape.outline.exterior)),
         fill=SLAB,
         stroke=INK,
         stroke_linejoin="round",
@@ -59,7 +59,7 @@ def _outline(shape: Shape, frame: Frame) -> Element:
 def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
     return element(
         "path",
-        d=curved_path(relief.exterior.coords[:-1]),
+        d=curved_path(course_of(relief.exterior)),
         fill="#dfd9cb",
         stroke=PENCIL,
         data_part="relief",
@@ -101,7 +101,7 @@ def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
 
 
 def _dashed(ring: Polygon, frame: Frame, colour: str, dashes: str, width: float) -> Element:
-    path = path_of(ring.exterior.simplify(frame.units(0.1)).coords[:-1])
+    path = path_of(course_of(ring.exterior.simplify(frame.units(0.1))))
     return element("path", d=path, fill="none", stroke=colour, **_pen(frame, width, dashes))
 
 
@@ -111,7 +111,7 @@ def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> Element:
     if opening.radius_mm is not None and cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         return element("circle", cx=x, cy=y, r=opening.radius_mm, **pen)
-    return element("path", d=curved_path(opening.polygon.exterior.coords[:-1]), **pen)
+    return element("path", d=curved_path(course_of(opening.polygon.exterior)), **pen)
 
 
 def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
@@ -182,6 +182,6 @@ def wall_group(slab: Slab, shape: Shape, frame: Frame, prefix: str) -> list[Elem
             placed = affinity.affine_transform(
                 piece, [frame.per_mm, 0, 0, -frame.per_mm, *frame.origin]
             )
-            path = path_of(placed.exterior.coords[:-1])
+            path = path_of(course_of(placed.exterior))
             drawn.append(element("path", d=path, fill=f"url(#{prefix}-hatch)"))
     return drawn

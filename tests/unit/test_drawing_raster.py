@@ -1,0 +1,129 @@
+"""The PNG: ours alone, in letters of our own, the same bytes each time, of the width asked for."""
+
+import io
+import re
+
+import pytest
+from PIL import Image
+
+from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, draw_plan, draw_view, rasterise
+from ledgerstone.drawing.lettering import text_width
+from ledgerstone.drawing.raster import FONT_FOLDER, MOST_PIXELS, painted_width_px
+from ledgerstone.shape import shape_of
+from ledgerstone.workshop import Workshop
+from unit.drawn_slabs import GALLERY, TITLE, bench
+
+PLAIN = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 100">{}</svg>'
+
+
+def plan(workshop: Workshop, name: str = "bench") -> str:
+    """Draw one plan of the gallery."""
+    drawn = GALLERY[name]
+    return draw_plan(drawn.slab, shape_of(drawn.slab, workshop), title=TITLE, pins=drawn.pins)
+
+
+def picture(png: bytes) -> Image.Image:
+    """Read a PNG back."""
+    return Image.open(io.BytesIO(png))
+
+
+@pytest.mark.parametrize("width_px", [320, 600, 1200, 1600])
+def test_a_picture_is_as_wide_as_it_was_asked_for(width_px: int, workshop: Workshop) -> None:
+    """The width is to the pixel, and the height keeps the sheet's own proportions."""
+    svg = plan(workshop)
+    size = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"', svg)
+    assert size is not None
+    shown = picture(rasterise(svg, width_px))
+    assert shown.format == "PNG"
+    assert shown.width == width_px
+    assert shown.height == pytest.approx(width_px * float(size[2]) / float(size[1]), abs=1)
+
+
+@pytest.mark.parametrize(("wished", "painted"), [(-5, 320), (0, 320), (1, 320), (10**9, 1600)])
+def test_a_width_is_kept_within_its_bounds(wished: int, painted: int) -> None:
+    """No width asks for a picture that would fill the memory."""
+    assert (NARROWEST_PX, WIDEST_PX) == (320, 1600)
+    assert painted_width_px(wished, 1.0) == painted
+
+
+@pytest.mark.parametrize("height_share", [0.3, 1.0, 3.0, 25.0])
+def test_no_picture_has_more_pixels_than_may_be(height_share: float) -> None:
+    """A very tall sheet comes out narrower."""
+    width = painted_width_px(WIDEST_PX, height_share)
+    assert width * width * height_share <= MOST_PIXELS
+    assert width == WIDEST_PX or height_share > 1.9
+
+
+def test_the_same_drawing_gives_the_same_bytes(workshop: Workshop) -> None:
+    """Nothing in the picture hangs on the moment or on the machine's own fonts."""
+    slab = bench()
+    view = draw_view(
+        slab, shape_of(slab, workshop), colour="#5b5d5a", gloss=0.3, seed="x", title="View"
+    )
+    for svg in (plan(workshop), view):
+        assert rasterise(svg, 600) == rasterise(svg, 600)
+
+
+@pytest.mark.parametrize(
+    "inside",
+    [
+        '<image href="/etc/hostname" width="9" height="9"/>',
+        '<image xlink:href="file:///etc/hostname" width="9" height="9"/>',
+        '<image href="http://example.org/a.png" width="9" height="9"/>',
+        '<use href="#a"/>',
+    ],
+)
+def test_a_drawing_that_leads_out_of_itself_is_refused(inside: str) -> None:
+    """The renderer opens what a drawing names, so that nothing may be named."""
+    with pytest.raises(ValueError, match="a drawing of ours"):
+        rasterise(PLAIN.format(inside), 600)
+
+
+@pytest.mark.parametrize("svg", ["", "not a drawing", "<svg>", '<svg viewBox="1 2 3"/>'])
+def test_what_has_no_size_is_refused(svg: str) -> None:
+    """A picture without a size is none of ours."""
+    with pytest.raises(ValueError, match="a drawing of ours"):
+        rasterise(svg, 600)
+
+
+def _ink(text: str, weight: str = "normal") -> tuple[int, int]:
+    """Left and right of the ink of a text 100 units high, in pixels of a unit each."""
+    letters = (
+        '<rect width="1600" height="200" fill="#fff"/><text x="100" y="130" font-size="100"'
+        f' font-family="Liberation Sans, Arial, sans-serif" font-weight="{weight}">{text}</text>'
+    )
+    svg = PLAIN.format(letters).replace("0 0 200 100", "0 0 1600 200")
+    dark = picture(rasterise(svg, 1600)).convert("L").point(lambda value: 255 * (value < 128))
+    box = dark.getbbox()
+    assert box is not None
+    return box[0], box[2]
+
+
+@pytest.mark.parametrize("weight", ["normal", "bold"])
+def test_letters_come_from_the_font_that_we_ship(weight: str) -> None:
+    """A row of letters is as wide as the metrics by which labels are placed say.
+
+    Source: the advance widths of Adobe's core fonts, in ``lettering``; two rows that differ by
+    ten letters differ by ten advances, so that side bearings fall out.
+    """
+    for letter in "niMW8@":
+        (_, long), (_, short) = _ink(letter * 12, weight), _ink(letter * 2, weight)
+        advances = text_width(letter, 100, bold=weight == "bold") * 10
+        assert long - short == pytest.approx(advances, abs=2)
+
+
+def test_the_fonts_are_small_and_carry_their_licence() -> None:
+    """Both weights together are under 200 kB, and their licence lies beside them."""
+    fonts = sorted(FONT_FOLDER.glob("*.ttf"))
+    assert [font.name for font in fonts] == ["sans-bold.ttf", "sans-regular.ttf"]
+    assert sum(font.stat().st_size for font in fonts) <= 200_000
+    licence = (FONT_FOLDER / "OFL.txt").read_text(encoding="utf-8")
+    assert "SIL OPEN FONT LICENSE Version 1.1" in licence
+    assert "Reserved Font Name" in licence
+
+
+@pytest.mark.parametrize("letter", list("Éßøłžß½⅛×–“”€Ωπжш⌀"))
+def test_usual_letters_and_signs_are_there(letter: str) -> None:
+    """Latin, Greek, Cyrillic and the signs of drawings leave ink of their own."""
+    left, right = _ink(letter)
+    assert right > left
