@@ -1,6 +1,6 @@
 """How often a sent-back order carries a fix, how long the search takes, and which checks trip.
 
-``python tests/benchmarks/remedies_benchmark.py [orders] [seed]`` prints the shares, the process
+``python tests/benchmarks/remedies_benchmark.py [orders] [seed] [any|usual]`` prints the shares, the process
 times of one worker on one core, and the histogram of the checks that stopped an order.
 """
 
@@ -19,7 +19,7 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from hypothesis import HealthCheck, Phase, given, seed, settings
 
-from laws.strategies import TODAY, Json, orders
+from laws.strategies import TODAY, Json, modest_orders, orders
 from ledgerstone.quote import Quote
 from ledgerstone.wire.answering import Desk
 from ledgerstone.workshop import DEMONSTRATION, load_profile
@@ -27,8 +27,8 @@ from ledgerstone.workshop import DEMONSTRATION, load_profile
 DESK = Desk(load_profile(DEMONSTRATION), TODAY)
 
 
-def sample(count: int, number: int) -> list[Json]:
-    """Draw so many well-formed orders."""
+def sample(count: int, number: int, kind: str = "any") -> list[Json]:
+    """Draw so many well-formed orders: ``any``, or ``usual`` ones as customers send them."""
     drawn: list[Json] = []
 
     @seed(number)
@@ -39,7 +39,7 @@ def sample(count: int, number: int) -> list[Json]:
         phases=[Phase.generate],
         suppress_health_check=list(HealthCheck),
     )
-    @given(orders())
+    @given(modest_orders() if kind == "usual" else orders())
     def draw(order: Json) -> None:
         drawn.append(order)
 
@@ -51,11 +51,12 @@ def main() -> None:
     """Answer every order and print what came of it."""
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 200
     number = int(sys.argv[2]) if len(sys.argv) > 2 else 1
+    kind = sys.argv[3] if len(sys.argv) > 3 else "any"
     tripped: Counter[str] = Counter()
     outcome: Counter[str] = Counter()
     left: Counter[str] = Counter()
     times: list[float] = []
-    for order in sample(count, number):
+    for order in sample(count, number, kind):
         began = time.process_time()
         answer = DESK.answer(order)
         spent = time.process_time() - began

@@ -19,7 +19,7 @@ from ledgerstone.remedies.option import (
     layout_changes,
     resized_outline,
 )
-from ledgerstone.shape import Shape
+from ledgerstone.shape import Shape, cutout_size_mm
 
 MOST_AT_ONCE = 2
 # Kept beyond the rule, so that a place rounded to 5 mm, or to 1 mm where room is short, holds.
@@ -141,10 +141,15 @@ def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Itera
     outline = order.slabs[i].outline
     for k in _named(finding):
         cutout = order.slabs[i].cutouts[k]
-        if cutout.corner_radius is not None:
-            base = ("slabs", i, "cutouts", k)
-            new = cutout.corner_radius.like(limit, "up")
-            yield Option("round", (Change((*base, "corner_radius"), new),), 0.2)
+        base = ("slabs", i, "cutouts", k)
+        if cutout.corner_radius is None:
+            continue
+        if cutout.kind == "rectangle" and min(cutout_size_mm(cutout)) < 2 * limit:
+            ends = (Change((*base, "kind"), "slot"), Change((*base, "corner_radius"), None))
+            yield Option("round-ends", ends, 0.4)
+            continue
+        new = cutout.corner_radius.like(limit, "up")
+        yield Option("round", (Change((*base, "corner_radius"), new),), 0.2)
     if isinstance(outline, LShape) and finding.at == (f"/slabs/{i}/outline",):
         corner = outline.notch.corner
         told = outline.corner_radii.get(corner) or outline.corner_radius or outline.length

@@ -64,6 +64,8 @@ def _cutout(order: Order, subject: Path, changes: Sequence[Change]) -> str:
     for change in changes:
         if change.path[-1] == "corner_radius" and change.new is not None:
             says.append(f"Round the corners of {name} to {change.new}.")
+        if change.path[-1] == "kind":
+            says.append(f"Give {name} round ends.")
         if change.path[-1] == "open_to":
             says.append(f"Let {name} run out through {side_words(str(change.new))}.")
     return " ".join(says) or f"Change {name}."
