@@ -19,6 +19,21 @@ export function make(name, attributes = {}, ...children) {
 }
 
 /**
+ * Make an element of a drawing.
+ * @template {keyof SVGElementTagNameMap} Name
+ * @param {Name} name
+ * @param {Record<string, string | number>} [attributes]
+ * @param {...Child} children
+ * @returns {SVGElementTagNameMap[Name]}
+ */
+export function draw(name, attributes = {}, ...children) {
+  const element = document.createElementNS("http://www.w3.org/2000/svg", name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  element.append(...children.filter(isShown));
+  return element;
+}
+
+/**
  * @param {Child} child
  * @returns {child is Node | string}
  */

@@ -29,9 +29,11 @@
  */
 /**
  * @typedef {{id: string, check: string, level: "stops" | "caution" | "note", slab?: number,
- *   at: string[], says: string, source?: string, remedies?: Remedy[]}} Finding
+ *   at: string[], says: string, source?: string, remedies?: Remedy[],
+ *   where_mm?: {type: string, coordinates: any}}} Finding
  */
 /** @typedef {{pointer: string, says: string}} Fault */
+/** @typedef {{plan?: string, view?: string, says?: string[]}} Drawings */
 /**
  * @typedef {{currency: string, lines: {label: string, amount: string}[], net: string, tax: string,
  *   tax_percent: number, total: string, deposit: string}} Price
@@ -43,14 +45,14 @@
 /**
  * @typedef {{reference: string, token?: string, link?: string, order: Order, issued: string,
  *   valid_until: string, standing: string, depends_on: string[], price: Price,
- *   lead_time: LeadTime, findings: Finding[], drawings: {plan?: string, view?: string},
+ *   lead_time: LeadTime, findings: Finding[], drawings: Drawings,
  *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number}[], packed_kg: number},
  *   slabs: {finished_mm: {length_mm: number, width_mm: number, thickness_mm: number}}[],
  *   ways_to_save?: Remedy[], changes?: any}} Quote
  */
 /**
  * @typedef {{title: string, detail: string, order: Order, findings: Finding[],
- *   not_checked: string[], drawings: {plan?: string, view?: string}, fix_all?: Remedy,
+ *   not_checked: string[], drawings: Drawings, fix_all?: Remedy,
  *   nearest_makeable?: Remedy, why_no_fix?: string}} SentBack
  */
 /** @typedef {{title: string, detail: string, faults: Fault[]}} NotUnderstood */

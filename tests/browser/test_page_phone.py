@@ -17,7 +17,7 @@ def price(page: Page) -> str:
 
 def kilograms(page: Page) -> int:
     """How heavy the page says the slab is."""
-    found = re.search(r"weighs (\d+) kg", page.locator(".weight .first").inner_text())
+    found = re.search(r"[Aa]bout (\d+) kg", page.locator(".weight .first").inner_text())
     assert found is not None
     return int(found[1])
 
@@ -34,7 +34,7 @@ def test_a_price_shows_at_once(phone: Page, settle: Settle) -> None:
     expect(phone.locator(".price")).to_contain_text("with 20% VAT")
     expect(phone.locator(".day")).to_contain_text(re.compile(r"\d{4}"))
     assert kilograms(phone) > 20
-    drawing = phone.get_by_role("img", name=re.compile("^Plan of the slab"))
+    drawing = phone.get_by_role("img", name=re.compile("^As it will look: A slab 1500 mm by"))
     expect(drawing).to_be_visible()
     assert drawing.evaluate("picture => picture.naturalWidth") > 0
 
@@ -87,7 +87,9 @@ def test_an_opening_added_to_an_l_lies_on_the_slab(
     phone.locator(f"[name=outline-notch-corner][value={corner}]").tap()
     phone.get_by_role("button", name="Basin").tap()
     settle(phone)
-    expect(phone.locator("figure img")).to_have_attribute("alt", re.compile("1 opening: basin"))
+    expect(phone.locator("figure img")).to_have_attribute(
+        "alt", re.compile(r"An opening \(basin\)")
+    )
     expect(phone.get_by_text("reaches past the edge")).to_have_count(0)
 
 
@@ -103,7 +105,7 @@ def test_a_basin_and_a_tap_change_the_answer(phone: Page, settle: Settle) -> Non
     expect(phone.locator("#status")).to_contain_text("with VAT")
     assert price(phone) != before[0]
     assert kilograms(phone) < before[1]
-    expect(drawing).to_have_attribute("alt", re.compile("2 openings: basin, tap"))
+    expect(drawing).to_have_attribute("alt", re.compile(r"\(basin\).*\(tap\)"))
     assert drawing.get_attribute("src") != old
     assert kilograms(phone) == before[1] - round(lost_kg())
 
@@ -170,7 +172,7 @@ def test_two_slabs_are_weighed_and_priced_together(phone: Page, settle: Settle) 
     expect(phone.get_by_role("button", name="Slab 2", exact=True)).to_have_attribute(
         "aria-current", "true"
     )
-    expect(phone.locator(".weight dd")).to_contain_text(["Slab 1 weighs", "Slab 2 weighs"])
+    expect(phone.locator(".weight dd")).to_contain_text(["Slab 1: about", "Slab 2: about"])
     assert price(phone) != one
     phone.get_by_role("button", name="Remove this slab").tap()
     settle(phone)

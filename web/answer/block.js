@@ -1,7 +1,7 @@
 /** The answer's title block: price, day, weight, standing, as the service gave them. */
 
 import { make } from "../make.js";
-import { day, money, number, say } from "../words.js";
+import { day, knows, money, number, say } from "../words.js";
 
 /** @typedef {import("../types.js").Quote} Quote */
 
@@ -59,9 +59,9 @@ function dayCell(quote) {
 /** @param {Quote} quote */
 function weightCell({ weight, slabs }) {
   const lines = weight.slabs.map((slab, i) => {
-    const kg = number(slab.slab_kg, slab.slab_kg < 10 ? 1 : 0);
-    const label = slab.label || (weight.slabs.length > 1 ? say("slabs.one", { number: i + 1 }) : say("answer.the-slab"));
-    return say("answer.weighs", { label, kg, n: slab.people_to_lift });
+    const about = heavy(slab);
+    if (weight.slabs.length < 2) return about;
+    return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });
   const sizes = slabs.map(({ finished_mm: size }) =>
     say("answer.size", {
@@ -71,7 +71,21 @@ function weightCell({ weight, slabs }) {
     }),
   );
   const packed = say("answer.packed", { kg: number(weight.packed_kg) });
-  return cell("weight", "answer.weight", lines.shift() ?? "", ...lines, packed, ...sizes);
+  return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...sizes);
+}
+
+/**
+ * A slab's weight in words, with the hands that it wants: the service's own count.
+ * @param {{slab_kg: number, people_to_lift: number}} slab
+ */
+export function heavy({ slab_kg: mass, people_to_lift: n }) {
+  const people = knows(`count.${n}`) ? say(`count.${n}`) : number(n);
+  return say("answer.about", { kg: number(mass, mass < 10 ? 1 : 0), n, people });
+}
+
+/** @param {string} words */
+function capital(words) {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** @param {Quote} quote */

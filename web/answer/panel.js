@@ -7,6 +7,7 @@ import { describe, Drawing } from "./drawing.js";
 import { findingList, notChecked } from "./findings.js";
 import { madeOf } from "./made-of.js";
 import { oneForAll, waysToSave } from "./remedies.js";
+import { weeks } from "./weeks.js";
 
 /** @typedef {import("../types.js").Answer} Answer */
 /** @typedef {import("./findings.js").Context} Context */
@@ -61,8 +62,9 @@ export class AnswerPanel extends HTMLElement {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
     this.top.replaceChildren(block(quote, showing.tax));
-    this.rest.replaceChildren(...there(findings, ways, ...madeOf(quote, showing.tax), showing.keep));
-    this.draw(quote.drawings.plan, showing, quote.slabs[showing.slab]?.finished_mm);
+    const strip = weeks(quote.lead_time);
+    this.rest.replaceChildren(...there(showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));
+    this.draw(quote.drawings, showing, quote.slabs[showing.slab]?.finished_mm);
   }
 
   /**
@@ -81,17 +83,21 @@ export class AnswerPanel extends HTMLElement {
       ),
     );
     this.rest.replaceChildren();
-    this.draw(sent.drawings.plan, showing, undefined);
+    this.draw(sent.drawings, showing, undefined);
   }
 
   /**
-   * @param {string | undefined} link none where the slabs are too detailed for one
+   * @param {import("../types.js").Drawings} drawings without links where the slabs are too detailed
    * @param {Showing} showing
    * @param {{length_mm: number, width_mm: number} | undefined} size
    */
-  draw(link, { slab, order, drawing }, size) {
-    const address = link === undefined ? "" : `${drawing(link)}?slab=${slab}`;
-    this.drawing.show(address, describe(order, slab, size));
+  draw(drawings, { slab, order, drawing }, size) {
+    const says = drawings.says?.[slab] ?? describe(order, slab, size);
+    const picture = (/** @type {"view" | "plan"} */ kind) => {
+      const link = drawings[kind];
+      return { address: link === undefined ? "" : `${drawing(link)}?slab=${slab}`, alt: say(`drawing.${kind}-alt`, { says }) };
+    };
+    this.drawing.show({ view: picture("view"), plan: picture("plan") });
   }
 
   /** @param {string} key */

@@ -1,0 +1,63 @@
+"""What the answer shows: the view and the plan, the weight in words, the weeks, the pins."""
+
+import re
+from collections.abc import Callable
+from datetime import date
+
+import pytest
+from playwright.sync_api import Page, expect
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+
+
+def test_the_view_is_shown_large_and_the_plan_is_a_press_away(desk: Page, settle: Settle) -> None:
+    """One picture at a time, each described in the service's own words; the choice is kept."""
+    settle(desk)
+    picture = desk.locator("figure img")
+    expect(picture).to_have_attribute("src", re.compile(r"/view\.svg\?slab=0$"))
+    expect(picture).to_have_attribute("alt", re.compile("^As it will look: A slab 1500 mm by 600"))
+    assert picture.evaluate("picture => picture.naturalWidth") > 400
+    plan = desk.get_by_role("button", name="Plan", exact=True)
+    plan.click()
+    expect(picture).to_have_attribute("src", re.compile(r"/plan\.svg\?slab=0$"))
+    expect(picture).to_have_attribute("alt", re.compile("^Plan from above: A slab 1500 mm by 600"))
+    desk.get_by_role("button", name="Basin").click()
+    settle(desk)
+    expect(plan).to_have_attribute("aria-pressed", "true")
+    expect(picture).to_have_attribute("alt", re.compile(r"^Plan from above:.*\(basin\)"))
+
+
+def test_the_weight_is_said_with_the_hands_that_it_wants(desk: Page, settle: Settle) -> None:
+    """Kilograms and people in one line, as many people as the service counted."""
+    settle(desk)
+    with desk.expect_response("**/v1/quotes") as asked:
+        desk.get_by_label("Length", exact=True).fill("1490")
+    settle(desk)
+    told = asked.value.json()["weight"]["slabs"][0]
+    people = ["", "", "two", "three", "four", "five", "six"][told["people_to_lift"]]
+    expect(desk.locator(".weight .first")).to_have_text(
+        f"About {told['slab_kg']:.0f} kg: {people} people and a trolley"
+    )
+
+
+def test_the_weeks_are_drawn_and_said(desk: Page, settle: Settle) -> None:
+    """Each stage is a bar from its first day to its last, and the picture says them all."""
+    settle(desk)
+    strip = desk.get_by_role("img", name=re.compile(r"^From \w+ \d+ \w+ \d{4} to "))
+    with desk.expect_response("**/v1/quotes") as asked:
+        desk.get_by_label("Length", exact=True).fill("1480")
+    settle(desk)
+    stages = asked.value.json()["lead_time"]["stages"]
+    expect(strip.locator("rect")).to_have_count(len(stages))
+    for stage in stages:
+        assert stage["name"] in (strip.get_attribute("aria-label") or "")
+    longest = max(range(len(stages)), key=lambda i: days(stages[i]))
+    widths = [float(bar.get_attribute("width") or 0) for bar in strip.locator("rect").all()]
+    assert widths[longest] == max(widths)
+
+
+def days(stage: dict[str, str]) -> int:
+    """How many days a stage is spread over, by the calendar."""
+    spread = date.fromisoformat(stage["ends"]) - date.fromisoformat(stage["starts"])
+    return spread.days + 1
