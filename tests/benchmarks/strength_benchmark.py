@@ -60,7 +60,7 @@ def plan(document: dict[str, object]) -> tuple[Slab, Shape]:
 
 def strength(slab: Slab, shape: Shape, plates: Plates) -> None:
     """Try every case of a slab."""
-    kg = slab_kg(shape, WORKSHOP)
+    kg = slab_kg(slab, shape, WORKSHOP)
     slab_strength(slab, shape, WORKSHOP, slab_kg=kg, shed_c=SHED_C, plates=plates)
 
 

@@ -34,7 +34,7 @@ def _handling(
     concrete, plates = concrete_of(workshop), Plates()
     plate = plate_of(slab, shape, concrete, plates)
     whole = cache(lambda: plates.of(shape.outline, slab.thickness.mm, concrete.ecm_mpa))
-    kg = slab_kg(shape, workshop)
+    kg = slab_kg(slab, shape, workshop)
     return Handling(shape, plate, whole, concrete, workshop, kg, shed_c)
 
 

@@ -17,7 +17,7 @@ from ledgerstone.transport import (
     tidy_postcode,
 )
 from ledgerstone.workshop import Area, Workshop
-from unit.slabs import Json, box, cut, order_of, shape_from, slab_json
+from unit.slabs import Json, box, cut, order_of, slab_json, slab_of
 
 
 def served_by(workshop: Workshop, *patterns: str) -> Workshop:
@@ -147,23 +147,38 @@ def test_fitting_is_added_for_each_piece(workshop: Workshop) -> None:
     assert priced(workshop, {"kind": "fitted"}, **fees) == 350
 
 
+def kg_of(workshop: Workshop, *cutouts: Json, **more: object) -> float:
+    """Weigh a slab of 1000 by 500 by 40."""
+    slab = slab_of(workshop, box(1000, 500), *cutouts, **more)
+    return slab_kg(slab, shape_of(slab, workshop), workshop)
+
+
 def test_a_slab_weighs_its_concrete_and_its_steel(workshop: Workshop) -> None:
-    """One by half a metre, 40 mm: 20 litres at 2.35 and half of 2.2 kg."""
-    assert slab_kg(shape_from(workshop, box(1000, 500)), workshop) == pytest.approx(47 + 1.1)
+    """One by half a metre, 40 mm, without pigment: 20 litres at 2.35 and half of 2.2 kg."""
+    assert kg_of(workshop, shade={"name": "chalk"}) == pytest.approx(47 + 1.1)
+
+
+def test_pigment_weighs_more_than_the_sand_whose_place_it_takes(workshop: Workshop) -> None:
+    """4 % of black oxide on 480 kg is 19.2 kg: 4.17 litres of sand at 2.65 make room for it.
+
+    That is 8.1 kg in a cubic metre; the slab of 20 litres is 0.16 kg heavier.
+    """
+    more = kg_of(workshop, shade={"name": "graphite"}) - kg_of(workshop, shade={"name": "chalk"})
+    assert more == pytest.approx(0.02 * 480 * 0.04 * (1 - 2650 / 4600), rel=0.05)
 
 
 def test_an_opening_weighs_nothing(workshop: Workshop) -> None:
     """A cut-out takes its concrete and its steel away."""
-    whole = slab_kg(shape_from(workshop, box(1000, 500)), workshop)
     sink = cut("rectangle", (400, 250), (500, 250), corner_radius=0)
-    left = slab_kg(shape_from(workshop, box(1000, 500), sink), workshop)
-    assert whole - left == pytest.approx(0.1 * (0.04 * 2350 + 2.2))
+    chalk = {"shade": {"name": "chalk"}}
+    left = kg_of(workshop, sink, **chalk)
+    assert kg_of(workshop, **chalk) - left == pytest.approx(0.1 * (0.04 * 2350 + 2.2))
 
 
 @pytest.mark.parametrize(("kind", "pallet_kg"), [("pallet", 25), ("own-van", 0), ("collect", 0)])
 def test_an_order_travels_with_its_crates(workshop: Workshop, kind: str, pallet_kg: float) -> None:
     """Three pieces, three crates of 15 kg, and one pallet where it goes on a pallet."""
-    slab = slab_json(box(1000, 500), quantity=3)
+    slab = slab_json(box(1000, 500), quantity=3, shade={"name": "chalk"})
     order = order_of(workshop, slab, delivery={"kind": kind, "postcode": "HR9 7XX"})
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
     assert packed_kg(order, shapes, workshop) == pytest.approx(3 * (48.1 + 15) + pallet_kg)

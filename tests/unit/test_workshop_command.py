@@ -68,7 +68,7 @@ def test_a_fault_of_the_whole_file_has_no_line(tmp_path: Path) -> None:
     status, out, _ = ran("check", file)
     assert status == 1
     assert f"{file}: hours: the table [hours] is missing: rules for hours of hands.\n" in out
-    assert out.count("is missing") == len(load_profile(DEMONSTRATION).__slots__) - 3
+    assert out.count("is missing") == len(load_profile(DEMONSTRATION).__slots__) - 4
 
 
 @pytest.mark.parametrize(

@@ -38,9 +38,10 @@ def of_density(workshop: Workshop, kg_per_m3: float) -> Workshop:
 def weighed(workshop: Workshop, size: tuple[int, int, int], *cutouts: Json) -> float:
     """Weigh one rectangular slab."""
     outline = {"kind": "rectangle", "length": size[0], "width": size[1]}
-    slab = {"outline": outline, "thickness": size[2], "cutouts": list(cutouts)}
+    chalk = {"name": "chalk"}  # no pigment, whose mass comes on top of the row's density
+    slab = {"outline": outline, "thickness": size[2], "cutouts": list(cutouts), "shade": chalk}
     read = read_order({"slabs": [slab]}, workshop).slabs[0]
-    return slab_kg(shape_of(read, workshop), workshop)
+    return slab_kg(read, shape_of(read, workshop), workshop)
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ from functools import cached_property, partial
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
+from ledgerstone.reinforcement import SteelPlan, advise
 from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
@@ -48,7 +49,10 @@ class Facts:
     @cached_property
     def slab_kg(self) -> tuple[float, ...]:
         """Each slab's mass, one piece."""
-        return tuple(slab_kg(shape, self.workshop) for shape in self.shapes)
+        return tuple(
+            slab_kg(slab, shape, self.workshop)
+            for slab, shape in zip(self.order.slabs, self.shapes, strict=True)
+        )
 
     @cached_property
     def packed_kg(self) -> float:
@@ -108,6 +112,16 @@ class Facts:
         return tuple(strength.handled.cover_days for strength in self.strength)
 
     @cached_property
+    def steel(self) -> tuple[SteelPlan, ...]:
+        """Where steel belongs in each slab."""
+        return tuple(self._steel_of(i) for i in range(len(self.order.slabs)))
+
+    def _steel_of(self, i: int) -> SteelPlan:
+        slab = self.order.slabs[i]
+        make = partial(advise, slab, self.shapes[i], self._strength_of(i), self.workshop)
+        return self.plates.remembered("steel", slab, self.workshop, self._shed_c, make)
+
+    @cached_property
     def operations(self) -> tuple[Operation, ...]:
         """The one list of work."""
         ways = tuple(strength.handled.way for strength in self.strength)
@@ -122,4 +136,4 @@ class Facts:
     @cached_property
     def price(self) -> Price:
         """What the customer is asked."""
-        return price(self.order, self.shapes, self.operations, self.workshop)
+        return price(self.order, self.shapes, self.operations, self.workshop, self.steel)

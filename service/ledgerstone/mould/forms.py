@@ -180,7 +180,7 @@ def _exactly_round(former: Former, diameter_mm: float) -> Former:
 def _rectangle_round(polygon: Polygon) -> tuple[float, float]:
     """Sides of the smallest rectangle round a polygon, however it is turned."""
     rectangle = shapely.oriented_envelope(polygon)
-    if not isinstance(rectangle, Polygon):
+    if not isinstance(rectangle, Polygon) or rectangle.is_empty:
         return 1.0, 1.0
     points = list(rectangle.exterior.coords)
     return math.dist(points[0], points[1]), math.dist(points[1], points[2])

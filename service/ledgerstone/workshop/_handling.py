@@ -132,6 +132,10 @@ class Steel:
         default=15.0, metadata=about("least cover; EN 1992-1-1 table 4.4N, XC1", above=0)
     )
     stock_length_mm: float = above_0("bars as bought")
+    bar_price: Decimal = at_least_0("one bar of that length")
+    mesh_sheet_length_mm: float = above_0("mesh as bought, its longer side")
+    mesh_sheet_width_mm: float = above_0("and its shorter")
+    mesh_price_per_sheet: Decimal = at_least_0("one sheet")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -33,6 +33,9 @@ class PaletteShade:
     extra_per_m3: Decimal = field(
         default=Decimal(0), metadata=about("what white cement adds to a cubic metre", at_least=0)
     )
+    recast_percent: float = field(
+        default=0.0, metadata=about("more of its pieces are cast twice", at_least=0, at_most=100)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,8 +60,11 @@ class FinishOffered:
     surface: Surface = said("as-cast, honed or polished")
     says: str = said("one line for customers")
     hours_per_m2: float = at_least_0("hands, all grits and void filling together")
-    consumables_per_m2: Decimal = at_least_0("pads, slurry")
+    consumables_per_m2: Decimal = at_least_0("pads and discs")
     days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
+    recast_percent: float = field(
+        default=0.0, metadata=about("more of its pieces are cast twice", at_least=0, at_most=100)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -63,6 +63,28 @@ class Area:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Services:
+    """What is done beside the making: before tax, and without a margin."""
+
+    templating_visit: Decimal = field(
+        default=Decimal(0),
+        metadata=about("a visit to measure, where we fit what is not measured yet", at_least=0),
+    )
+    templating_per_slab: Decimal = field(
+        default=Decimal(0), metadata=about("added for each piece measured", at_least=0)
+    )
+    cover_percent: Decimal = field(
+        default=Decimal(0),
+        metadata=about(
+            "cover while a carrier has it, of what it is worth", at_least=0, at_most=100
+        ),
+    )
+    cover_least: Decimal = field(
+        default=Decimal(0), metadata=about("the least that cover costs", at_least=0)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Web:
     """Where the page stands and who may ask."""
 

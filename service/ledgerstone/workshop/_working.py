@@ -40,17 +40,39 @@ class Days:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rates:
-    """What hours, boards and steel cost."""
+    """What hours and small things cost, and how materials are charged."""
 
     hour: Decimal = at_least_0("one hour of hands")
     machine_hour: Decimal = at_least_0("mixer and polisher, each hour of finishing")
-    mould_board_per_m2: Decimal = at_least_0("melamine board and sides")
-    steel_per_m2: Decimal = at_least_0("mesh and bars, each square metre of slab")
     steel_kg_per_m2: float = at_least_0("mass of that steel")
     packing_per_slab: Decimal = at_least_0("crate, film, corner guards")
-    consumables_per_m2: Decimal = at_least_0("release agent, gloves, blades")
+    consumables_per_m2: Decimal = at_least_0("gloves, blades, film, each square metre")
     margin_percent: Decimal = field(
         metadata=about("on everything but delivery", at_least=0, at_most=500)
+    )
+    packs: Literal["whole", "by-use"] = field(
+        default="by-use",
+        metadata=about("whole: an order pays for every pack it opens; by-use: for what it takes"),
+    )
+    offcuts_percent: float = field(
+        default=0.0,
+        metadata=about(
+            "by use: what is cut off boards, foam, strip and steel and kept for nothing",
+            at_least=0,
+            at_most=200,
+        ),
+    )
+    recast_percent: float = field(
+        default=0.0,
+        metadata=about(
+            "pieces in a hundred that are cast twice, whatever they are", at_least=0, at_most=100
+        ),
+    )
+    recast_percent_per_m2: float = field(
+        default=0.0,
+        metadata=about(
+            "added for each square metre of a piece beyond the first", at_least=0, at_most=100
+        ),
     )
 
 

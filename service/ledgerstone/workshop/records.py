@@ -24,7 +24,7 @@ from ledgerstone.workshop._mixing import Mixer, SlurryFor, SlurryRule
 from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Recipe
 from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
-from ledgerstone.workshop._trading import Area, Identity, Offer, Tax, Web
+from ledgerstone.workshop._trading import Area, Identity, Offer, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
 from ledgerstone.workshop._writing import Mail, Reply
 
@@ -61,6 +61,7 @@ __all__ = [
     "Recipe",
     "Reply",
     "Sealer",
+    "Services",
     "Shaping",
     "SlurryFor",
     "SlurryRule",
@@ -104,6 +105,9 @@ class Workshop:
     steel: Steel = said("the reinforcement on the rack")
     lifting: Lifting = said("what people carry")
     web: Web = said("where the page stands")
+    services: Services = field(
+        default_factory=Services, metadata=about("what is done beside the making")
+    )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
     fingerprint: str = field(default="", metadata={"computed": True})

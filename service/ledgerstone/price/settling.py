@@ -1,0 +1,85 @@
+"""Lines, net, tax and total: rounded once, adding up to the penny, the total on its step."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
+
+from ledgerstone.workshop.records import Workshop
+
+PENNY = Decimal("0.01")
+HUNDRED = Decimal(100)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of a price, before tax."""
+
+    label: str
+    amount: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Price:
+    """The price: lines add up to ``net``; ``net`` and ``tax`` add up to ``total``."""
+
+    currency: str
+    lines: tuple[Line, ...]
+    net: Decimal
+    tax: Decimal
+    tax_percent: Decimal
+    total: Decimal
+    deposit: Decimal
+
+
+def decimal(value: float) -> Decimal:
+    """Return a measured quantity as Decimal, rounded first so that every machine agrees."""
+    return Decimal(repr(round(value, 9)))
+
+
+def pennies(amount: Decimal) -> Decimal:
+    """Round to the penny, half up."""
+    return amount.quantize(PENNY, ROUND_HALF_UP)
+
+
+def tax_on(net: Decimal, percent: Decimal) -> Decimal:
+    """Tax on a net amount, once for the whole invoice, to the nearest penny.
+
+    Source: HMRC VATREC12010 (nearest penny is accepted; once at invoice level).
+    """
+    return pennies(net * percent / HUNDRED)
+
+
+def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
+    """Tax contained in a gross amount, to the nearest penny: 1/6 at 20 %."""
+    return pennies(gross * percent / (HUNDRED + percent))
+
+
+def stepped(lines: Sequence[Line], workshop: Workshop) -> Price:
+    """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
+
+    What stepping adds or takes goes into the largest line.
+    """
+    percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
+    net = sum((line.amount for line in lines), Decimal(0))
+    step = workshop.offer.round_to
+    gross = net + tax_on(net, percent)
+    total = pennies((gross / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
+    tax = tax_in(total, percent)
+    moved = total - tax - net
+    largest = max(range(len(lines)), key=lambda i: lines[i].amount)
+    settled = tuple(
+        Line(line.label, line.amount + moved) if i == largest else line
+        for i, line in enumerate(lines)
+    )
+    deposit = pennies(total * workshop.offer.deposit_percent / HUNDRED)
+    return Price(
+        currency=workshop.workshop.currency,
+        lines=settled,
+        net=total - tax,
+        tax=tax,
+        tax_percent=percent,
+        total=total,
+        deposit=deposit,
+    )
