@@ -331,7 +331,8 @@ def test_a_template_of_the_makers_own_is_used(tmp_path: Path) -> None:
     html = "<p>{{ greeting }}! {% for o in options %}{{ o.total }}{% endfor %}</p>"
     own = service(profile=_with_template(tmp_path, "reply.html", html))
     made = _reply(own, order=EXAMPLE_ORDER, customer="<Odile>")
-    assert made["html"] == "<p>Hello &lt;Odile&gt;! £967.00</p>"
+    total = own.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()["price"]["total"]
+    assert made["html"] == f"<p>Hello &lt;Odile&gt;! £{total}</p>"
     assert "Hello <Odile>," in made["text"]
 
 

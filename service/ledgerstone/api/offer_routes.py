@@ -5,12 +5,18 @@ from __future__ import annotations
 from flask import Blueprint, Response, json
 
 from ledgerstone.api import guard
+from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.routes import Shop
+from ledgerstone.quote import SentBack
+from ledgerstone.wire.answers import write_sent_back
+from ledgerstone.wire.asks import Asked
 from ledgerstone.wire.links import open_offer
 from ledgerstone.wire.opening import write_opened
 from ledgerstone.wire.replying import Writer
+from ledgerstone.wire.sheets import SHEETS, Drafter
 
-_JSON, _EML = "application/json", "message/rfc822"
+_JSON, _HTML, _PDF, _EML = "application/json", "text/html", "application/pdf", "message/rfc822"
+_SHEET_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
 def offer_routes(shop: Shop) -> Blueprint:
@@ -37,7 +43,37 @@ def offer_routes(shop: Shop) -> Blueprint:
             return _download(writer.draft(document), _EML, "reply.eml")
         return Response(json.dumps(writer.write(document)), mimetype=_JSON)
 
+    @v1.post("/sheets/<kind>")
+    def sheets(kind: str) -> Response:
+        guard.must_be_maker(shop.settings)
+        form = guard.accepted(_HTML, _PDF, _JSON)
+        if kind not in SHEETS:
+            return problem(404, f"The sheets are {', '.join(SHEETS)}.")
+        return _sheet(kind, form, shop)
+
     return v1
+
+
+def _sheet(kind: str, form: str, shop: Shop) -> Response:
+    drafter = Drafter(shop.desk(makers=True), shop.tokens, shop.templates)
+    sheet = drafter.sheet(kind, guard.json_body())
+    if isinstance(sheet, Asked):
+        return _sent_back(sheet, shop)
+    if form == _PDF:
+        return _download(drafter.printed(sheet), _PDF, f"{kind}.pdf")
+    if form == _JSON:
+        return Response(json.dumps(drafter.content(sheet)), mimetype=_JSON)
+    response = Response(drafter.page(sheet), mimetype=_HTML)
+    response.headers["Content-Security-Policy"] = _SHEET_POLICY
+    return response
+
+
+def _sent_back(asked: Asked, shop: Shop) -> Response:
+    if not isinstance(asked.answer, SentBack):
+        return problem(500)
+    return problem_response(
+        write_sent_back(asked.answer, asked.document, shop.workshop, shop.tokens)
+    )
 
 
 def _download(content: bytes, mimetype: str, name: str) -> Response:

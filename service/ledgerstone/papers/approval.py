@@ -1,0 +1,151 @@
+"""The approval sheet: what the customer agrees to before anything is cast."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from ledgerstone.drawing.saying import (
+    cutout_notes,
+    cutout_text,
+    describe,
+    edge_text,
+    edges_alike,
+    rests_text,
+    side_title,
+)
+from ledgerstone.order import LShape, Slab
+from ledgerstone.papers.sheet import Section, Sheet
+from ledgerstone.papers.told import Told
+from ledgerstone.papers.words import (
+    arrives_text,
+    day_text,
+    kg_text,
+    money_text,
+    shade_text,
+    size_text,
+    slab_name,
+    tax_text,
+)
+from ledgerstone.shade import SCREENS_DIFFER, shade_seen
+from ledgerstone.shape import Shape
+from ledgerstone.workshop.records import Workshop
+
+_SIZE_FROM = {
+    "finished": "finished sizes, as you gave them",
+    "between-walls": "your walls; {gap} mm came off each wall side, to fit it",
+    "over-units": "your units, with the overhangs added",
+    "template-to-follow": "a template that is still to come; nothing is cast before it is here",
+}
+_PLACES = {"indoors": "indoors", "wet-room": "in a wet room", "outdoors": "outdoors"}
+EXPECT = (
+    "Small pin holes and voids: air leaves them in every casting, and some open later.",
+    "Mottling: one slab is lighter and darker within itself, and two are never quite alike.",
+    "Hairlines: fine lines in the skin may show in certain light. They take no strength away.",
+    "A shade that grows paler in its first months as it dries, and richer again when sealed.",
+    "A bloom of white where water has stood in its first winter; it can be washed off.",
+    "Edges are eased, never knife sharp. A sample tile shows all of this better than words.",
+)
+_CHECK = (
+    "The sizes and where each came from are right.",
+    "Every opening is where it should be, and is the size its own template asks for.",
+    "Front and back, left and right are the right way round, seen from above.",
+    "The shade, the surface and the sealer are those you chose from a cast sample.",
+    "We know where it goes, what it rests on and how it gets in.",
+)
+
+
+def approval_sheet(told: Told, workshop: Workshop, plans: Sequence[str], customer: str) -> Sheet:
+    """Write what the customer signs."""
+    order = told.quote.order
+    many = len(order.slabs)
+    slabs = [
+        Section(
+            heading=slab_name(slab, i, many),
+            facts=list(_slab_facts(slab, shape, workshop)),
+            drawing=plans[i] if i < len(plans) else "",
+            words=describe(slab, shape),
+        )
+        for i, (slab, shape) in enumerate(zip(order.slabs, told.quote.shapes, strict=True))
+    ]
+    return Sheet(
+        title="To approve before we cast",
+        facts=list(_offer_facts(told, workshop, customer)),
+        sections=[
+            *slabs,
+            *_joins(told),
+            Section(heading="What to expect of the material", says=EXPECT),
+            Section(heading="Check before you sign", says=_CHECK),
+            *(
+                [Section(heading="Terms", says=workshop.reply.terms)]
+                if workshop.reply.terms
+                else []
+            ),
+        ],
+        signs=(
+            f"I have checked this sheet and ask {workshop.workshop.name} to cast what it shows."
+            " What is cast cannot be changed."
+        ),
+    )
+
+
+def _offer_facts(told: Told, workshop: Workshop, customer: str) -> Iterable[tuple[str, str]]:
+    quote, price = told.quote, told.quote.price
+    if customer:
+        yield "For", customer
+    yield quote.standing.capitalize(), told.name
+    yield "Offered on", f"{day_text(quote.issued)}; it stands until {day_text(quote.valid_until)}"
+    tax = tax_text(price, workshop.tax.name)
+    yield "Price", f"{money_text(price.currency, price.total)}{f', {tax}' if tax else ''}"
+    yield "Deposit", money_text(price.currency, price.deposit)
+    lead = quote.lead_time
+    yield "Ready on", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"
+    if told.whole:
+        yield "Delivery", arrives_text(lead, quote.order.delivery.kind)
+    yield "Weight, packed", kg_text(quote.packed_kg)
+
+
+def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterable[tuple[str, str]]:
+    yield "How many", str(slab.quantity)
+    yield "Finished size", size_text(slab, shape)
+    gap = f"{workshop.shaping.fitting_gap_mm:g}"
+    yield "Sizes from", _SIZE_FROM[slab.size_from].format(gap=gap)
+    if isinstance(slab.outline, LShape):
+        yield "Hand", hand_text(slab.outline)
+    for i, cutout in enumerate(slab.cutouts):
+        name = cutout.label.capitalize() if cutout.label else f"Opening {i + 1}"
+        notes = "".join(f", {note}" for note in cutout_notes(cutout))
+        source = "" if cutout.size_from == "template-to-follow" else ", as you measured it"
+        yield name, f"{cutout_text(cutout)}{notes}{source}"
+    for names, edge in edges_alike(slab).items():
+        yield f"Edge: {side_title(names).lower()}", edge_text(edge)
+    yield "Shade and finish", shade_text(slab)
+    seen = shade_seen(slab.shade, workshop)
+    yield "How sure", seen.says if seen is not None else SCREENS_DIFFER
+    rests = "" if slab.rests is None else f", on {rests_text(slab.rests)}"
+    yield "Where it goes", f"{_PLACES[slab.place]}{rests}"
+
+
+def hand_text(outline: LShape) -> str:
+    """Say which hand an L is, seen from above with its front towards the reader."""
+    depth, side = outline.notch.corner.split("-")
+    arm = "left" if side == "right" else "right"
+    way = "back" if depth == "back" else "forward"
+    return (
+        f"{arm} hand: seen from above with the front towards you, its arm runs {way} on the {arm};"
+        f" the {depth} {side} corner is left out"
+    )
+
+
+def _joins(told: Told) -> Iterable[Section]:
+    order = told.quote.order
+    if not order.joins:
+        return
+    names = [slab_name(slab, i, len(order.slabs)) for i, slab in enumerate(order.slabs)]
+    facts = [
+        (
+            f"{names[join.one.slab]}, {join.one.side}",
+            f"meets {names[join.other.slab]}, {join.other.side}, with {join.gap.text()} between",
+        )
+        for join in order.joins
+    ]
+    yield Section(heading="Joins", facts=facts)
