@@ -1,10 +1,13 @@
 """How gunicorn runs the service, in a container and under ``service/serve`` alike."""
 
+import gc
 import os
+import signal
 import sys
 from pathlib import Path
 
 from gunicorn.arbiter import Arbiter
+from gunicorn.workers.base import Worker
 
 # Set before the application imports NumPy: one worker a core, so one BLAS thread a worker.
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
@@ -22,6 +25,7 @@ limit_request_fields = 50
 limit_request_line = 8190  # a drawing's link carries its slabs
 control_socket_disable = True  # it would be written into $HOME
 loglevel = "warning"
+backlog = 256  # the service itself turns away long before that; see ledgerstone.api.limits
 if Path("/dev/shm").is_dir():
     worker_tmp_dir = "/dev/shm"  # a worker's heartbeat must not wait for a disk
 
@@ -32,3 +36,21 @@ def when_ready(server: Arbiter) -> None:
     where = ", ".join(f"http://{host}:{port}/" for host, port, *_ in addresses)
     sys.stdout.write(f"Ready at {where}\n")
     sys.stdout.flush()
+
+
+def pre_fork(server: Arbiter, worker: Worker) -> None:  # noqa: ARG001 - gunicorn names both
+    """Leave what is loaded to all workers: a collection would copy its pages into each."""
+    gc.freeze()
+
+
+def post_worker_init(worker: Worker) -> None:
+    """Tell the service which queue it stands at, where it counts, and who reloads it."""
+    running = worker.wsgi.running
+    running.gate.watch(worker.sockets)
+    running.counts.take_row(worker.age)
+    worker.wsgi.on_change = lambda: os.kill(worker.ppid, signal.SIGHUP)
+
+
+def on_reload(server: Arbiter) -> None:
+    """Read the profile again before new workers start: all of them get it, or none does."""
+    server.app.wsgi().reload()

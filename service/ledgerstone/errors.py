@@ -11,6 +11,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── TokenError           a link is not ours
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
+    ├── SettingsFault        the environment tells what cannot be used
     └── PlateError           a plate problem has no answer (``says``)
         ├── GeometryFault    the outline cannot be meshed
         └── Tips             the load's resultant lies outside the rests (``where_mm``)
@@ -64,7 +65,7 @@ class NotJSON(NotUnderstood):
 
 @dataclass(frozen=True, slots=True, order=True)
 class ProfileFault:
-    """One fault of a profile: the line it stands on (0: the whole file), its key path, what is wrong."""
+    """One fault of a profile: its line (0: the whole file), its key path, what is wrong."""
 
     line: int
     key: str
@@ -102,6 +103,10 @@ class TemplateFault(LedgerstoneError):
 
 class MailFault(LedgerstoneError):
     """The workshop's mail server is away, or did not take a letter."""
+
+
+class SettingsFault(LedgerstoneError):
+    """What the environment tells the service cannot be used; nothing is started."""
 
 
 class PlateError(LedgerstoneError):

@@ -6,8 +6,10 @@ from dataclasses import replace
 
 from flask import Flask, Response, send_from_directory
 from flask.json.provider import DefaultJSONProvider
+from werkzeug.middleware.proxy_fix import ProxyFix
 
-from ledgerstone.api import guard, problems
+from ledgerstone.api import guard, limits, logs, metrics, problems
+from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.routes import Shop, routes
 from ledgerstone.api.settings import Settings
@@ -21,8 +23,13 @@ from ledgerstone.workshop.records import Workshop
 __all__ = ["Settings", "create_app"]
 
 
-def create_app(settings: Settings | None = None) -> Flask:
+def create_app(settings: Settings | None = None, running: Running | None = None) -> Flask:
     """Make the service of one workshop.
+
+    Parameters
+    ----------
+    running
+        What outlasts this app, where another is made in its place when the profile changes.
 
     Raises
     ------
@@ -31,6 +38,7 @@ def create_app(settings: Settings | None = None) -> Flask:
     TokenError
         A signing key is too short.
     """
+    running = running if running is not None else Running()
     settings = settings if settings is not None else Settings()
     templates = templates_in(settings.workshop_path.parent)
     shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys), templates)
@@ -42,12 +50,25 @@ def create_app(settings: Settings | None = None) -> Flask:
     app.json = provider
     app.register_blueprint(routes(shop))
     app.register_blueprint(offer_routes(shop))
+    app.register_blueprint(health_routes(shop, running))
+    _watched(app, settings, running)
     problems.register(app)
     guard.register(app, shop.workshop)
     _problem_pages(app)
     if settings.web_folder is not None:
         _page(app, settings)
+    if running.counts is None:
+        running.counts = metrics.Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
+    metrics.register(app, running.counts)
     return app
+
+
+def _watched(app: Flask, settings: Settings, running: Running) -> None:
+    """Log every request, and hold up who asks too often; addresses come from trusted proxies."""
+    logs.register(app)
+    limits.register(app, settings, running.gate)
+    if settings.proxies:
+        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]  # as flask documents
 
 
 def _workshop(settings: Settings) -> Workshop:

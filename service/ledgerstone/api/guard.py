@@ -12,6 +12,7 @@ from werkzeug.exceptions import (
     UnsupportedMediaType,
 )
 
+from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import request_id
 from ledgerstone.api.settings import Settings
 from ledgerstone.wire.strict_json import LARGEST_BYTES, read_json
@@ -33,10 +34,11 @@ def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
         raise UnsupportedMediaType
     if request.headers.get("Content-Encoding", "identity").lower() != "identity":
         raise UnsupportedMediaType
-    body = request.stream.read()
-    if len(body) > LARGEST_BYTES:
-        raise RequestEntityTooLarge
-    return read_json(body)
+    with stage("read"):
+        body = request.stream.read()
+        if len(body) > LARGEST_BYTES:
+            raise RequestEntityTooLarge
+        return read_json(body)
 
 
 def must_accept(*mimetypes: str) -> None:

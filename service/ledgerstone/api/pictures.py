@@ -9,6 +9,7 @@ from typing import Any, Final
 from flask import Response, request
 
 from ledgerstone import __version__
+from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
 from ledgerstone.drawing.tiling import PAPERS, Paper
@@ -132,7 +133,8 @@ def kept(
     response = Response(mimetype=kind)
     response.set_etag(etag)
     if etag not in request.if_none_match.as_set(include_weak=True):
-        drawn = draw()
+        with stage("draw"):
+            drawn = draw()
         if isinstance(drawn, Response):
             return drawn
         response.set_data(drawn)

@@ -17,6 +17,7 @@ from ledgerstone.errors import (
     PlateError,
     ProfileError,
     QuantityError,
+    SettingsFault,
     TemplateFault,
     TokenError,
 )
@@ -33,6 +34,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     TemplateFault: 409,
     MailFault: 503,
     ProfileError: 500,
+    SettingsFault: 500,
     PlateError: 500,
 }
 
@@ -52,6 +54,7 @@ def problem(status: int, detail: str | None = None, **members: Any) -> Response:
 
 def problem_response(body: dict[str, Any]) -> Response:
     """Answer with a problem body; its instance is this request."""
+    g.problem = body["type"].rpartition("/")[2]
     whole = {**body, "instance": f"urn:uuid:{request_id()}"}
     response = Response(
         json.dumps(whole), status=body["status"], mimetype="application/problem+json"

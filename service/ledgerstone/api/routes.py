@@ -8,8 +8,7 @@ from typing import Any
 
 from flask import Blueprint, Response, json, jsonify
 
-from ledgerstone import __version__
-from ledgerstone.api import guard, pictures
+from ledgerstone.api import guard, metrics, pictures
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
@@ -45,6 +44,10 @@ class Shop:
         today = self.today()
         return Desk(self.workshop, today, plates=self.plates, tokens=self.tokens, makers=makers)
 
+    def stands(self) -> dict[str, Any]:
+        """Tell for readiness what it answers from: the profile, and whatever else comes in."""
+        return {"profile": self.workshop.fingerprint}
+
     def read(self) -> Order:
         """Read the order in the request's body."""
         return read_order(guard.json_body(), self.workshop)
@@ -65,23 +68,16 @@ def routes(shop: Shop) -> Blueprint:
         desk = shop.desk(makers=guard.claims_maker(shop.settings))
         document = guard.json_body()
         minimal = guard.prefers_minimal()
-        answer = desk.answer(document, search=not minimal)
-        response = _answer(answer, document, shop, desk)
+        with metrics.stage("check" if minimal else "check-and-search"):
+            answer = desk.answer(document, search=not minimal)
+        metrics.count_findings([finding.check for finding in answer.findings])
+        with metrics.stage("write"):
+            response = _answer(answer, document, shop, desk)
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
         return response
 
     _drawing_routes(v1, shop)
-
-    @v1.get("/health/live")
-    def live() -> Response:
-        return jsonify({"status": "live"})
-
-    @v1.get("/health/ready")
-    def ready() -> Response:
-        return jsonify(
-            {"status": "ready", "version": __version__, "profile": shop.workshop.fingerprint}
-        )
 
     @v1.get("/openapi.yaml")
     def openapi() -> Response:

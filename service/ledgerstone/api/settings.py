@@ -12,7 +12,16 @@ from datetime import date, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from ledgerstone.errors import SettingsFault
 from ledgerstone.workshop import DEMONSTRATION
+
+SHORTEST_MAKER_KEY = 16
+_NAMES = (
+    "WORKSHOP", "MAKER_KEY", "SIGNING_KEYS", "BASE_URL", "WEB", "PROXIES", "RATE", "MOST_WAITING",
+    "SMTP_PASSWORD",
+)  # fmt: skip
+_USUAL_RATE = 10.0
+_MOST_FIGURES = 6
 
 
 def today_in(timezone: str) -> date:
@@ -32,18 +41,31 @@ class Settings:
     ----------
     signing_keys
         Secrets for links, oldest first; one is made for the run where none is given.
+    smtp_password
+        Of the profile's mail server, where somebody signs in there.
     base_url
         The service's own address, where it is not the profile's.
     web_folder
         The page's folder, where this service serves it too.
+    proxies
+        How many proxies stand in front, each adding to ``X-Forwarded-For``; 0 trusts no header.
+    rate_per_s, burst
+        How often one client may ask, in each worker for itself; None where a proxy limits.
+    most_waiting
+        How many connections may wait to be accepted before who comes next is sent away.
     """
 
     workshop_path: Path = DEMONSTRATION
     maker_key: str = field(default_factory=_key, repr=False)
     signing_keys: tuple[str, ...] = field(default_factory=lambda: (_key(),), repr=False)
+    smtp_password: str = field(default="", repr=False)
     base_url: str | None = None
     web_folder: Path | None = None
     today: Callable[[str], date] = today_in
+    proxies: int = 0
+    rate_per_s: float | None = None
+    burst: int = 60
+    most_waiting: int = 16
 
     def is_makers(self, key: str) -> bool:
         """Compare a key with the maker's, in constant time."""
@@ -52,16 +74,46 @@ class Settings:
 
 
 def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
-    """Read the settings from the environment's ``LEDGERSTONE_…`` names."""
-    given = {
-        name: environment.get(f"LEDGERSTONE_{name}", "").strip()
-        for name in ("WORKSHOP", "MAKER_KEY", "SIGNING_KEYS", "BASE_URL", "WEB")
-    }
+    """Read the settings from the environment's ``LEDGERSTONE_…`` names.
+
+    Raises
+    ------
+    SettingsFault
+        One of them cannot be used.
+    """
+    given = {name: environment.get(f"LEDGERSTONE_{name}", "").strip() for name in _NAMES}
     keys = tuple(key.strip() for key in given["SIGNING_KEYS"].split(",") if key.strip())
+    proxies = int(_number(given, "PROXIES", 0, 8))
+    rate_per_s = _number(given, "RATE", 0 if proxies else _USUAL_RATE, 1000)
     return Settings(
         workshop_path=Path(given["WORKSHOP"]) if given["WORKSHOP"] else DEMONSTRATION,
-        maker_key=given["MAKER_KEY"] or _key(),
+        maker_key=_long_enough(given["MAKER_KEY"]) or _key(),
         signing_keys=keys or (_key(),),
+        smtp_password=given["SMTP_PASSWORD"],
         base_url=given["BASE_URL"].rstrip("/") or None,
         web_folder=Path(given["WEB"]) if given["WEB"] else None,
+        proxies=proxies,
+        rate_per_s=rate_per_s or None,
+        most_waiting=int(_number(given, "MOST_WAITING", 16, 1000)),
     )
+
+
+def _number(given: Mapping[str, str], name: str, usual: float, most: float) -> float:
+    """Read one number from 0 to ``most``."""
+    said = given[name]
+    if not said:
+        return usual
+    plain = said.isascii() and said.isdigit() and len(said) <= _MOST_FIGURES
+    if not plain or int(said) > most:
+        says = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{said}” was given."
+        raise SettingsFault(says)
+    return float(said)
+
+
+def _long_enough(maker_key: str) -> str:
+    if maker_key and len(maker_key) < SHORTEST_MAKER_KEY:
+        raise SettingsFault(
+            f"LEDGERSTONE_MAKER_KEY has at least {SHORTEST_MAKER_KEY} characters, so that nobody"
+            " guesses it."
+        )
+    return maker_key

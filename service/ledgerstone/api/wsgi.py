@@ -1,6 +1,25 @@
 """What gunicorn loads: ``ledgerstone.api.wsgi:app``."""
 
-from ledgerstone.api import create_app
-from ledgerstone.api.settings import settings_from
+import sys
 
-app = create_app(settings_from())
+from ledgerstone.api import logs
+from ledgerstone.api.reload import Service, service
+from ledgerstone.api.settings import settings_from
+from ledgerstone.errors import LedgerstoneError, ProfileError
+
+
+def _started() -> Service:
+    """Make the service from the environment, or say in plain words why it cannot start."""
+    logs.start()
+    try:
+        return service(settings_from())
+    except ProfileError as fault:
+        lines = [f"  line {f.line}: {f.key}: {f.says}" for f in fault.faults]
+        says = "\n".join(["The workshop's file has faults; nothing was started.", *lines])
+    except LedgerstoneError as fault:
+        says = f"{fault} Nothing was started."
+    sys.stderr.write(f"{says}\n")
+    sys.exit(3)
+
+
+app = _started()

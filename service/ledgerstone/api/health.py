@@ -1,0 +1,76 @@
+"""How the service is: alive, ready and with which profile, and what it has counted."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime
+from ipaddress import ip_address
+
+from flask import Blueprint, Response, jsonify, request
+
+from ledgerstone import __version__
+from ledgerstone.api import guard
+from ledgerstone.api.limits import Gate
+from ledgerstone.api.metrics import Counts
+from ledgerstone.api.routes import Shop
+
+_FORWARDED = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
+_TEXT = "text/plain; version=0.0.4; charset=utf-8"
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """A changed profile that was not taken up, because of its faults."""
+
+    at: datetime
+    faults: int
+
+
+@dataclass(slots=True)
+class Running:
+    """What outlasts a reload of the profile: the gate, the counts, and what was refused."""
+
+    gate: Gate = field(default_factory=lambda: Gate(most_waiting=16))
+    counts: Counts | None = None
+    refused: Refusal | None = None
+
+
+def health_routes(shop: Shop, running: Running) -> Blueprint:
+    """Make the routes that tell how the service is."""
+    health = Blueprint("health", __name__)
+
+    @health.get("/v1/health/live")
+    def live() -> Response:
+        return jsonify({"status": "live"})
+
+    @health.get("/v1/health/ready")
+    def ready() -> Response:
+        told = {"status": "ready", "version": __version__, **shop.stands()}
+        return jsonify({**told, **_refused(running.refused)})
+
+    @health.get("/metrics")
+    def metrics() -> Response:
+        if not _asked_from_here():
+            guard.must_be_maker(shop.settings)
+        text = running.counts.text() if running.counts is not None else ""
+        return Response(text, content_type=_TEXT)
+
+    return health
+
+
+def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:
+    if refusal is None:
+        return {}
+    count = "1 fault" if refusal.faults == 1 else f"{refusal.faults} faults"
+    says = f"The changed profile has {count}; the one before it goes on serving. See the log."
+    return {"profile_refused": {"at": refusal.at.isoformat(timespec="seconds"), "says": says}}
+
+
+def _asked_from_here() -> bool:
+    """Say whether this machine asks for itself: no proxy says that it asks for another."""
+    if any(name in request.headers for name in _FORWARDED):
+        return False
+    try:
+        return ip_address(request.remote_addr or "").is_loopback
+    except ValueError:
+        return False

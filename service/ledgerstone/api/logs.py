@@ -1,0 +1,104 @@
+"""Logs: one line of JSON a request, by its id; never a body, a link, a name or a place.
+
+A line tells the route's pattern and not the path, for a path can be a link. What went wrong in
+us is told by its kind and where in the code, never by its message, for that can quote an order.
+"""
+
+from __future__ import annotations
+
+import json
+import logging
+import os
+import time
+import traceback
+from datetime import UTC, datetime
+from typing import Any, Final
+
+from flask import Flask, Response, g, request
+
+from ledgerstone.api.problems import request_id
+
+REQUESTS: Final = "ledgerstone.request"
+_log = logging.getLogger(REQUESTS)
+_STDERR: Final = 2
+_MOST_FRAMES: Final = 12
+
+
+class JSONLines(logging.Formatter):
+    """Writes a record as one line of JSON."""
+
+    def format(self, record: logging.LogRecord) -> str:
+        """Write one record."""
+        when = datetime.fromtimestamp(record.created, UTC).isoformat(timespec="milliseconds")
+        said: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
+        told = getattr(record, "told", None)
+        said |= told if told is not None else {"says": record.getMessage()}
+        if record.exc_info and record.exc_info[1] is not None:
+            said |= _what_failed(record.exc_info[1])
+        return json.dumps(said, ensure_ascii=True)
+
+
+def _what_failed(fault: BaseException) -> dict[str, Any]:
+    """Tell the kind of a fault and where it arose, without its message."""
+    frames = traceback.extract_tb(fault.__traceback__)[-_MOST_FRAMES:]
+    at = [f"{os.path.basename(f.filename)}:{f.lineno} {f.name}" for f in frames]  # noqa: PTH119
+    return {"error": type(fault).__name__, "at": at}
+
+
+class StraightOut(logging.Handler):
+    """Writes each line whole and at once to a file descriptor; a full disk loses the line alone."""
+
+    def __init__(self, descriptor: int = _STDERR) -> None:
+        super().__init__()
+        self.descriptor = descriptor
+        self.lost = 0
+        self.setFormatter(JSONLines())
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """Write one record; what cannot be written is counted and let go."""
+        try:
+            os.write(self.descriptor, f"{self.format(record)}\n".encode())
+        except OSError:
+            self.lost += 1
+
+
+def start() -> None:
+    """Send what we log, and what the server's own log says, to the standard error stream."""
+    handler = StraightOut()
+    for name in ("ledgerstone", "gunicorn.error"):
+        logger = logging.getLogger(name)
+        logger.handlers = [handler]
+        logger.propagate = False
+    logging.getLogger("ledgerstone").setLevel(logging.INFO)
+
+
+def register(app: Flask) -> None:
+    """Log one line a request."""
+
+    @app.before_request
+    def _begin() -> None:
+        g.began_s = time.perf_counter()
+
+    @app.after_request
+    def _line(response: Response) -> Response:
+        _log.info("", extra={"told": _told(response)})
+        return response
+
+
+def _told(response: Response) -> dict[str, Any]:
+    rule = request.url_rule
+    told: dict[str, Any] = {
+        "id": request_id(),
+        "method": request.method if request.method in _METHODS else "other",
+        "route": rule.rule if rule is not None else None,
+        "status": response.status_code,
+        "ms": round(1e3 * (time.perf_counter() - g.get("began_s", time.perf_counter())), 1),
+        "bytes_in": request.content_length,
+        "bytes_out": response.content_length,
+    }
+    if response.mimetype == "application/problem+json":
+        told["problem"] = g.get("problem")
+    return told
+
+
+_METHODS: Final = ("GET", "HEAD", "POST", "OPTIONS", "PUT", "DELETE", "PATCH")

@@ -1,0 +1,125 @@
+"""The running service: its app is made anew when the profile changes, whole or not at all."""
+
+from __future__ import annotations
+
+import logging
+import time
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from ledgerstone.api import create_app
+from ledgerstone.api.health import Refusal, Running
+from ledgerstone.api.limits import Gate
+from ledgerstone.api.settings import Settings
+from ledgerstone.errors import LedgerstoneError, ProfileError
+
+if TYPE_CHECKING:
+    from _typeshed.wsgi import StartResponse, WSGIEnvironment
+
+_log = logging.getLogger("ledgerstone")
+LOOK_EVERY_S = 1.0
+
+Signature = tuple[int, int, int]
+
+
+@dataclass(slots=True)
+class Watch:
+    """Looks at a file now and then, and says when it has changed and come to rest.
+
+    Two looks that find the same change, a second apart, are needed: a file half written is not
+    taken for a whole one.
+    """
+
+    path: Path
+    known: Signature | None = None
+    _seen: Signature | None = None
+    _next_s: float = 0.0
+
+    def __post_init__(self) -> None:
+        self.note()
+
+    def note(self) -> None:
+        """Take the file as it lies there for known."""
+        self.known = self._seen = _signature(self.path)
+
+    def has_changed(self, now_s: float) -> bool:
+        """Say, once for each change, whether the file has changed and is at rest again."""
+        if now_s < self._next_s:
+            return False
+        self._next_s = now_s + LOOK_EVERY_S
+        found = _signature(self.path)
+        rests, self._seen = found == self._seen, found
+        if found == self.known or not rests:
+            return False
+        self.known = found
+        return True
+
+
+def _signature(path: Path) -> Signature | None:
+    try:
+        told = path.stat()
+    except OSError:
+        return None
+    return told.st_mtime_ns, told.st_size, told.st_ino
+
+
+@dataclass(slots=True)
+class Service:
+    """What a WSGI server calls. A request is answered by one app from its beginning to its end.
+
+    Attributes
+    ----------
+    on_change
+        What is done when the profile's file has changed: ``reload`` here and now, unless the
+        server puts something of its own in its place.
+    """
+
+    settings: Settings
+    running: Running
+    clock: Callable[[], float] = time.monotonic
+    on_change: Callable[[], object] | None = None
+    _app: Any = field(init=False)
+    _watch: Watch = field(init=False)
+
+    def __post_init__(self) -> None:
+        self._watch = Watch(self.settings.workshop_path)
+        self._app = create_app(self.settings, self.running)
+
+    def __call__(self, environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
+        """Answer a request."""
+        if self._watch.has_changed(self.clock()):
+            (self.on_change or self.reload)()
+        answer: Iterable[bytes] = self._app(environ, start_response)
+        return answer
+
+    def reload(self) -> bool:
+        """Read the profile and all that goes with it again; a faulty one changes nothing.
+
+        Links that were signed before still open: the keys stay, and a link carries its offer.
+        """
+        self._watch.note()
+        try:
+            app = create_app(self.settings, self.running)
+        except Exception as fault:  # noqa: BLE001 - whatever it is, it must not end what serves
+            self._refuse(fault)
+            return False
+        self._app = app
+        self.running.refused = None
+        _log.info("The profile was read again and is in use.")
+        return True
+
+    def _refuse(self, fault: Exception) -> None:
+        faults = fault.faults if isinstance(fault, ProfileError) else ()
+        self.running.refused = Refusal(datetime.now(UTC), max(1, len(faults)))
+        ours = isinstance(fault, LedgerstoneError)
+        why = str(fault) if ours else "something of ours failed"
+        says = "The changed profile was not taken up; the one before it goes on: %s"
+        _log.error(says, why, exc_info=None if ours else fault)
+
+
+def service(settings: Settings) -> Service:
+    """Make the service that a server runs."""
+    return Service(settings, Running(gate=Gate(settings.most_waiting)))

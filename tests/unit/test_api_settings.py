@@ -1,0 +1,67 @@
+"""What the environment tells is read, or its fault is told in one plain sentence."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from ledgerstone.api.settings import Settings, settings_from
+from ledgerstone.errors import SettingsFault
+
+ROOT = Path(__file__).resolve().parents[2]
+
+
+def test_a_proxy_that_limits_spares_the_service() -> None:
+    """The service limits clients by itself, unless a proxy is trusted to or it is told not to."""
+    assert settings_from({}).rate_per_s == 10
+    assert settings_from({"LEDGERSTONE_PROXIES": "1"}).rate_per_s is None
+    assert settings_from({"LEDGERSTONE_RATE": "0"}).rate_per_s is None
+    both = settings_from({"LEDGERSTONE_PROXIES": "1", "LEDGERSTONE_RATE": "3"})
+    assert (both.proxies, both.rate_per_s) == (1, 3)
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("RATE", "-1"), ("RATE", "ten"), ("RATE", "1.5"), ("RATE", "1001"), ("RATE", "٣"),
+        ("PROXIES", "9"), ("PROXIES", "true"), ("MOST_WAITING", "9999999999999"),
+        ("MAKER_KEY", "swordfish"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_meant_is_told(name: str, said: str) -> None:
+    """A setting that can't be used is named, with what would put it right."""
+    with pytest.raises(SettingsFault, match=f"LEDGERSTONE_{name} (is|has) .*[0-9]"):
+        settings_from({f"LEDGERSTONE_{name}": said})
+
+
+def test_keys_are_not_shown() -> None:
+    """Settings in print hold neither the maker's key nor a signing key."""
+    settings = Settings(maker_key="m" * 40, signing_keys=("s" * 40,))
+    assert "m" * 8 not in repr(settings)
+    assert "s" * 8 not in repr(settings)
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "says"),
+    [
+        ("SIGNING_KEYS", "short", "A signing key has at least 32 bytes. Nothing was started."),
+        ("MAKER_KEY", "short", "LEDGERSTONE_MAKER_KEY has at least 16 characters"),
+        ("WORKSHOP", "no/such.toml", "there is no such file."),
+    ],
+)
+def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str) -> None:
+    """The server ends at once with a plain sentence, and prints no traceback."""
+    done = subprocess.run(
+        [sys.executable, "-c", "import ledgerstone.api.wsgi"],
+        env={**os.environ, "PYTHONPATH": str(ROOT / "service"), f"LEDGERSTONE_{name}": value},
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+    )
+    assert done.returncode == 3
+    assert says in done.stderr
+    assert "Traceback" not in done.stderr
+    assert done.stderr.count("\n") <= 2
