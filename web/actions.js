@@ -71,7 +71,7 @@ export class Actions {
 
   /** @param {HTMLElement} button */
   addCutout(button) {
-    const { store, form } = this.page;
+    const { store } = this.page;
     const slab = store.order.slabs[store.slab];
     if (!slab || button.getAttribute("aria-disabled") === "true") return;
     const piece = button.dataset.piece ?? "";
@@ -80,7 +80,7 @@ export class Actions {
     const cutout = newCutout(piece, label, slab, store.unit);
     store.change(written(store.order, `/slabs/${store.slab}/cutouts`, [...cutouts, cutout]));
     this.page.announce(say("openings.added", { label }));
-    focusLast(form.querySelector("[data-list=cutouts]"));
+    this.page.sketch.focus(`opening-${cutouts.length}`);
   }
 
   /** @param {HTMLElement} button */

@@ -46,6 +46,7 @@ export class Answers {
     if (this.last) this.panel.standing(say("answer.stale"), true);
     this.panel.dataset.state = "outdated";
     this.glance.classList.add("stale");
+    this.page.sketch.pin([]);
   }
 
   /** @param {Answered} answered */
@@ -55,10 +56,13 @@ export class Answers {
     if (unread && !answered.settled) return;
     this.last = answered;
     this.faults = answered.answer.kind === "not-understood" ? (answered.answer.body.faults ?? []) : [];
-    this.panel.standing(unread ? say("answer.stale") : unsought(answered), unread);
+    const passed = answered.order !== this.page.store.order;
+    const old = unread || passed;
+    this.panel.standing(old ? say("answer.stale") : unsought(answered), old);
     this.again();
+    this.glance.classList.toggle("stale", passed);
     if (!unread) this.clearSummary();
-    this.panel.dataset.state = answered.settled ? "settled" : "answered";
+    if (!passed) this.panel.dataset.state = answered.settled ? "settled" : "answered";
     if (answered.settled) this.page.announce(sentence(answered, this.page.choices.tax?.name ?? say("answer.tax")));
   }
 
@@ -78,6 +82,7 @@ export class Answers {
       apply: (remedy) => this.apply(remedy),
       keep,
     });
+    if (order === page.store.order && answer.kind !== "not-understood") page.sketch.pin(answer.body.findings);
     if (this.faults.length) showFaults(page.form, page.store, this.faults);
     else clearFaults(page.form);
     this.showGlance();

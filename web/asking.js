@@ -7,6 +7,7 @@ import { Trouble } from "./service.js";
 /** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 
 const PAUSE_MS = 300;
+const FOLLOW_MS = 150;
 const REST_MS = 700;
 const SLOW_MS = 4000;
 const LONGEST_MS = 15_000;
@@ -26,6 +27,7 @@ export class Asking extends EventTarget {
     /** @type {Order | null} */
     this.order = null;
     this.failures = 0;
+    this.following = false;
     /** @type {Answered | null} */
     this.shown = null;
     /** @type {AbortController | null} */
@@ -35,12 +37,15 @@ export class Asking extends EventTarget {
   }
 
   /**
-   * Price this order: while somebody types, after a pause; else at once.
+   * Price this order: while somebody types, after a pause; while something is dragged, now and
+   * then on the way; else at once.
    * @param {Order} order
-   * @param {{typing: boolean}} how
+   * @param {{typing: boolean, moving?: boolean}} how
    */
-  ask(order, { typing }) {
+  ask(order, { typing, moving = false }) {
     this.order = order;
+    if (moving) return this.follow();
+    this.following = false;
     this.later(typing ? PAUSE_MS : 0, () => this.go(order, true));
   }
 
@@ -52,6 +57,19 @@ export class Asking extends EventTarget {
     this.order = order;
     clearTimeout(this.timer);
     return this.go(order, false);
+  }
+
+  /** Price what is being dragged, once the last such question has been answered. */
+  follow() {
+    if (this.following) return;
+    this.following = true;
+    this.later(FOLLOW_MS, async () => {
+      const asked = this.order;
+      if (asked) await this.go(asked, true);
+      if (!this.following) return;
+      this.following = false;
+      if (this.order !== asked) this.follow();
+    });
   }
 
   /** Try again without waiting. */
@@ -101,7 +119,7 @@ export class Asking extends EventTarget {
    * @param {Order} order
    */
   isLatest(flight, order) {
-    return flight === this.flight && order === this.order;
+    return flight === this.flight && (order === this.order || this.following);
   }
 
   /** @param {Answered} answered */
@@ -110,7 +128,7 @@ export class Asking extends EventTarget {
     this.failures = 0;
     this.shown = answered;
     this.tell("answer", answered);
-    if (!answered.settled) this.later(REST_MS, () => this.go(answered.order, false));
+    if (!answered.settled && answered.order === this.order) this.later(REST_MS, () => this.go(answered.order, false));
     return answered;
   }
 

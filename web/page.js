@@ -12,6 +12,7 @@ import { syncSides } from "./form/sides.js";
 import { showSlabs } from "./form/slabs.js";
 import { openQuote } from "./opening.js";
 import { startingOrder } from "./order/starting.js";
+import { Sketch } from "./sketch/sketch.js";
 import { Store } from "./store.js";
 import { elements, say } from "./words.js";
 
@@ -39,6 +40,7 @@ export class Page {
     this.asking = new Asking(service);
     this.answers = new Answers(this);
     this.actions = new Actions(this);
+    this.sketch = new Sketch(this);
   }
 
   /** Show the order, listen, and ask for its price. */
@@ -51,6 +53,7 @@ export class Page {
     this.store.addEventListener("change", (event) => this.changed(/** @type {CustomEvent} */ (event).detail.cause));
     this.store.addEventListener("slab", () => this.looked());
     this.actions.listen();
+    this.sketch.listen();
     openOnPaper();
     this.answers.listen();
     this.showOrder({ all: true });
@@ -86,7 +89,7 @@ export class Page {
     const kept = keepDraft({ order: this.store.order, slab: this.store.slab, unit: this.store.unit });
     this.draftSays(say(kept ? "draft.kept" : "draft.not-kept"));
     this.answers.outdated();
-    this.asking.ask(this.store.order, { typing: cause === "typing" });
+    this.asking.ask(this.store.order, { typing: cause === "typing", moving: cause === "moving" });
   }
 
   looked() {
@@ -119,6 +122,7 @@ export class Page {
     if (slab) syncOptions(form, choices, slab);
     showSlabs(/** @type {HTMLElement} */ (form.querySelector("#slabs")), store, choices);
     this.actions.allow();
+    this.sketch.show();
     for (const radio of elements(form, "[name=unit]"))
       if (radio instanceof HTMLInputElement) radio.checked = radio.value === store.unit;
   }

@@ -2,7 +2,7 @@
 
 /** @typedef {import("./lib/lengths.js").Unit} Unit */
 /** @typedef {import("./types.js").Order} Order */
-/** @typedef {"typing" | "choice" | "undo" | "load"} Cause */
+/** @typedef {"typing" | "choice" | "moving" | "undo" | "load"} Cause */
 /** @typedef {{order: Order, slab: number}} Moment */
 
 const TOGETHER_MS = 1500;
@@ -30,13 +30,15 @@ export class Store extends EventTarget {
   }
 
   /**
-   * Put a new order in place of this one. Changes of one group close together are undone as one.
+   * Put a new order in place of this one. Changes of one group close together are undone as one;
+   * so is one drag, however long it takes.
    * @param {Order} order
    * @param {{cause?: Cause, group?: string, slab?: number}} [how]
    */
   change(order, { cause = "choice", group = "", slab = this.slab } = {}) {
     const now = Date.now();
-    const goesOn = group !== "" && group === this.group && now - this.changedAt < TOGETHER_MS;
+    const close = cause === "moving" || now - this.changedAt < TOGETHER_MS;
+    const goesOn = group !== "" && group === this.group && close;
     if (!goesOn) this.past = [...this.past.slice(1 - MOST_MOMENTS), this.moment()];
     this.future = [];
     [this.group, this.changedAt] = [group, now];

@@ -61,11 +61,11 @@ def test_a_round_table_is_ordered_by_keyboard_alone(desk: Page, settle: Settle) 
 
 
 def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: Settle) -> None:
-    """The new opening's first field takes focus; its removal gives focus to the add buttons."""
+    """The new opening takes focus on the plan; its removal gives focus to the add buttons."""
     settle(desk)
     tab_to(desk, "Basin")
     desk.keyboard.press("Enter")
-    expect(desk.get_by_label("Name", exact=True)).to_be_focused()
+    expect(desk.locator("#plan [data-key=opening-0]")).to_be_focused()
     tab_to(desk, "Centre from the left end")
     desk.keyboard.press("Control+a")
     desk.keyboard.type("500")

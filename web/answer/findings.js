@@ -22,19 +22,20 @@ export function findingList(findings, context) {
     "section",
     { class: "findings" },
     make("h3", { tabindex: "-1", "data-key": "findings" }, say(stops ? "findings.stopped" : "findings.to-know")),
-    make("ol", {}, ...findings.map((finding) => item(finding, context))),
+    make("ol", {}, ...findings.map((finding, i) => item(finding, i + 1, context))),
   );
 }
 
 /**
  * @param {Finding} finding
+ * @param {number} number as on its pin
  * @param {Context} context
  */
-function item(finding, context) {
+function item(finding, number, context) {
   const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
   return make(
     "li",
-    { class: finding.level },
+    { class: finding.level, id: `finding-${number}`, tabindex: "-1", "data-key": `finding-${finding.id}` },
     make("p", {}, level, " ", finding.says),
     make("p", { class: "links" }, ...finding.at.flatMap((pointer) => link(finding, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),

@@ -88,6 +88,14 @@ export function spoken(mm, unit) {
   return `${mm < 0 ? "-" : ""}${said.filter(Boolean).join(" ")} in`;
 }
 
+/**
+ * The step that a drawing is drawn to: 5 mm, or a quarter of an inch.
+ * @param {Unit} unit
+ */
+export function fineStep(unit) {
+  return unit === "in" ? 6.35 : 5;
+}
+
 /** @param {number} amount */
 function trimmed(amount) {
   return String(Number(amount.toFixed(4)));

@@ -1,0 +1,162 @@
+"""Drawing by hand: drag, touch, arrow keys and buttons move the same thing, and undo takes it back."""
+
+import re
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Locator, Page, expect
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+Look = Callable[[Page, str], None]
+
+
+def thing(page: Page, key: str) -> Locator:
+    """Find a thing on the plan that can be moved."""
+    return page.locator(f"#plan [data-key={key}]")
+
+
+def middle(page: Page, key: str) -> tuple[float, float]:
+    """Find the middle of what is pressed of a thing, on the screen."""
+    thing(page, key).scroll_into_view_if_needed()
+    box = thing(page, key).locator("circle").first.bounding_box()
+    assert box is not None
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+
+
+def px_per_mm(page: Page) -> float:
+    """How large a millimetre is on the screen: the slab is 1500 mm long."""
+    box = page.locator("#plan .stone").bounding_box()
+    assert box is not None
+    return (box["width"] - 2) / 1500
+
+
+def drag(page: Page, key: str, dx_mm: float, dy_mm: float) -> None:
+    """Drag a thing by so much, and hold it there."""
+    scale = px_per_mm(page)
+    x, y = middle(page, key)
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x + dx_mm * scale, y - dy_mm * scale, steps=8)
+
+
+def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:
+    """Its sizes show while it moves, its fields follow at once, one undo takes the drag back."""
+    desk.get_by_role("button", name="Basin").click()
+    settle(desk)
+    drag(desk, "opening-0", -203, 0)
+    expect(desk.locator("#plan .measure")).to_have_text(["545 mm", "300 mm"])
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("545")
+    asked = desk.wait_for_event("response", lambda r: "/v1/quotes" in r.url)
+    assert asked.request.header_value("prefer") == "return=minimal"
+    desk.mouse.up()
+    settle(desk)
+    expect(desk.locator("#status")).to_contain_text("£")
+    desk.get_by_role("button", name="Undo").click()
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    desk.get_by_role("button", name="Redo").click()
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("545")
+
+
+def test_a_drag_comes_to_rest_on_the_centre_line(desk: Page, settle: Settle) -> None:
+    """Near the slab's middle the opening holds to it, and the line is drawn."""
+    settle(desk)
+    desk.get_by_role("button", name="Basin").click()
+    desk.get_by_label("Centre from the left end").fill("700")
+    drag(desk, "opening-0", 47, 0)
+    expect(desk.locator("#plan .guide").first).to_be_attached()
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    desk.mouse.up()
+    expect(desk.locator("#plan .guide")).to_have_count(0)
+
+
+def test_an_edge_is_dragged_to_another_length(desk: Page, settle: Settle) -> None:
+    """The dot at the right end draws the slab longer, in whole steps of 5 mm."""
+    settle(desk)
+    before = desk.locator(".price .first").inner_text()
+    drag(desk, "handle-length", 52, 0)
+    desk.mouse.up()
+    length = int(desk.get_by_label("Length", exact=True).input_value())
+    assert 1530 <= length <= 1580
+    assert length % 5 == 0
+    settle(desk)
+    assert desk.locator(".price .first").inner_text() != before
+
+
+def test_a_finger_drags_without_scrolling_the_page(phone: Page, settle: Settle) -> None:
+    """A touch that starts on an opening moves it; the page stays where it is."""
+    phone.get_by_role("button", name="Basin").tap()
+    settle(phone)
+    x, y = middle(phone, "opening-0")
+    scrolled = phone.evaluate("scrollY")
+    client = phone.context.new_cdp_session(phone)
+    touch = "Input.dispatchTouchEvent"
+    client.send(touch, {"type": "touchStart", "touchPoints": [{"x": x, "y": y}]})
+    for step in range(1, 9):
+        point = {"x": x - 5 * step, "y": y - step}
+        client.send(touch, {"type": "touchMove", "touchPoints": [point]})
+    client.send(touch, {"type": "touchEnd", "touchPoints": []})
+    expect(phone.get_by_label("Centre from the left end")).not_to_have_value("750")
+    assert phone.evaluate("scrollY") == scrolled
+    settle(phone)
+
+
+def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -> None:
+    """A new opening takes focus: arrows move it by 1 mm, with Shift by 10; presses undo as one."""
+    settle(desk)
+    desk.get_by_role("button", name="Basin").focus()
+    desk.keyboard.press("Enter")
+    expect(thing(desk, "opening-0")).to_be_focused()
+    desk.keyboard.press("ArrowRight")
+    desk.keyboard.press("Shift+ArrowUp")
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("751")
+    expect(desk.get_by_label("Centre from the front")).to_have_value("310")
+    expect(desk.locator("#status")).to_have_text(
+        "basin: centre 751 mm from the left, 310 mm from the front"
+    )
+    expect(thing(desk, "opening-0")).to_have_accessible_name(re.compile("751 mm from the left"))
+    desk.keyboard.press("Control+z")
+    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    settle(desk)
+
+
+def test_every_drag_has_its_buttons(phone: Page, settle: Settle) -> None:
+    """Pressing a thing shows buttons that move it by 5 mm, centre it, find its fields, remove it."""
+    settle(phone)
+    phone.get_by_role("button", name="Basin").tap()
+    moves = phone.get_by_role("group", name="Move basin")
+    moves.get_by_role("button", name="Left 5 mm").tap()
+    moves.get_by_role("button", name="Back 5 mm").tap()
+    expect(phone.get_by_label("Centre from the left end")).to_have_value("745")
+    expect(phone.get_by_label("Centre from the front")).to_have_value("305")
+    moves.get_by_role("button", name="Centre left to right").tap()
+    expect(phone.get_by_label("Centre from the left end")).to_have_value("750")
+    thing(phone, "handle-width").locator("circle").first.tap()
+    phone.get_by_role("group", name="Move width").get_by_role("button", name="5 mm more").tap()
+    expect(phone.get_by_label("Width", exact=True)).to_have_value("605")
+    thing(phone, "opening-0").locator("circle").first.tap()
+    moves.get_by_role("button", name="Its fields").tap()
+    expect(phone.get_by_label("Name", exact=True)).to_be_focused()
+    moves.get_by_role("button", name="Remove").tap()
+    expect(phone.locator("[data-list=cutouts] > li")).to_have_count(0)
+    settle(phone)
+
+
+def test_a_finding_is_a_numbered_pin_on_the_plan(
+    desk: Page, settle: Settle, no_violations: Look
+) -> None:
+    """The pin has the number of its sentence, is said with it, and a press leads to it."""
+    settle(desk)
+    desk.get_by_role("button", name="Basin").click()
+    desk.get_by_label("Centre from the front").fill("400")
+    settle(desk)
+    pin = desk.locator("#plan .pin.stops").first
+    number = pin.locator("text").inner_html()
+    listed = desk.locator(f"#finding-{number}")
+    expect(listed).to_contain_text("20 mm wide")
+    expect(pin).to_have_accessible_name(re.compile(f"number {number}: .*20 mm wide"))
+    no_violations(desk, "pins on the plan")
+    pin.click()
+    expect(listed).to_be_focused()
+    desk.get_by_label("Centre from the front").fill("300")
+    expect(desk.locator("#plan .pin.stops")).to_have_count(0)

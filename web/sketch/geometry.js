@@ -1,0 +1,138 @@
+/** Where a slab's outline and openings lie, in mm seen from above: only to draw them. */
+
+import { inMm } from "../lib/lengths.js";
+import { sizeMm } from "../order/outlines.js";
+
+/** @typedef {import("../types.js").Cutout} Cutout */
+/** @typedef {import("../types.js").Outline} Outline */
+/** @typedef {{x: number, y: number}} XY */
+/** @typedef {XY & {r?: number}} Corner */
+/** @typedef {{from: XY, to: XY}} Box */
+
+/** @param {unknown} length */
+export function mm(length) {
+  return inMm(length) ?? 0;
+}
+
+/**
+ * The corners of an outline, anticlockwise from the front left; of a round, its circle.
+ * @param {Outline} outline
+ * @returns {Corner[] | {x: number, y: number, radius: number}}
+ */
+export function outlineOf(outline) {
+  const { lengthMm: length, widthMm: width } = sizeMm(outline);
+  if (outline.kind === "round") return { x: length / 2, y: length / 2, radius: length / 2 };
+  if (outline.kind === "polygon") return (outline.points ?? []).map(({ x, y }) => ({ x: mm(x), y: mm(y), r: mm(outline.corner_radius) }));
+  const radius = (/** @type {string} */ corner) => mm(outline.corner_radii?.[corner] ?? outline.corner_radius);
+  /** @type {[string, number, number][]} */
+  const box = [["front-left", 0, 0], ["front-right", length, 0], ["back-right", length, width], ["back-left", 0, width]];
+  return box.flatMap(([corner, x, y]) => {
+    if (outline.kind === "l-shape" && outline.notch?.corner === corner) return notched(corner, x, y, outline.notch);
+    return [{ x, y, r: radius(corner) }];
+  });
+}
+
+/**
+ * Three corners in place of the one that an L leaves out.
+ * @param {string} corner
+ * @param {number} x
+ * @param {number} y
+ * @param {{length: any, width: any}} notch
+ * @returns {Corner[]}
+ */
+function notched(corner, x, y, { length, width }) {
+  const inX = x + (corner.endsWith("left") ? 1 : -1) * mm(length);
+  const inY = y + (corner.startsWith("front") ? 1 : -1) * mm(width);
+  const [alongX, alongY, inside] = [{ x: inX, y }, { x, y: inY }, { x: inX, y: inY }];
+  const firstAlongY = corner === "front-left" || corner === "back-right";
+  return firstAlongY ? [alongY, inside, alongX] : [alongX, inside, alongY];
+}
+
+/**
+ * An opening's corners, turned as it is; of a circle, its centre and radius.
+ * @param {Cutout} cutout
+ * @returns {Corner[] | {x: number, y: number, radius: number}}
+ */
+export function cutoutOf(cutout) {
+  const [x, y] = [mm(cutout.centre?.x), mm(cutout.centre?.y)];
+  if (cutout.kind === "circle") return { x, y, radius: mm(cutout.diameter) / 2 };
+  if (cutout.kind === "polygon") return (cutout.points ?? []).map((point) => ({ x: mm(point.x), y: mm(point.y) }));
+  const [a, b] = [mm(cutout.length) / 2, mm(cutout.width) / 2];
+  const r = cutout.kind === "slot" ? Math.min(a, b) : mm(cutout.corner_radius);
+  const turn = (Number(cutout.turn_degrees ?? 0) * Math.PI) / 180;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  return [[-a, -b], [a, -b], [a, b], [-a, b]].map(([u = 0, v = 0]) => ({ x: x + c * u - s * v, y: y + s * u + c * v, r }));
+}
+
+/**
+ * The box round corners or a circle.
+ * @param {Corner[] | {x: number, y: number, radius: number}} shape
+ * @returns {Box}
+ */
+export function boxOf(shape) {
+  if (!Array.isArray(shape)) {
+    const { x, y, radius } = shape;
+    return { from: { x: x - radius, y: y - radius }, to: { x: x + radius, y: y + radius } };
+  }
+  const [xs, ys] = [shape.map(({ x }) => x), shape.map(({ y }) => y)];
+  const ends = (/** @type {number[]} */ all) => (all.length ? [Math.min(...all), Math.max(...all)] : [0, 0]);
+  const [[left = 0, right = 0], [front = 0, back = 0]] = [ends(xs), ends(ys)];
+  return { from: { x: left, y: front }, to: { x: right, y: back } };
+}
+
+/**
+ * The path of a shape, every point taken through `at` (which turns the paper over).
+ * @param {Corner[] | {x: number, y: number, radius: number}} shape
+ * @param {(point: XY) => XY} at
+ * @param {number} scale
+ * @returns {string}
+ */
+export function pathOf(shape, at, scale) {
+  if (!Array.isArray(shape)) {
+    const { x, y } = at(shape);
+    const r = round(shape.radius * scale);
+    return `M${round(x - r)} ${round(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0z`;
+  }
+  const parts = shape.map((corner, i) => {
+    const before = shape.at(i - 1) ?? corner;
+    const after = shape[(i + 1) % shape.length] ?? corner;
+    return bend(before, corner, after, at);
+  });
+  return parts.length ? `M${parts.join("L")}z` : "";
+}
+
+/**
+ * One corner of a path: the point, or a curve that starts and ends a tangent's length off.
+ * @param {XY} before
+ * @param {Corner} corner
+ * @param {XY} after
+ * @param {(point: XY) => XY} at
+ */
+function bend(before, corner, after, at) {
+  const [one, other] = [towards(corner, before), towards(corner, after)];
+  const angle = Math.acos(Math.max(-1, Math.min(1, one.x * other.x + one.y * other.y)));
+  const off = Math.min((corner.r ?? 0) / Math.tan(angle / 2), one.length / 2, other.length / 2);
+  if (!(off > 0.5)) return words(at(corner));
+  const start = at({ x: corner.x + one.x * off, y: corner.y + one.y * off });
+  const end = at({ x: corner.x + other.x * off, y: corner.y + other.y * off });
+  return `${words(start)}Q${words(at(corner))} ${words(end)}`;
+}
+
+/**
+ * @param {XY} from
+ * @param {XY} to
+ */
+function towards(from, to) {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length, length };
+}
+
+/** @param {XY} point */
+function words({ x, y }) {
+  return `${round(x)} ${round(y)}`;
+}
+
+/** @param {number} n */
+function round(n) {
+  return Math.round(n * 10) / 10;
+}

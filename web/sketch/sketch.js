@@ -1,0 +1,176 @@
+/** The plan that is drawn at once and by hand; nothing in it is worked out but where things lie. */
+
+import { draw } from "../make.js";
+import { spoken } from "../lib/lengths.js";
+import { say } from "../words.js";
+import { Drag } from "./drag.js";
+import { dimensions, overall } from "./dimensions.js";
+import { boxOf, cutoutOf, outlineOf, pathOf } from "./geometry.js";
+import { movables } from "./movables.js";
+import { Moves } from "./moves.js";
+import { pins } from "./pins.js";
+import { frameFor } from "./frame.js";
+
+/** @typedef {import("../page.js").Page} Page */
+/** @typedef {import("../types.js").Finding} Finding */
+/** @typedef {import("./frame.js").Frame} Frame */
+/** @typedef {import("./movables.js").Movable} Movable */
+
+const HANDLE_PX = 7;
+const TARGET_PX = 14;
+
+/** The plan in the form. */
+export class Sketch {
+  /** @param {Page} page */
+  constructor(page) {
+    this.page = page;
+    this.svg = /** @type {SVGSVGElement} */ (/** @type {unknown} */ (document.querySelector("#plan")));
+    this.stone = draw("path", { class: "stone" });
+    this.notes = draw("g", { class: "notes", "aria-hidden": "true" });
+    this.things = draw("g");
+    this.marks = draw("g");
+    this.svg.append(this.stone, this.things, this.notes, this.marks);
+    /** @type {Finding[]} */
+    this.findings = [];
+    /** @type {Frame | undefined} */
+    this.frame = undefined;
+    this.chosen = "";
+    this.pinned = "";
+    this.drag = new Drag(this);
+    this.moves = new Moves(this, /** @type {HTMLElement} */ (document.querySelector("#moves")));
+  }
+
+  listen() {
+    this.drag.listen();
+    new ResizeObserver(() => this.show()).observe(/** @type {Element} */ (this.svg.parentElement));
+  }
+
+  /** @returns {Movable[]} */
+  all() {
+    const { store } = this.page;
+    return movables(store.order, store.slab, store.unit);
+  }
+
+  /** @param {string} key */
+  find(key) {
+    return this.all().find((movable) => movable.key === key);
+  }
+
+  /** @param {string} key "" for none */
+  choose(key) {
+    this.chosen = key;
+    this.show();
+  }
+
+  /** @param {string} key */
+  focus(key) {
+    this.choose(key);
+    /** @type {SVGElement | null} */ (this.things.querySelector(`[data-key="${key}"]`))?.focus({ preventScroll: true });
+  }
+
+  /** @param {Finding[]} findings of the answer to the order that is drawn */
+  pin(findings) {
+    this.findings = findings;
+    this.show();
+  }
+
+  /** Draw the order as it is. */
+  show() {
+    const { store } = this.page;
+    const slab = store.order.slabs[store.slab];
+    const wide = this.svg.parentElement?.clientWidth ?? 0;
+    if (!slab || wide === 0) return;
+    const outline = outlineOf(slab.outline);
+    const held = this.drag.now?.moved ? this.frame : undefined; // what is dragged must not grow under the hand
+    const frame = held ?? frameFor(boxOf(outline), wide);
+    this.frame = frame;
+    this.svg.setAttribute("viewBox", `0 0 ${frame.wide} ${frame.high}`);
+    this.svg.style.height = `${frame.high}px`;
+    this.stone.setAttribute("d", pathOf(outline, frame.at, frame.scale));
+    const all = this.all();
+    const chosen = all.find(({ key }) => key === this.chosen);
+    this.showThings(all, frame);
+    const line = this.drag.lines;
+    this.notes.replaceChildren(...overall(slab.outline, frame), ...(chosen ? dimensions(chosen, frame, store.unit, line) : []));
+    this.showPins(frame);
+    this.moves.show(chosen);
+  }
+
+  /**
+   * Pins stay as they are until they change: one that is being pressed must not go.
+   * @param {Frame} frame
+   */
+  showPins(frame) {
+    const { slab } = this.page.store;
+    const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id)]);
+    if (shown === this.pinned) return;
+    this.pinned = shown;
+    this.marks.replaceChildren(...pins(this.findings, slab, frame));
+  }
+
+  /**
+   * Each thing keeps its element, so that focus and a drag outlast a new drawing.
+   * @param {Movable[]} all
+   * @param {Frame} frame
+   */
+  showThings(all, frame) {
+    const old = new Map(Array.from(this.things.children, (child) => [/** @type {SVGElement} */ (child).dataset.key, child]));
+    const shown = all.map((movable) => {
+      const there = old.get(movable.key) ?? draw("g", { "data-key": movable.key, tabindex: 0, role: "button" });
+      there.setAttribute("aria-label", this.words(movable));
+      there.setAttribute("aria-pressed", String(movable.key === this.chosen));
+      there.setAttribute("class", movable.opening < 0 ? `handle along-${movable.axes}` : "opening");
+      there.replaceChildren(...this.pictureOf(movable, frame));
+      return there;
+    });
+    for (const child of Array.from(this.things.children)) if (!shown.includes(child)) child.remove();
+    shown.forEach((child, i) => {
+      if (this.things.children[i] !== child) this.things.insertBefore(child, this.things.children[i] ?? null);
+    });
+  }
+
+  /**
+   * @param {Movable} movable
+   * @param {Frame} frame
+   */
+  pictureOf(movable, frame) {
+    const { x, y } = frame.at(movable);
+    const target = draw("circle", { class: "target", cx: x, cy: y, r: TARGET_PX });
+    if (movable.opening < 0) return [target, draw("circle", { class: "dot", cx: x, cy: y, r: HANDLE_PX })];
+    const { store } = this.page;
+    const cutout = store.order.slabs[store.slab]?.cutouts?.[movable.opening];
+    if (!cutout) return [];
+    const shape = cutoutOf(cutout);
+    const hole = draw("path", { class: cutout.heat ? "hole hot" : "hole", d: pathOf(shape, frame.at, frame.scale) });
+    const { from, to } = boxOf(shape);
+    const roomy = (to.x - from.x) * frame.scale > 9 * movable.name.length;
+    const name = draw("text", { x, y: roomy ? y + 4 : frame.at(to).y - 6, class: "name" }, movable.name);
+    return [target, hole, name];
+  }
+
+  /** @param {Movable} movable */
+  words({ name, x, y, axes, opening }) {
+    const { unit } = this.page.store;
+    const key = opening < 0 ? `sketch.handle-${axes}` : "sketch.opening";
+    return say(key, { name, x: spoken(x, unit), y: spoken(y, unit) });
+  }
+
+  /**
+   * Move a thing to a place, in mm.
+   * @param {Movable} movable
+   * @param {import("./geometry.js").XY} to
+   * @param {{cause: import("../store.js").Cause, group: string}} how
+   */
+  move(movable, to, how) {
+    const { store } = this.page;
+    const here = { x: movable.axes === "y" ? movable.x : to.x, y: movable.axes === "x" ? movable.y : to.y };
+    const order = movable.put(store.order, here);
+    if (order !== store.order) store.change(order, how);
+  }
+
+  /** @param {string} key */
+  tell(key) {
+    const movable = this.find(key);
+    if (movable) this.page.announce(this.words(movable));
+  }
+}
