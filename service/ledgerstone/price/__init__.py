@@ -1,0 +1,27 @@
+"""What an order costs to make, and what the customer is asked for it. Decimal throughout."""
+
+from ledgerstone.price.asking import price
+from ledgerstone.price.costing import Cost, costs
+from ledgerstone.price.materials import Material, materials
+from ledgerstone.price.settling import (
+    Line,
+    Price,
+    pennies,
+    stepped,
+    tax_in,
+    tax_on,
+)
+
+__all__ = [
+    "Cost",
+    "Line",
+    "Material",
+    "Price",
+    "costs",
+    "materials",
+    "pennies",
+    "price",
+    "stepped",
+    "tax_in",
+    "tax_on",
+]

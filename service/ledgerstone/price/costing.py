@@ -1,0 +1,130 @@
+"""What making an order costs the workshop, line by line: the maker's, never a customer's."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from ledgerstone.mix import placed_l
+from ledgerstone.order import Order, Slab
+from ledgerstone.price.materials import materials, sealers
+from ledgerstone.price.settling import HUNDRED, decimal
+from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.shape import Shape
+from ledgerstone.work import Operation
+from ledgerstone.workshop.records import FinishOffered, Workshop
+
+MATERIALS, MAKING, FINISHING = "Materials", "Making and casting", "Finishing and sealing"
+GROUPS = (MATERIALS, MAKING, FINISHING)
+_FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
+MM2_PER_M2, L_PER_M3 = 1e6, 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Cost:
+    """One line of what it costs the workshop; never shown to a customer."""
+
+    label: str
+    group: str
+    amount: Decimal
+
+
+def costs(
+    order: Order,
+    shapes: Sequence[Shape],
+    steps: Sequence[Operation],
+    workshop: Workshop,
+    steel: Sequence[SteelPlan] | None = None,
+) -> tuple[Cost, ...]:
+    """What making the order costs the workshop, line by line, before any margin."""
+    return (
+        *(Cost(m.name, MATERIALS, m.amount) for m in materials(order, shapes, workshop, steel)),
+        *_by_area(order, shapes, workshop),
+        *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
+        *_hands(steps, workshop),
+        Cost("Kept for casting again", MAKING, _recasts(order, shapes, steps, workshop)),
+    )
+
+
+def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Cost]:
+    """Yield what is charged by the square metre and by the piece."""
+    pieces = sum(slab.quantity for slab in order.slabs)
+    area, pads = Decimal(0), Decimal(0)
+    for slab, shape in zip(order.slabs, shapes, strict=True):
+        mine = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
+        area += mine
+        pads += mine * finish_of(slab, workshop).consumables_per_m2
+    yield Cost("Consumables", MATERIALS, workshop.rates.consumables_per_m2 * area)
+    yield Cost("Packing", MATERIALS, workshop.rates.packing_per_slab * pieces)
+    yield Cost("Pads", FINISHING, pads)
+
+
+def finish_of(slab: Slab, workshop: Workshop) -> FinishOffered:
+    """Return the finish that a slab has."""
+    return next(f for f in workshop.finishes if f.surface == slab.finish.surface)
+
+
+# --- hours ----------------------------------------------------------------------------------
+
+
+def _hands(steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
+    """Yield the wages of each kind of step, machine and hire with them, in the order of work."""
+    amounts: dict[tuple[str, str], Decimal] = {}
+    for step in steps:
+        key = (f"Hours: {step.name[:1].lower()}{step.name[1:]}", _group(step))
+        amounts[key] = amounts.get(key, Decimal(0)) + wages(step, workshop)
+    for (label, group), amount in amounts.items():
+        yield Cost(label, group, amount)
+
+
+def _group(step: Operation) -> str:
+    return FINISHING if step.stage in _FINISHING_STAGES else MAKING
+
+
+def wages(step: Operation, workshop: Workshop) -> Decimal:
+    """What a step's hands and machine cost, to the minute, and the gear hired for it."""
+    rates = workshop.rates
+    hands, machine = hours(step.hands_hours), hours(step.machine_hours)
+    return hands * rates.hour + machine * rates.machine_hour + step.hire
+
+
+def hours(hours: float) -> Decimal:
+    """Hours to the minute: price, schedule and job sheet agree on them."""
+    return Decimal(minutes(hours)) / 60
+
+
+def minutes(hours: float) -> int:
+    """Whole minutes of a step."""
+    return round(hours * 60)
+
+
+# --- casting again --------------------------------------------------------------------------
+
+
+def _recasts(
+    order: Order, shapes: Sequence[Shape], steps: Sequence[Operation], workshop: Workshop
+) -> Decimal:
+    """What is kept for pieces that are cast twice: that share of a slab's hours and concrete."""
+    kept = Decimal(0)
+    for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
+        mine = sum((wages(s, workshop) for s in steps if s.slab == i), Decimal(0))
+        litres = slab.quantity * placed_l(shape, workshop)
+        concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
+        share = decimal(recast_percent(slab, shape, workshop)) / HUNDRED
+        kept += share * (mine + concrete)
+    return kept
+
+
+def recast_percent(slab: Slab, shape: Shape, workshop: Workshop) -> float:
+    """Pieces in a hundred like this one that are cast twice, by its size, finish and shade."""
+    rates = workshop.rates
+    beyond_m2 = max(0.0, shape.net_area_mm2 / MM2_PER_M2 - 1.0)
+    shade = sum(one.recast_percent for one in workshop.palette if one.name == slab.shade.name)
+    return min(
+        100.0,
+        rates.recast_percent
+        + rates.recast_percent_per_m2 * beyond_m2
+        + finish_of(slab, workshop).recast_percent
+        + shade,
+    )

@@ -1,0 +1,219 @@
+"""What an order takes: concrete, mould and steel by the plans that the workshop works from.
+
+By use, an order pays for what goes into it and for the offcuts that nobody keeps; by whole packs,
+for every pack it opens. Slabs of one order share batches, sheets and lengths either way.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
+from ledgerstone.mould import Mould, Piece, mould_of, mould_plan
+from ledgerstone.mould.nesting import equal_parts
+from ledgerstone.order import Order
+from ledgerstone.price.settling import decimal
+from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.shade import shade_recipe
+from ledgerstone.shape import Shape
+from ledgerstone.steel import Bar, MeshPiece, cut_list, mesh_nest
+from ledgerstone.transport import tint_of
+from ledgerstone.workshop.records import Workshop
+
+MM2_PER_M2 = 1e6
+MANY_PIECES = 160  # beyond so many, packs are counted by area and length: nesting them takes long
+
+
+@dataclass(frozen=True, slots=True)
+class Material:
+    """One thing that an order takes: how much of it is paid for, and its price."""
+
+    name: str
+    used: float
+    unit: str
+    amount: Decimal
+
+
+def materials(
+    order: Order,
+    shapes: Sequence[Shape],
+    workshop: Workshop,
+    steel: Sequence[SteelPlan] | None = None,
+) -> tuple[Material, ...]:
+    """List what goes into the slabs and their moulds.
+
+    Parameters
+    ----------
+    steel
+        Of each slab, where it has been advised; left out, mesh over each slab and no bars.
+    """
+    return (
+        *_concrete(order, shapes, workshop),
+        *_moulds(order, shapes, workshop),
+        *_steel(order, shapes, workshop, steel),
+    )
+
+
+def sealers(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> tuple[Material, ...]:
+    """List the sealers that an order takes, by whole litres where packs are whole."""
+    litres: dict[str, float] = {}
+    shelf = {sealer.name: sealer for sealer in workshop.sealers}
+    for slab, shape in zip(order.slabs, shapes, strict=True):
+        sealer = shelf[slab.finish.sealer]
+        area = slab.quantity * shape.net_area_mm2 / MM2_PER_M2
+        more = sealer_l(area, sealer.coats, sealer.coverage_m2_per_l)
+        litres[sealer.name] = litres.get(sealer.name, 0.0) + more
+    whole = workshop.rates.packs == "whole"
+    paid = {name: float(math.ceil(used - 1e-9)) if whole else used for name, used in litres.items()}
+    return tuple(
+        Material(f"Sealer: {name}", used, "l", shelf[name].price_per_l * decimal(used))
+        for name, used in paid.items()
+    )
+
+
+# --- concrete -------------------------------------------------------------------------------
+
+
+def _concrete(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Material]:
+    tints = [tint_of(slab, workshop) for slab in order.slabs]
+    plan = batch_plan(order, shapes, workshop, tints=tints)
+    whole = workshop.rates.packs == "whole"
+    for bought in plan.purchases:
+        price = bought.packs_price if whole else bought.use_price
+        yield Material(f"{bought.name[:1].upper()}{bought.name[1:]}", bought.kg, "kg", price)
+    extra = _dearer_cement(order, plan, workshop)
+    if extra.amount:
+        yield extra
+
+
+def _dearer_cement(order: Order, plan: BatchPlan, workshop: Workshop) -> Material:
+    """What white cement adds to the price of grey, by the litre mixed."""
+    litres, amount = 0.0, Decimal(0)
+    for slab, one in zip(order.slabs, plan.slabs, strict=True):
+        recipe = shade_recipe(slab.shade, workshop)
+        mixed = slab.quantity * (one.face_l + one.backing_l)
+        if recipe is not None and recipe.extra_per_m3:
+            litres += mixed
+            amount += recipe.extra_per_m3 * decimal(mixed / 1000)
+    return Material("White cement, what it adds", litres, "l", amount)
+
+
+# --- moulds ---------------------------------------------------------------------------------
+
+
+def _moulds(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Material]:
+    each = [
+        mould_of(slab, shape, workshop) for slab, shape in zip(order.slabs, shapes, strict=True)
+    ]
+    castings = [slab.quantity for slab in order.slabs]
+    pieces = sum(p.count for mould in each for p in mould.boards)
+    pieces += sum(n * p.count for mould, n in zip(each, castings, strict=True) for p in mould.foam)
+    if workshop.rates.packs == "whole" and pieces <= MANY_PIECES:
+        for supply in mould_plan(order, shapes, workshop).supplies:
+            if not supply.packs:
+                continue
+            yield Material(
+                f"{supply.name[:1].upper()}{supply.name[1:]}",
+                float(supply.packs),
+                supply.unit,
+                supply.packs_price,
+            )
+        return
+    yield from _by_area(each, castings, workshop)
+
+
+def _by_area(
+    each: Sequence[Mould], castings: Sequence[int], workshop: Workshop
+) -> Iterator[Material]:
+    """What moulds take by area and length; each slab's is made once and cast again and again."""
+    boards, more = workshop.boards, 1 + workshop.rates.offcuts_percent / 100
+    whole = workshop.rates.packs == "whole"
+    board = sum(_area(mould.boards) for mould in each) / (boards.length_mm * boards.width_mm)
+    sheet = boards.foam.length_mm * boards.foam.width_mm
+    foam = sum(n * _area(mould.foam) for mould, n in _both(each, castings)) / sheet
+    bent = sum(curve.length_mm for mould in each for curve in mould.curves)
+    screws = float(sum(mould.screws for mould in each))
+    beads = sum(n * mould.bead_mm for mould, n in _both(each, castings)) / 1000
+    release = sum(n * mould.release_l for mould, n in _both(each, castings))
+    for name, used, unit, price in (
+        ("Mould board", more * board, "sheets", boards.price_per_sheet),
+        ("Foam", more * foam, "sheets", boards.foam.price_per_sheet),
+        ("Flexible strip", more * bent / boards.flexible_length_mm, "lengths",
+         boards.flexible_price),
+        ("Screws", screws, "screws", boards.screw_price),
+        ("Sealant bead", beads / boards.bead_m_per_tube, "tubes", boards.bead_price_per_tube),
+        ("Release agent", release, "litres", boards.release_price_per_l),
+    ):  # fmt: skip
+        if used:
+            yield _paid(name, used, unit, price, whole=whole)
+
+
+def _both(each: Sequence[Mould], castings: Sequence[int]) -> Iterable[tuple[Mould, int]]:
+    return zip(each, castings, strict=True)
+
+
+def _area(pieces: Iterable[Piece]) -> float:
+    return sum(piece.count * piece.length_mm * piece.width_mm for piece in pieces)
+
+
+def _paid(name: str, used: float, unit: str, price: Decimal, *, whole: bool) -> Material:
+    paid = float(math.ceil(used - 1e-9)) if whole else used
+    return Material(name, paid, unit, price * decimal(paid))
+
+
+# --- steel ----------------------------------------------------------------------------------
+
+
+def steel_pieces(
+    order: Order, plans: Sequence[SteelPlan], workshop: Workshop
+) -> tuple[list[Bar], list[MeshPiece]]:
+    """Return the bars and the mesh of a whole order, each no larger than its stock.
+
+    A bar or a mesh that is larger than what is bought is cut in equal parts, to be lapped.
+    """
+    rack = workshop.steel
+    bars, mesh = [], []
+    for i, (slab, plan) in enumerate(zip(order.slabs, plans, strict=True), start=1):
+        for bar in plan.cut():
+            parts = equal_parts(bar.length_mm, rack.stock_length_mm)
+            count = bar.count * slab.quantity * len(parts)
+            bars.append(Bar(f"{i}-{bar.mark}", bar.diameter_mm, parts[0], count))
+        for piece in plan.mesh:
+            long, short = (
+                max(piece.length_mm, piece.width_mm),
+                min(piece.length_mm, piece.width_mm),
+            )
+            along = equal_parts(long, rack.mesh_sheet_length_mm)
+            across = equal_parts(short, rack.mesh_sheet_width_mm)
+            count = piece.count * slab.quantity * len(along) * len(across)
+            mark = f"{i}-{piece.mark}"
+            mesh.append(MeshPiece(mark, piece.wire_mm, piece.pitch_mm, along[0], across[0], count))
+    return bars, mesh
+
+
+def _steel(
+    order: Order,
+    shapes: Sequence[Shape],
+    workshop: Workshop,
+    plans: Sequence[SteelPlan] | None,
+) -> Iterator[Material]:
+    rack, more = workshop.steel, 1 + workshop.rates.offcuts_percent / 100
+    whole = workshop.rates.packs == "whole"
+    sheet = rack.mesh_sheet_length_mm * rack.mesh_sheet_width_mm
+    if plans is None:
+        boxes = zip(order.slabs, shapes, strict=True)
+        area = sum(slab.quantity * one.length_mm * one.width_mm for slab, one in boxes)
+        yield _paid("Mesh", more * area / sheet, "sheets", rack.mesh_price_per_sheet, whole=whole)
+        return
+    bars, mesh = steel_pieces(order, plans, workshop)
+    few = sum(bar.count for bar in bars) + sum(one.count for one in mesh) <= MANY_PIECES
+    lengths = more * sum(bar.count * bar.length_mm for bar in bars) / rack.stock_length_mm
+    sheets = more * sum(one.count * one.length_mm * one.width_mm for one in mesh) / sheet
+    if whole and few:
+        lengths = sum(len(stock.lengths) for stock in cut_list(bars, rack.stock_length_mm).stocks)
+        sheets = mesh_nest(mesh, rack.mesh_sheet_length_mm, rack.mesh_sheet_width_mm).sheets
+    yield _paid("Bars", lengths, "lengths", rack.bar_price, whole=whole)
+    yield _paid("Mesh", sheets, "sheets", rack.mesh_price_per_sheet, whole=whole)
