@@ -2,20 +2,29 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, Response, json
+import math
+import time
+
+from flask import Blueprint, Response, json, request
 
 from ledgerstone.api import guard
+from ledgerstone.api.limits import Buckets, waits
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.routes import Shop
+from ledgerstone.api.smtp import post_of
 from ledgerstone.quote import SentBack
 from ledgerstone.wire.answers import write_sent_back
 from ledgerstone.wire.asks import Asked
 from ledgerstone.wire.links import open_offer
 from ledgerstone.wire.opening import write_opened
 from ledgerstone.wire.replying import Writer
+from ledgerstone.wire.requesting import send_request
 from ledgerstone.wire.sheets import SHEETS, Drafter
 
 _JSON, _HTML, _PDF, _EML = "application/json", "text/html", "application/pdf", "message/rfc822"
+_MOST_OF_ONE, _MOST_OF_ALL = 5, 30  # at once; then one a minute, in each worker for itself
+_NO_REQUESTS = "This workshop takes no requests here. Write to {}."
+_TOO_OFTEN = "That is a lot of requests at once. Ask again in {} s."
 _SHEET_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
@@ -46,12 +55,33 @@ def offer_routes(shop: Shop) -> Blueprint:
     @v1.post("/sheets/<kind>")
     def sheets(kind: str) -> Response:
         guard.must_be_maker(shop.settings)
-        form = guard.accepted(_HTML, _PDF, _JSON)
+        form = guard.accepted(_JSON, _HTML, _PDF)
         if kind not in SHEETS:
             return problem(404, f"The sheets are {', '.join(SHEETS)}.")
         return _sheet(kind, form, shop)
 
+    _take_requests(v1, shop)
     return v1
+
+
+def _take_requests(v1: Blueprint, shop: Shop) -> None:
+    """Carry a customer's request to the workshop, where the profile names a mail server."""
+    post = post_of(shop.workshop, shop.settings.smtp_password)
+    one, all_of_them = Buckets(1 / 60, _MOST_OF_ONE), Buckets(1 / 60, _MOST_OF_ALL)
+
+    @v1.post("/requests")
+    def requests() -> Response:
+        if post is None:
+            return problem(404, _NO_REQUESTS.format(shop.workshop.workshop.email))
+        guard.must_accept_json()
+        document = guard.json_body()
+        now_s = time.monotonic()
+        client = request.remote_addr or ""
+        wait_s = one.wait_s(client, now_s) or all_of_them.wait_s("", now_s)
+        if wait_s:
+            return waits(429, _TOO_OFTEN, math.ceil(wait_s))
+        sent = send_request(document, shop.desk(), shop.tokens, post)
+        return Response(json.dumps(sent), mimetype=_JSON)
 
 
 def _sheet(kind: str, form: str, shop: Shop) -> Response:

@@ -6,9 +6,10 @@ from typing import Any
 
 from ledgerstone.wire import _openapi_answer_examples as answers
 from ledgerstone.wire._openapi_calls import answer, problems
-from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, THREE_FAULTS
 from ledgerstone.wire._openapi_parts import JSONSchema, list_of, object_of, ref, text, whole
 from ledgerstone.wire.fields import LONGEST_TEXT
+from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
+from ledgerstone.wire.requesting import LONGEST_NOTE
 from ledgerstone.wire.tokens import LONGEST_TOKEN
 
 _PROBLEM = "application/problem+json"
@@ -98,68 +99,80 @@ _OPEN = {
     },
 }
 
-_ASKED: dict[str, JSONSchema] = {
-    "token": text("A quote's token: it is written as it was offered, while it stands.",
-                  maxLength=LONGEST_TOKEN),
-    "order": ref("Order"),
-    "customer": text("Whom to greet.", maxLength=LONGEST_TEXT),
-}  # fmt: skip
+_NO_QUOTE_EXAMPLE = {
+    **answers.NOT_UNDERSTOOD,
+    "detail": "This is no quote of ours. Ask for a price again, and send that.",
+    "faults": [
+        {
+            "pointer": "/token",
+            "says": "This is no quote of ours. Ask for a price again, and send that.",
+        }
+    ],
+}
 
-
-def _asked(says: str, **more: JSONSchema) -> JSONSchema:
-    """Describe what the maker asks: a token or an order, and what else may be said."""
-    members = {**_ASKED, **more}
-    return {
-        **object_of(members, optional=tuple(members), says=says),
-        "additionalProperties": False,
-        "oneOf": [{"required": ["token"]}, {"required": ["order"]}],
-    }
-
-
-def _asked_body(name: str, **examples: dict[str, Any]) -> dict[str, Any]:
-    shown = {key: {"value": value} for key, value in examples.items()}
-    return {
-        "required": True,
-        "content": {"application/json": {"schema": ref(name), "examples": shown}},
-    }
-
-
-_REPLIES = {
-    "operationId": "createReply",
-    "tags": ["maker"],
-    "summary": "Write the reply to a customer",
+_REQUESTS = {
+    "operationId": "createRequest",
+    "tags": ["quotes"],
+    "summary": "“I'd like this one”",
     "description": (
-        "A quote, or what to change first, as an email: subject, plain text and HTML, or a draft"
-        " that mail programs open."
+        "Sends one letter to the workshop's own address, over the mail server in its profile, and"
+        " keeps nothing. Where the profile names none, `choices.requests` is false and this is not"
+        " found."
     ),
-    "security": [{"makersKey": []}],
-    "requestBody": _asked_body(
-        "ReplyAsked",
-        bench={"order": BENCH, "customer": "Odile", "tone": "short"},
-        basin_near_the_front={"order": BASIN_NEAR_THE_FRONT, "ways": True},
-        three_faults_in_it={"order": THREE_FAULTS},
-    ),
-    "responses": {
-        "200": {
-            "description": "The letter, or its draft.",
-            "headers": {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}},
-            "content": {
-                "application/json": {
-                    "schema": ref("Reply"),
-                    "examples": {
-                        name: {"value": answers.REPLY} for name in ("bench", "basin_near_the_front")
-                    },
+    "requestBody": {
+        "required": True,
+        "content": {
+            "application/json": {
+                "schema": ref("Request"),
+                "examples": {
+                    "no_mail_server": {
+                        "value": {
+                            "token": "as-the-quote-gave-it",
+                            "name": "Odile",
+                            "reach": "odile@example.com",
+                            "note": "Could it be a week later?",
+                        }
+                    }
                 },
-                "message/rfc822": {"schema": text("A draft, its pictures inside.")},
-            },
+            }
         },
+    },
+    "responses": {
+        "200": answer(
+            "It is sent.",
+            object_of({"reference": text(), "says": text()}),
+            {
+                "sent": {
+                    "reference": "TPJD-PQWN",
+                    "says": (
+                        "Your request for TPJD-PQWN is with Tarnside Casting. They will answer you."
+                    ),
+                }
+            },
+        ),
         "400": answer(
-            "What is asked, or the order in it, was not understood.",
+            "A field was not understood, or the token is no quote of ours.",
             ref("NotUnderstood"),
-            {"three_faults_in_it": answers.NOT_UNDERSTOOD},
+            {"no_quote": _NO_QUOTE_EXAMPLE},
             _PROBLEM,
         ),
-        **problems(401, 406, 408, 409, 413, 415),
+        **problems(406, 408, 413, 415),
+        "404": answer(
+            "This workshop takes no requests here.",
+            ref("Problem"),
+            {
+                "no_mail_server": {
+                    "type": f"{PROBLEMS}not-found",
+                    "title": BY_STATUS[404].title,
+                    "status": 404,
+                    "detail": (
+                        "This workshop takes no requests here. Write to hello@tarnside.example.com."
+                    ),
+                    "instance": answers.INSTANCE,
+                }
+            },
+            _PROBLEM,
+        ),
     },
 }
 
@@ -167,19 +180,23 @@ OFFER_ANSWERS: dict[str, JSONSchema] = {
     "Changes": _CHANGES,
     "NoLink": _NO_LINK,
     "OpenedQuote": _OPENED,
-    "Reply": object_of({"subject": text(), "text": text(), "html": text()}),
-    "ReplyAsked": _asked(
-        "A reply, of a quote's token or of an order.",
-        tone={"enum": ["short", "full"], "default": "full"},
-        ways={
-            "type": "boolean",
-            "description": "Whether to offer a lighter and a cheaper way beside it.",
-            "default": False,
-        },
-    ),
+    "Request": {
+        **object_of(
+            {
+                "token": text("The quote's token.", maxLength=LONGEST_TOKEN),
+                "name": text("Who asks.", minLength=1, maxLength=LONGEST_TEXT),
+                "reach": text(
+                    "An email address or a telephone number.", minLength=1, maxLength=LONGEST_TEXT
+                ),
+                "note": text("A few lines.", maxLength=LONGEST_NOTE),
+            },
+            optional=("note",),
+        ),
+        "additionalProperties": False,
+    },
 }
 
 OFFER_PATHS: dict[str, Any] = {
     "/v1/quotes/{token}": {"get": _OPEN},
-    "/v1/replies": {"post": _REPLIES},
+    "/v1/requests": {"post": _REQUESTS},
 }

@@ -40,7 +40,7 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
         ],
         "limits": _limits(workshop),
         "deliveries": _deliveries(workshop),
-        "requests": False,
+        "requests": workshop.mail is not None,
     }
 
 
