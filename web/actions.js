@@ -10,8 +10,6 @@ import { newCutout } from "./order/cutouts.js";
 import { startingOrder } from "./order/starting.js";
 import { elements, say } from "./words.js";
 
-/** @typedef {import("./page.js").Page} Page */
-
 /** Buttons with `data-do`, by name. */
 export class Actions {
   /** @param {Page} page */

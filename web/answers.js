@@ -9,11 +9,6 @@ import { goTo } from "./form/going.js";
 import { patched, StalePatch } from "./lib/patch.js";
 import { day, money, say } from "./words.js";
 
-/** @typedef {import("./asking.js").Answered} Answered */
-/** @typedef {import("./page.js").Page} Page */
-/** @typedef {import("./types.js").Fault} Fault */
-/** @typedef {import("./types.js").Remedy} Remedy */
-
 /** The answer's side of the page. */
 export class Answers {
   /** @param {Page} page */
@@ -71,7 +66,7 @@ export class Answers {
     if (!this.last) return;
     const { page } = this;
     const { answer, order } = this.last;
-    const keep = answer.kind === "quote" ? keepTools(answer.body, (words) => page.announce(words)) : null;
+    const keep = answer.kind === "quote" ? keepTools(answer.body, this.keeping()) : null;
     this.panel.show(answer, {
       order,
       currency: page.choices.currency,
@@ -86,6 +81,25 @@ export class Answers {
     if (this.faults.length) showFaults(page.form, page.store, this.faults);
     else clearFaults(page.form);
     this.showGlance();
+  }
+
+  /** @returns {Keeping} */
+  keeping() {
+    const { choices, service } = this.page;
+    const { email } = choices.workshop;
+    const failed = { says: say("request.failed", { email }) };
+    const request = (/** @type {Record<string, string>} */ asked) => service.request(asked).catch(() => failed);
+    return { choices, request, announce: (words) => this.page.announce(words) };
+  }
+
+  /** Put the earlier quote away; the order in the form stays, and is a change to it no more. */
+  close() {
+    const { page } = this;
+    const { since: _gone, ...order } = page.store.order;
+    this.panel.opened.replaceChildren();
+    history.replaceState(null, "", location.pathname + location.search);
+    page.store.change(order);
+    this.panel.closest("section")?.focus();
   }
 
   showGlance() {
@@ -170,7 +184,7 @@ function brief({ answer }) {
   return say("findings.change-count", { n });
 }
 
-/** @param {import("./types.js").Quote} quote */
+/** @param {Quote} quote */
 function priceAndDay({ price, lead_time: lead, order }) {
   const collected = order.delivery?.kind === "collect";
   const iso = collected ? lead.ready_on : lead.arrives.latest;

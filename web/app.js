@@ -7,8 +7,6 @@ import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
 import { fillWords, setWords } from "./words.js";
 
-/** @typedef {import("./types.js").Choices} Choices */
-
 const LONGEST_RETRY_S = 30;
 
 /** The words of the page's own language. */

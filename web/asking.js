@@ -2,8 +2,6 @@
 
 import { Trouble } from "./service.js";
 
-/** @typedef {import("./types.js").Answer} Answer */
-/** @typedef {import("./types.js").Order} Order */
 /** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 
 const PAUSE_MS = 300;

@@ -1,8 +1,5 @@
 /** Keeps what somebody entered in this browser, where the browser lets it. */
 
-/** @typedef {import("./types.js").Choices} Choices */
-/** @typedef {import("./types.js").Order} Order */
-/** @typedef {import("./lib/lengths.js").Unit} Unit */
 /** @typedef {{order: Order, slab: number, unit: Unit}} Draft */
 
 const DRAFT = "ledgerstone.draft.1";

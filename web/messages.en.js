@@ -1,6 +1,6 @@
 /** Everything the page says in English. Another language is one more file like this one. */
 
-/** @type {import("./words.js").Messages} */
+/** @type {Messages} */
 export const messages = {
   "page.title": "What would your slab cost?",
   "page.lead":
@@ -318,6 +318,21 @@ export const messages = {
   "answer.copied": "The link is copied.",
   "answer.not-copied": "The link could not be copied here. It is: {link}",
   "answer.print": "Print",
+  "answer.copy-text": "Copy it as text",
+  "answer.text-copied": "The quote is copied as text.",
+  "keep.title": "Keep this quote",
+  "keep.link": "Its reference is {reference}. Its link opens it again as it is now, and it stands until {day}.",
+  "keep.no-link": "Its reference is {reference}. It is too detailed for a link: copy it as text.",
+  "keep.send": "Send it to {name}",
+  "keep.mail": "Write to us with it",
+  "keep.call": "Call {telephone}",
+  "keep.subject": "Quote {reference}",
+  "request.hint": "We send the quote and what you write here to the workshop, and keep nothing of it.",
+  "request.name": "Your name",
+  "request.reach": "Your email address or telephone number",
+  "request.note": "Anything else we should know (optional)",
+  "request.send": "Send it",
+  "request.failed": "It could not be sent just now. Write to {email} instead: the link below has it all.",
   "answer.announce": "{total} with {name}. {day}. {findings}",
   "answer.announce-no-tax": "{total}. {day}. {findings}",
   "answer.announce-stopped": { one: "It can’t be made as asked: {n} thing to change.", other: "It can’t be made as asked: {n} things to change." },
@@ -374,8 +389,17 @@ export const messages = {
 
   "quote.opening": "Opening the quote.",
   "quote.missing": "That quote’s link can’t be opened here. This is your own draft instead.",
-  "quote.opened": "This is quote {reference}, offered on {day}.",
-  "quote.stands": "It still stands.",
+  "quote.opened": "This is quote {reference}, offered on {day}. Undo brings your own draft back.",
+  "quote.title": "Quote {reference}, as it was offered",
+  "quote.price": "{total} with {tax} {name}",
+  "quote.ready": "Ready on {day}, if ordered by {by}",
+  "quote.deposit": "Deposit",
+  "quote.today-same": "Today it would be the same.",
+  "quote.today": "Today it would be {total}, ready on {day}. What makes that up is below.",
+  "quote.today-stopped": "Today it can’t be made as asked. What to change is below.",
+  "quote.today-gone": "It can’t be asked for today as it was. Choose again in the form.",
+  "quote.changes": "What differs from {reference}",
+  "quote.close": "Put this quote away",
 
   "at.quantity": "how many alike",
   "at.use": "what it is",

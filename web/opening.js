@@ -1,26 +1,62 @@
 /** Opens the quote that the page's address names: #quote=TOKEN. */
 
+import { openedNotice } from "./answer/opened.js";
+import { Trouble } from "./service.js";
 import { day, say } from "./words.js";
 
-/** @typedef {import("./page.js").Page} Page */
+const FIRST_RETRY_S = 2;
+const LONGEST_RETRY_S = 30;
 
 /**
- * Show an earlier quote's order in the form; the draft that stood there comes back by undo.
+ * Show an earlier quote as it was offered, and its order in the form; the draft that stood there
+ * comes back by undo. While the service is away it is tried again.
  * @param {Page} page
+ * @param {number} [tries]
+ * @returns {Promise<void>}
  */
-export async function openQuote(page) {
-  const token = new URLSearchParams(location.hash.slice(1)).get("quote");
+export async function openQuote(page, tries = 0) {
+  const token = tokenOf(location.hash);
   if (!token) return;
-  page.announce(say("quote.opening"));
+  tell(page, say("quote.opening"));
   try {
-    const found = await page.service.earlier(token);
-    const quote = found.quote ?? found;
-    if (!Array.isArray(quote.order?.slabs)) throw new Error("There is no order in that quote.");
-    page.store.change(quote.order, { cause: "load", slab: 0 });
-    tell(page, say("quote.opened", { reference: quote.reference ?? "", day: day(quote.issued) }));
-  } catch {
-    tell(page, say("quote.missing"));
+    show(page, await page.service.earlier(token));
+  } catch (fault) {
+    if (!(fault instanceof Trouble) || fault.kind === "missing") return tell(page, say("quote.missing"));
+    const wait = Math.max(fault.afterS ?? 0, Math.min(FIRST_RETRY_S * 2 ** tries, LONGEST_RETRY_S));
+    tell(page, `${say(`trouble.${fault.kind}`)} ${say("trouble.retry", { n: Math.round(wait) })}`);
+    await new Promise((resolve) => setTimeout(resolve, wait * 1000));
+    if (tokenOf(location.hash) === token) return openQuote(page, tries + 1);
   }
+}
+
+/** @param {string} hash */
+export function tokenOf(hash) {
+  return new URLSearchParams(hash.slice(1)).get("quote");
+}
+
+/**
+ * @param {Page} page
+ * @param {Opened} found
+ */
+function show(page, found) {
+  const order = orderOf(found);
+  page.store.change(order, { cause: "load", slab: 0 });
+  page.answers.panel.opened.replaceChildren(openedNotice(found, page.choices, () => page.answers.close()));
+  page.draftSays(say("quote.opened", { reference: found.reference, day: day(found.issued) }));
+  page.announce(found.says);
+  const answer = page.answers.panel.closest("section");
+  answer?.focus({ preventScroll: true });
+  answer?.scrollIntoView({ block: "start" });
+}
+
+/**
+ * The offer's order with everything that it left unsaid, as a change to the offer.
+ * @param {Opened} found
+ * @returns {Order}
+ */
+export function orderOf({ order, today, token }) {
+  const whole = today && today.kind !== "not-understood" ? today.body.order : order;
+  return { ...whole, since: token };
 }
 
 /**

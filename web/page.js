@@ -10,16 +10,10 @@ import { fillOptions, syncOptions } from "./form/options.js";
 import { syncRows } from "./form/rows.js";
 import { syncSides } from "./form/sides.js";
 import { showSlabs } from "./form/slabs.js";
-import { openQuote } from "./opening.js";
 import { startingOrder } from "./order/starting.js";
 import { Sketch } from "./sketch/sketch.js";
 import { Store } from "./store.js";
 import { elements, say } from "./words.js";
-
-/** @typedef {import("./types.js").Choices} Choices */
-/** @typedef {import("./service.js").Service} Service */
-/** @typedef {import("./store.js").Cause} Cause */
-/** @typedef {import("./lib/lengths.js").Unit} Unit */
 
 /** One customer's visit. */
 export class Page {
@@ -58,8 +52,16 @@ export class Page {
     this.answers.listen();
     this.showOrder({ all: true });
     this.draftSays(say(this.restored ? "draft.restored" : "draft.kept"));
-    void openQuote(this);
+    void this.openLink();
+    window.addEventListener("hashchange", () => void this.openLink());
     this.asking.ask(this.store.order, { typing: false });
+  }
+
+  /** Open the quote that the address names; what does that is only loaded then. */
+  async openLink() {
+    if (!location.hash.includes("quote=")) return;
+    const { openQuote } = await import("./opening.js");
+    await openQuote(this);
   }
 
   /** @param {Event} event */

@@ -1,8 +1,5 @@
 /** The pricing service: its addresses, its answers, and the ways in which it can fail. */
 
-/** @typedef {import("./types.js").Answer} Answer */
-/** @typedef {import("./types.js").Choices} Choices */
-/** @typedef {import("./types.js").Order} Order */
 /** @typedef {"down" | "busy" | "failed" | "missing"} Kind */
 
 /** The service gave no answer that the page can show. */
@@ -55,6 +52,18 @@ export class Service {
    */
   async earlier(token) {
     return (await this.call(`v1/quotes/${encodeURIComponent(token)}`, {})).json();
+  }
+
+  /**
+   * Ask the workshop for a quote: what became of that, in words, and each fault by its pointer.
+   * @param {Record<string, string>} asked
+   * @returns {Promise<Requested>}
+   */
+  async request(asked) {
+    const body = JSON.stringify(asked);
+    const response = await this.call("v1/requests", { method: "POST", headers: { "Content-Type": "application/json" }, body });
+    const { says, detail, faults } = await response.json();
+    return { says: says ?? detail, faults: response.ok ? [] : (faults ?? []) };
   }
 
   /**

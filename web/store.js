@@ -1,7 +1,5 @@
 /** The one place where the order is kept: what it is, what it was, which slab is looked at. */
 
-/** @typedef {import("./lib/lengths.js").Unit} Unit */
-/** @typedef {import("./types.js").Order} Order */
 /** @typedef {"typing" | "choice" | "moving" | "undo" | "load"} Cause */
 /** @typedef {{order: Order, slab: number}} Moment */
 

@@ -1,4 +1,7 @@
-/** Shapes of what goes to the service and comes back (openapi/ has them whole). Types only. */
+/**
+ * Types only, known in every file of the page by name: this file is read by the type check and
+ * never loaded. First what goes to the service and comes back (openapi/ has it whole).
+ */
 
 /** @typedef {{x: string, y: string}} Place */
 /**
@@ -21,7 +24,6 @@
  * @typedef {{slabs: Slab[], joins?: any[], delivery?: {kind: string, [member: string]: any},
  *   needed_by?: string, since?: string}} Order
  */
-/** @typedef {import("./lib/patch.js").Operation} Operation */
 /** @typedef {string | {amount?: string, total?: string, currency?: string}} Money */
 /**
  * @typedef {{says: string | string[], patch: Operation[], settles?: string[],
@@ -61,8 +63,15 @@
  *   | {kind: "not-understood", body: NotUnderstood}} Answer
  */
 /**
+ * @typedef {{reference: string, token: string, issued: string, valid_until: string, order: Order,
+ *   standing: string, stands: boolean, says: string, because: {reason: string, says: string}[],
+ *   price: {currency: string, net: string, tax: string, total: string, deposit: string},
+ *   lead_time: {ready_on: string, if_ordered_by: string}, today?: Answer}} Opened
+ */
+/** @typedef {{says: string, faults?: Fault[]}} Requested */
+/**
  * @typedef {{workshop: {name: string, town: string, email: string, telephone: string},
- *   currency: string, tax: {name: string, percent: string} | null, uses: string[],
+ *   requests?: boolean, currency: string, tax: {name: string, percent: string} | null, uses: string[],
  *   places: string[], corners: string[], thicknesses_mm: number[],
  *   shades: {name: string, hex: string, by_eye: boolean, cement: string}[],
  *   finishes: {surface: string, says: string}[],
@@ -72,4 +81,21 @@
  *   deliveries: {area: string, postcodes: string[], kinds: string[]}[]}} Choices
  */
 
-export {};
+// Then the page's own.
+/** @typedef {import("./asking.js").Answered} Answered */
+/** @typedef {import("./sketch/movables.js").Axes} Axes */
+/** @typedef {import("./sketch/geometry.js").Box} Box */
+/** @typedef {import("./store.js").Cause} Cause */
+/** @typedef {import("./answer/findings.js").Context} Context */
+/** @typedef {import("./form/fields.js").Control} Control */
+/** @typedef {import("./sketch/frame.js").Frame} Frame */
+/** @typedef {import("./answer/keep.js").Keeping} Keeping */
+/** @typedef {import("./words.js").Messages} Messages */
+/** @typedef {import("./sketch/movables.js").Movable} Movable */
+/** @typedef {import("./lib/patch.js").Operation} Operation */
+/** @typedef {import("./page.js").Page} Page */
+/** @typedef {import("./service.js").Service} Service */
+/** @typedef {import("./sketch/sketch.js").Sketch} Sketch */
+/** @typedef {import("./store.js").Store} Store */
+/** @typedef {import("./lib/lengths.js").Unit} Unit */
+/** @typedef {import("./sketch/geometry.js").XY} XY */

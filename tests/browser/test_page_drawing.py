@@ -1,4 +1,4 @@
-"""Drawing by hand: drag, touch, arrow keys and buttons move the same thing, and undo takes it back."""
+"""Drawing by hand: drag, touch, keys and buttons move one thing; undo takes it back."""
 
 import re
 from collections.abc import Callable
@@ -121,7 +121,7 @@ def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -
 
 
 def test_every_drag_has_its_buttons(phone: Page, settle: Settle) -> None:
-    """Pressing a thing shows buttons that move it by 5 mm, centre it, find its fields, remove it."""
+    """Pressing a thing shows buttons: 5 mm each way, centred, its fields, remove it."""
     settle(phone)
     phone.get_by_role("button", name="Basin").tap()
     moves = phone.get_by_role("group", name="Move basin")

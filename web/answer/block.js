@@ -3,8 +3,6 @@
 import { make } from "../make.js";
 import { day, knows, money, number, say } from "../words.js";
 
-/** @typedef {import("../types.js").Quote} Quote */
-
 /**
  * @param {Quote} quote
  * @param {string} taxName what the tax is called here

@@ -3,7 +3,6 @@
 import { make } from "../make.js";
 import { number, say } from "../words.js";
 
-/** @typedef {import("../types.js").Order} Order */
 /** @typedef {"view" | "plan"} Kind */
 /** @typedef {Record<Kind, {address: string, alt: string}>} Pictures */
 

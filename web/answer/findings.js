@@ -5,9 +5,6 @@ import { nameOf } from "../order/naming.js";
 import { listed, say } from "../words.js";
 import { remedyButtons } from "./remedies.js";
 
-/** @typedef {import("../types.js").Finding} Finding */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("../types.js").Remedy} Remedy */
 /** @typedef {{order: Order, currency: string, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
 
 /**

@@ -1,28 +1,82 @@
-/** Ways to keep a quote: copy its link, print it. */
+/** Ways to keep a quote: its link and reference, paper, and sending it to the workshop. */
 
 import { make } from "../make.js";
-import { say } from "../words.js";
+import { day, money, say } from "../words.js";
+import { daySentence, heavy } from "./block.js";
 
-/** @typedef {import("../types.js").Quote} Quote */
+/**
+ * @typedef {{choices: Choices, announce: (words: string) => void,
+ *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
+ */
 
 /**
  * @param {Quote} quote
- * @param {(words: string) => void} announce
+ * @param {Keeping} keeping
  * @returns {HTMLElement}
  */
-export function keepTools(quote, announce) {
+export function keepTools(quote, keeping) {
   const said = make("p", { class: "hint said" });
   const tell = (/** @type {string} */ words) => {
     said.textContent = words;
-    announce(words);
+    keeping.announce(words);
   };
-  const { link } = quote;
-  const copied = link && button("copy", () => void copy(link, tell));
-  return make("div", { class: "keep" }, copied, button("print", () => window.print()), said);
+  const { link, reference } = quote;
+  const until = say(link ? "keep.link" : "keep.no-link", { reference, day: day(quote.valid_until) });
+  const copied = link && button("copy", () => void copy(link, "answer.copied", tell));
+  const text = asText(quote);
+  return make(
+    "section",
+    { class: "keeping" },
+    make("h3", {}, say("keep.title")),
+    make("p", {}, until),
+    make("div", { class: "keep" }, copied, button("copy-text", () => void copy(text, "answer.text-copied", tell)), button("print", () => window.print())),
+    sending(quote, text, keeping, tell),
+    said,
+  );
 }
 
 /**
- * @param {"copy" | "print"} name
+ * @param {Quote} quote
+ * @param {string} text
+ * @param {Keeping} keeping
+ * @param {(words: string) => void} tell
+ */
+function sending(quote, text, { choices, request }, tell) {
+  const { name, email, telephone } = choices.workshop;
+  const subject = say("keep.subject", { reference: quote.reference });
+  const mail = `mailto:${email}?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(text)}`;
+  const call = make("a", { href: `tel:${telephone.replace(/[^\d+]/g, "")}` }, say("keep.call", { telephone }));
+  const write = make("a", { href: mail, class: "button" }, say("keep.mail"));
+  const relayed = make("div", {});
+  const { token } = quote;
+  if (choices.requests && token)
+    void import("./request.js").then(({ requestForm }) => relayed.append(requestForm(token, request, tell)));
+  const inner = make("div", { class: "sending" }, relayed, make("p", { class: "ways-to-send" }, write, " ", call));
+  return make("details", { "data-key": "send" }, make("summary", { "data-key": "send-summary" }, say("keep.send", { name })), inner);
+}
+
+/**
+ * The quote in plain lines, to paste anywhere.
+ * @param {Quote} quote
+ * @returns {string}
+ */
+export function asText(quote) {
+  const { price, weight, drawings, valid_until: until, link, reference } = quote;
+  const says = drawings.says ?? [];
+  const slabs = weight.slabs.map((slab, i) => [says[i], heavy(slab)].filter(Boolean).join(" ").trim());
+  const lines = [
+    say("keep.subject", { reference }),
+    ...slabs,
+    `${say("answer.price")}: ${money(price.total, price.currency)}`,
+    `${daySentence(quote)}.`,
+    `${say(`answer.${quote.standing === "quotation" ? "quotation" : "estimate"}`)}, ${say("answer.valid", { day: day(until) })}.`,
+    link ?? "",
+  ];
+  return lines.filter(Boolean).join("\n");
+}
+
+/**
+ * @param {"copy" | "copy-text" | "print"} name
  * @param {() => void} press
  */
 function button(name, press) {
@@ -30,14 +84,15 @@ function button(name, press) {
 }
 
 /**
- * @param {string} link
+ * @param {string} words
+ * @param {string} done
  * @param {(words: string) => void} tell
  */
-async function copy(link, tell) {
+async function copy(words, done, tell) {
   try {
-    await navigator.clipboard.writeText(link);
-    tell(say("answer.copied"));
+    await navigator.clipboard.writeText(words);
+    tell(say(done));
   } catch {
-    tell(say("answer.not-copied", { link }));
+    tell(say("answer.not-copied", { link: words }));
   }
 }

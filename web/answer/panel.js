@@ -9,8 +9,6 @@ import { madeOf } from "./made-of.js";
 import { oneForAll, waysToSave } from "./remedies.js";
 import { weeks } from "./weeks.js";
 
-/** @typedef {import("../types.js").Answer} Answer */
-/** @typedef {import("./findings.js").Context} Context */
 /** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
 
 /** Shows one answer at a time; focus and opened parts outlast a new answer. */
@@ -18,6 +16,7 @@ export class AnswerPanel extends HTMLElement {
   constructor() {
     super();
     this.live = make("p", { class: "live" }, say("answer.starting"));
+    this.opened = make("div", { class: "opened" });
     this.trouble = make("div", { class: "trouble" });
     this.unread = make("div", { class: "unread" });
     this.top = make("div", { class: "top" });
@@ -27,7 +26,7 @@ export class AnswerPanel extends HTMLElement {
 
   connectedCallback() {
     const body = make("div", { class: "body" }, this.top, this.drawing.element, this.rest);
-    this.replaceChildren(this.live, this.trouble, this.unread, body);
+    this.replaceChildren(this.opened, this.live, this.trouble, this.unread, body);
   }
 
   /**
@@ -55,20 +54,21 @@ export class AnswerPanel extends HTMLElement {
   }
 
   /**
-   * @param {import("../types.js").Quote} quote
+   * @param {Quote} quote
    * @param {Showing} showing
    */
   showQuote(quote, showing) {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
     this.top.replaceChildren(block(quote, showing.tax));
+    const changed = quote.changes?.says?.length ? changesList(quote.changes) : null;
     const strip = weeks(quote.lead_time);
-    this.rest.replaceChildren(...there(showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));
+    this.rest.replaceChildren(...there(changed, showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));
     this.draw(quote.drawings, showing, quote.slabs[showing.slab]?.finished_mm);
   }
 
   /**
-   * @param {import("../types.js").SentBack} sent
+   * @param {SentBack} sent
    * @param {Showing} showing
    */
   showSentBack(sent, showing) {
@@ -87,7 +87,7 @@ export class AnswerPanel extends HTMLElement {
   }
 
   /**
-   * @param {import("../types.js").Drawings} drawings without links where the slabs are too detailed
+   * @param {Drawings} drawings without links where the slabs are too detailed
    * @param {Showing} showing
    * @param {{length_mm: number, width_mm: number} | undefined} size
    */
@@ -106,6 +106,15 @@ export class AnswerPanel extends HTMLElement {
     const heading = /** @type {HTMLElement | null} */ (this.closest("section"));
     /** @type {HTMLElement | null} */ (again ?? heading)?.focus({ preventScroll: true });
   }
+}
+
+/**
+ * What differs from the quote that this one changes.
+ * @param {{says: string[], since: {reference: string}}} changes
+ */
+function changesList({ says, since }) {
+  const title = say("quote.changes", { reference: since.reference });
+  return make("section", {}, make("h3", {}, title), make("ul", { class: "changes" }, ...says.map((one) => make("li", {}, one))));
 }
 
 /** @param {Element | null} element */

@@ -5,12 +5,6 @@ import { make } from "../make.js";
 import { nameOf } from "../order/naming.js";
 import { money, say } from "../words.js";
 
-/** @typedef {import("../types.js").Money} Money */
-/** @typedef {import("../types.js").Operation} Operation */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("../types.js").Remedy} Remedy */
-/** @typedef {import("./findings.js").Context} Context */
-
 /**
  * @param {Remedy[]} remedies
  * @param {string} key tells this list's buttons from another's

@@ -3,7 +3,6 @@
 import { draw, make } from "../make.js";
 import { day, say } from "../words.js";
 
-/** @typedef {import("../types.js").LeadTime} LeadTime */
 /** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
 
 const DAY_MS = 86_400_000;

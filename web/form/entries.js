@@ -7,11 +7,6 @@ import { newRests } from "../order/rests.js";
 import { sealerFor } from "../order/starting.js";
 import { pointerOf } from "./fields.js";
 
-/** @typedef {import("../store.js").Store} Store */
-/** @typedef {import("../types.js").Choices} Choices */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("./fields.js").Control} Control */
-
 const USUAL_EDGE_MM = 5;
 
 /**
@@ -107,7 +102,7 @@ function reshaped(pointer, value, store, choices) {
  * Another outline has other sides: what was said of sides that are gone goes with them.
  * @param {Store} store
  * @param {string} at
- * @param {import("../types.js").Outline} outline
+ * @param {Outline} outline
  */
 function inOutline(store, at, outline) {
   const sides = sidesOf(outline);

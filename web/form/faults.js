@@ -5,9 +5,6 @@ import { elements, say } from "../words.js";
 import { findField } from "./fields.js";
 import { goTo } from "./going.js";
 
-/** @typedef {import("../store.js").Store} Store */
-/** @typedef {import("../types.js").Fault} Fault */
-
 /**
  * Take every fault off the form.
  * @param {HTMLElement} form

@@ -4,7 +4,6 @@ import { read } from "../lib/pointer.js";
 import { shownIn } from "../lib/lengths.js";
 import { elements } from "../words.js";
 
-/** @typedef {import("../store.js").Store} Store */
 /** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
 
 /**

@@ -2,8 +2,6 @@
 
 import { findField } from "./fields.js";
 
-/** @typedef {import("../store.js").Store} Store */
-
 /**
  * Focus the field of a JSON Pointer, on whichever slab it is.
  * @param {HTMLElement} form

@@ -4,9 +4,6 @@ import { make } from "../make.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { elements, knows, say } from "../words.js";
 
-/** @typedef {import("../types.js").Choices} Choices */
-/** @typedef {import("../types.js").Slab} Slab */
-
 /**
  * Fill the form with what is offered, once.
  * @param {HTMLElement} form

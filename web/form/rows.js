@@ -5,8 +5,6 @@ import { spoken } from "../lib/lengths.js";
 import { elements, fillWords, say } from "../words.js";
 import { pointerOf } from "./fields.js";
 
-/** @typedef {import("../store.js").Store} Store */
-
 let made = 0;
 
 /**

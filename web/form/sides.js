@@ -5,9 +5,6 @@ import { elements, knows, say } from "../words.js";
 import { make } from "../make.js";
 import { fromTemplate } from "./rows.js";
 
-/** @typedef {import("../store.js").Store} Store */
-/** @typedef {import("../types.js").Choices} Choices */
-
 /**
  * Say a side's name.
  * @param {string} side

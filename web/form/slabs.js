@@ -4,9 +4,6 @@ import { make } from "../make.js";
 import { startingSlab } from "../order/starting.js";
 import { say } from "../words.js";
 
-/** @typedef {import("../store.js").Store} Store */
-/** @typedef {import("../types.js").Choices} Choices */
-
 /**
  * Show a button for each slab.
  * @param {HTMLElement} list

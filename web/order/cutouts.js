@@ -3,9 +3,6 @@
 import { inMm, spoken } from "../lib/lengths.js";
 import { roomMm } from "./outlines.js";
 
-/** @typedef {import("../types.js").Cutout} Cutout */
-/** @typedef {import("../types.js").Slab} Slab */
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
 /** @typedef {{kind: string, rim: string, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
 
 /** @type {Readonly<Record<string, Piece>>} sizes in mm, common practice, no source */

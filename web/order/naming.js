@@ -3,8 +3,6 @@
 import { read } from "../lib/pointer.js";
 import { knows, say } from "../words.js";
 
-/** @typedef {import("../types.js").Order} Order */
-
 /**
  * What a JSON Pointer into the order speaks of: "tap, centre from the front".
  * @param {Order} order

@@ -2,9 +2,6 @@
 
 import { inMm, spoken } from "../lib/lengths.js";
 
-/** @typedef {import("../types.js").Outline} Outline */
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-
 const BOX = ["front", "right", "back", "left"];
 const USUAL_MM = { length: 1200, width: 600 };
 

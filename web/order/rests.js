@@ -3,9 +3,6 @@
 import { spoken } from "../lib/lengths.js";
 import { sidesOf, sizeMm } from "./outlines.js";
 
-/** @typedef {import("../types.js").Slab} Slab */
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-
 const UNIT_MM = 600;
 const BEARING_MM = 50;
 const LEG_IN_MM = 100;

@@ -2,11 +2,6 @@
 
 import { spoken } from "../lib/lengths.js";
 
-/** @typedef {import("../types.js").Choices} Choices */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("../types.js").Slab} Slab */
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-
 const METRIC = { length_mm: 1500, width_mm: 600 };
 const INCHES = { length_mm: 60 * 25.4, width_mm: 24 * 25.4 };
 const PLACE = "indoors";

@@ -4,11 +4,6 @@ import { draw } from "../make.js";
 import { spoken } from "../lib/lengths.js";
 import { say } from "../words.js";
 
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-/** @typedef {import("../types.js").Outline} Outline */
-/** @typedef {import("./frame.js").Frame} Frame */
-/** @typedef {import("./movables.js").Movable} Movable */
-
 /**
  * Length and width as they were typed.
  * @param {Outline} outline

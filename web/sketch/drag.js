@@ -5,10 +5,6 @@ import { sizeMm } from "../order/outlines.js";
 import { mm } from "./geometry.js";
 import { keyStep, snapped } from "./snap.js";
 
-/** @typedef {import("./geometry.js").XY} XY */
-/** @typedef {import("./movables.js").Movable} Movable */
-/** @typedef {import("./sketch.js").Sketch} Sketch */
-
 const SLACK_PX = 4;
 const REACH_PX = 8;
 
@@ -143,7 +139,7 @@ export class Drag {
 
 /**
  * Lines that an opening comes to rest on: the slab's middle, the other openings, the units' middles.
- * @param {import("../types.js").Slab} slab
+ * @param {Slab} slab
  * @param {number} opening
  */
 export function linesOf(slab, opening) {
@@ -155,7 +151,7 @@ export function linesOf(slab, opening) {
 
 /**
  * Where the middles of the units lie, from the slab's left end; the first stands in by the overhang.
- * @param {import("../types.js").Slab} slab
+ * @param {Slab} slab
  * @returns {number[]}
  */
 export function unitMiddles(slab) {

@@ -1,7 +1,5 @@
 /** How the slab lies on the screen: the front at the foot, room round it for sizes. */
 
-/** @typedef {import("./geometry.js").Box} Box */
-/** @typedef {import("./geometry.js").XY} XY */
 /** @typedef {{wide: number, high: number, scale: number, box: Box, at: (point: XY) => XY, from: (point: XY) => XY}} Frame
  * `at` leads from mm to the screen's units, `from` back */
 

@@ -3,8 +3,6 @@
 import { inMm } from "../lib/lengths.js";
 import { sizeMm } from "../order/outlines.js";
 
-/** @typedef {import("../types.js").Cutout} Cutout */
-/** @typedef {import("../types.js").Outline} Outline */
 /** @typedef {{x: number, y: number}} XY */
 /** @typedef {XY & {r?: number}} Corner */
 /** @typedef {{from: XY, to: XY}} Box */

@@ -7,12 +7,6 @@ import { say } from "../words.js";
 import { mm } from "./geometry.js";
 import { placed } from "./placed.js";
 
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("../types.js").Outline} Outline */
-/** @typedef {import("./geometry.js").XY} XY */
-/** @typedef {import("./movables.js").Axes} Axes */
-/** @typedef {import("./movables.js").Movable} Movable */
 /** @typedef {Movable["put"]} Put */
 
 const SMALLEST_MM = 50;

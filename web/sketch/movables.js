@@ -7,10 +7,6 @@ import { boxOf, cutoutOf, mm } from "./geometry.js";
 import { handles } from "./handles.js";
 import { placed } from "./placed.js";
 
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-/** @typedef {import("../types.js").Cutout} Cutout */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("./geometry.js").XY} XY */
 /** @typedef {"x" | "y" | "xy"} Axes */
 /**
  * @typedef {{key: string, name: string, x: number, y: number, axes: Axes, opening: number,

@@ -7,9 +7,6 @@ import { sizeMm } from "../order/outlines.js";
 import { goTo } from "../form/going.js";
 import { say } from "../words.js";
 
-/** @typedef {import("./movables.js").Movable} Movable */
-/** @typedef {import("./sketch.js").Sketch} Sketch */
-
 /** The row of buttons under the plan. */
 export class Moves {
   /**

@@ -3,10 +3,6 @@
 import { draw } from "../make.js";
 import { say } from "../words.js";
 
-/** @typedef {import("../types.js").Finding} Finding */
-/** @typedef {import("./frame.js").Frame} Frame */
-/** @typedef {import("./geometry.js").XY} XY */
-
 const RADIUS = 12;
 const APART = 2 * RADIUS + 2;
 

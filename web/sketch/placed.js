@@ -3,10 +3,6 @@
 import { spoken } from "../lib/lengths.js";
 import { written } from "../lib/pointer.js";
 
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-/** @typedef {import("../types.js").Order} Order */
-/** @typedef {import("./geometry.js").XY} XY */
-
 /**
  * Write a place; a coordinate that has not moved stays as it was typed.
  * @param {Order} order

@@ -11,11 +11,6 @@ import { Moves } from "./moves.js";
 import { pins } from "./pins.js";
 import { frameFor } from "./frame.js";
 
-/** @typedef {import("../page.js").Page} Page */
-/** @typedef {import("../types.js").Finding} Finding */
-/** @typedef {import("./frame.js").Frame} Frame */
-/** @typedef {import("./movables.js").Movable} Movable */
-
 const HANDLE_PX = 7;
 const TARGET_PX = 14;
 
@@ -158,8 +153,8 @@ export class Sketch {
   /**
    * Move a thing to a place, in mm.
    * @param {Movable} movable
-   * @param {import("./geometry.js").XY} to
-   * @param {{cause: import("../store.js").Cause, group: string}} how
+   * @param {XY} to
+   * @param {{cause: Cause, group: string}} how
    */
   move(movable, to, how) {
     const { store } = this.page;

@@ -2,8 +2,6 @@
 
 import { fineStep } from "../lib/lengths.js";
 
-/** @typedef {import("../lib/lengths.js").Unit} Unit */
-
 /**
  * The nearest line within reach, else the nearest step of the unit.
  * @param {number} atMm
