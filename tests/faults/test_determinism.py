@@ -1,0 +1,92 @@
+"""The same order on the same day is answered by the same bytes, whichever process answers."""
+
+import json
+import os
+import subprocess
+import sys
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, Phase, given, seed, settings
+
+from laws.strategies import orders
+
+TESTS = Path(__file__).resolve().parents[1]
+ANSWERING = """
+import hashlib, json, sys
+from datetime import date
+from conftest import MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+day = date(2026, 11, 25)
+settings = Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _: day)
+client = create_app(settings).test_client()
+for order in json.load(sys.stdin):
+    answer = client.post("/v1/quotes", json=order)
+    document = answer.get_json()
+    document.pop("instance", None)  # a problem's own number, of this request alone
+    said = json.dumps(document).encode()
+    print(answer.status_code, hashlib.sha256(said).hexdigest())
+"""
+
+
+def _drawn(count: int) -> list[dict[str, Any]]:
+    found: list[dict[str, Any]] = []
+
+    @seed(10)
+    @settings(
+        max_examples=count,
+        deadline=None,
+        database=None,
+        phases=[Phase.generate],
+        suppress_health_check=list(HealthCheck),
+    )
+    @given(orders())
+    def draw(order: dict[str, Any]) -> None:
+        found.append(order)
+
+    draw()
+    return found
+
+
+def _begun(hash_seed: str) -> subprocess.Popen[str]:
+    return subprocess.Popen(
+        [sys.executable, "-c", ANSWERING],
+        env={
+            **os.environ,
+            "PYTHONHASHSEED": hash_seed,
+            "PYTHONPATH": os.pathsep.join([str(TESTS), str(TESTS.parent / "service")]),
+        },
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        text=True,
+    )
+
+
+def _answers(process: subprocess.Popen[str], asked: list[dict[str, Any]]) -> list[str]:
+    said, _ = process.communicate(json.dumps(asked))
+    assert process.returncode == 0
+    return said.splitlines()
+
+
+def _agree(count: int) -> None:
+    asked = _drawn(count)
+    both = ((_begun("1"), asked), (_begun("2"), asked[::-1]))
+    with ThreadPoolExecutor(2) as pool:
+        one, other = pool.map(lambda pair: _answers(*pair), both)
+    assert len(one) == len(asked)
+    quoted = sum(line.startswith("200") for line in one)
+    print(f"{len(asked)} orders, {quoted} quoted, two hash seeds and two sequences")
+    assert one == other[::-1]
+
+
+def test_a_few_orders_are_answered_alike() -> None:
+    """Two processes with two hash seeds, asked in opposite sequence, answer to the byte alike."""
+    _agree(5)
+
+
+@pytest.mark.long
+def test_a_thousand_orders_are_answered_alike() -> None:
+    """A thousand orders, two processes, two hash seeds, opposite sequences: the same bytes."""
+    _agree(1000)

@@ -1,0 +1,126 @@
+"""Workers are killed, the profile is spoilt, the disk is full: no wrong answer, soon well again."""
+
+import json
+import os
+import signal
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from faults.serving import Answer, Callers, Served, ask, served, told, wait_for
+from ledgerstone.workshop import DEMONSTRATION
+
+TEXT = DEMONSTRATION.read_text(encoding="utf-8")
+RECOVERY_S = 2.0
+FAULTY = TEXT + "\nnonsense = \n"
+
+
+@pytest.fixture(scope="module")
+def service() -> Iterator[Served]:
+    """One server for all of these faults: each has to leave it well."""
+    with served() as running:
+        yield running
+
+
+def _same(answers: list[Answer], right: bytes) -> None:
+    """Every answer that says 200 is the right one, to the byte; no other but 503 is given."""
+    assert {a.status for a in answers} <= {0, 200, 503}
+    assert all(a.body == right for a in answers if a.status == 200)
+
+
+def _kill_each_second(service: Served, callers: Callers, seconds: int) -> list[float]:
+    """Kill a worker each second; return how long after each the next good answer came."""
+    kills = []
+    for _ in range(seconds):
+        time.sleep(1.0)
+        victims = service.workers
+        if victims:
+            os.kill(victims[0], signal.SIGKILL)
+            kills.append(time.monotonic())
+    wait_for(lambda: any(a.status == 200 and a.began_s > kills[-1] for a in callers.answers))
+    ends = sorted(a.began_s + a.took_s for a in callers.answers if a.status == 200)
+    return [next(end for end in ends if end > kill) - kill for kill in kills]
+
+
+def _killed(service: Served, seconds: int) -> None:
+    right = ask(service.port).body
+    with Callers(service.port, 3) as callers:
+        recovery_s = _kill_each_second(service, callers, seconds)
+    print(
+        f"{len(recovery_s)} kills: {told(callers.answers)};"
+        f" slowest recovery {max(recovery_s):.2f} s"
+    )
+    _same(callers.answers, right)
+    assert sum(a.status == 0 for a in callers.answers) <= len(recovery_s)
+    assert max(recovery_s) <= RECOVERY_S
+    assert ask(service.port).body == right
+
+
+def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
+    """Three workers killed under load break three connections at most; the rest are as ever."""
+    _killed(service, 3)
+
+
+@pytest.mark.long
+def test_a_worker_killed_each_second_for_half_a_minute(service: Served) -> None:
+    """Thirty kills under load: no wrong answer, and the next good one within two seconds."""
+    _killed(service, 30)
+
+
+def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:
+    """A changed profile, a spoilt one and a mended one, all under load: no answer breaks."""
+    path = tmp_path / "workshop.toml"
+    path.write_text(TEXT, encoding="utf-8")
+    with served(WORKSHOP=str(path)) as service:
+        before = service.ready()["profile"]
+        with Callers(service.port, 2) as callers:
+            path.write_text(FAULTY, encoding="utf-8")
+            service.process.send_signal(signal.SIGHUP)
+            wait_for(lambda: "profile_refused" in service.ready())
+            assert service.ready()["profile"] == before
+            path.write_text(TEXT.replace("margin_percent = 40", "margin_percent = 41"), "utf-8")
+            service.process.send_signal(signal.SIGHUP)
+            wait_for(lambda: service.ready()["profile"] != before)
+        totals = {json.loads(a.body)["price"]["total"] for a in callers.answers}
+        print(told(callers.answers), sorted(totals))
+        assert {a.status for a in callers.answers} == {200}
+        assert len(totals) <= 2
+
+
+@pytest.mark.long
+def test_a_stop_finishes_what_runs() -> None:
+    """SIGTERM while a quote is being made: it is answered whole, and the server ends with 0."""
+    with served() as service:
+        got: list[Answer] = []
+        thread = threading.Thread(target=lambda: got.append(ask(service.port)))
+        thread.start()
+        time.sleep(0.05)
+        service.process.send_signal(signal.SIGTERM)
+        thread.join()
+        assert service.process.wait(timeout=30) == 0
+    assert [a.status for a in got] == [200]
+
+
+@pytest.mark.long
+def test_a_full_disk_for_logs_stops_no_answer() -> None:
+    """Where no log line can be written, quotes and problems are answered as ever."""
+    with Path("/dev/full").open("wb") as full, served(full) as service:
+        assert ask(service.port).status == 200
+        assert ask(service.port, body=b"{").status == 400
+
+
+@pytest.mark.long
+def test_a_profile_that_goes_while_it_serves_changes_nothing(tmp_path: Path) -> None:
+    """Its file removed, the service goes on through a reload and through a worker's death."""
+    path = tmp_path / "workshop.toml"
+    path.write_text(TEXT, encoding="utf-8")
+    with served(WORKSHOP=str(path)) as service:
+        right = ask(service.port).body
+        path.unlink()
+        service.process.send_signal(signal.SIGHUP)
+        wait_for(lambda: "profile_refused" in service.ready())
+        os.kill(service.workers[0], signal.SIGKILL)
+        assert [ask(service.port).body == right for _ in range(4)] == [True] * 4

@@ -1,0 +1,100 @@
+"""More is asked than can be answered: what is let in is answered soon, the rest is told to wait."""
+
+import threading
+import time
+from collections.abc import Iterator
+
+import pytest
+
+from faults.serving import Answer, Callers, Served, ask, served, told
+
+MOST_WAITING = 8
+WORKERS = 2
+
+
+@pytest.fixture(scope="module")
+def service() -> Iterator[Served]:
+    """A server whose gate lets eight wait."""
+    with served(MOST_WAITING=str(MOST_WAITING)) as running:
+        ask(running.port)
+        yield running
+
+
+def _capacity_per_s(service: Served, seconds: float) -> float:
+    """How many quotes two callers that never rest get each second."""
+    began_s = time.monotonic()
+    with Callers(service.port, WORKERS) as callers:
+        time.sleep(seconds)
+    return sum(a.status == 200 for a in callers.answers) / (time.monotonic() - began_s)
+
+
+def _at(service: Served, rate_per_s: float, seconds: float) -> list[Answer]:
+    """Ask at a steady rate, whatever comes of it."""
+    answers: list[Answer] = []
+    threads = []
+    began_s = time.monotonic()
+    for number in range(int(rate_per_s * seconds)):
+        time.sleep(max(0.0, began_s + number / rate_per_s - time.monotonic()))
+        threads.append(threading.Thread(target=lambda: answers.append(ask(service.port))))
+        threads[-1].start()
+    for thread in threads:
+        thread.join()
+    return answers
+
+
+def _overloaded(
+    service: Served, measure_s: float, load_s: float
+) -> tuple[float, float, list[Answer]]:
+    capacity = _capacity_per_s(service, measure_s)
+    began_s = time.monotonic()
+    answers = _at(service, 2.0 * capacity, load_s)
+    goodput = sum(a.status == 200 for a in answers) / (time.monotonic() - began_s)
+    print(
+        f"capacity {capacity:.1f}/s, goodput {goodput:.1f}/s ({goodput / capacity:.0%}):"
+        f" {told(answers)}"
+    )
+    return capacity, goodput, answers
+
+
+def _turned_away_well(answers: list[Answer], right: bytes) -> None:
+    assert {a.status for a in answers} <= {200, 503}
+    assert all(a.body == right for a in answers if a.status == 200)
+    refused = [a for a in answers if a.status == 503]
+    assert all(a.headers["retry-after"] == "2" for a in refused)
+    assert all(a.headers["content-type"] == "application/problem+json" for a in refused)
+
+
+def test_a_short_rush_is_told_to_wait(service: Served) -> None:
+    """Forty at once: some are answered rightly, the others told when to come again, none broken."""
+    right = ask(service.port).body
+    with Callers(service.port, 40, pause_s=60.0) as rush:
+        while len(rush.answers) < 40:
+            time.sleep(0.05)
+    print(told(rush.answers))
+    _turned_away_well(rush.answers, right)
+    assert {a.status for a in rush.answers} == {200, 503}
+    assert ask(service.port).body == right
+
+
+@pytest.mark.long
+def test_twice_the_capacity_for_a_minute(service: Served) -> None:
+    """At twice what it can do it still does four fifths of that, and nobody let in waits long."""
+    right = ask(service.port).body
+    capacity, goodput, answers = _overloaded(service, 10.0, 60.0)
+    _turned_away_well(answers, right)
+    good = sorted(a.took_s for a in answers if a.status == 200)
+    assert goodput >= 0.8 * capacity
+    # The gate lets eight wait and two be served: ten turns, and as many again for a busy machine.
+    assert good[int(0.99 * (len(good) - 1))] <= 2 * (MOST_WAITING + WORKERS + 1) / capacity
+
+
+@pytest.mark.long
+def test_memory_stays_flat(service: Served) -> None:
+    """Over many quotes no worker grows by more than a tenth once it is warm, or ends unplanned."""
+    _capacity_per_s(service, 20.0)
+    pids, before = set(service.workers), service.rss_mb()
+    rate = _capacity_per_s(service, 120.0)
+    after = service.rss_mb()
+    print(f"{120 * rate:.0f} quotes; workers before {before} MB, after {after} MB")
+    assert set(service.workers) == pids
+    assert all(b <= 1.1 * a for a, b in zip(sorted(before), sorted(after), strict=True))
