@@ -10,7 +10,7 @@ from typing import Literal
 from ledgerstone.checks import Facts, Finding, check_order
 from ledgerstone.order import Order
 from ledgerstone.price import Price
-from ledgerstone.remedies import Found, Trial, find
+from ledgerstone.remedies import Found, Remedy, Trial, find, ways_to_save
 from ledgerstone.schedule import Booking, LeadTime
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
@@ -46,6 +46,7 @@ class Quote:
     shapes: tuple[Shape, ...]
     strength: tuple[SlabStrength, ...]
     area: Area | None
+    ways: tuple[Remedy, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,8 @@ def quote(
         Factored plates kept from earlier orders; they change how soon the answer comes, never
         the answer.
     trial
-        Tries changes on the order as it was sent; without it no remedies are searched for.
+        Tries changes on the order as it was sent; without it neither remedies nor ways to save
+        are searched for.
     """
     facts = Facts(order, workshop, bookings, today, plates)
     checked = check_order(facts)
@@ -100,6 +102,7 @@ def quote(
         shapes=facts.shapes,
         strength=facts.strength,
         area=facts.area,
+        ways=() if trial is None else ways_to_save(order, facts, checked.findings, trial),
     )
 
 

@@ -203,15 +203,20 @@ def cutouts(
 
 
 @st.composite
-def reliefs(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
-    """A drainer, a recess or a rebate."""
+def reliefs(
+    draw: Draw, unit: Unit | None, length: int, width: int, *, modest: bool = False
+) -> Json:
+    """A drainer, a recess or a rebate; a modest one lies on its slab, or nearly."""
     kind = draw(st.sampled_from(("drainer", "recess", "rebate")))
-    own = draw(st.integers(90, max(91, length))), draw(st.integers(90, max(91, width)))
+    most = (max(91, length // 2), max(91, width // 2)) if modest else (length, width)
+    own = draw(st.integers(90, max(91, most[0]))), draw(st.integers(90, max(91, most[1])))
+    reach = (length - own[0], width - own[1]) if modest else (length, width)
+    at = [draw(st.integers(-20 if modest else -50, max(0, far))) for far in reach]
     relief: Json = {
         "kind": kind,
         "outline": draw(outlines(unit, *own)),
-        "depth": written(draw(st.integers(2, 20)), unit),
-        "at": point_of(draw(st.integers(-50, length)), draw(st.integers(-50, width)), unit),
+        "depth": written(draw(st.integers(2, 12 if modest else 20)), unit),
+        "at": point_of(at[0], at[1], unit),
     }
     if kind == "drainer":
         fall = st.integers(1, 10).map(lambda mm: written(mm, unit))

@@ -120,7 +120,8 @@ def slabs(draw: Draw, *, modest: bool = False) -> Json:
     if boxes:
         slab["cutouts"] = [draw(cutouts(unit, box, sides)) for box in boxes]
     if draw(st.integers(0, 3)) == 0:
-        slab["reliefs"] = draw(st.lists(reliefs(unit, length, width), min_size=1, max_size=2))
+        relief = reliefs(unit, length, width, modest=modest)
+        slab["reliefs"] = draw(st.lists(relief, min_size=1, max_size=2))
     boxed = outline["kind"] in ("rectangle", "l-shape")
     measured = ("finished", "template-to-follow")
     walls = ("between-walls", "over-units") if boxed else ()

@@ -111,7 +111,8 @@ def _drawing_routes(v1: Blueprint, shop: Shop) -> None:
 
 def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop, desk: Desk) -> Response:
     if isinstance(answer, Quote):
-        body = write_quote(answer, shop.workshop, shop.tokens, desk.since(answer.order))
+        since = desk.since(answer.order)
+        body = write_quote(answer, shop.workshop, shop.tokens, since, document=document)
         return Response(json.dumps(body), mimetype="application/json")
     return problem_response(write_sent_back(answer, document, shop.workshop, shop.tokens))
 

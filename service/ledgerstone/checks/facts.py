@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from functools import cached_property, partial
 
 from ledgerstone.errors import PlateError
-from ledgerstone.order import Order, Slab
+from ledgerstone.order import Order, Shade, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.reinforcement import SteelPlan, advise
 from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
@@ -92,7 +93,10 @@ class Facts:
             shed_c=shed_c,
             plates=self.plates,
         )
-        return self.plates.remembered("strength", slab, self.workshop, shed_c, make)
+        # Looks do not bear on strength, but through the mass: a trial of another shade is free.
+        bare = replace(slab, label="", shade=Shade(), quantity=1)
+        told = f"{shed_c} {self.slab_kg[i]:.6f}"
+        return self.plates.remembered("strength", bare, self.workshop, told, make)
 
     @cached_property
     def _shed_c(self) -> float:

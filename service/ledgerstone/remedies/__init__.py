@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed, member
 from ledgerstone.remedies.search import Fix, Found, Remedy, find
+from ledgerstone.remedies.ways import ways_to_save
 
 __all__ = [
     "Change",
@@ -16,4 +17,5 @@ __all__ = [
     "changed",
     "find",
     "member",
+    "ways_to_save",
 ]

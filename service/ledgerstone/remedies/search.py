@@ -22,9 +22,9 @@ FAR = 0.6
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
 MOST_THINGS = 2
-FULL_FOR_A_SLAB = 12  # strength worked out so often, at most, for one slab
+FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
-FULL_FOR_ONE = 6  # and for the remedies of one finding
+FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
 MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
@@ -74,6 +74,7 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     search = _Search(order, facts, findings, trial)
     fix = search.fix(WITHIN)
     nearest = None if fix is not None else search.fix(FAR)
+    search.whole.full = FULL_FOR_REMEDIES
     remedies = {
         finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
     }
@@ -135,7 +136,6 @@ class _Search:
 
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
-        self.whole.full = FULL_FOR_ONE
         shown: list[frozenset[str]] = []
         for rungs in ladders(options(finding, self.order, self.facts)):
             rung = least(self.whole, rungs, (), self._settles(finding))

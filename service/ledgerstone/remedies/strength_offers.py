@@ -50,9 +50,7 @@ def _shares(most_share: float) -> tuple[float, ...]:
     return tuple(share for share in (0.05, 0.1, 0.25, 0.4, 0.6) if share <= most_share + 1e-9)
 
 
-def other_rests(
-    finding: Finding, order: Order, facts: Facts, most_share: float
-) -> Iterable[Option]:
+def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
     """Shorten an overhang, place legs better, add one, or carry the slab on more."""
     if finding.slab is None or order.slabs[finding.slab].rests is None:
         return
@@ -65,7 +63,7 @@ def other_rests(
     yield from _shorter_overhangs(rests, base)
     if rests.kind == "legs":
         yield from _legs(finding, rests, shape, base)
-    yield from _more_rests(slab, shape, base, most_share)
+    yield from _more_rests(slab, shape, base)
 
 
 def _shorter_overhangs(rests: Rests, base: Path) -> Iterable[Option]:
@@ -111,12 +109,11 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
         yield Option("move-leg", (Change(base, replace(rests, at=at)),), 1.0)
 
 
-def _more_rests(slab: Slab, shape: Shape, base: Path, most_share: float) -> Iterable[Option]:
-    """A frame under every side; for the nearest makeable, a bed all over."""
+def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterable[Option]:
+    """A frame under every side, or a bed all over."""
     say = slab.thickness
     sides = side_names(slab.outline)
     frame = Rests("frame", sides=sides, width=say.like(_FRAME_MM))
     if shape.outline.buffer(-_FRAME_MM).is_empty is False:
         yield Option("frame", (Change(base, frame),), 7.0)
-    if most_share > 0.1:
-        yield Option("bed", (Change(base, Rests("full")),), 12.0)
+    yield Option("bed", (Change(base, Rests("full")),), 12.0)

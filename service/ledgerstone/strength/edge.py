@@ -18,6 +18,7 @@ from ledgerstone.strength._faults import OutlineUnusableError, SlabTipsError
 from ledgerstone.strength._outline import FloatArray
 
 SECTIONS = 240
+CHORD_ERROR_MM = 0.25  # a circle keeps a chord for every few degrees
 RIM_FACTOR = (
     2.0  # a hole about the middle of a bent strip: Peterson's chart tends to 2; from memory
 )
@@ -86,7 +87,8 @@ def on_edge_stress(
     SlabTipsError
         If the weight does not lie between the two places.
     """
-    turned = shapely.transform(outline, lambda p: p[:, ::-1]) if along_y else outline
+    coarse = shapely.simplify(outline, CHORD_ERROR_MM)
+    turned = shapely.transform(coarse, lambda p: p[:, ::-1]) if along_y else coarse
     sections = _sections(turned)
     load = n_per_mm3 * thickness_mm * sections.depth.sum(axis=1) + more_n_per_mm
     shear, moment = _beam(sections.at, load, held_mm)

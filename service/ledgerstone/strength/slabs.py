@@ -61,7 +61,7 @@ class Plates:
         self._workshop: Workshop | None = None
 
     def remembered(
-        self, kind: str, slab: Slab, workshop: Workshop, more: float, make: Callable[[], T]
+        self, kind: str, slab: Slab, workshop: Workshop, more: object, make: Callable[[], T]
     ) -> T:
         """Return what was made of a slab before, or make it now."""
         if workshop is not self._workshop:

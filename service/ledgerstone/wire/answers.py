@@ -21,7 +21,7 @@ from ledgerstone.wire.links import Offer, link_members, offer_of
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
-from ledgerstone.wire.remedies_out import write_fixes, write_remedies
+from ledgerstone.wire.remedies_out import write_fixes, write_remedies, write_ways
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
 
@@ -30,7 +30,12 @@ MM3_PER_L = 1e6
 
 
 def write_quote(
-    quote: Quote, workshop: Workshop, tokens: Tokens, since: Offer | None = None
+    quote: Quote,
+    workshop: Workshop,
+    tokens: Tokens,
+    since: Offer | None = None,
+    *,
+    document: dict[str, Any] | None = None,
 ) -> dict[str, Any]:
     """Write a quote, with its signed link and its drawings' links.
 
@@ -38,6 +43,8 @@ def write_quote(
     ----------
     since
         The offer that this one changes.
+    document
+        The order as it was sent: the patches of ways to save apply to it.
     """
     offer = offer_of(quote, workshop, since)
     return {
@@ -55,6 +62,11 @@ def write_quote(
         "findings": [write_finding(finding) for finding in quote.findings],
         "drawings": drawing_members(quote.order, quote.shapes, workshop, tokens),
         "slabs": _slabs(quote, workshop),
+        **(
+            {"ways_to_save": write_ways(document, quote.ways, quote.price)}
+            if document is not None
+            else {}
+        ),
     }
 
 

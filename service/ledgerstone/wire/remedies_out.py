@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from ledgerstone.price import Price
 from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.patch import write_patch
@@ -54,3 +55,20 @@ def _fix(document: dict[str, Any], fix: Fix, stops: Sequence[str]) -> dict[str, 
         "price": write_price(fix.price),
         "verified": True,
     }
+
+
+def write_ways(
+    document: dict[str, Any], ways: Sequence[Remedy], now: Price
+) -> list[dict[str, Any]]:
+    """Write ways to save, each with what it changes the total by."""
+    return [
+        _remedy(document, way)
+        | {
+            "price_change": {
+                "currency": now.currency,
+                "amount": f"{way.price.total - now.total:.2f}",
+            }
+        }
+        for way in ways
+        if way.price is not None
+    ]

@@ -1,0 +1,85 @@
+"""Ways to save on an order that can be made: verified changes that cost less and harm nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from decimal import Decimal
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.order import Order, Shade
+from ledgerstone.remedies.change import Change, Changes, Outcome, Trial
+from ledgerstone.remedies.search import Remedy
+from ledgerstone.remedies.words import say_changes
+
+MOST_WAYS = 3
+LEAST_SHARE = Decimal("0.015")  # what saves less is not worth a customer's while
+
+
+def ways_to_save(
+    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
+) -> tuple[Remedy, ...]:
+    """Up to three changes that make an order cheaper, the greatest saving first.
+
+    Each is proved by every check, adds no caution, and keeps sizes, cut-outs and finish.
+    """
+    total = facts.price.total
+    known = {finding.check for finding in findings if finding.level == "caution"}
+    found = []
+    for changes in _candidates(order, facts):
+        outcome = trial(changes)
+        price = outcome.price if outcome is not None else None
+        if outcome is None or price is None or _adds_a_caution(outcome, known):
+            continue
+        if total - price.total >= total * LEAST_SHARE:
+            found.append(Remedy(" ".join(say_changes(order, changes)), changes, (), price))
+    cheapest = sorted(found, key=lambda way: way.price.total if way.price else total)
+    return tuple(cheapest[:MOST_WAYS])
+
+
+def _adds_a_caution(outcome: Outcome, known: set[str]) -> bool:
+    cautions = {f.check for f in outcome.checked.findings if f.level == "caution"}
+    return not cautions <= known
+
+
+def _candidates(order: Order, facts: Facts) -> Iterable[Changes]:
+    yield from _thinner(order, facts)
+    yield from _other_delivery(order, facts)
+    yield from _ordinary_shade(order, facts)
+
+
+def _thinner(order: Order, facts: Facts) -> Iterable[Changes]:
+    """Every slab at the next thinner stocked thickness."""
+    changes = []
+    for i, slab in enumerate(order.slabs):
+        stocked = facts.workshop.shaping.thicknesses_mm
+        thinner = [usual for usual in stocked if usual < slab.thickness.mm - 0.5]
+        if thinner:
+            new = slab.thickness.like(max(thinner))
+            changes.append(Change(("slabs", i, "thickness"), new))
+    if changes:
+        yield tuple(changes)
+
+
+def _other_delivery(order: Order, facts: Facts) -> Iterable[Changes]:
+    """Collection; or a pallet to the kerb in place of a van."""
+    if order.delivery.kind == "collect":
+        return
+    yield (Change(("delivery", "kind"), "collect"),)
+    area = facts.area
+    if order.delivery.kind == "own-van" and area is not None and area.pallet is not None:
+        yield (Change(("delivery", "kind"), "pallet"),)
+
+
+def _ordinary_shade(order: Order, facts: Facts) -> Iterable[Changes]:
+    """The palette's first shade, where a slab asked for one that costs extra."""
+    palette = {shade.name: shade for shade in facts.workshop.palette}
+    usual = next((shade for shade in palette.values() if not shade.extra_per_m3), None)
+    changes = tuple(
+        Change(("slabs", i, "shade"), Shade(name=usual.name))
+        for i, slab in enumerate(order.slabs)
+        if usual is not None
+        and slab.shade.name in palette
+        and palette[slab.shade.name].extra_per_m3 > 0
+    )
+    if changes:
+        yield changes
