@@ -19,7 +19,8 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from hypothesis import HealthCheck, Phase, given, seed, settings
 
-from laws.strategies import TODAY, Json, modest_orders, orders
+from laws.plan_strategies import Json
+from laws.strategies import TODAY, modest_orders, orders
 from ledgerstone.quote import Quote
 from ledgerstone.wire.answering import Desk
 from ledgerstone.workshop import DEMONSTRATION, load_profile

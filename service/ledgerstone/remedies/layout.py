@@ -24,7 +24,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 
 FloatArray = NDArray[np.float64]
-SHRINK_COSTS_MM = 600.0  # a tenth smaller weighs like 60 mm moved
+SHRINK_COSTS_MM = 2000.0  # a tenth smaller weighs like 200 mm moved: an appliance has its size
 GROW_COSTS = 1.5  # a millimetre of slab weighs like 1.5 mm moved
 _MOVED_MM = 1e-6
 

@@ -14,7 +14,8 @@ from ledgerstone.shape import Shape
 
 ROUND_TO_MM = 5.0
 MOVE_COSTS = 0.01  # a change of a hundred millimetres weighs 1
-RESIZE_COSTS = 20.0  # a tenth smaller weighs 2
+RESIZE_COSTS = 20.0  # a tenth more slab weighs 2
+SHRINK_COSTS = 50.0  # a tenth less opening weighs 5: what goes into it has its size
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +49,7 @@ def layout_changes(
         by = layout.moved_mm.get(i, (0.0, 0.0))
         share = layout.shrunk.get(i, 0.0)
         changes += _cutout_changes(base, slab.cutouts[opening.index], by, share, to_mm)
-        cost += MOVE_COSTS * (abs(by[0]) + abs(by[1])) + RESIZE_COSTS * share
+        cost += MOVE_COSTS * (abs(by[0]) + abs(by[1])) + SHRINK_COSTS * share
     for name, grown in layout.grown_mm.items():
         old: Length = getattr(slab.outline, name)
         changes.append(

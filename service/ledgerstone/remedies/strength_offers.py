@@ -29,7 +29,7 @@ def smaller_openings(
     for k, cutout in enumerate(order.slabs[i].cutouts):
         for share in _shares(most_share):
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
-            yield Option("smaller-opening", changes, 1.0 + 20 * share)
+            yield Option("smaller-opening", changes, 2.0 + 50 * share)
 
 
 def smaller_slab(

@@ -104,7 +104,8 @@ def _sections(outline: Polygon) -> _Sections:
     near = np.concatenate([corners - 0.5, corners + 0.5])
     even = np.linspace(x0 + 0.5, x1 - 0.5, SECTIONS)
     at = np.unique(np.concatenate([even, near[(near > x0) & (near < x1)]]))
-    at = at[np.concatenate([[True], np.diff(at) > 0.25])]
+    closest = min(0.25, 0.4 * (x1 - x0) / SECTIONS)
+    at = at[np.concatenate([[True], np.diff(at) > closest])]
     ends = np.stack(
         [np.column_stack([at, np.full(len(at), y)]) for y in (y0 - 1.0, y1 + 1.0)], axis=1
     )

@@ -1,0 +1,167 @@
+"""The customer's orders that can't be made, and what a good maker would answer."""
+
+import copy
+from datetime import date
+from typing import Any
+
+import jsonpatch
+import pytest
+
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.remedies_out import write_fixes, write_remedies
+from ledgerstone.workshop import Workshop
+
+Json = dict[str, Any]
+
+
+@pytest.fixture(scope="module")
+def desk(workshop: Workshop) -> Desk:
+    """A desk that keeps its plates between the orders of this file."""
+    return Desk(workshop, date(2026, 11, 25))
+
+
+def rectangle(length: str, width: str, thickness: str = "40 mm", **more: object) -> Json:
+    """An order of one rectangular slab."""
+    outline = {"kind": "rectangle", "length": length, "width": width}
+    return {"slabs": [{"outline": outline, "thickness": thickness, **more}]}
+
+
+def hole(label: str, diameter: str, x: str, y: str, rim: str = "shown") -> Json:
+    """A round cut-out."""
+    centre = {"x": x, "y": y}
+    return {"kind": "circle", "label": label, "diameter": diameter, "centre": centre, "rim": rim}
+
+
+def sent_back(desk: Desk, order: Json) -> SentBack:
+    """The send-back of an order that must be sent back."""
+    answer = desk.answer(order)
+    assert isinstance(answer, SentBack)
+    return answer
+
+
+def fixed(desk: Desk, order: Json, name: str = "fix_all") -> tuple[list[str], Json, Quote]:
+    """What the fix says, the order it makes (by an independent patch library), and its quote."""
+    fix = write_fixes(order, sent_back(desk, order).found, [])[name]
+    mended: Json = jsonpatch.apply_patch(copy.deepcopy(order), fix["patch"])
+    quote = desk.answer(mended, search=False)
+    assert isinstance(quote, Quote)
+    assert f"{quote.price.total:.2f}" == fix["price"]["total"]
+    return fix["says"], mended, quote
+
+
+def test_a_basin_too_near_the_back_is_moved_forward(desk: Desk) -> None:
+    """A back strip of a third of the rule: a good maker moves the basin, and changes no size."""
+    order = rectangle("1450 mm", "560 mm", cutouts=[hole("basin", "360 mm", "700 mm", "360 mm")])
+    says, mended, _ = fixed(desk, order)
+    assert says == ["Move the basin 45 mm towards the front."]
+    assert mended["slabs"][0]["cutouts"][0]["centre"]["y"] == "315 mm"
+
+
+def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(desk: Desk) -> None:
+    """A hob of 490 in 560 mm has no room for two strips of 50: the slab grows to hold them."""
+    hob = {
+        "kind": "rectangle",
+        "label": "hob",
+        "length": "560 mm",
+        "width": "490 mm",
+        "centre": {"x": "700 mm", "y": "280 mm"},
+        "rim": "covered",
+    }
+    says, mended, _ = fixed(desk, rectangle("1500 mm", "560 mm", cutouts=[hob]))
+    assert any("deep instead of 560 mm" in sentence for sentence in says)
+    assert mended["slabs"][0]["cutouts"][0]["length"] == "560 mm"
+
+
+def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(desk: Desk) -> None:
+    """An overhang of 450 mm: a good maker offers a thicker top, and a shorter overhang."""
+    units = {
+        "kind": "units",
+        "units": [{"width": "600 mm"}] * 4,
+        "overhang": {"front": "450 mm"},
+    }
+    order = rectangle("2400 mm", "1000 mm", rests=units)
+    answer = sent_back(desk, order)
+    stop = next(finding for finding in answer.findings if finding.level == "stops")
+    remedies = [r["says"] for r in write_remedies(order, answer.found, stop.id)]
+    assert any("thick instead of 40 mm" in says for says in remedies)
+    assert any("overhang" in says and "instead of 450 mm" in says for says in remedies)
+
+
+def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
+    """3.6 m in one piece: the nearest that can be made is two with a join, near the middle."""
+    says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"), "nearest_makeable")
+    assert says == [
+        "Make the slab of two pieces, 1799 mm and 1799 mm long, with a join between them."
+    ]
+    assert len(mended["slabs"]) == 2
+    assert mended["joins"][0]["gap"] == "2 mm"
+
+
+def test_two_sinks_and_three_taps_are_laid_out_anew(desk: Desk) -> None:
+    """Openings that run into each other are moved apart, and all of them are kept."""
+    openings = [
+        hole("left sink", "350 mm", "300 mm", "250 mm"),
+        hole("right sink", "350 mm", "640 mm", "250 mm"),
+        hole("tap A", "35 mm", "300 mm", "480 mm", "covered"),
+        hole("tap B", "35 mm", "320 mm", "500 mm", "covered"),
+        hole("tap C", "35 mm", "660 mm", "540 mm", "covered"),
+    ]
+    says, mended, _ = fixed(desk, rectangle("1200 mm", "560 mm", cutouts=openings))
+    assert len(mended["slabs"][0]["cutouts"]) == 5
+    assert all(sentence.startswith("Move the ") for sentence in says)
+
+
+def test_a_sink_in_an_l_shapes_inner_corner_moves_into_the_wide_arm(desk: Desk) -> None:
+    """A sink that hangs over the notch moves to where there is concrete round it."""
+    notch = {"corner": "front-right", "length": "1200 mm", "width": "600 mm"}
+    outline = {"kind": "l-shape", "length": "2000 mm", "width": "1200 mm", "notch": notch}
+    sink = {
+        "kind": "rectangle",
+        "label": "sink",
+        "length": "500 mm",
+        "width": "400 mm",
+        "centre": {"x": "850 mm", "y": "600 mm"},
+    }
+    order = {"slabs": [{"outline": outline, "thickness": "40 mm", "cutouts": [sink]}]}
+    says, _, _ = fixed(desk, order)
+    assert len(says) == 1
+    assert says[0].startswith("Move the sink")
+
+
+def test_a_day_too_soon_becomes_the_day_it_can_be(desk: Desk, example_order: Json) -> None:
+    """A day that cannot be kept is answered with the first that can."""
+    order = {**example_order, "needed_by": "2026-12-01"}
+    says, mended, quote = fixed(desk, order)
+    assert mended["needed_by"] == quote.lead_time.arrives_latest.isoformat()
+    assert says[0].startswith("Give us until ")
+
+
+def test_a_remedy_speaks_in_the_units_of_the_order(desk: Desk) -> None:
+    """Inches are answered in inches, to a sixteenth, and written back as inches."""
+    basin = hole("basin", "14 in", "38 in", "15 in")
+    says, mended, _ = fixed(desk, rectangle("57 in", "22 in", "1 1/2 in", cutouts=[basin]))
+    assert " in towards the front." in says[0]
+    assert mended["slabs"][0]["cutouts"][0]["centre"]["y"].endswith(" in")
+
+
+def test_a_member_that_was_left_out_is_added_after_a_test(desk: Desk) -> None:
+    """A patch for a member that was not sent tests what stands around it, then adds it."""
+    order = rectangle("900 mm", "500 mm") | {"delivery": {"kind": "pallet"}}
+    answer = sent_back(desk, order)
+    fix = write_fixes(order, answer.found, [])["fix_all"]
+    assert fix["patch"][0]["op"] == "test"
+    jsonpatch.apply_patch(copy.deepcopy(order), fix["patch"])
+    stale = rectangle("901 mm", "500 mm") | {"delivery": {"kind": "fitted"}}
+    with pytest.raises(jsonpatch.JsonPatchTestFailed):
+        jsonpatch.apply_patch(stale, fix["patch"])
+
+
+def test_ways_to_save_cost_less_and_are_proved(desk: Desk, example_order: Json) -> None:
+    """Each way applies by an independent library, quotes, and saves what it says."""
+    quote = desk.answer(example_order)
+    assert isinstance(quote, Quote)
+    assert quote.ways
+    for way in quote.ways:
+        assert way.price is not None
+        assert way.price.total < quote.price.total
