@@ -92,11 +92,26 @@ def advise(slab: Slab, shape: Shape, strength: SlabStrength, workshop: Workshop)
     cover = cover_of(slab, workshop.steel)
     room = shape.net.buffer(-(min(cover.wanted_mm, cover.kept_mm)), join_style="mitre")
     lines = [*_strip_bars(shape, strength, workshop, room), *_corner_bars(shape, workshop, room)]
-    bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(lines, start=1))
+    single = _without_doubles(lines)
+    bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
     mesh, places = _mesh(shape, workshop, cover)
     spacing = _spacing_mm(slab, strength, workshop)
     notes = tuple(_notes(slab, cover, spacing, workshop))
     return SteelPlan(bars, mesh, places, cover, spacing, notes)
+
+
+def _without_doubles(bars: Iterable[PlacedBar]) -> list[PlacedBar]:
+    """Leave out a bar that lies along one already there: concrete must get between two bars."""
+    kept: list[PlacedBar] = []
+    for bar in bars:
+        line = LineString([bar.start_mm, bar.end_mm])
+        if not any(_beside(one).contains(line) for one in kept):
+            kept.append(bar)
+    return kept
+
+
+def _beside(bar: PlacedBar) -> BaseGeometry:
+    return LineString([bar.start_mm, bar.end_mm]).buffer(CLEAR_MM)
 
 
 # --- along strips ---------------------------------------------------------------------------

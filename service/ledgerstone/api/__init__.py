@@ -10,6 +10,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 
 from ledgerstone.api import guard, limits, logs, metrics, problems
 from ledgerstone.api.health import Running, health_routes
+from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.routes import Shop, routes
 from ledgerstone.api.settings import Settings
@@ -50,6 +51,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     app.json = provider
     app.register_blueprint(routes(shop))
     app.register_blueprint(offer_routes(shop))
+    app.register_blueprint(job_routes(shop))
     app.register_blueprint(health_routes(shop, running))
     _watched(app, settings, running)
     problems.register(app)

@@ -2,7 +2,7 @@
 
 from ledgerstone.price.asking import price
 from ledgerstone.price.costing import Cost, costs
-from ledgerstone.price.materials import Material, materials
+from ledgerstone.price.materials import Material, materials, steel_pieces
 from ledgerstone.price.settling import (
     Line,
     Price,
@@ -21,6 +21,7 @@ __all__ = [
     "materials",
     "pennies",
     "price",
+    "steel_pieces",
     "stepped",
     "tax_in",
     "tax_on",

@@ -6,7 +6,10 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from shapely.geometry import Polygon
+
 from ledgerstone.errors import Tips
+from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, Supports
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
@@ -219,6 +222,16 @@ class Handling:
         except Tips as tip:
             return Governing(0.0, tip.where_mm, tips=True)
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
+
+
+def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
+    """Return the two best places along a slab's long side to lift it, and whether that lies on y.
+
+    Source: at ``(sqrt(2) - 1) / 2`` of the length from each end the moments over the grips and
+    between them are equal; with the weight between them in any plan.
+    """
+    held = Holding(outline)
+    return held.places_mm(BEST_LIFT), held.along_y
 
 
 def _scaled(one: Governing, factor: float) -> Governing:

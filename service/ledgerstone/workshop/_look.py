@@ -62,6 +62,9 @@ class FinishOffered:
     hours_per_m2: float = at_least_0("hands, all grits and void filling together")
     consumables_per_m2: Decimal = at_least_0("pads and discs")
     days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
+    grits: tuple[int, ...] = field(
+        default=(), metadata=about("grits in the order used, as on the disc", at_least=16)
+    )
     recast_percent: float = field(
         default=0.0, metadata=about("more of its pieces are cast twice", at_least=0, at_most=100)
     )

@@ -1,0 +1,49 @@
+"""The route of the job sheet: what the workshop works from once the customer says yes."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, json
+
+from ledgerstone.api import guard
+from ledgerstone.api.problems import problem, problem_response
+from ledgerstone.api.routes import Shop
+from ledgerstone.papers.job_sheet import job_content, job_page, job_print
+from ledgerstone.quote import SentBack
+from ledgerstone.wire.answers import write_sent_back
+from ledgerstone.wire.asks import Asked
+from ledgerstone.wire.job_sheets import Foreman
+
+_JSON, _HTML, _PDF = "application/json", "text/html", "application/pdf"
+_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+
+
+def job_routes(shop: Shop) -> Blueprint:
+    """Make the ``/v1`` route of one workshop's job sheets."""
+    v1 = Blueprint("jobs", __name__, url_prefix="/v1")
+
+    @v1.post("/job-sheets")
+    def job_sheets() -> Response:
+        guard.must_be_maker(shop.settings)
+        form = guard.accepted(_JSON, _HTML, _PDF)
+        job = Foreman(shop.desk(makers=True), shop.tokens).job(guard.json_body())
+        if isinstance(job, Asked):
+            return _sent_back(job, shop)
+        if form == _PDF:
+            response = Response(job_print(job), mimetype=_PDF)
+            response.headers["Content-Disposition"] = 'attachment; filename="job-sheet.pdf"'
+            return response
+        if form == _JSON:
+            return Response(json.dumps(job_content(job)), mimetype=_JSON)
+        response = Response(job_page(job, shop.templates), mimetype=_HTML)
+        response.headers["Content-Security-Policy"] = _POLICY
+        return response
+
+    return v1
+
+
+def _sent_back(asked: Asked, shop: Shop) -> Response:
+    if not isinstance(asked.answer, SentBack):
+        return problem(500)
+    return problem_response(
+        write_sent_back(asked.answer, asked.document, shop.workshop, shop.tokens)
+    )

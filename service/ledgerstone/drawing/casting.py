@@ -1,0 +1,202 @@
+"""Drawings for the workshop: steel in the mould, a section through it, boards on their sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import shapely
+from shapely.geometry import Polygon
+
+from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered
+from ledgerstone.drawing.svg import Element, document, element, path_of, render
+from ledgerstone.mould import Nest
+from ledgerstone.outline import XY
+from ledgerstone.shape import Shape
+
+_WIDE, _EDGE, _SMALL = 600.0, 14.0, 15.0
+_STEEL = "#94371a"
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnBar:
+    """A bar as it is drawn: its mark and its ends, plane mm."""
+
+    mark: str
+    start_mm: XY
+    end_mm: XY
+
+
+@dataclass(frozen=True, slots=True)
+class Layer:
+    """Steel of one slab, and where it is gripped, all in the plane of the drawing.
+
+    ``grips_mm`` are two places along the long side, which lies along y where ``along_y``.
+    """
+
+    bars: tuple[DrawnBar, ...]
+    mesh_mm: tuple[tuple[float, float, float, float], ...]
+    grips_mm: XY
+    along_y: bool
+
+
+@dataclass(frozen=True, slots=True)
+class _Scale:
+    per_mm: float
+    x_mm: float
+    top_mm: float
+
+    def at(self, point: Sequence[float]) -> XY:
+        x = _EDGE + 24 + self.per_mm * (point[0] - self.x_mm)
+        return x, _EDGE + 24 + self.per_mm * (self.top_mm - point[1])
+
+
+def draw_steel(shape: Shape, layer: Layer, *, title: str, says: str) -> str:
+    """Draw where bars, mesh and hands go, seen as the shape lies: an SVG document."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    room = _WIDE - 2 * (_EDGE + 24)
+    per_mm = min(room / (x1 - x0), 420.0 / (y1 - y0))
+    scale = _Scale(per_mm, x0, y1)
+    height = per_mm * (y1 - y0) + 2 * (_EDGE + 24)
+    drawn = [*_concrete(shape, scale)]
+    for box in layer.mesh_mm:
+        drawn += _mesh(box, shape, scale)
+    drawn += _grips(shape, layer, scale)
+    for bar in layer.bars:
+        drawn += _bar(bar, scale)
+    return _drawn("steel", (_WIDE, height), title, says, drawn)
+
+
+def _drawn(prefix: str, size: XY, title: str, says: str, drawn: Sequence[Element]) -> str:
+    group = element("g", *drawn, font_family=FAMILY)
+    return render(document(size, prefix, title=title, says=says, children=[group]))
+
+
+def _concrete(shape: Shape, scale: _Scale) -> list[Element]:
+    parts = [p for p in shapely.get_parts(shape.net) if isinstance(p, Polygon)]
+    drawn = []
+    for part in parts:
+        for ring in (part.exterior, *part.interiors):
+            path = path_of([scale.at(xy) for xy in ring.coords[:-1]])
+            drawn.append(element("path", d=path, fill="none", stroke=INK, stroke_width=2))
+    return drawn
+
+
+def _mesh(box: tuple[float, float, float, float], shape: Shape, scale: _Scale) -> list[Element]:
+    """Draw a mesh by its edge and every fourth wire, cut back from the openings."""
+    x0, y0, x1, y1 = box
+    area = shapely.box(x0, y0, x1, y1).intersection(shape.net.buffer(-15.0))
+    step = 200.0
+    lines = [
+        [(x0 + i * step, y0), (x0 + i * step, y1)] for i in range(1, int((x1 - x0) / step) + 1)
+    ]
+    lines += [
+        [(x0, y0 + i * step), (x1, y0 + i * step)] for i in range(1, int((y1 - y0) / step) + 1)
+    ]
+    courses = [list(part.exterior.coords) for part in shapely.get_parts(area) if part.area > 0]
+    for line in lines:
+        met = shapely.get_parts(shapely.LineString(line).intersection(area))
+        courses += [list(part.coords) for part in met if part.length > 0]
+    return [
+        element(
+            "path",
+            d=path_of([scale.at(xy) for xy in course], closed=False),
+            fill="none",
+            stroke=PENCIL,
+            stroke_width=0.7,
+            stroke_dasharray="4 3",
+        )
+        for course in courses
+    ]
+
+
+def _bar(bar: DrawnBar, scale: _Scale) -> list[Element]:
+    start, end = scale.at(bar.start_mm), scale.at(bar.end_mm)
+    along_x = abs(end[0] - start[0]) >= abs(end[1] - start[1])
+    number = int("".join(c for c in bar.mark if c.isdigit()) or 0)
+    share = (0.12, 0.3, 0.48, 0.66, 0.84)[number % 5]  # neighbours' marks stand apart
+    at = (start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1]))
+    at = (at[0], at[1] + 5) if along_x else (at[0], at[1])
+    line = path_of([start, end], closed=False)
+    return [
+        element("path", d=line, fill="none", stroke=_STEEL, stroke_width=3),
+        lettered(bar.mark, at, _SMALL, anchor="middle", bold=True, halo="#ffffff"),
+    ]
+
+
+def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[Element]:
+    """Mark the two best places to lift by arrows outside the slab."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    drawn = []
+    for place in layer.grips_mm:
+        if layer.along_y:
+            ends = [(scale.at((x0, place)), -1), (scale.at((x1, place)), 1)]
+            arrows = [f"M{x + 4 * s:.1f} {y:.1f}l{12 * s} -7v14z" for (x, y), s in ends]
+        else:
+            ends = [(scale.at((place, y0)), 1), (scale.at((place, y1)), -1)]
+            arrows = [f"M{x:.1f} {y + 4 * s:.1f}l-7 {12 * s}h14z" for (x, y), s in ends]
+        drawn += [element("path", d=arrow, fill=INK) for arrow in arrows]
+    return drawn
+
+
+# --- a section through the mould ------------------------------------------------------------
+
+
+def draw_section(*, thickness: str, height: str, cover: str, face: str, bar: str, says: str) -> str:
+    """Draw a section through the mould, face down, not to scale; every length is told in words."""
+    top, foot, left, right = 40.0, 120.0, 120.0, 470.0
+    middle = (top + foot) / 2
+    drawn = [
+        element("rect", x=left - 40, y=foot, width=right - left + 80, height=16, fill="#d9c9a8",
+                stroke=INK),
+        *(element("rect", x=x, y=top - 8, width=20, height=foot - top + 8, fill="#d9c9a8",
+                  stroke=INK) for x in (left - 20, right)),
+        element("rect", x=left, y=top, width=right - left, height=foot - top, fill="#ebe7dd",
+                stroke=INK, stroke_width=1.6),
+        element("path", d=f"M{left} {foot - 18}H{right}", stroke=PENCIL, stroke_dasharray="5 3"),
+        element("path", d=f"M{left + 14} {middle}H{right - 14}", stroke=_STEEL, stroke_width=2),
+        *(element("circle", cx=left + 40 + 44 * i, cy=middle - 4, r=3.4, fill=_STEEL)
+          for i in range(7)),
+        *_up_down(left + 210, foot, middle + 2, f"cover {cover}"),
+        *_up_down(left - 56, foot, top, thickness),
+        lettered("Open back, struck off " + height, (left, top - 16), _SMALL),
+        lettered(bar, (left + 8, middle - 12), _SMALL),
+        lettered(f"FACE, against the board{face}", (left, foot + 36), _SMALL, bold=True),
+    ]  # fmt: skip
+    return _drawn("mould-section", (_WIDE, 172.0), "Section through the mould", says, drawn)
+
+
+def _up_down(x: float, foot: float, top: float, says: str) -> list[Element]:
+    """Dimension from one height to another, its figure to the left or beside it."""
+    ticks = f"M{x} {foot}V{top}M{x - 4} {foot}h8M{x - 4} {top}h8"
+    side = x < 120
+    at = (x - 6, (foot + top) / 2 + 5) if side else (x + 8, (foot + top) / 2 + 5)
+    anchor = "end" if side else "start"
+    return [
+        element("path", d=ticks, fill="none", stroke=INK),
+        lettered(says, at, _SMALL, anchor=anchor, halo="#ffffff" if side else "#ebe7dd"),  # type: ignore[arg-type]  # one of two anchors
+    ]
+
+
+# --- boards on their sheets -----------------------------------------------------------------
+
+
+def draw_sheet(nest: Nest, sheet: int, marks: Sequence[str], *, title: str) -> str:
+    """Draw one sheet with its pieces, each by its mark, in the nest's own order: an SVG."""
+    per_mm = (_WIDE - 2 * _EDGE) / nest.length_mm
+    height = per_mm * nest.width_mm
+    drawn = [
+        element("rect", x=_EDGE, y=_EDGE, width=per_mm * nest.length_mm, height=height,
+                fill="#ffffff", stroke=INK, stroke_width=1.6)
+    ]  # fmt: skip
+    for placed, mark in zip(nest.placed, marks, strict=True):
+        if placed.sheet != sheet:
+            continue
+        x, wide = _EDGE + per_mm * placed.x_mm, per_mm * placed.length_mm
+        high = per_mm * placed.width_mm
+        y = _EDGE + height - per_mm * placed.y_mm - high
+        drawn.append(element("rect", x=x, y=y, width=wide, height=high, fill="#ebe7dd", stroke=INK))
+        size = min(_SMALL, max(8.0, min(wide, high) * 0.9))
+        at = (x + wide / 2, y + high / 2 + size * 0.36)
+        drawn.append(lettered(mark, at, size, anchor="middle", bold=True))
+    return _drawn(f"sheet-{sheet}", (_WIDE, height + 2 * _EDGE), title, title, drawn)

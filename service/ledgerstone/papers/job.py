@@ -1,0 +1,107 @@
+"""All that a job sheet is written from: one order's plans, worked out once."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from ledgerstone.drawing.mirrored import mirrored
+from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of
+from ledgerstone.mould import MouldPlan, mould_plan
+from ledgerstone.order import Slab
+from ledgerstone.papers.words import slab_name
+from ledgerstone.price import Cost, costs, steel_pieces
+from ledgerstone.price.costing import minutes
+from ledgerstone.quote import Quote
+from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
+from ledgerstone.transport import tint_of
+from ledgerstone.work import Operation
+from ledgerstone.workshop.records import Workshop
+
+
+@dataclass(frozen=True)
+class Job:
+    """One order as the workshop works on it.
+
+    Attributes
+    ----------
+    name
+        The quote's reference with its revision.
+    steps, steel
+        The one list of operations, and each slab's steel: those that were priced.
+    """
+
+    name: str
+    quote: Quote
+    steps: tuple[Operation, ...]
+    steel: tuple[SteelPlan, ...]
+    workshop: Workshop
+
+    @property
+    def slabs(self) -> tuple[Slab, ...]:
+        """The slabs of the order."""
+        return self.quote.order.slabs
+
+    @cached_property
+    def names(self) -> tuple[str, ...]:
+        """What each slab is called."""
+        many = len(self.slabs)
+        return tuple(slab_name(slab, i, many) for i, slab in enumerate(self.slabs))
+
+    @cached_property
+    def in_mould(self) -> tuple[tuple[Slab, Shape], ...]:
+        """Each slab as it lies in its mould, mirrored, with its plan."""
+        turned = [mirrored(*both) for both in zip(self.slabs, self.quote.shapes, strict=True)]
+        return tuple((slab, shape_of(slab, self.workshop)) for slab in turned)
+
+    @cached_property
+    def batches(self) -> BatchPlan:
+        """What is mixed."""
+        tints = [tint_of(slab, self.workshop) for slab in self.slabs]
+        return batch_plan(self.quote.order, self.quote.shapes, self.workshop, tints=tints)
+
+    @cached_property
+    def moulds(self) -> MouldPlan:
+        """What the moulds are made of."""
+        return mould_plan(self.quote.order, self.quote.shapes, self.workshop)
+
+    @cached_property
+    def cut(self) -> tuple[CutList, Sequence[Bar], Sequence[MeshPiece]]:
+        """Bars cut from stock, and every bar and piece of mesh."""
+        bars, mesh = steel_pieces(self.quote.order, self.steel, self.workshop)
+        return cut_list(bars, self.workshop.steel.stock_length_mm), bars, mesh
+
+    @cached_property
+    def costs(self) -> tuple[Cost, ...]:
+        """What the order costs the workshop."""
+        return costs(self.quote.order, self.quote.shapes, self.steps, self.workshop, self.steel)
+
+    def mix_of(self, slab: Slab) -> Mix:
+        """Return the mix of a slab's back."""
+        return mixes_of(tint_of(slab, self.workshop), self.workshop)[-1]
+
+    def wet_kg(self, i: int) -> float:
+        """Mass of one piece as it is poured, steel in it."""
+        placed_m3 = self.batches.slabs[i].placed_l / 1000
+        fresh = placed_m3 * self.mix_of(self.slabs[i]).fresh_kg_per_m3
+        return fresh + self.steel_kg(i)
+
+    def steel_kg(self, i: int) -> float:
+        """Mass of steel in one piece, by the allowance that its weight was told with."""
+        return self.quote.shapes[i].net_area_mm2 / 1e6 * self.workshop.rates.steel_kg_per_m2
+
+    def cured_kg(self, i: int) -> float:
+        """Mass of one piece as it leaves."""
+        return self.quote.weights[i].slab_kg
+
+    def turned_kg(self, i: int) -> float:
+        """Mass of one piece with its mould, as it is turned."""
+        mould = self.quote.shapes[i].outline_area_mm2 / 1e6 * self.workshop.handling.mould_kg_per_m2
+        return self.cured_kg(i) + mould
+
+    def minutes_in_all(self) -> int:
+        """Minutes of hands of the whole order."""
+        return sum(minutes(step.hands_hours) for step in self.steps)

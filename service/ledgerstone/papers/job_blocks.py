@@ -1,0 +1,99 @@
+"""The building blocks of a job sheet: what a page holds, as plain lists and texts."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import Any
+
+Block = dict[str, Any]
+Content = dict[str, Any]
+BLANK = ""
+
+
+def heading(says: str) -> Block:
+    """Head a part of a page."""
+    return {"kind": "heading", "says": says}
+
+
+def says(*sentences: str) -> Block:
+    """Say some sentences, one a line."""
+    return {"kind": "says", "says": list(sentences)}
+
+
+def ticks(*steps: str) -> Block:
+    """List what is ticked off as it is done."""
+    return {"kind": "ticks", "says": list(steps)}
+
+
+def flag(text: str) -> Block:
+    """Say what must not be overlooked, large and in a frame."""
+    return {"kind": "flag", "says": text}
+
+
+def big(*lines: str, points: int = 24) -> Block:
+    """Say what is read from across the room."""
+    return {"kind": "big", "says": list(lines), "points": points}
+
+
+def facts(*pairs: tuple[str, str]) -> Block:
+    """Set pairs of what and how as a table."""
+    return {"kind": "facts", "rows": [[what, told] for what, told in pairs]}
+
+
+def table(
+    columns: Sequence[str],
+    rows: Iterable[Sequence[str]],
+    widths: Sequence[int],
+    right: Sequence[int] = (),
+) -> Block:
+    """Set a table: its columns' shares of the width, and which of them hold figures."""
+    return {
+        "kind": "table",
+        "columns": list(columns),
+        "rows": [list(row) for row in rows],
+        "widths": list(widths),
+        "right": list(right),
+    }
+
+
+def drawing(svg: str, words: str, height_mm: int) -> Block:
+    """Show a drawing of ours, no taller than so much."""
+    return {"kind": "drawing", "svg": svg, "words": words, "height_mm": height_mm}
+
+
+def page(title: str, *blocks: Block) -> Content:
+    """Begin a page."""
+    return {"title": title, "blocks": [block for block in blocks if block]}
+
+
+def mm(length_mm: float) -> str:
+    """Say a length to the nearest half millimetre, as a rule shows it."""
+    return f"{round(2 * length_mm) / 2:g}"
+
+
+def to_5_mm(length_mm: float) -> str:
+    """Say a place to grip to the nearest 5 mm."""
+    return f"{5 * round(length_mm / 5):d}"
+
+
+def kept_mm(length_mm: float) -> str:
+    """Say what is kept, never more than there is: to the half millimetre below."""
+    return f"{math.floor(2 * length_mm + 1e-9) / 2:g}"
+
+
+def short_day(day: date) -> str:
+    """Say a day in a narrow column: Thu 3 Dec."""
+    return f"{day:%a} {day.day} {day:%b}"
+
+
+def kg(mass_kg: float) -> str:
+    """Say a mass to 0.1 kg."""
+    return f"{mass_kg:.1f} kg"
+
+
+def hours(minutes: int) -> str:
+    """Say minutes as hours and minutes."""
+    whole, rest = divmod(minutes, 60)
+    return f"{whole} h {rest:02d}" if whole else f"{rest} min"

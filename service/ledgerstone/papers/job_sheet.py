@@ -1,0 +1,105 @@
+"""The job sheet: what the workshop works from, as JSON, HTML and PDF."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any, Final
+
+import typst
+from markupsafe import Markup
+
+from ledgerstone.drawing.raster import FONT_FOLDER
+from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_blocks import Content
+from ledgerstone.papers.job_order import batch_page, boards_page, order_page
+from ledgerstone.papers.job_slab import carry_card, slab_pages
+from ledgerstone.papers.templates import Templates
+from ledgerstone.price.costing import minutes
+
+_PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
+
+
+def job_pages(job: Job) -> Iterator[Content]:
+    """Write every page, in the order in which the workshop needs them."""
+    yield order_page(job)
+    yield boards_page(job)
+    for i in range(len(job.slabs)):
+        yield from slab_pages(job, i)
+    yield batch_page(job)
+    for i in range(len(job.slabs)):
+        yield carry_card(job, i)
+
+
+def job_content(job: Job) -> Content:
+    """Say a job sheet as plain lists and texts, its drawings left out, with what it costs."""
+    pages = [
+        {**one, "blocks": [{k: v for k, v in b.items() if k != "svg"} for b in one["blocks"]]}
+        for one in job_pages(job)
+    ]
+    return {**_head(job), "operations": _operations(job), "costs": _costs(job), "pages": pages}
+
+
+def _head(job: Job) -> Content:
+    mine = job.workshop.workshop
+    return {"reference": job.name, "workshop": f"{mine.name}, {mine.town}"}
+
+
+def _operations(job: Job) -> list[dict[str, Any]]:
+    return [
+        {
+            "name": step.name,
+            "stage": step.stage,
+            "slab": step.slab,
+            "hands_minutes": minutes(step.hands_hours),
+            "machine_minutes": minutes(step.machine_hours),
+            "wait_hours": round(step.wait_hours, 3),
+        }
+        for step in job.steps
+    ]
+
+
+def _costs(job: Job) -> dict[str, Any]:
+    lines = [
+        {"label": cost.label, "group": cost.group, "amount": f"{cost.amount:.2f}"}
+        for cost in job.costs
+    ]
+    percent = f"{job.workshop.rates.margin_percent.normalize():f}"
+    return {"currency": job.quote.price.currency, "margin_percent": percent, "lines": lines}
+
+
+def job_page(job: Job, templates: Templates) -> str:
+    """Write a job sheet as an HTML page that prints well.
+
+    Raises
+    ------
+    TemplateFault
+    """
+    pages = list(job_pages(job))
+    blocks: list[Content] = []
+    for number, one in enumerate(pages, start=1):
+        head = {"kind": "page", "says": one["title"], "number": number, "of": len(pages)}
+        blocks += [head, *(_safe(block) for block in one["blocks"])]
+    return templates.fill("job_sheet.html", {**_head(job), "blocks": blocks})
+
+
+def _safe(block: Content) -> Content:
+    """Let a drawing through as it is."""
+    if block["kind"] != "drawing":
+        return block
+    return {**block, "svg": Markup(block["svg"])}  # noqa: S704  an SVG that we drew ourselves
+
+
+def job_print(job: Job) -> bytes:
+    """Write a job sheet as a PDF; all that is in it goes in as data, never as markup."""
+    content = {**_head(job), "pages": list(job_pages(job))}
+    return bytes(
+        typst.compile(
+            str(_PRINTED),
+            font_paths=[str(FONT_FOLDER)],
+            ignore_system_fonts=True,
+            format="pdf",
+            sys_inputs={"told": json.dumps(content)},
+        )
+    )

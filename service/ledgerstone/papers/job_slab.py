@@ -1,0 +1,298 @@
+"""The pages of one slab: its mould and steel, seen from above, and the card for its crate."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ledgerstone.drawing import TitleBlock, draw_plan
+from ledgerstone.drawing.casting import DrawnBar, Layer, draw_section, draw_steel
+from ledgerstone.drawing.mirrored import side_names_mirrored
+from ledgerstone.mix import sealer_l
+from ledgerstone.order import Slab
+from ledgerstone.outline import XY
+from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_blocks import (
+    Block,
+    Content,
+    big,
+    drawing,
+    facts,
+    flag,
+    heading,
+    kept_mm,
+    kg,
+    mm,
+    page,
+    says,
+    table,
+    ticks,
+    to_5_mm,
+)
+from ledgerstone.papers.words import shade_text
+from ledgerstone.price.costing import finish_of
+from ledgerstone.shape import Shape
+from ledgerstone.strength.handling import best_grips_mm
+
+MIRRORED = (
+    "MIRRORED: this is the mould as you look down into it. The face lies underneath, against the"
+    " board; left and right are changed over."
+)
+_LIFTING = (
+    "These are masses, and none is a safe limit. Look at the way, the floor and who lifts before"
+    " each lift, and do not lift alone what takes two."
+)
+
+
+def slab_pages(job: Job, i: int) -> Iterator[Content]:
+    """Write the two sheets of one slab."""
+    yield _mould_page(job, i)
+    yield _steel_page(job, i)
+
+
+def _times(slab: Slab) -> str:
+    return f" · {slab.quantity} off, one mould" if slab.quantity > 1 else ""
+
+
+# --- the mould ------------------------------------------------------------------------------
+
+
+def _mould_page(job: Job, i: int) -> Content:
+    slab, shape = job.in_mould[i]
+    mould = job.moulds.moulds[i]
+    title = TitleBlock(
+        reference=job.name,
+        label=f"{job.names[i]}, mirrored, face down",
+        shade=slab.shade.name or slab.shade.match or "",
+        workshop=job.workshop.workshop.name,
+    )
+    plan = draw_plan(slab, shape, title=title)
+    return page(
+        f"{job.names[i]}: the mould{_times(slab)}",
+        flag(MIRRORED),
+        drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 150),
+        *_knockouts(slab, shape),
+        facts(
+            ("Sides", f"{mm(mould.height_mm)} mm high on the base board"),
+            ("Screws", f"{mould.screws}, in {mm(mould.pilot_mm)} mm pilot holes"),
+            ("Bead", _beads(job, i)),
+            *_drips(job, i),
+            ("Release", f"{1000 * mould.release_l:.0f} ml, thin and wiped"),
+        ),
+    )
+
+
+def _beads(job: Job, i: int) -> str:
+    beads = job.moulds.moulds[i].beads
+    told = [f"{_side(job, i, b.along)} {b.profile} {mm(b.size_mm)}" for b in beads]
+    total = sum(bead.length_mm for bead in beads) / 1000
+    return f"{', '.join(told)}; {total:.1f} m in all" if told else "none"
+
+
+def _drips(job: Job, i: int) -> Iterator[tuple[str, str]]:
+    for side, length in job.moulds.moulds[i].drips_mm.items():
+        yield "Drip former", f"{_side(job, i, side)}, {mm(length)} mm long, on the open back"
+
+
+def _side(job: Job, i: int, name: str) -> str:
+    """Call a side as the drawing does: left and right changed over."""
+    return side_names_mirrored(job.slabs[i].outline).get(name, name)
+
+
+def _knockouts(slab: Slab, shape: Shape) -> Iterator[Block]:
+    """Say where each former stands, measured from the mould's own inside edges."""
+    x0, y0, x1, y1 = shape.outline.bounds
+    rows = []
+    for opening in shape.openings:
+        if opening.polygon.is_empty:
+            continue
+        cutout = slab.cutouts[opening.index]
+        a, b, c, d = opening.polygon.bounds
+        name = cutout.label or f"cut-out {opening.index + 1}"
+        size = f"⌀ {mm(c - a)}" if opening.radius_mm else f"{mm(c - a)} × {mm(d - b)}"
+        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
+        rows.append([name, size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d), centre, ""])
+    for relief, polygon in zip(slab.reliefs, shape.reliefs, strict=True):
+        a, b, c, d = polygon.bounds
+        name = f"{relief.label or relief.kind}, {mm(relief.depth.mm)} high"
+        size = f"{mm(c - a)} × {mm(d - b)}"
+        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
+        rows.append([name, size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d), centre, ""])
+    if rows:
+        yield heading("Knockouts, from the mould's own inside edges, mm")
+        columns = ("Former", "Size", "Left", "Right", "Front", "Back", "Centre x, y", "Checked")
+        yield table(columns, rows, (22, 14, 10, 10, 10, 10, 15, 11), right=(2, 3, 4, 5))
+
+
+# --- steel, lifts, finish -------------------------------------------------------------------
+
+
+def _steel_page(job: Job, i: int) -> Content:
+    slab, steel = job.slabs[i], job.steel[i]
+    return page(
+        f"{job.names[i]}: steel, lifts, finish{_times(slab)}",
+        flag(f"{MIRRORED} Arrows: the best places to lift."),
+        _steel_drawing(job, i),
+        _section(job, i),
+        _bars(job, i),
+        says(*steel.notes),
+        heading("Lifts"),
+        _lifts(job, i),
+        heading("Finish"),
+        _finish(job, i),
+    )
+
+
+def _steel_drawing(job: Job, i: int) -> Block:
+    _, shape = job.in_mould[i]
+    steel = job.steel[i]
+    before = job.quote.shapes[i].outline.bounds
+    over = before[0] + before[2]
+
+    def turned(xy: XY) -> XY:
+        return over - xy[0], xy[1]
+
+    meshes = zip(steel.mesh, steel.mesh_at_mm, strict=True)
+    grips, along_y = best_grips_mm(shape.outline)
+    layer = Layer(
+        tuple(DrawnBar(b.mark, turned(b.start_mm), turned(b.end_mm)) for b in steel.bars),
+        tuple((over - x - m.length_mm, y, over - x, y + m.width_mm) for m, (x, y) in meshes),
+        grips,
+        along_y,
+    )
+    words = f"Steel of {job.names[i]} in its mould: {len(steel.bars)} bars"
+    return drawing(draw_steel(shape, layer, title="Steel in the mould", says=words), words, 44)
+
+
+def _section(job: Job, i: int) -> Block:
+    slab, steel = job.slabs[i], job.steel[i]
+    coat = job.workshop.recipe.face_coat
+    kept = f"{kept_mm(steel.cover.kept_mm)} mm"
+    face = f": {mm(coat.thickness_mm)} mm of face coat first" if coat is not None else ""
+    words = f"Section: {mm(slab.thickness.mm)} mm thick, steel in mid-depth, cover {kept}"
+    svg = draw_section(
+        thickness=f"{mm(slab.thickness.mm)} mm",
+        height=f"at {mm(job.moulds.moulds[i].height_mm)} mm",
+        cover=kept,
+        face=face,
+        bar=f"{job.workshop.steel.bar_mm:g} mm bars on mesh {job.workshop.steel.mesh_wire_mm:g}"
+        f" at {job.workshop.steel.mesh_pitch_mm:g}",
+        says=words,
+    )
+    return drawing(svg, words, 32)
+
+
+def _bars(job: Job, i: int) -> Block:
+    steel = job.steel[i]
+    over = sum(job.quote.shapes[i].outline.bounds[::2])
+    rows = []
+    for bar in steel.bars:
+        xs = sorted((over - bar.start_mm[0], over - bar.end_mm[0]))
+        ys = sorted((bar.start_mm[1], bar.end_mm[1]))
+        where = f"left {mm(xs[0])} to {mm(xs[1])}, front {mm(ys[0])} to {mm(ys[1])}"
+        size = f"{bar.diameter_mm:g} mm bar"
+        rows.append([bar.mark, size, mm(bar.length_mm), where, ""])
+    for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
+        where = f"left {mm(over - x - piece.length_mm)}, front {mm(y)}"
+        size = f"mesh {piece.wire_mm:g} at {piece.pitch_mm:g}"
+        rows.append([piece.mark, size, f"{mm(piece.length_mm)} × {mm(piece.width_mm)}", where, ""])
+    columns = ("Mark", "What", "Cut, mm", "Where it lies, from the mould's edges, mm", "Cut")
+    return table(columns, rows, (8, 18, 19, 47, 8))
+
+
+def _lifts(job: Job, i: int) -> Block:
+    handled = job.quote.strength[i].handled
+    _, shape = job.in_mould[i]
+    x0, y0, _, _ = shape.outline.bounds
+    grips, along_y = best_grips_mm(shape.outline)
+    start, side = (y0, "front") if along_y else (x0, "left")
+    people = job.quote.weights[i].people_to_lift
+    where = f"{to_5_mm(grips[0] - start)} and {to_5_mm(grips[1] - start)} mm from the mould's {side} edge"
+    carried = "Flat, level, on two lines" if handled.way.held == "flat" else "On edge, upright"
+    rail = " Clamp a stiff rail across the openings first." if handled.way.rail else ""
+    sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""
+    return facts(
+        ("Poured, wet", kg(job.wet_kg(i))),
+        ("Turned, with its mould", f"{kg(job.turned_kg(i))}, by {handled.way.people} people"),
+        ("Cured, bare", f"{kg(job.cured_kg(i))}: {people} people with clamps, by our own share"),
+        ("How", f"{handled.way.name[:1].upper()}{handled.way.name[1:]}.{rail}{sides}"),
+        ("When", f"{handled.cover_days:g} days after the pour, not before"),
+        ("Grip at", where),
+        ("Carry", f"{carried}; never flat by its ends. No mass here is a safe limit."),
+    )  # fmt: skip
+
+
+def _finish(job: Job, i: int) -> Block:
+    slab, shape, workshop = job.slabs[i], job.quote.shapes[i], job.workshop
+    finish = finish_of(slab, workshop)
+    sealer = next(s for s in workshop.sealers if s.name == slab.finish.sealer)
+    slurry = job.batches.slabs[i].slurry
+    area = shape.net_area_mm2 / 1e6
+    litres = sealer_l(area, sealer.coats, sealer.coverage_m2_per_l)
+    steps = [f"Sand the open back flat: {mm(workshop.boards.sanding_mm)} mm stands proud"]
+    if workshop.boards.sanding_mm <= 0:
+        steps = []
+    steps.append("Knockouts out, arris of every rim dressed, face washed")
+    if slurry.litres:
+        parts = ", ".join(f"{w.weighed_kg:g} kg {w.name}" for w in slurry.weighings)
+        steps.append(f"Fill voids with {slurry.litres:.2f} l of slurry: {parts}. Gloves: it burns")
+    steps += [f"Wet-grind with {grit} grit, {area:.2f} m²; rinse" for grit in finish.grits]
+    steps.append(f"Dry {workshop.days.drying:g} days, and to an age of {sealer.youngest_days} days")
+    each = 1000 * litres / sealer.coats
+    steps += [
+        f"Sealer {sealer.name}, coat {n} of {sealer.coats}: {each:.0f} ml"
+        for n in range(1, sealer.coats + 1)
+    ]
+    steps.append(f"Let it harden {workshop.days.after_sealing:g} days; drop water on it and look")
+    steps.append("Weigh it, write the mass on the carry card, pack on edge with foam on both faces")
+    return ticks(*steps)
+
+
+def _gripped(job: Job, i: int) -> Block:
+    """Show the slab as its face is seen, and where hands and clamps go."""
+    shape = job.quote.shapes[i]
+    grips, along_y = best_grips_mm(shape.outline)
+    words = f"{job.names[i]} from its face: arrows say grip here"
+    return drawing(
+        draw_steel(shape, Layer((), (), grips, along_y), title=words, says=words), words, 68
+    )
+
+
+# --- the card on the crate ------------------------------------------------------------------
+
+
+def carry_card(job: Job, i: int) -> Content:
+    """Write the card that goes on the crate."""
+    slab, handled = job.slabs[i], job.quote.strength[i].handled
+    shape = job.quote.shapes[i]
+    x0, y0, x1, y1 = shape.outline.bounds
+    grips, along_y = best_grips_mm(shape.outline)
+    length = (y1 - y0) if along_y else (x1 - x0)
+    start = y0 if along_y else x0
+    people = job.quote.weights[i].people_to_lift
+    first, last = to_5_mm(grips[0] - start), to_5_mm(start + length - grips[1])
+    rail = bool(shape.openings) and handled.way.rail
+    lines = [
+        "↑  THIS WAY UP  ↑",
+        "A long edge down, on edge all the way",
+        f"Grip {first} mm and {last} mm from the ends",
+    ]
+    if rail:
+        lines.append("Clamp the rail across the openings before it moves")
+    return page(
+        f"Carry card: {job.names[i]}",
+        big(kg(job.cured_kg(i)), f"{people} people, with clamps", points=40),
+        big(*lines),
+        _gripped(job, i),
+        facts(
+            ("Size", f"{mm(shape.length_mm)} × {mm(shape.width_mm)} × {mm(slab.thickness.mm)} mm"),
+            ("Look", shade_text(slab)),
+            ("With crate", kg(job.cured_kg(i) + job.workshop.lifting.crate_kg_per_slab)),
+            ("Weighed", "____________ kg"),
+        ),
+        ticks(
+            "Never flat by its ends",
+            "Set down on timber or foam, never on a corner",
+            "Two hands each, boots on, the way walked and cleared first",
+        ),
+        says(_LIFTING),
+    )
