@@ -1,0 +1,227 @@
+"""The bars of the design in one table: what was measured, the bar, and the ratio to a baseline.
+
+Run ``python tests/benchmarks/table.py`` (a few minutes). Each baseline is measured in the same run
+on the same machine: the plate's mesh and factor alone, scikit-fem's Morley plate, the standard
+library's JSON, and a bare Flask echo under the same gunicorn with the same settings. Times are
+processor time of one process on one thread where it is ours alone, so that a busy machine changes
+them little; through a socket they are wall time, and the load average is printed beside them.
+"""
+
+from __future__ import annotations
+
+import os
+
+for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
+    os.environ[_name] = "1"  # before NumPy is first imported
+
+import contextlib  # noqa: E402 - after the threads are set
+import copy  # noqa: E402 - as above
+import gzip  # noqa: E402 - as above
+import io  # noqa: E402 - as above
+import json  # noqa: E402 - as above
+import platform  # noqa: E402 - as above
+import re  # noqa: E402 - as above
+import sys  # noqa: E402 - as above
+import time  # noqa: E402 - as above
+from collections.abc import Callable, Iterator, Sequence  # noqa: E402 - as above
+from datetime import UTC, date, datetime  # noqa: E402 - as above
+from functools import partial  # noqa: E402 - as above
+from pathlib import Path  # noqa: E402 - as above
+from typing import Any  # noqa: E402 - as above
+
+TESTS = Path(__file__).resolve().parents[1]
+sys.path[:0] = [str(TESTS), str(TESTS.parent / "service")]
+
+from benchmarks import (  # noqa: E402 - after paths
+    drawing_benchmark,
+    plate_benchmark,
+    remedies_benchmark,
+    strength_benchmark,
+)
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS  # noqa: E402 - after paths
+from faults.serving import Callers, ask, served  # noqa: E402 - after paths
+from ledgerstone.api import Settings, create_app  # noqa: E402 - after paths
+from unit.drawn_slabs import GALLERY  # noqa: E402 - after paths
+
+Row = tuple[str, str, str, str]
+QUOTES, AGAIN, SECONDS = 40, 20, 8.0
+REMEDY_ORDERS = 80
+ECHO = "benchmarks.echo:app"
+
+
+def share(ordered: Sequence[float], part: float) -> float:
+    """The value that this part of a sorted list does not pass."""
+    return ordered[int(part * (len(ordered) - 1))]
+
+
+def processor_ms(work: Callable[[], object]) -> float:
+    """Processor time of some work, ms."""
+    began_s = time.process_time()
+    work()
+    return 1e3 * (time.process_time() - began_s)
+
+
+def printed(work: Callable[[], object]) -> str:
+    """What some work prints."""
+    with contextlib.redirect_stdout(io.StringIO()) as said:
+        work()
+    return said.getvalue()
+
+
+def strength_rows() -> Iterator[Row]:
+    """All strength cases of one slab with two cut-outs, against its mesh and factor alone."""
+    slabs = strength_benchmark.TWO_CUTOUTS
+    found: list[tuple[list[float], float]] = []
+
+    def measure() -> None:
+        found.extend(strength_benchmark.measured(n, document) for n, document in slabs.items())
+
+    printed(measure)
+    times = sorted(ms for whole, _ in found for ms in whole)
+    ratio = max(ratio for _, ratio in found)
+    said = f"p50 {share(times, 0.5):.0f} ms, p95 {share(times, 0.95):.0f} ms"
+    yield (
+        "strength of a slab with two cut-outs",
+        said,
+        "p50 80 ms, p95 150 ms",
+        f"{ratio:.1f} × its mesh and factor alone",
+    )
+
+
+def quote_rows() -> Iterator[Row]:
+    """A quote never seen before with both drawings, and one whose geometry is known."""
+    settings = Settings(
+        maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _: date(2026, 11, 25)
+    )
+    client = create_app(settings).test_client()
+
+    def whole(order: dict[str, Any]) -> None:
+        drawings = client.post("/v1/quotes", json=order).get_json()["drawings"]
+        for link in (drawings["plan"], drawings["view"]):
+            client.get(link[link.index("/v1/") :])
+
+    whole(EXAMPLE_ORDER)
+    answer = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    json_ms = processor_ms(lambda: [json.loads(json.dumps(answer)) for _ in range(100)]) / 100
+    new = sorted(processor_ms(partial(whole, _other(n))) for n in range(QUOTES))
+    again = sorted(processor_ms(partial(whole, _dearer(n))) for n in range(AGAIN))
+    baseline = f"× the standard library's JSON of it ({json_ms:.2f} ms)"
+    yield (
+        "a new quote with its drawings",
+        f"p50 {share(new, 0.5):.0f} ms, p95 {share(new, 0.95):.0f} ms",
+        "p50 120 ms, p95 220 ms",
+        f"{share(new, 0.5) / json_ms:.0f} {baseline}",
+    )
+    yield (
+        "the same, geometry unchanged",
+        f"p50 {share(again, 0.5):.0f} ms",
+        "60 ms",
+        f"{share(again, 0.5) / json_ms:.0f} {baseline}",
+    )
+
+
+def _other(number: int) -> dict[str, Any]:
+    order: dict[str, Any] = copy.deepcopy(EXAMPLE_ORDER)
+    order["slabs"][0]["outline"]["length"] = f"{1451 + number} mm"
+    return order
+
+
+def _dearer(number: int) -> dict[str, Any]:
+    order: dict[str, Any] = copy.deepcopy(EXAMPLE_ORDER)
+    order["slabs"][0]["quantity"] = 1 + number % 4
+    order["slabs"][0]["label"] = f"bench {number}"
+    return order
+
+
+def remedy_rows() -> Iterator[Row]:
+    """How often a send-back carries a fix, and how soon."""
+    sys.argv = ["remedies_benchmark.py", str(REMEDY_ORDERS), "5"]
+    said = printed(remedies_benchmark.main)
+    fix, either = re.findall(r"([\d.]+) %", said)[:2]
+    [times] = re.findall(r"sent back: (.*)", said)
+    [sent] = re.findall(r"sent back (\d+)", said)
+    yield f"{sent} orders sent back: with a fix_all", f"{fix} %", "90 %", ""
+    yield "… or a nearest_makeable", f"{either} %", "99 %", ""
+    yield "… in", times, "p95 1000 ms", ""
+
+
+def plate_rows() -> Iterator[Row]:
+    """The plate against scikit-fem's Morley plate at the same or a better error."""
+    for name, (outline, strip) in plate_benchmark.SLABS.items():
+        said = printed(partial(plate_benchmark.compare, name, outline, strip))
+        ours, *_, last = said.splitlines()
+        [ms] = re.findall(r"ours (\d+) ms", ours)
+        [ratio] = re.findall(r"ratio ([\d.]+)", last)
+        good = last.rpartition("as good as ours in: ")[2]
+        against = f"Morley takes {ratio} ×, as good in {good}"
+        yield f"plate: {name}", f"{ms} ms", "5 × at the same error", against
+
+
+def drawing_rows() -> Iterator[Row]:
+    """The plan and the view together, over the awkward gallery, as their own benchmark has them."""
+    said = printed(
+        lambda: [drawing_benchmark.drawn_as_svg(name, drawn) for name, drawn in GALLERY.items()]
+    )
+    found = re.findall(r"both +([\d.]+) ms, ([\d.]+) of the bar", said)
+    both, shares = (sorted(float(pair[n]) for pair in found) for n in (0, 1))
+    yield (
+        "plan and view",
+        f"p50 {share(both, 0.5):.1f} ms, most {both[-1]:.1f} ms",
+        f"{both[-1] / shares[-1]:.0f} ms",
+        f"{shares[-1]:.2f} of the bar at most",
+    )
+
+
+def server_rows() -> Iterator[Row]:
+    """The running server: how soon it is ready, what it holds, what it answers beside an echo."""
+    began_s = time.monotonic()
+    with served(RATE="0") as service:
+        ready_s = time.monotonic() - began_s
+        quotes = _rate(service.port)
+        memory = service.rss_mb()
+    with served(RATE="0", app=ECHO) as echo:
+        echoes = _rate(echo.port)
+    yield "ready after", f"{ready_s:.1f} s", "3 s", ""
+    yield "memory of a worker, warm", f"{max(memory):.0f} MB", "180 MB", ""
+    yield (
+        "quotes of two workers",
+        f"{quotes:.1f} a second",
+        "none",
+        f"a bare Flask echo: {echoes:.0f} a second, {echoes / quotes:.0f} ×",
+    )
+
+
+def _rate(port: int) -> float:
+    ask(port)
+    began_s = time.monotonic()
+    with Callers(port, 4) as callers:
+        time.sleep(SECONDS)
+    return sum(a.status == 200 for a in callers.answers) / (time.monotonic() - began_s)
+
+
+def page_rows() -> Iterator[Row]:
+    """All that the page is, compressed one file at a time."""
+    files = [path for path in (TESTS.parent / "web").rglob("*") if path.is_file()]
+    packed = sum(len(gzip.compress(path.read_bytes(), 6)) for path in files)
+    yield "the page, compressed", f"{packed / 1000:.1f} kB in {len(files)} files", "80 kB", ""
+
+
+PARTS = (strength_rows, quote_rows, plate_rows, drawing_rows, remedy_rows, server_rows, page_rows)
+
+
+def _processor() -> str:
+    with contextlib.suppress(OSError):
+        told = Path("/proc/cpuinfo").read_text(encoding="utf-8")
+        return str(re.findall(r"model name\s*: (.*)", told)[0])
+    return platform.processor()
+
+
+if __name__ == "__main__":
+    machine = f"{_processor()}, {os.cpu_count()} cores, Python {platform.python_version()}"
+    print(f"{datetime.now(UTC):%d %B %Y}, {machine}")
+    print(f"load average {os.getloadavg()[0]:.1f}\n")
+    print("| what | measured | bar | ratio |\n|---|---|---|---|")
+    for part in PARTS:
+        for row in part():
+            print(f"| {' | '.join(row)} |", flush=True)
+    print(f"\nload average at the end {os.getloadavg()[0]:.1f}")
