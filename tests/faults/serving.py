@@ -17,11 +17,12 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import IO, Any, Self
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from conftest import EXAMPLE_ORDER, MAKER_KEY
 
 ROOT = Path(__file__).resolve().parents[2]
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
 TYPE = {"Content-Type": "application/json"}
+SIGNING_KEY = "a signing key for servers on loopback alone"
 PATIENCE_S = 60.0  # a bound on waiting, not a measure: the machine may be busy
 
 
@@ -102,7 +103,7 @@ def served(
     environment = {
         **os.environ,
         "LEDGERSTONE_MAKER_KEY": MAKER_KEY,
-        "LEDGERSTONE_SIGNING_KEYS": ",".join(SIGNING_KEYS),
+        "LEDGERSTONE_SIGNING_KEYS": SIGNING_KEY,
         "LEDGERSTONE_BASE_URL": "http://localhost",
         "WEB_CONCURRENCY": "2",
         **{f"LEDGERSTONE_{name}": value for name, value in told.items()},
