@@ -3,6 +3,7 @@
 import { clearDraft } from "./draft.js";
 import { addSlab, copySlab, removeSlab } from "./form/slabs.js";
 import { pointerOf } from "./form/fields.js";
+import { centredOnUnit } from "./form/places.js";
 import { withoutRow, withRow } from "./form/rows.js";
 import { read, written } from "./lib/pointer.js";
 import { spoken } from "./lib/lengths.js";
@@ -21,6 +22,8 @@ export class Actions {
       redo: () => this.step("redo"),
       quick: (button) => this.quick(button),
       "add-cutout": (button) => this.addCutout(button),
+      start: (button) => this.start(button),
+      "on-unit": (button) => this.onUnit(button),
       "add-row": (button) => this.addRow(button),
       "remove-row": (button) => this.removeRow(button),
       "add-slab": () => this.slab(() => addSlab(page.store, page.choices), "slabs.added"),
@@ -79,6 +82,22 @@ export class Actions {
     store.change(written(store.order, `/slabs/${store.slab}/cutouts`, [...cutouts, cutout]));
     this.page.announce(say("openings.added", { label }));
     this.page.sketch.focus(`opening-${cutouts.length}`);
+  }
+
+  /** @param {HTMLElement} button */
+  async start(button) {
+    const { pieceFrom } = await import("./order/pieces.js");
+    const { store, choices } = this.page;
+    const name = button.dataset.start ?? "";
+    const slab = pieceFrom(name, store.order.slabs[store.slab], choices, store.unit);
+    store.change(written(store.order, `/slabs/${store.slab}`, slab));
+    this.page.announce(say("start.done", { name: say(`start.${name}`) }));
+  }
+
+  /** @param {HTMLElement} button */
+  onUnit(button) {
+    const order = centredOnUnit(button, this.page.store);
+    if (order) this.page.store.change(order);
   }
 
   /** @param {HTMLElement} button */

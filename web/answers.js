@@ -7,7 +7,7 @@ import { troubleNotice } from "./answer/trouble.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
 import { goTo } from "./form/going.js";
 import { patched, StalePatch } from "./lib/patch.js";
-import { day, money, say } from "./words.js";
+import { day, money, number, say } from "./words.js";
 
 /** The answer's side of the page. */
 export class Answers {
@@ -41,6 +41,7 @@ export class Answers {
     if (this.last) this.panel.standing(say("answer.stale"), true);
     this.panel.dataset.state = "outdated";
     this.glance.classList.add("stale");
+    /** @type {HTMLElement} */ (document.querySelector("#finished")).hidden = true;
     this.page.sketch.pin([]);
   }
 
@@ -77,10 +78,21 @@ export class Answers {
       apply: (remedy) => this.apply(remedy),
       keep,
     });
+    this.showFinished();
     if (order === page.store.order && answer.kind !== "not-understood") page.sketch.pin(answer.body.findings);
     if (this.faults.length) showFaults(page.form, page.store, this.faults);
     else clearFaults(page.form);
     this.showGlance();
+  }
+
+  /** Beside the question of what was measured: the size that the slab comes to. */
+  showFinished() {
+    const place = /** @type {HTMLElement} */ (document.querySelector("#finished"));
+    const answer = this.last?.answer;
+    const { store } = this.page;
+    const size = answer?.kind === "quote" ? answer.body.slabs[store.slab]?.finished_mm : undefined;
+    place.hidden = !size || this.last?.order !== store.order;
+    if (size) place.textContent = say("size_from.finished-size", { length: number(size.length_mm, 1), width: number(size.width_mm, 1) });
   }
 
   /** @returns {Keeping} */

@@ -56,6 +56,7 @@ function waited(kind, inS) {
   });
 }
 
+if (window.parent !== window) void import("./embedded.js").then(({ fitInto }) => fitInto(window.parent));
 await words();
 defineAnswer();
 const form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));

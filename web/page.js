@@ -7,6 +7,7 @@ import { keepDraft, keptDraft } from "./draft.js";
 import { entered } from "./form/entries.js";
 import { isControl, refill } from "./form/fields.js";
 import { fillOptions, syncOptions } from "./form/options.js";
+import { placedByGap, syncPlaces } from "./form/places.js";
 import { syncRows } from "./form/rows.js";
 import { syncSides } from "./form/sides.js";
 import { showSlabs } from "./form/slabs.js";
@@ -69,10 +70,17 @@ export class Page {
     if (!isControl(target)) return;
     if (target.name === "unit") return this.speak(/** @type {Unit} */ (target.value));
     if ("side" in target.dataset) return this.actions.tickSide(/** @type {HTMLInputElement} */ (target));
+    if ("gap" in target.dataset) return this.gap(/** @type {HTMLInputElement} */ (target));
     if (!target.closest("[data-at]")) return;
     const { order, pointer } = entered(target, this.store, this.choices);
     const typing = target instanceof HTMLInputElement && target.type === "text";
     this.store.change(order, typing ? { cause: "typing", group: pointer } : { cause: "choice" });
+  }
+
+  /** @param {HTMLInputElement} control */
+  gap(control) {
+    const order = placedByGap(control, this.store);
+    if (order) this.store.change(order, { cause: "typing", group: `gap ${control.id}` });
   }
 
   /**
@@ -123,6 +131,7 @@ export class Page {
     const slab = store.order.slabs[store.slab];
     if (slab) syncOptions(form, choices, slab);
     showSlabs(/** @type {HTMLElement} */ (form.querySelector("#slabs")), store, choices);
+    syncPlaces(form, store);
     this.actions.allow();
     this.sketch.show();
     for (const radio of elements(form, "[name=unit]"))

@@ -42,7 +42,7 @@ def drag(page: Page, key: str, dx_mm: float, dy_mm: float) -> None:
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:
     """Its sizes show while it moves, its fields follow at once, one undo takes the drag back."""
-    desk.get_by_role("button", name="Basin").click()
+    desk.get_by_role("button", name="Basin", exact=True).click()
     settle(desk)
     drag(desk, "opening-0", -203, 0)
     expect(desk.locator("#plan .measure")).to_have_text(["545 mm", "300 mm"])
@@ -61,7 +61,7 @@ def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle)
 def test_a_drag_comes_to_rest_on_the_centre_line(desk: Page, settle: Settle) -> None:
     """Near the slab's middle the opening holds to it, and the line is drawn."""
     settle(desk)
-    desk.get_by_role("button", name="Basin").click()
+    desk.get_by_role("button", name="Basin", exact=True).click()
     desk.get_by_label("Centre from the left end").fill("700")
     drag(desk, "opening-0", 47, 0)
     expect(desk.locator("#plan .guide").first).to_be_attached()
@@ -85,7 +85,7 @@ def test_an_edge_is_dragged_to_another_length(desk: Page, settle: Settle) -> Non
 
 def test_a_finger_drags_without_scrolling_the_page(phone: Page, settle: Settle) -> None:
     """A touch that starts on an opening moves it; the page stays where it is."""
-    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Basin", exact=True).tap()
     settle(phone)
     x, y = middle(phone, "opening-0")
     scrolled = phone.evaluate("scrollY")
@@ -104,7 +104,7 @@ def test_a_finger_drags_without_scrolling_the_page(phone: Page, settle: Settle) 
 def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -> None:
     """A new opening takes focus: arrows move it by 1 mm, with Shift by 10; presses undo as one."""
     settle(desk)
-    desk.get_by_role("button", name="Basin").focus()
+    desk.get_by_role("button", name="Basin", exact=True).focus()
     desk.keyboard.press("Enter")
     expect(thing(desk, "opening-0")).to_be_focused()
     desk.keyboard.press("ArrowRight")
@@ -123,7 +123,7 @@ def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -
 def test_every_drag_has_its_buttons(phone: Page, settle: Settle) -> None:
     """Pressing a thing shows buttons: 5 mm each way, centred, its fields, remove it."""
     settle(phone)
-    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Basin", exact=True).tap()
     moves = phone.get_by_role("group", name="Move basin")
     moves.get_by_role("button", name="Left 5 mm").tap()
     moves.get_by_role("button", name="Back 5 mm").tap()
@@ -147,7 +147,7 @@ def test_a_finding_is_a_numbered_pin_on_the_plan(
 ) -> None:
     """The pin has the number of its sentence, is said with it, and a press leads to it."""
     settle(desk)
-    desk.get_by_role("button", name="Basin").click()
+    desk.get_by_role("button", name="Basin", exact=True).click()
     desk.get_by_label("Centre from the front").fill("400")
     settle(desk)
     pin = desk.locator("#plan .pin.stops").first

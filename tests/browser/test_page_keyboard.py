@@ -73,7 +73,7 @@ def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: S
     expect(desk.locator("figure img")).to_have_attribute("alt", re.compile(r"An opening \(basin\)"))
     tab_to(desk, "Remove this opening")
     desk.keyboard.press("Space")
-    expect(desk.get_by_role("button", name="Basin")).to_be_focused()
+    expect(desk.get_by_role("button", name="Basin", exact=True)).to_be_focused()
     settle(desk)
     expect(desk.locator("figure img")).not_to_have_attribute("alt", re.compile("opening"))
 

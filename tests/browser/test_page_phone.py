@@ -85,7 +85,7 @@ def test_an_opening_added_to_an_l_lies_on_the_slab(
     settle(phone)
     phone.get_by_text("L-shape", exact=True).tap()
     phone.locator(f"[name=outline-notch-corner][value={corner}]").tap()
-    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Basin", exact=True).tap()
     settle(phone)
     expect(phone.locator("figure img")).to_have_attribute(
         "alt", re.compile(r"An opening \(basin\)")
@@ -99,7 +99,7 @@ def test_a_basin_and_a_tap_change_the_answer(phone: Page, settle: Settle) -> Non
     before = (price(phone), kilograms(phone))
     drawing = phone.locator("figure img")
     old = drawing.get_attribute("src")
-    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Basin", exact=True).tap()
     phone.get_by_role("button", name="Tap", exact=True).tap()
     settle(phone)
     expect(phone.locator("#status")).to_contain_text("with VAT")
@@ -120,7 +120,7 @@ def test_what_cannot_be_made_is_said_plainly_and_fixed_by_its_field(
     phone: Page, settle: Settle
 ) -> None:
     """A basin too near the back: no price, a sentence with both numbers, a way to the field."""
-    phone.get_by_role("button", name="Basin").tap()
+    phone.get_by_role("button", name="Basin", exact=True).tap()
     settle(phone)
     fill(phone, "Centre from the front", "400")
     settle(phone)

@@ -55,7 +55,7 @@ def with_remedies(
 
 def too_near_the_back(page: Page, settle: Settle) -> None:
     """A basin 20 mm from the back edge."""
-    page.get_by_role("button", name="Basin").click()
+    page.get_by_role("button", name="Basin", exact=True).click()
     page.get_by_label("Centre from the front").first.fill("400")
     settle(page)
 
