@@ -1,58 +1,91 @@
 """Random work and time: operations, bookings, working hours."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 from typing import Final
 
 from hypothesis import strategies as st
 
 from ledgerstone.schedule import Booking
-from ledgerstone.work import Operation, Stage
+from ledgerstone.schedule.booking import Holds
+from ledgerstone.work import Machine, Operation, Stage
 from ledgerstone.workshop import Workshop
 
 Draw = st.DrawFn
 WORK_STAGES: Final[tuple[Stage, ...]] = ("mould", "cast", "finish", "seal", "pack")
+HOURS: Final = st.sampled_from((0.0, 0.2, 0.75, 3.4, 7.0, 14.0)) | st.floats(0, 40)
+MACHINES: Final[dict[Stage, Machine]] = {"cast": "mixer", "finish": "polisher"}
 
 
 @st.composite
 def operation_lists(draw: Draw) -> tuple[Operation, ...]:
-    """The steps of one order: each stage's hours from none to weeks, waits from none to a month."""
-    hours = st.sampled_from((0.0, 0.2, 0.75, 3.4, 7.0, 14.0)) | st.floats(0, 90)
-    waits = {"cast": 24 * draw(st.integers(0, 14)), "finish": 24 * draw(st.integers(0, 6)),
-             "seal": 24 * draw(st.integers(0, 4))}  # fmt: skip
-    age = 24 * draw(st.sampled_from((0, 7, 14, 21, 28)))
-    days = draw(st.integers(0, 3))
-    return tuple(
+    """The steps of an order of up to three slabs: equal pieces, moulds, machines, sizes, waits."""
+    steps = [Operation("set up", "mould", None, draw(HOURS))]
+    for slab in range(draw(st.integers(1, 3))):
+        pieces = draw(st.sampled_from((1, 1, 2, 5)))
+        steps += draw(slab_steps(slab, pieces, draw(st.integers(1, pieces))))
+    return tuple(sorted(steps, key=lambda step: WORK_STAGES.index(step.stage)))
+
+
+@st.composite
+def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operation]:
+    """The steps of one slab: turned out of its mould first, then finished, coated and packed."""
+    waits = {"cast": draw(st.integers(0, 14)), "seal": draw(st.integers(0, 4))}
+    age, days = 24.0 * draw(st.sampled_from((0, 7, 14, 28))), draw(st.integers(0, 3))
+    size = (draw(st.floats(300, 3500)), draw(st.floats(60, 300)))
+    steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces)]
+    steps += [
         Operation(
             stage,
             stage,
             slab,
-            draw(hours),
-            wait_hours=waits.get(stage, 0.0),
+            draw(HOURS),
+            wait_hours=24.0 * waits.get(stage, 0),
             age_hours=age if stage == "seal" else 0.0,
             least_days=days if stage == "finish" else 1,
+            pieces=moulds if stage == "mould" else pieces,
+            people=draw(st.sampled_from((None, 1, 2))),
+            machine=MACHINES.get(stage),
+            ripe_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
+            table_mm=size if stage == "cast" else (0.0, 0.0),
         )
         for stage in WORK_STAGES
-        for slab in range(draw(st.integers(1, 2)))
-    )
+    ]
+    return steps
 
 
 days_of_two_years: Final = st.dates(date(2026, 6, 1), date(2028, 6, 1))
 
 
+times: Final = st.integers(0, 24 * 60 - 1).map(lambda m: time(*divmod(m, 60)))
+
+
 @st.composite
 def bookings(draw: Draw) -> Booking:
-    """Some days that are taken already."""
+    """Time that is taken already: of people or of a table, whole days or hours of them."""
     first = draw(days_of_two_years)
-    return Booking(first, first + timedelta(days=draw(st.integers(0, 40))), "taken")
+    last = first + timedelta(days=draw(st.integers(0, 40)))
+    holds: Holds = draw(st.sampled_from(("people", "table", "both")))
+    starts, ends = draw(times), draw(st.none() | times)
+    return Booking(first, last, "taken", holds, starts, ends)
 
 
 @st.composite
 def calendars_of(draw: Draw, workshop: Workshop) -> Workshop:
-    """The workshop with other working hours, weekdays, hands and work taken on."""
+    """The workshop with other working hours, weekdays, hands, machines, tables and warmth."""
     week = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+    bench = replace(
+        workshop.bench,
+        day_starts_at=draw(st.sampled_from((0.0, 7.5, 8.0, 20.0))),
+        mixers=draw(st.integers(1, 2)),
+        polishers=draw(st.integers(1, 2)),
+        damp_days=draw(st.none() | st.floats(0, 9)),
+    )
     return replace(
         workshop,
+        bench=bench,
+        table=replace(workshop.table, count=draw(st.integers(1, 3))),
+        handling=replace(workshop.handling, workshop_c=draw(warmths)),
         calendar=replace(
             workshop.calendar,
             hours_per_day=draw(st.sampled_from((1.0, 4.5, 7.0, 7.6, 16.0))),
@@ -62,3 +95,6 @@ def calendars_of(draw: Draw, workshop: Workshop) -> Workshop:
         ),
         days=replace(workshop.days, buffer=draw(st.integers(0, 5))),
     )
+
+
+warmths: Final = st.lists(st.integers(5, 30).map(float), min_size=12, max_size=12).map(tuple)

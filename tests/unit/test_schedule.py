@@ -1,7 +1,7 @@
 """The workshop's calendar, and an order's stages laid into it."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -28,9 +28,10 @@ def step(stage: Stage, hours: float, **more: Any) -> Operation:  # noqa: ANN401 
 
 @pytest.fixture
 def shop(workshop: Workshop) -> Workshop:
-    """Two pairs of hands, seven hours, nothing taken on, no days in hand, no closures."""
+    """Two pairs of hands, 8 to 15; nothing taken on, no day in hand, no closure, no damp cover."""
     calendar = replace(workshop.calendar, orders_ahead_days=0, closures=())
-    return replace(workshop, calendar=calendar, days=replace(workshop.days, buffer=0))
+    days, bench = replace(workshop.days, buffer=0), replace(workshop.bench, damp_days=0.0)
+    return replace(workshop, calendar=calendar, days=days, bench=bench)
 
 
 def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0) -> LeadTime:
@@ -135,14 +136,17 @@ def test_a_wait_that_ends_on_a_worked_day_leaves_what_is_left_of_it(shop: Worksh
     assert days_of(half)[2] == ("Turning and finishing", 2, 2)
 
 
-def test_part_of_a_day_of_waiting_is_a_day(shop: Workshop) -> None:
-    """A wait of 25 hours is two days: slabs are not turned at night."""
-    assert days_of(laid(shop, step("cast", 1, wait_hours=25)))[1][2] == 3
+def test_a_wait_runs_to_the_minute_and_hands_take_it_up_in_hours(shop: Workshop) -> None:
+    """Poured by half past eight, 25 hours end at half past nine; 31 end when hands have gone."""
+    turned = [laid(shop, step("cast", 1, wait_hours=h), step("finish", 1)) for h in (25, 31)]
+    assert [days_of(lead)[2][1] for lead in turned] == [2, 3]
+    assert turned[0].work[1].begins_at == datetime(2026, 11, 4, 9, 30)  # noqa: DTZ001  the wall's
 
 
 def test_the_longest_wait_of_a_stage_counts(shop: Workshop) -> None:
     """Two slabs under cover wait together."""
-    lead = laid(shop, step("cast", 1, wait_hours=48), step("cast", 1, wait_hours=72))
+    other = replace(step("cast", 1, wait_hours=72), slab=1)
+    lead = laid(shop, step("cast", 1, wait_hours=48), other)
     assert days_of(lead)[1] == ("Curing under cover", 1, 4)
 
 
@@ -220,7 +224,9 @@ def test_a_closure_is_said(shop: Workshop) -> None:
 def test_a_day_in_another_year_has_its_year(shop: Workshop) -> None:
     """A wait that ends next year says which year that is."""
     lead = laid(shop, step("cast", 1, wait_hours=24 * 60))
-    assert lead.stages[-1].why == "Cures under cover until Saturday 2 January 2027."
+    assert lead.stages[-1].why == (
+        "Cures under cover until Saturday 2 January 2027: 10 °C in the workshop."
+    )
 
 
 def test_reasons_are_sentences_without_hours(

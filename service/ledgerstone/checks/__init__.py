@@ -99,6 +99,7 @@ CHECKS: tuple[Check, ...] = (
         "promise",
         promise.delivery_served,
     ),
+    Check(("no-day-free",), "promise", promise.has_a_day),
     Check(("needed-too-soon",), "promise", promise.in_time),
     Check(("too-long-for-pallet", "too-heavy-for-pallet"), "promise", carrier.fits_a_pallet),
     Check(("doorway-too-narrow",), "promise", access.through_the_doorway),

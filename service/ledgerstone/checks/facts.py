@@ -11,7 +11,14 @@ from ledgerstone.errors import PlateError
 from ledgerstone.order import Order, Shade, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.reinforcement import SteelPlan, advise
-from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
+from ledgerstone.schedule import (
+    Booking,
+    LeadTime,
+    NeverWorked,
+    calendar_of,
+    lead_time,
+    moulds_to_try,
+)
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
 from ledgerstone.transport import area_of, packed_kg, slab_kg
@@ -67,9 +74,12 @@ class Facts:
 
     @cached_property
     def casting_day(self) -> date:
-        """About when it is cast: the month says how warm the workshop is."""
+        """About when it is cast: the month says how warm the workshop is. Today, if never."""
         ahead = self.workshop.calendar.orders_ahead_days + 2
-        return calendar_of(self.workshop, self.bookings).add_working_days(self.today, ahead)
+        try:
+            return calendar_of(self.workshop, self.bookings).add_working_days(self.today, ahead)
+        except NeverWorked:
+            return self.today
 
     @cached_property
     def strength(self) -> tuple[SlabStrength, ...]:
@@ -127,15 +137,66 @@ class Facts:
 
     @cached_property
     def operations(self) -> tuple[Operation, ...]:
-        """The one list of work."""
-        ways = tuple(strength.handled.way for strength in self.strength)
-        return operations(self.order, self.shapes, self.workshop, self.cover_days, ways)
+        """The one list of work, with as many moulds of equal pieces as make it ready soonest."""
+        if len(self._lists) == 1 or self._soonest is None:
+            return self._lists[0]
+        return self._soonest[0]
+
+    @property
+    def has_a_day(self) -> bool:
+        """Whether there is a day by which it can be ready."""
+        return self._soonest is not None
+
+    @property
+    def lead_time(self) -> LeadTime:
+        """When it is ready and when it arrives.
+
+        Raises
+        ------
+        NeverWorked
+            There is no such day.
+        """
+        if self._soonest is None:
+            raise NeverWorked("no day can be promised")
+        return self._soonest[1]
 
     @cached_property
-    def lead_time(self) -> LeadTime:
-        """When it is ready and when it arrives."""
-        on_the_road = self.area.days if self.area is not None else 0
-        return lead_time(self.operations, self.workshop, self.bookings, self.today, on_the_road)
+    def _lists(self) -> tuple[tuple[Operation, ...], ...]:
+        """Lists of work to choose from: by how many moulds are made of equal pieces."""
+        every = self._operations(())
+        tried = moulds_to_try(every, self.workshop.table)
+        return tuple(self._operations(moulds) for moulds in tried) or (every,)
+
+    def _operations(self, moulds: tuple[int, ...]) -> tuple[Operation, ...]:
+        handled = [strength.handled for strength in self.strength]
+        return operations(
+            self.order,
+            self.shapes,
+            self.workshop,
+            self.cover_days,
+            tuple(one.way for one in handled),
+            ripe_days=tuple(one.needs_age_days for one in handled),
+            moulds=moulds,
+        )
+
+    @cached_property
+    def _soonest(self) -> tuple[tuple[Operation, ...], LeadTime] | None:
+        """The first list of those that are ready soonest, and its days; None without a day."""
+        try:
+            laid = [(steps, self._laid(steps)) for steps in self._lists]
+        except NeverWorked:
+            return None
+        return min(laid, key=lambda one: one[1].ready_on)
+
+    def _laid(self, steps: tuple[Operation, ...]) -> LeadTime:
+        return lead_time(
+            steps,
+            self.workshop,
+            self.bookings,
+            self.today,
+            self.area.days if self.area is not None else 0,
+            by_carrier=self.order.delivery.kind == "pallet",
+        )
 
     @cached_property
     def price(self) -> Price:

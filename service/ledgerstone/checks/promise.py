@@ -44,9 +44,22 @@ def _stopped(check: str, says: str, pointer: str) -> Finding:
     return Finding(check, "stops", says, _OURS, at=(pointer,))
 
 
+def has_a_day(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """There is a day by which it can be made."""
+    if facts.has_a_day:
+        return
+    yield Finding(
+        "no-day-free",
+        "stops",
+        "Our calendar has no day by which this could be made, so we promise none. Write to us, and"
+        " we will look at it together.",
+        "the workshop's calendar",
+    )
+
+
 def in_time(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
     """The order can be there by the day it is needed."""
-    if order.needed_by is None:
+    if order.needed_by is None or not facts.has_a_day:
         return
     arrives = facts.lead_time.arrives_latest
     if arrives <= order.needed_by:

@@ -83,6 +83,9 @@ class Sealer:
     price_per_l: Decimal = at_least_0("bought by the litre")
     hours_per_m2_coat: float = at_least_0("hands, each coat")
     youngest_days: int = field(metadata=about("concrete's age before the first coat", at_least=0))
+    recoat_hours: float = field(
+        default=0.0, metadata=about("from one coat to the next; nought: wet on wet", at_least=0)
+    )
     heat_limit_c: float = above_0("hottest its own sheet allows")
     food_declared: bool = said("its maker declares it for food contact")
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from ledgerstone.workshop._bench import Bench, BookingRules
 from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
 from ledgerstone.workshop._keys import about, said
@@ -32,7 +33,9 @@ __all__ = [
     "Added",
     "Area",
     "Bag",
+    "Bench",
     "Boards",
+    "BookingRules",
     "Calendar",
     "CastingTable",
     "CementBase",
@@ -107,6 +110,10 @@ class Workshop:
     web: Web = said("where the page stands")
     services: Services = field(
         default_factory=Services, metadata=about("what is done beside the making")
+    )
+    bench: Bench = field(default_factory=Bench, metadata=about("what the bench works with at once"))
+    bookings: BookingRules | None = field(
+        default=None, metadata=about("the calendar file of what is booked")
     )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))

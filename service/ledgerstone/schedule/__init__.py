@@ -1,0 +1,125 @@
+"""From hours of hands and hours of waiting to days: the workshop's calendar and one order in it.
+
+Hands work in working hours alone and waits run all the time. Jobs are begun in a fixed order in
+which no start overtakes another, so that what takes longer, comes later or is booked never makes
+an order ready sooner.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from ledgerstone.schedule.booking import Booking, last_day, minute_at
+from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, place_of
+from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
+from ledgerstone.schedule.laying import Bench, Laid, OnTable, lay
+from ledgerstone.schedule.loads import loads_of, moulds_to_try, tables_for
+from ledgerstone.schedule.stages import StageDays, Telling
+from ledgerstone.schedule.tables import Tables
+from ledgerstone.strength.slabs import concrete_of
+from ledgerstone.work import Operation
+from ledgerstone.workshop.records import Workshop
+
+__all__ = [
+    "WEEKDAYS",
+    "Booking",
+    "Laid",
+    "LeadTime",
+    "NeverWorked",
+    "OnTable",
+    "StageDays",
+    "WorkingCalendar",
+    "calendar_of",
+    "lead_time",
+    "moulds_to_try",
+    "tables_for",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class LeadTime:
+    """The day an order is ready, if ordered by a day, and the stages before it.
+
+    ``work`` and ``on_table`` are the workshop's own: every job to the minute, and every load on
+    the casting tables.
+    """
+
+    ready_on: date
+    if_ordered_by: date
+    arrives_earliest: date
+    arrives_latest: date
+    stages: tuple[StageDays, ...]
+    work: tuple[Laid, ...] = ()
+    on_table: tuple[OnTable, ...] = ()
+
+
+def lead_time(
+    steps: Sequence[Operation],
+    workshop: Workshop,
+    bookings: Sequence[Booking],
+    today: date,
+    days_on_the_road: int,
+    *,
+    by_carrier: bool = False,
+) -> LeadTime:
+    """Lay an order's operations into the calendar; what comes in today is begun tomorrow.
+
+    Parameters
+    ----------
+    days_on_the_road
+        Working days, at most; with 0 it is there when it is ready.
+    by_carrier
+        Whether they are a carrier's: weekends and public holidays count, and nothing that shuts
+        the workshop or holds its people.
+
+    Raises
+    ------
+    NeverWorked
+        There is no day by which it can be ready.
+    """
+    calendar = calendar_of(workshop, bookings)
+    ahead = workshop.calendar.orders_ahead_days
+    queued = calendar.add_working_days(today, ahead) if ahead else today
+    start = minute_at(queued) + 24 * 60
+    clock = WorkingTime(calendar, hours_of_day(workshop), bookings, queued)
+    tables = Tables(workshop.table.count, bookings)
+    bench = Bench(workshop, calendar, clock, tables, concrete_of(workshop).cement)
+    loads = loads_of(steps, workshop.table)
+    work, on_table = lay(steps, loads, bench, start)
+    telling = Telling(work, len(on_table), workshop, today)
+    stages = [*_queue(ahead, today, queued, telling), *telling.stages()]
+    done = last_day(max((one.until for one in work), default=start))
+    ready = calendar.add_working_days(done, workshop.days.buffer)
+    stages += _in_hand(workshop.days.buffer, done, ready)
+    road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar
+    days = days_on_the_road
+    return LeadTime(
+        ready_on=ready,
+        if_ordered_by=today,
+        arrives_earliest=ready if days == 0 else road.add_working_days(ready, 1),
+        arrives_latest=ready if days == 0 else road.add_working_days(ready, days),
+        stages=tuple(stages),
+        work=tuple(work),
+        on_table=tuple(on_table),
+    )
+
+
+def _queue(ahead: int, today: date, queued: date, telling: Telling) -> list[StageDays]:
+    """Tell the wait for the work that was taken on before."""
+    if ahead == 0:
+        return []
+    why = f"{_working_days(ahead)} of work already taken on.{telling.shut(today, queued)}"
+    return [StageDays("Waiting its turn", today, queued, why)]
+
+
+def _in_hand(buffer: int, done: date, ready: date) -> list[StageDays]:
+    if buffer == 0:
+        return []
+    why = f"{_working_days(buffer)} kept in hand, so that the day can be kept."
+    return [StageDays("In hand", done, ready, why)]
+
+
+def _working_days(days: int) -> str:
+    return f"{days} working day{'' if days == 1 else 's'}"

@@ -1,0 +1,80 @@
+"""How long concrete stays damp and when it has the age it needs, by the warmth of the shed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
+from types import MappingProxyType
+
+from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at, minute_at
+from ledgerstone.schedule.days import NeverWorked
+from ledgerstone.strength.concrete import CementClass, ageing_rate
+
+# Days of damp cover of EN 13670's class 2 (table F.1) by the warmth of the face: at 25 °C and
+# over, at 15, at 10 and at 5. FROM MEMORY: look them up in the standard. Classes R and N grow
+# rapidly (r >= 0.5), class S at a middling rate, by EN 1992-1-1 3.1.2(6).
+_RAPID = ((25.0, 1.0), (15.0, 1.0), (10.0, 1.5), (5.0, 2.0))
+_MEDIUM = ((25.0, 1.5), (15.0, 2.5), (10.0, 4.0), (5.0, 5.0))
+CLASS_2: Mapping[CementClass, tuple[tuple[float, float], ...]] = MappingProxyType(
+    {"R": _RAPID, "N": _RAPID, "S": _MEDIUM}
+)
+Rate = Callable[[float], float]
+
+
+def damp_days(celsius: float, cement: CementClass) -> float | None:
+    """Return the days of damp cover that class 2 asks at a temperature; None where none count.
+
+    Notes
+    -----
+    Source: EN 13670 8.5 and table F.1, class 2, values from memory. Time below 5 °C counts for
+    nothing.
+    """
+    return next((days for least, days in CLASS_2[cement] if celsius >= least), None)
+
+
+def damp_until(
+    poured: int, own_days: float | None, cement: CementClass, by_month: Sequence[float]
+) -> int:
+    """Return the minute until which a slab is kept damp: the maker's own days, else class 2's."""
+    if own_days is not None:
+        return poured + math.ceil(own_days * MINUTES_A_DAY - 1e-6)
+
+    def share(celsius: float) -> float:
+        days = damp_days(celsius, cement)
+        return 0.0 if days is None else 1.0 / days
+
+    return _gained(poured, 1.0, share, by_month)
+
+
+def aged_by(poured: int, age_days: float, by_month: Sequence[float]) -> int:
+    """Return the minute at which concrete has an age, adjusted to 20 °C (EN 1992-1-1 (B.10))."""
+    return _gained(poured, age_days, ageing_rate, by_month)
+
+
+def _gained(start: int, wanted: float, rate: Rate, by_month: Sequence[float]) -> int:
+    """Return the minute at which so much is gained, at each month's own rate for a day.
+
+    Raises
+    ------
+    NeverWorked
+        Nothing is gained in a whole year.
+    """
+    at, still, idle = start, wanted, 0
+    while still > 0.0:
+        day = day_at(at)
+        gain = rate(by_month[day.month - 1])
+        end = _next_month(day)
+        idle = 0 if gain > 0.0 else idle + 1
+        if idle > len(by_month):
+            raise NeverWorked("the shed is too cold for concrete to cure in any month")
+        within = gain * (end - at) / MINUTES_A_DAY
+        if within >= still:
+            return at + math.ceil(still / gain * MINUTES_A_DAY - 1e-6)
+        at, still = end, still - within
+    return at
+
+
+def _next_month(day: date) -> int:
+    later = date(day.year + day.month // 12, day.month % 12 + 1, 1)
+    return minute_at(later)

@@ -1,0 +1,107 @@
+"""Which days are worked, and working days counted."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Iterable, Sequence
+from datetime import date, timedelta
+
+import holidays
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+LONGEST_SEARCH_DAYS = 3660
+ONE_DAY = timedelta(days=1)
+Span = tuple[int, int]
+
+
+class NeverWorked(ValueError):
+    """No day is worked within ten years, or the work would not be done in a lifetime."""
+
+
+class WorkingCalendar:
+    """Which days are worked: weekdays, less public holidays, closures and bookings.
+
+    Parameters
+    ----------
+    country
+        ISO 3166 country, with its part where holidays differ by it: ``"GB-ENG"``.
+    weekdays
+        Names of the days that are worked.
+    closed
+        ``(first, last)`` days shut, both ends included.
+
+    Notes
+    -----
+    Source of public holidays: the ``holidays`` package; checked against the published lists in
+    ``tests/validation``.
+    """
+
+    def __init__(
+        self,
+        country: str,
+        weekdays: Iterable[str] = WEEKDAYS[:5],
+        closed: Iterable[tuple[date, date]] = (),
+    ) -> None:
+        nation, _, part = country.partition("-")
+        self._public = holidays.country_holidays(nation, subdiv=part or None)
+        self._worked = frozenset(WEEKDAYS.index(name) for name in weekdays)
+        self._closed = merged((a.toordinal(), b.toordinal() + 1) for a, b in closed)
+        self._starts = [first for first, _ in self._closed]
+
+    def is_worked(self, day: date) -> bool:
+        """Say whether hands work on a day."""
+        if day.weekday() not in self._worked or day in self._public:
+            return False
+        return not _lies_in(day.toordinal(), self._closed, self._starts)
+
+    def holiday(self, day: date) -> str | None:
+        """Name the public holiday on a day, or None."""
+        name = self._public.get(day)
+        return str(name) if name is not None else None
+
+    def first_worked(self, day: date) -> date:
+        """Return the day itself if it is worked, else the next one that is.
+
+        Raises
+        ------
+        NeverWorked
+            None is worked within ten years.
+        """
+        try:
+            for ahead in range(LONGEST_SEARCH_DAYS):
+                candidate = day + ahead * ONE_DAY
+                if self.is_worked(candidate):
+                    return candidate
+        except OverflowError:
+            pass
+        raise NeverWorked("no day is worked within ten years")
+
+    def add_working_days(self, day: date, n: int) -> date:
+        """Return the n-th worked day after ``day``; with 0, ``first_worked(day)``.
+
+        Raises
+        ------
+        NeverWorked
+            None is worked within ten years.
+        """
+        if n == 0:
+            return self.first_worked(day)
+        for _ in range(n):
+            day = self.first_worked(day + ONE_DAY)
+        return day
+
+
+def merged(spans: Iterable[Span]) -> list[Span]:
+    """Sort spans ``[start, end)`` and join those that touch or overlap; empty ones are left out."""
+    joined: list[Span] = []
+    for start, end in sorted(span for span in spans if span[0] < span[1]):
+        if joined and start <= joined[-1][1]:
+            joined[-1] = (joined[-1][0], max(end, joined[-1][1]))
+        else:
+            joined.append((start, end))
+    return joined
+
+
+def _lies_in(at: int, spans: Sequence[Span], starts: Sequence[int]) -> bool:
+    found = bisect_right(starts, at) - 1
+    return found >= 0 and at < spans[found][1]

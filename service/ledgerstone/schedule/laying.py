@@ -1,0 +1,268 @@
+"""Jobs laid one after another into working time, on hands, machines and tables that are free.
+
+Jobs are begun in one fixed order and no start overtakes the one before it. So a job's start is the
+greatest of its own piece's readiness, the start before it, and the moment from which enough hands,
+a machine and a table are free; and all of these only move later when anything else does.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime, time
+
+from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at
+from ledgerstone.schedule.clock import WorkingTime
+from ledgerstone.schedule.curing import aged_by, damp_until
+from ledgerstone.schedule.days import Span, WorkingCalendar
+from ledgerstone.schedule.loads import Job, Load, Piece, in_order
+from ledgerstone.schedule.tables import Tables
+from ledgerstone.strength.concrete import CementClass
+from ledgerstone.work import Operation
+from ledgerstone.workshop.records import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """One job in the calendar, in minutes from year 1 by the clock on the wall.
+
+    Attributes
+    ----------
+    came
+        When its piece and its place were ready for it.
+    starts, ends
+        When hands begin, and when its piece is done with it; hands leave at ``hands_end``.
+    people
+        Pairs of hands at it.
+    until
+        When the wait after it is over.
+    """
+
+    job: Job
+    came: int
+    starts: int
+    hands_end: int
+    ends: int
+    until: int
+    people: int
+
+    @property
+    def begins_at(self) -> datetime:
+        """When hands begin, by the workshop's clock."""
+        return moment(self.starts)
+
+    @property
+    def ends_at(self) -> datetime:
+        """When hands leave, by the workshop's clock."""
+        return moment(self.hands_end)
+
+
+@dataclass(frozen=True, slots=True)
+class OnTable:
+    """One load on the casting tables, from its first pour until the last piece leaves."""
+
+    load: int
+    tables: int
+    starts: int
+    ends: int
+
+
+def moment(minute: int) -> datetime:
+    """Write a minute as a day and a time, by the clock on the wall."""
+    hour, rest = divmod(minute % MINUTES_A_DAY, 60)
+    return datetime.combine(day_at(minute), time(hour, rest))
+
+
+@dataclass(slots=True)
+class _State:
+    """How far everything has come: hands and machines at work, and each piece."""
+
+    at: int
+    busy: list[tuple[int, int, str | None]] = field(default_factory=list)
+    ready: dict[Piece, int] = field(default_factory=dict)
+    poured: dict[Piece, int] = field(default_factory=dict)
+    moulds: dict[Piece, int] = field(default_factory=dict)
+    table_free: int = 0
+    order_ready: int = 0
+
+    def copy(self) -> _State:
+        return replace(
+            self,
+            busy=list(self.busy),
+            ready=dict(self.ready),
+            poured=dict(self.poured),
+            moulds=dict(self.moulds),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Bench:
+    """What jobs are laid on."""
+
+    workshop: Workshop
+    calendar: WorkingCalendar
+    clock: WorkingTime
+    tables: Tables
+    cement: CementClass
+
+
+def lay(
+    steps: Sequence[Operation], loads: Sequence[Load], bench: Bench, start: int
+) -> tuple[list[Laid], list[OnTable]]:
+    """Lay an order's steps, from a moment on.
+
+    Raises
+    ------
+    NeverWorked
+    """
+    laying = _Laying(bench, start)
+    jobs = list(in_order(steps, loads))
+    for load, block in _blocks(jobs):
+        laying.lay_block(block, None if load is None else loads[load], load)
+    return laying.laid, laying.on_table
+
+
+def _blocks(jobs: Sequence[Job]) -> list[tuple[int | None, list[Job]]]:
+    """Cut jobs into those of a load on the table, first pour to last demoulding, and the others."""
+    first: dict[int, int] = {}
+    last: dict[int, int] = {}
+    for at, job in enumerate(jobs):
+        if job.step.stage == "cast":
+            first.setdefault(job.load, at)
+            last[job.load] = at
+        elif job.frees and job.load in first:
+            last[job.load] = at
+    blocks: list[tuple[int | None, list[Job]]] = []
+    done = 0
+    for load, start in first.items():
+        blocks.append((None, list(jobs[done:start])))
+        done = last[load] + 1
+        blocks.append((load, list(jobs[start:done])))
+    return [*blocks, (None, list(jobs[done:]))]
+
+
+class _Laying:
+    """Jobs as they are laid."""
+
+    def __init__(self, bench: Bench, start: int) -> None:
+        self._bench, self._start = bench, start
+        self._state = _State(start, order_ready=start)
+        self.laid: list[Laid] = []
+        self.on_table: list[OnTable] = []
+
+    def lay_block(self, jobs: Sequence[Job], load: Load | None, number: int | None) -> None:
+        """Lay jobs; those of a load start over, later, while a booking has their table."""
+        if load is None or number is None:
+            self.laid += [self._lay(job) for job in jobs]
+            return
+        floor, shortest = self._state.table_free, _shortest_hold(jobs)
+        while True:
+            floor = self._bench.tables.free_for(floor, shortest, load.tables)
+            before = self._state.copy()
+            self._state.table_free = floor
+            laid = [self._lay(job) for job in jobs]
+            held = self._held(laid)
+            clash = self._bench.tables.clash(held, load.tables)
+            if clash is None:
+                break
+            self._state, floor = before, clash
+        self.laid += laid
+        self._state.table_free = held[1]
+        self.on_table.append(OnTable(number, load.tables, *held))
+
+    def _held(self, laid: Sequence[Laid]) -> Span:
+        """From the first pour to when the last piece is off the table."""
+        casts = [one for one in laid if one.job.step.stage == "cast"]
+        freed = {one.job.piece: one.ends for one in laid if one.job.frees}
+        ends = [max(freed.get(one.job.piece, one.until), one.ends) for one in casts]
+        return min(one.starts for one in casts), max(ends)
+
+    def _lay(self, job: Job) -> Laid:
+        state, step = self._state, job.step
+        came = self._came(job)
+        minutes = round(step.hands_hours * 60 / step.pieces)
+        people = min(step.people or self._bench.workshop.calendar.hands,
+                     self._bench.workshop.calendar.hands)  # fmt: skip
+        start = hands_end = ends = came
+        if minutes:
+            start = self._begin(max(came, state.at), people, step.machine)
+            hands_end = self._bench.clock.after(start, math.ceil(minutes / people))
+            state.at = start
+            state.busy.append((hands_end, people, step.machine))
+            ends = max(hands_end, self._least(start, step.least_days))
+        until = self._waits(job, ends)
+        self._note(job, ends, until)
+        return Laid(job, came, start, hands_end, ends, until, people if minutes else 0)
+
+    def _came(self, job: Job) -> int:
+        """When a job's piece is ready for it."""
+        state = self._state
+        if job.piece.slab is None:
+            return state.order_ready
+        if job.step.stage == "mould":
+            return max(state.order_ready, state.moulds.get(job.piece, 0))
+        came = max(state.order_ready, state.ready.get(job.piece, self._start))
+        if job.step.stage == "cast":
+            mould = Piece(job.piece.slab, job.mould)
+            return max(came, state.moulds.get(mould, 0), state.table_free)
+        poured = state.poured.get(job.piece)
+        if poured is not None:
+            came = max(came, poured + _minutes(job.step.age_hours))
+        return came
+
+    def _begin(self, at: int, people: int, machine: str | None) -> int:
+        """Return the first working minute at which enough hands and the machine are free."""
+        at = self._bench.clock.begin(at)
+        while True:
+            busy = [one for one in self._state.busy if one[0] > at]
+            hands = sum(one[1] for one in busy) + people
+            running = 1 + sum(machine is not None and one[2] == machine for one in busy)
+            if hands <= self._bench.workshop.calendar.hands and running <= self._count(machine):
+                self._state.busy = busy
+                return at
+            at = self._bench.clock.begin(min(one[0] for one in busy))
+
+    def _count(self, machine: str | None) -> int:
+        bench = self._bench.workshop.bench
+        return {"mixer": bench.mixers, "polisher": bench.polishers}.get(machine or "", 1)
+
+    def _least(self, start: int, days: int) -> int:
+        """When a step that lasts so many working days is over, from the minute of its start."""
+        if days <= 1:
+            return start
+        last = self._bench.calendar.add_working_days(day_at(start), days - 1)
+        return self._bench.clock.end_of(last)
+
+    def _waits(self, job: Job, ends: int) -> int:
+        """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
+        step, by_month = job.step, self._bench.workshop.handling.workshop_c
+        until = ends + _minutes(step.wait_hours)
+        if step.stage == "cast" and step.ripe_days is not None:
+            until = max(until, aged_by(ends, step.ripe_days, by_month))
+        if job.frees and job.piece in self._state.poured:
+            own = self._bench.workshop.bench.damp_days
+            damp = damp_until(self._state.poured[job.piece], own, self._bench.cement, by_month)
+            until = max(until, damp)
+        return until
+
+    def _note(self, job: Job, ends: int, until: int) -> None:
+        """Note how far a job's piece has come."""
+        state, piece = self._state, job.piece
+        if piece.slab is None:
+            state.order_ready = max(state.order_ready, until)
+        elif job.step.stage == "mould":
+            state.moulds[piece] = max(state.moulds.get(piece, 0), until)
+        else:
+            state.ready[piece] = max(state.ready.get(piece, 0), until)
+            if job.step.stage == "cast":
+                state.poured[piece] = max(state.poured.get(piece, 0), ends)
+
+
+def _shortest_hold(jobs: Sequence[Job]) -> int:
+    """Minutes that a load is on the table at least: its longest cover."""
+    return max(_minutes(job.step.wait_hours) for job in jobs if job.step.stage == "cast")
+
+
+def _minutes(hours: float) -> int:
+    return math.ceil(hours * 60 - 1e-6)

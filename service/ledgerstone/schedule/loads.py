@@ -1,0 +1,207 @@
+"""Which pieces lie on the casting tables together, and the fixed order in which work is done."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import zip_longest
+
+from ledgerstone.work import Operation, Stage
+from ledgerstone.workshop.records import CastingTable
+
+Box = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One piece of a slab: the slab's index (None: the order itself) and its number, from 0."""
+
+    slab: int | None
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One step done once: for a piece, or for the order; ``load`` is the table load it is of.
+
+    ``frees`` is set where its end frees the piece's place on the table.
+    """
+
+    step: Operation
+    piece: Piece
+    mould: int = 0
+    load: int = 0
+    frees: bool = False
+
+
+@dataclass(slots=True)
+class Load:
+    """Pieces that are cast and leave their moulds together, and the moulds made for them."""
+
+    pieces: list[tuple[Piece, int]] = field(default_factory=list)
+    new_moulds: list[Piece] = field(default_factory=list)
+    tables: int = 1
+
+
+def tables_for(boxes: Sequence[Box], table: CastingTable) -> int:
+    """Return how many tables pieces lie on, laid in rows along each table, the deepest rows first.
+
+    Plain rows, not the best packing: what they say fits does fit. A piece as long as the table has
+    one to itself, and so has each piece when nothing is known of its size but that it is large.
+    """
+    rows: list[list[float]] = []  # [depth, length still free]
+    for length, depth in sorted(boxes, key=lambda box: (-box[1], -box[0])):
+        row = next((row for row in rows if row[1] >= length and row[0] >= depth), None)
+        if row is None:
+            row = [depth, table.length_mm]
+            rows.append(row)
+        row[1] -= length
+    free: list[float] = []  # width still free on each table
+    for depth, _ in rows:
+        at = next((k for k, width in enumerate(free) if width >= depth), None)
+        if at is None:
+            free.append(table.width_mm - depth)
+        else:
+            free[at] -= depth
+    return len(free)
+
+
+def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
+    """Share an order's pieces among loads of the casting tables, each as full as it goes.
+
+    A load has no more pieces of one slab than there are moulds of it.
+    """
+    slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
+    loads: list[Load] = []
+    while any(slab.left for slab in slabs):
+        load, boxes = Load(), list[Box]()
+        for slab in slabs:
+            taken = _taken(slab.box, min(slab.left, slab.moulds), boxes, table)
+            boxes += [slab.box] * taken
+            load.pieces += [(Piece(slab.index, slab.cast + k), k) for k in range(taken)]
+            load.new_moulds += [Piece(slab.index, k) for k in range(slab.made, taken)]
+            slab.cast, slab.left = slab.cast + taken, slab.left - taken
+            slab.made = max(slab.made, taken)
+        load.tables = min(tables_for(boxes, table), table.count)
+        loads.append(load)
+    return loads
+
+
+def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tuple[int, ...], ...]:
+    """How many moulds of each slab may be made: one for all its pieces, or as many as lie at once.
+
+    The fewest first. An order without equal pieces has one way.
+    """
+    slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
+    at_once = tuple(_taken(slab.box, slab.left, (), table) for slab in slabs)
+    return tuple(dict.fromkeys([(1,) * len(slabs), at_once]))
+
+
+def _made(steps: Sequence[Operation]) -> list[int]:
+    """Slabs that are made here, in their order: they have a mould, a cast or a finish."""
+    before = ("mould", "cast", "finish")
+    return sorted({s.slab for s in steps if s.stage in before and s.slab is not None})
+
+
+@dataclass(slots=True)
+class _Slab:
+    """One slab on its way through the loads."""
+
+    index: int
+    box: Box
+    left: int
+    moulds: int
+    cast: int = 0
+    made: int = 0
+
+    @classmethod
+    def of(cls, steps: Sequence[Operation], index: int) -> _Slab:
+        """Read a slab's pieces, moulds and size from its steps."""
+        mine = [step for step in steps if step.slab == index]
+        moulds = [step.pieces for step in mine if step.stage == "mould"]
+        pieces = max(step.pieces for step in mine)
+        box = max((step.table_mm for step in mine), default=(0.0, 0.0))
+        return cls(index, box, pieces, max(moulds, default=pieces))
+
+
+def _taken(box: Box, most: int, boxes: Sequence[Box], table: CastingTable) -> int:
+    """Count the pieces that go beside those already there; the first of all always does."""
+    taken = 0
+    while taken < most and (
+        tables_for([*boxes, *[box] * (taken + 1)], table) <= table.count or not (boxes or taken)
+    ):
+        taken += 1
+    return taken
+
+
+def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[Job]:
+    """List the jobs in the one order in which they are begun.
+
+    The moulds of a load, then its casting; while it cures the next one's moulds are made and the
+    one before is finished; it leaves its moulds before the next is cast. At last everything is
+    sealed, coat by coat, and packed.
+    """
+    plan = _Plan(steps)
+    yield from plan.order_steps()
+    for at in range(len(loads) + 1):
+        if at == 0:
+            yield from plan.moulds(loads, 0)
+            continue
+        yield from plan.casts(loads[at - 1], at - 1)
+        yield from plan.moulds(loads, at)
+        if at > 1:
+            yield from plan.finishes(loads[at - 2], at - 2)
+        yield from plan.demoulds(loads[at - 1], at - 1)
+    if loads:
+        yield from plan.finishes(loads[-1], len(loads) - 1)
+    yield from plan.rounds("seal")
+    yield from plan.rounds("pack")
+
+
+class _Plan:
+    """An order's steps by slab and stage, and the jobs that they make."""
+
+    def __init__(self, steps: Sequence[Operation]) -> None:
+        self._steps = steps
+        self._of: dict[tuple[int | None, Stage], list[Operation]] = {}
+        for step in steps:
+            self._of.setdefault((step.slab, step.stage), []).append(step)
+
+    def order_steps(self) -> Iterator[Job]:
+        """Steps of the order itself come first."""
+        for step in self._steps:
+            if step.slab is None:
+                yield Job(step, Piece(None, 0))
+
+    def moulds(self, loads: Sequence[Load], at: int) -> Iterator[Job]:
+        """Moulds that a load is the first to need."""
+        if at < len(loads):
+            for piece in loads[at].new_moulds:
+                for step in self._of.get((piece.slab, "mould"), ()):
+                    yield Job(step, piece, piece.number, at)
+
+    def casts(self, load: Load, at: int) -> Iterator[Job]:
+        """Pour every piece of a load."""
+        for piece, mould in load.pieces:
+            for step in self._of.get((piece.slab, "cast"), ()):
+                yield Job(step, piece, mould, at)
+
+    def demoulds(self, load: Load, at: int) -> Iterator[Job]:
+        """Take every piece of a load out of its mould: the first step after the cover."""
+        for piece, mould in load.pieces:
+            for step in self._of.get((piece.slab, "finish"), ())[:1]:
+                yield Job(step, piece, mould, at, frees=True)
+
+    def finishes(self, load: Load, at: int) -> Iterator[Job]:
+        """Everything else that a piece's surface needs."""
+        for piece, mould in load.pieces:
+            for step in self._of.get((piece.slab, "finish"), ())[1:]:
+                yield Job(step, piece, mould, at)
+
+    def rounds(self, stage: Stage) -> Iterator[Job]:
+        """Do one stage of all pieces, step by step: every first coat before any second."""
+        mine = [steps for (slab, of), steps in self._of.items() if of == stage and slab is not None]
+        for coats in zip_longest(*mine):
+            for step in coats:
+                if step is not None:
+                    yield from (Job(step, Piece(step.slab, k)) for k in range(step.pieces))

@@ -1,0 +1,50 @@
+"""What the bench works with at once, and which of the calendar's entries take its time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ledgerstone.workshop._keys import about
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bench:
+    """What the bench works with at once."""
+
+    day_starts_at: float = field(
+        default=8.0,
+        metadata=about("hour at which hands begin: 8.5 is half past eight", at_least=0, at_most=23),
+    )
+    mixers: int = field(default=1, metadata=about("mixers that run at once", at_least=1))
+    polishers: int = field(default=1, metadata=about("polishers that run at once", at_least=1))
+    mould_again_hours: float = field(
+        default=0.5,
+        metadata=about("hands, to clean a mould and oil it for another cast", at_least=0),
+    )
+    damp_days: float | None = field(
+        default=None,
+        metadata=about(
+            "damp cover from the pour, on the rack too; without it EN 13670 class 2 by warmth,"
+            " from memory",
+            at_least=0,
+            at_most=90,
+        ),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BookingRules:
+    """The calendar file that the maker's own calendar exports, and what its entries hold."""
+
+    file: str = field(metadata=about("the iCalendar file; beside the profile, or a whole path"))
+    table_words: tuple[str, ...] = field(
+        default=("table", "mould"),
+        metadata=about("an entry with such a word, or category, holds a casting table"),
+    )
+    people_words: tuple[str, ...] = field(
+        default=("away", "holiday", "fitting", "hands"),
+        metadata=about("an entry with such a word, or category, holds all hands"),
+    )
+    others_hold_people: bool = field(
+        default=False, metadata=about("true: every other entry holds all hands too")
+    )
