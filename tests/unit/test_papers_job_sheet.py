@@ -21,7 +21,7 @@ from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, hole, polygon, slab_json
 
 FEPA = {24, 30, 36, 40, 50, 60, 80, 100, 120, 150, 180, 220, 240, 280, 320, 360, 400, 500, 600,
-        800, 1000, 1200, 1500, 2000, 2500, 3000}  # P-grades, ISO 6344-2 and -3, from memory  # fmt: skip
+        800, 1000, 1200, 1500, 2000, 2500, 3000}  # ISO 6344, from memory  # fmt: skip
 
 L_SHAPE = {"kind": "l-shape", "length": 1200, "width": 900, "corner_radii": {"front-left": 40},
            "notch": {"corner": "back-right", "length": 500, "width": 300}}  # fmt: skip

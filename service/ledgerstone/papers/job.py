@@ -12,7 +12,7 @@ from ledgerstone.mould import MouldPlan, mould_plan
 from ledgerstone.order import Slab
 from ledgerstone.papers.words import slab_name
 from ledgerstone.price import Cost, costs, steel_pieces
-from ledgerstone.price.costing import minutes
+from ledgerstone.price.costing import minutes, mould_counts
 from ledgerstone.quote import Quote
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape, shape_of
@@ -51,6 +51,11 @@ class Job:
         many = len(self.slabs)
         return tuple(slab_name(slab, i, many) for i, slab in enumerate(self.slabs))
 
+    @property
+    def counts(self) -> tuple[int, ...]:
+        """How many moulds of each slab are made."""
+        return mould_counts(self.quote.order, self.steps)
+
     @cached_property
     def in_mould(self) -> tuple[tuple[Slab, Shape], ...]:
         """Each slab as it lies in its mould, mirrored, with its plan."""
@@ -61,12 +66,14 @@ class Job:
     def batches(self) -> BatchPlan:
         """What is mixed."""
         tints = [tint_of(slab, self.workshop) for slab in self.slabs]
-        return batch_plan(self.quote.order, self.quote.shapes, self.workshop, tints=tints)
+        order, shapes = self.quote.order, self.quote.shapes
+        return batch_plan(order, shapes, self.workshop, tints=tints, moulds=self.counts)
 
     @cached_property
     def moulds(self) -> MouldPlan:
         """What the moulds are made of."""
-        return mould_plan(self.quote.order, self.quote.shapes, self.workshop)
+        order, shapes = self.quote.order, self.quote.shapes
+        return mould_plan(order, shapes, self.workshop, moulds=self.counts)
 
     @cached_property
     def cut(self) -> tuple[CutList, Sequence[Bar], Sequence[MeshPiece]]:

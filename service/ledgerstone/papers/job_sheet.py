@@ -20,6 +20,8 @@ from ledgerstone.price.costing import minutes
 
 _PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
 
+_LAYOUT: Final = ("svg", "height_mm", "widths", "right", "points")
+
 
 def job_pages(job: Job) -> Iterator[Content]:
     """Write every page, in the order in which the workshop needs them."""
@@ -35,7 +37,7 @@ def job_pages(job: Job) -> Iterator[Content]:
 def job_content(job: Job) -> Content:
     """Say a job sheet as plain lists and texts, its drawings left out, with what it costs."""
     pages = [
-        {**one, "blocks": [{k: v for k, v in b.items() if k != "svg"} for b in one["blocks"]]}
+        {**one, "blocks": [{k: v for k, v in b.items() if k not in _LAYOUT} for b in one["blocks"]]}
         for one in job_pages(job)
     ]
     return {**_head(job), "operations": _operations(job), "costs": _costs(job), "pages": pages}

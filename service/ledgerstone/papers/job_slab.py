@@ -49,8 +49,11 @@ def slab_pages(job: Job, i: int) -> Iterator[Content]:
     yield _steel_page(job, i)
 
 
-def _times(slab: Slab) -> str:
-    return f" · {slab.quantity} off, one mould" if slab.quantity > 1 else ""
+def _times(job: Job, i: int) -> str:
+    pieces, moulds = job.slabs[i].quantity, job.counts[i]
+    if pieces == 1:
+        return ""
+    return f" · {pieces} off, {moulds} mould{'' if moulds == 1 else 's'}"
 
 
 # --- the mould ------------------------------------------------------------------------------
@@ -67,7 +70,7 @@ def _mould_page(job: Job, i: int) -> Content:
     )
     plan = draw_plan(slab, shape, title=title)
     return page(
-        f"{job.names[i]}: the mould{_times(slab)}",
+        f"{job.names[i]}: the mould{_times(job, i)}",
         flag(MIRRORED),
         drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 150),
         *_knockouts(slab, shape),
@@ -127,9 +130,9 @@ def _knockouts(slab: Slab, shape: Shape) -> Iterator[Block]:
 
 
 def _steel_page(job: Job, i: int) -> Content:
-    slab, steel = job.slabs[i], job.steel[i]
+    steel = job.steel[i]
     return page(
-        f"{job.names[i]}: steel, lifts, finish{_times(slab)}",
+        f"{job.names[i]}: steel, lifts, finish{_times(job, i)}",
         flag(f"{MIRRORED} Arrows: the best places to lift."),
         _steel_drawing(job, i),
         _section(job, i),
@@ -206,7 +209,8 @@ def _lifts(job: Job, i: int) -> Block:
     grips, along_y = best_grips_mm(shape.outline)
     start, side = (y0, "front") if along_y else (x0, "left")
     people = job.quote.weights[i].people_to_lift
-    where = f"{to_5_mm(grips[0] - start)} and {to_5_mm(grips[1] - start)} mm from the mould's {side} edge"
+    first, second = to_5_mm(grips[0] - start), to_5_mm(grips[1] - start)
+    where = f"{first} and {second} mm from the mould's {side} edge"
     carried = "Flat, level, on two lines" if handled.way.held == "flat" else "On edge, upright"
     rail = " Clamp a stiff rail across the openings first." if handled.way.rail else ""
     sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""

@@ -38,13 +38,20 @@ def costs(
     steel: Sequence[SteelPlan] | None = None,
 ) -> tuple[Cost, ...]:
     """What making the order costs the workshop, line by line, before any margin."""
+    taken = materials(order, shapes, workshop, steel, mould_counts(order, steps))
     return (
-        *(Cost(m.name, MATERIALS, m.amount) for m in materials(order, shapes, workshop, steel)),
+        *(Cost(m.name, MATERIALS, m.amount) for m in taken),
         *_by_area(order, shapes, workshop),
         *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
         *_hands(steps, workshop),
         Cost("Kept for casting again", MAKING, _recasts(order, shapes, steps, workshop)),
     )
+
+
+def mould_counts(order: Order, steps: Iterable[Operation]) -> tuple[int, ...]:
+    """How many moulds of each slab the list of work makes."""
+    made = {step.slab: step.pieces for step in steps if step.stage == "mould"}
+    return tuple(made.get(i, 1) for i in range(len(order.slabs)))
 
 
 def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Cost]:

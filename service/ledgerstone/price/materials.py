@@ -42,6 +42,7 @@ def materials(
     shapes: Sequence[Shape],
     workshop: Workshop,
     steel: Sequence[SteelPlan] | None = None,
+    moulds: Sequence[int] | None = None,
 ) -> tuple[Material, ...]:
     """List what goes into the slabs and their moulds.
 
@@ -49,10 +50,13 @@ def materials(
     ----------
     steel
         Of each slab, where it has been advised; left out, mesh over each slab and no bars.
+    moulds
+        How many moulds of each slab are made; left out, one, cast again and again.
     """
+    moulds = moulds if moulds is not None else [1] * len(order.slabs)
     return (
-        *_concrete(order, shapes, workshop),
-        *_moulds(order, shapes, workshop),
+        *_concrete(order, shapes, workshop, moulds),
+        *_moulds(order, shapes, workshop, moulds),
         *_steel(order, shapes, workshop, steel),
     )
 
@@ -77,9 +81,11 @@ def sealers(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> tuple[
 # --- concrete -------------------------------------------------------------------------------
 
 
-def _concrete(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Material]:
+def _concrete(
+    order: Order, shapes: Sequence[Shape], workshop: Workshop, moulds: Sequence[int]
+) -> Iterator[Material]:
     tints = [tint_of(slab, workshop) for slab in order.slabs]
-    plan = batch_plan(order, shapes, workshop, tints=tints)
+    plan = batch_plan(order, shapes, workshop, tints=tints, moulds=moulds)
     whole = workshop.rates.packs == "whole"
     for bought in plan.purchases:
         price = bought.packs_price if whole else bought.use_price
@@ -104,15 +110,17 @@ def _dearer_cement(order: Order, plan: BatchPlan, workshop: Workshop) -> Materia
 # --- moulds ---------------------------------------------------------------------------------
 
 
-def _moulds(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Material]:
+def _moulds(
+    order: Order, shapes: Sequence[Shape], workshop: Workshop, moulds: Sequence[int]
+) -> Iterator[Material]:
     each = [
         mould_of(slab, shape, workshop) for slab, shape in zip(order.slabs, shapes, strict=True)
     ]
     castings = [slab.quantity for slab in order.slabs]
-    pieces = sum(p.count for mould in each for p in mould.boards)
+    pieces = sum(n * p.count for mould, n in _both(each, moulds) for p in mould.boards)
     pieces += sum(n * p.count for mould, n in zip(each, castings, strict=True) for p in mould.foam)
     if workshop.rates.packs == "whole" and pieces <= MANY_PIECES:
-        for supply in mould_plan(order, shapes, workshop).supplies:
+        for supply in mould_plan(order, shapes, workshop, moulds=moulds).supplies:
             if not supply.packs:
                 continue
             yield Material(
@@ -122,20 +130,22 @@ def _moulds(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterat
                 supply.packs_price,
             )
         return
-    yield from _by_area(each, castings, workshop)
+    yield from _by_area(each, moulds, castings, workshop)
 
 
 def _by_area(
-    each: Sequence[Mould], castings: Sequence[int], workshop: Workshop
+    each: Sequence[Mould], moulds: Sequence[int], castings: Sequence[int], workshop: Workshop
 ) -> Iterator[Material]:
-    """What moulds take by area and length; each slab's is made once and cast again and again."""
+    """What moulds take by area and length; beads, foam and release are new at every casting."""
     boards, more = workshop.boards, 1 + workshop.rates.offcuts_percent / 100
     whole = workshop.rates.packs == "whole"
-    board = sum(_area(mould.boards) for mould in each) / (boards.length_mm * boards.width_mm)
+    board = sum(n * _area(mould.boards) for mould, n in _both(each, moulds)) / (
+        boards.length_mm * boards.width_mm
+    )
     sheet = boards.foam.length_mm * boards.foam.width_mm
     foam = sum(n * _area(mould.foam) for mould, n in _both(each, castings)) / sheet
-    bent = sum(curve.length_mm for mould in each for curve in mould.curves)
-    screws = float(sum(mould.screws for mould in each))
+    bent = sum(n * c.length_mm for mould, n in _both(each, moulds) for c in mould.curves)
+    screws = float(sum(n * mould.screws for mould, n in _both(each, moulds)))
     beads = sum(n * mould.bead_mm for mould, n in _both(each, castings)) / 1000
     release = sum(n * mould.release_l for mould, n in _both(each, castings))
     for name, used, unit, price in (

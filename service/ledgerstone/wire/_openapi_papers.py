@@ -136,6 +136,105 @@ _SHEETS = {
     },
 }
 
+_JOB_EXAMPLE = {
+    "reference": "TPJD-PQWN",
+    "workshop": "Tarnside Casting, Wethermoor",
+    "operations": [
+        {
+            "name": "Make the mould",
+            "stage": "mould",
+            "slab": 0,
+            "hands_minutes": 200,
+            "machine_minutes": 0,
+            "wait_hours": 0.0,
+        }
+    ],
+    "costs": {
+        "currency": "GBP",
+        "margin_percent": "40",
+        "lines": [{"label": "Mesh", "group": "Materials", "amount": "6.91"}],
+    },
+    "pages": [
+        {
+            "title": "Batch cards",
+            "blocks": [{"kind": "heading", "says": "Pour 1: Seed-tray bench"}],
+        }
+    ],
+}
+
+_JOB_SHEETS = {
+    "operationId": "createJobSheet",
+    "tags": ["maker"],
+    "summary": "Write the job sheet that the workshop works from",
+    "description": (
+        "Mirrored mould, steel, cut lists, batch cards, days, lifts, finish and a card for the"
+        " crate: as plain lists with hours and costs, as a page, or as a PDF, by Accept."
+    ),
+    "security": [{"makersKey": []}],
+    "requestBody": _asked_body("SheetAsked", bench={"order": BENCH}),
+    "responses": {
+        "200": {
+            "description": "The job sheet.",
+            "headers": _HEADERS,
+            "content": {
+                "application/json": {
+                    "schema": ref("JobSheet"),
+                    "examples": {"bench": {"value": _JOB_EXAMPLE}},
+                },
+                "text/html": {"schema": text()},
+                "application/pdf": {"schema": {}},
+            },
+        },
+        "400": answer(
+            "What is asked, or the order in it, was not understood.",
+            ref("NotUnderstood"),
+            {"three_faults_in_it": answers.NOT_UNDERSTOOD},
+            _PROBLEM,
+        ),
+        "422": answer("The order cannot be made as asked.", ref("SentBack"), {}, _PROBLEM),
+        **problems(401, 406, 408, 409, 413, 415),
+    },
+}
+
+_COUNT: JSONSchema = {"type": "integer", "minimum": 0}
+_TABLE: JSONSchema = {"type": "array", "items": {"type": "array", "items": {"type": "string"}}}
+_JOB_SHEET = object_of(
+    {
+        "reference": text("The quote's."),
+        "workshop": text(),
+        "operations": list_of(
+            object_of(
+                {
+                    "name": text(),
+                    "stage": text(),
+                    "slab": {"type": ["integer", "null"], "minimum": 0},
+                    "hands_minutes": _COUNT,
+                    "machine_minutes": _COUNT,
+                    "wait_hours": {"type": "number", "minimum": 0},
+                }
+            )
+        ),
+        "costs": object_of(
+            {
+                "currency": text(),
+                "margin_percent": text(),
+                "lines": list_of(object_of({"label": text(), "group": text(), "amount": text()})),
+            }
+        ),
+        "pages": list_of(object_of({"title": text(), "blocks": list_of(ref("JobBlock"))})),
+    }
+)
+_JOB_BLOCK = object_of(
+    {
+        "kind": {"enum": ["heading", "says", "ticks", "flag", "big", "facts", "table", "drawing"]},
+        "says": {"type": ["string", "array"], "items": {"type": "string"}},
+        "rows": _TABLE,
+        "columns": {"type": "array", "items": {"type": "string"}},
+        "words": text("What a drawing shows."),
+    },
+    optional=("says", "rows", "columns", "words"),
+)
+
 PAPER_ANSWERS: dict[str, JSONSchema] = {
     "Reply": object_of({"subject": text(), "text": text(), "html": text()}),
     "Sheet": object_of(
@@ -157,6 +256,8 @@ PAPER_ANSWERS: dict[str, JSONSchema] = {
             "signs": text("What is signed at the foot; empty where nothing is."),
         }
     ),
+    "JobSheet": _JOB_SHEET,
+    "JobBlock": _JOB_BLOCK,
     "SheetAsked": _asked("A sheet, of a quote's token or of an order."),
     "SheetFact": object_of({"what": text(), "says": text()}),
     "ReplyAsked": _asked(
@@ -172,5 +273,6 @@ PAPER_ANSWERS: dict[str, JSONSchema] = {
 
 PAPER_PATHS: dict[str, Any] = {
     "/v1/replies": {"post": _REPLIES},
+    "/v1/job-sheets": {"post": _JOB_SHEETS},
     "/v1/sheets/{kind}": {"post": _SHEETS},
 }

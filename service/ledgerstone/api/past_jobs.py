@@ -1,0 +1,60 @@
+"""The maker's command ``python -m ledgerstone.workshop try FILE``: a profile against past jobs."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+from typing import Any, TextIO
+
+from ledgerstone.errors import NotUnderstood, ProfileError
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.past_jobs import read_jobs, report, try_job
+from ledgerstone.wire.strict_json import read_json
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+
+_NO_DAY = date(2000, 1, 1)  # each job brings its own
+
+
+def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
+    """Carry out one command line and return its exit status: 0 done, 1 not understood, 2 no file.
+
+    Wrong arguments leave by ``SystemExit`` with 2.
+    """
+    asked = _parser().parse_args(arguments)
+    try:
+        desk = Desk(load_profile(asked.workshop), _NO_DAY)
+        jobs = read_jobs(asked.file.read_text(encoding="utf-8"), _beside(asked.file))
+        tried = [try_job(job, desk) for job in jobs]
+    except NotUnderstood as fault:
+        err.write("".join(f"{asked.file}: {one.pointer}: {one.says}\n" for one in fault.faults))
+        return 1
+    except ProfileError as fault:
+        err.write("".join(f"{asked.workshop}: {one.key}: {one.says}\n" for one in fault.faults))
+        return 1
+    except (OSError, UnicodeDecodeError) as fault:
+        err.write(f"{asked.file}: the file cannot be read: {fault}.\n")
+        return 2
+    out.write(report(tried, desk.workshop.workshop.currency))
+    return 0
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python -m ledgerstone.workshop try",
+        description="Say what a profile would have charged, weighed and taken for jobs done.",
+    )
+    parser.add_argument("file", type=Path, metavar="FILE", help="past jobs, a TOML file")
+    parser.add_argument("--workshop", type=Path, default=DEMONSTRATION, metavar="PROFILE",
+                        help="the profile to try, a TOML file")  # fmt: skip
+    return parser
+
+
+def _beside(file: Path) -> Any:  # noqa: ANN401  a reader of orders
+    """Return what reads an order's JSON from a file beside the list."""
+
+    def opened(name: str) -> Any:  # noqa: ANN401  JSON
+        return read_json((file.parent / name).read_bytes())
+
+    return opened
