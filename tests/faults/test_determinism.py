@@ -57,6 +57,8 @@ def _begun(hash_seed: str) -> subprocess.Popen[str]:
         env={
             **os.environ,
             "PYTHONHASHSEED": hash_seed,
+            "OMP_NUM_THREADS": "1",
+            "OPENBLAS_NUM_THREADS": "1",
             "PYTHONPATH": os.pathsep.join([str(TESTS), str(TESTS.parent / "service")]),
         },
         stdin=subprocess.PIPE,

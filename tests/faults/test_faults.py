@@ -45,7 +45,8 @@ def _kill_each_second(service: Served, callers: Callers, seconds: int) -> list[f
     return [next(end for end in ends if end > kill) - kill for kill in kills]
 
 
-def _killed(service: Served, seconds: int) -> None:
+def _killed(service: Served, seconds: int) -> float:
+    """Kill workers under load, hold every answer to the right one; return the slowest recovery."""
     right = ask(service.port).body
     with Callers(service.port, 3) as callers:
         recovery_s = _kill_each_second(service, callers, seconds)
@@ -55,8 +56,9 @@ def _killed(service: Served, seconds: int) -> None:
     )
     _same(callers.answers, right)
     assert sum(a.status == 0 for a in callers.answers) <= len(recovery_s)
-    assert max(recovery_s) <= RECOVERY_S
     assert ask(service.port).body == right
+    wait_for(lambda: len(service.workers) == 2)
+    return max(recovery_s)
 
 
 def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
@@ -66,8 +68,11 @@ def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
 
 @pytest.mark.long
 def test_a_worker_killed_each_second_for_half_a_minute(service: Served) -> None:
-    """Thirty kills under load: no wrong answer, and the next good one within two seconds."""
-    _killed(service, 30)
+    """Thirty kills under load: no wrong answer, and the next good one within two seconds.
+
+    The seconds are held here alone, on demand, where the machine has nothing else to do.
+    """
+    assert _killed(service, 30) <= RECOVERY_S
 
 
 def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:

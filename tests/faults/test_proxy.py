@@ -127,7 +127,7 @@ def test_one_byte_a_second_is_cut_off(proxied: Proxied) -> None:
     """A header that trickles is ended by the proxy after its ten seconds, and no worker waits."""
     caller = proxied.begins(b"GET /v1/choices HTTP/1.1\r\nHost: x\r\nX-Slow: ")
     began_s = time.monotonic()
-    with suppress(OSError):
+    with caller, suppress(OSError):
         while time.monotonic() - began_s < 30:
             caller.sendall(b"a")
             time.sleep(1.0)
@@ -151,7 +151,9 @@ def test_counts_are_not_for_the_street(proxied: Proxied) -> None:
     """The proxy lets nobody at the counts, and serves the page's files itself."""
     assert proxied.ask("/metrics", None)[0] == 404
     assert proxied.ask("/", None)[0] == 200
-    assert proxied.ask("/styles/answer.css", None)[0] == 200
+    for style in (ROOT / "web").rglob("*.css"):
+        address = "/" + style.relative_to(ROOT / "web").as_posix()
+        assert proxied.ask(address, None) == (200, style.read_bytes()), address
 
 
 def test_a_rush_from_one_address_is_told_to_wait(proxied: Proxied) -> None:
