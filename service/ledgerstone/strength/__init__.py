@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.strength._faults import (
+from ledgerstone.errors import (
     ContactNotSettledError,
     OffTheSlabError,
     OutlineUnusableError,

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING, Self
 
 import numpy as np
 
+from ledgerstone.errors import OffTheSlabError, SlabTipsError
 from ledgerstone.strength import _recovery, _stress
 from ledgerstone.strength._element import deflection_row
-from ledgerstone.strength._faults import OffTheSlabError, SlabTipsError
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import REACH_MM
 

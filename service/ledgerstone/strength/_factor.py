@@ -11,7 +11,7 @@ from scipy.linalg.blas import dtrsm
 from scipy.sparse import csr_array
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 
-from ledgerstone.strength._faults import OutlineUnusableError
+from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength._outline import FloatArray, IntArray
 
 

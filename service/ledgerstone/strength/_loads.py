@@ -8,8 +8,8 @@ from itertools import pairwise
 
 import numpy as np
 
+from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._element import Elements, deflection_row, pressure_rows
-from ledgerstone.strength._faults import OffTheSlabError
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 

@@ -9,10 +9,10 @@ import numpy as np
 import shapely
 from shapely.geometry import Polygon
 
+from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength._averaging import Averaging, averaging_of
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
-from ledgerstone.strength._faults import OutlineUnusableError
 from ledgerstone.strength._loads import Load, nodal_forces
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh, mesh_of

@@ -10,7 +10,7 @@ import shapely
 from numpy.typing import NDArray
 from shapely.geometry import Polygon
 
-from ledgerstone.strength._faults import OutlineUnusableError
+from ledgerstone.errors import OutlineUnusableError
 
 FloatArray = NDArray[np.float64]
 IntArray = NDArray[np.intp]

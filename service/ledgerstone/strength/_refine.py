@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from scipy.spatial import Delaunay, QhullError
 from shapely.geometry import Polygon
 
-from ledgerstone.strength._faults import OutlineUnusableError
+from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength._spacing import Spacing
 

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
-from ledgerstone.strength._faults import SlabTipsError
 from ledgerstone.strength._loads import Load, OwnWeight, unit_of
 from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray

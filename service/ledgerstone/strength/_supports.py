@@ -12,8 +12,8 @@ from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiPoint, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._element import deflection_row
-from ledgerstone.strength._faults import OffTheSlabError
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 

@@ -25,7 +25,7 @@ from scipy.linalg import LinAlgError, cholesky, solve_triangular
 from scipy.linalg.lapack import dposv
 from scipy.optimize import nnls
 
-from ledgerstone.strength._faults import ContactNotSettledError
+from ledgerstone.errors import ContactNotSettledError
 from ledgerstone.strength._outline import FloatArray
 
 BoolArray = NDArray[np.bool_]

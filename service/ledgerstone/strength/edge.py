@@ -14,7 +14,7 @@ import numpy as np
 import shapely
 from shapely.geometry import Polygon
 
-from ledgerstone.strength._faults import OutlineUnusableError, SlabTipsError
+from ledgerstone.errors import OutlineUnusableError, SlabTipsError
 from ledgerstone.strength._outline import FloatArray
 
 SECTIONS = 240

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from shapely.geometry import Polygon
 
-from ledgerstone.errors import Tips
+from ledgerstone.errors import SlabTipsError
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, Supports
@@ -219,7 +219,7 @@ class Handling:
                 more_n_per_mm=factor * mould_kg_per_m2 * GRAVITY * 1e-6 * held.depth_mm,
                 along_y=held.along_y,
             )
-        except Tips as tip:
+        except SlabTipsError as tip:
             return Governing(0.0, tip.where_mm, tips=True)
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
 
