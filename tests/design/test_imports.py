@@ -36,6 +36,8 @@ ORDER = (
     "papers",
     "wire",
     "api",
+    "command",
+    "__main__",
 )
 
 # Which modules of ours may name a library; what is not listed is free to all.
@@ -58,6 +60,7 @@ LOOKS_OUTSIDE = (
     "workshop.command",
     "shade.command",
     "papers.templates",
+    "command",
 )
 COMMAND = "__main__"
 OUTSIDE_MODULES = {"os", "time", "random", "secrets", "socket", "subprocess", "tempfile", "urllib"}

@@ -76,7 +76,11 @@ class Writer:
 
     def _read(self, document: object) -> tuple[dict[str, Any], Asked]:
         ask = read_ask(_SCHEMA, document)
-        return ask, answer_ask(ask, self.desk, self.tokens, search=True)
+        ways = ask.get("ways", False)
+        asked = answer_ask(ask, self.desk, self.tokens, search=ways)
+        if isinstance(asked.answer, SentBack) and not ways:
+            asked = answer_ask(ask, self.desk, self.tokens, search=True)
+        return ask, asked
 
     def _reply(self, ask: Mapping[str, Any], asked: Asked, pictures: Sequence[str]) -> Reply:
         workshop = self.desk.workshop
@@ -112,7 +116,7 @@ class Writer:
         """Find the lighter and the cheaper way among the quote's ways to save."""
         found = [
             (way.says, quote)
-            for way in getattr(drawn, "ways_to_save", ())[:MOST_WAYS]
+            for way in drawn.ways[:MOST_WAYS]
             if isinstance(quote := self._changed(asked.document, way.changes), Quote)
         ]
         lighter = min(found, key=lambda one: one[1].packed_kg, default=None)

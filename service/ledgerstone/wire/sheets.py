@@ -37,7 +37,7 @@ class Drafter:
         NotUnderstood
         """
         ask = read_ask(_SCHEMA, document)
-        asked = answer_ask(ask, self.desk, self.tokens, search=True)
+        asked = answer_ask(ask, self.desk, self.tokens, search=False)
         if isinstance(asked.answer, SentBack):
             return asked
         told = Told(

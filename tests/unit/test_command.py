@@ -1,0 +1,193 @@
+"""The command line: an order's quote or its reply from a file, readable or as JSON."""
+
+import email
+import email.policy
+import io
+import json
+import subprocess
+import sys
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from api.offered import MAKER, service
+from conftest import EXAMPLE_ORDER
+from ledgerstone.command import run
+from ledgerstone.wire.tokens import Tokens
+
+DAY = date(2026, 11, 25)
+KEY = "a signing key for the command alone"
+KEYS = {"LEDGERSTONE_SIGNING_KEYS": KEY}
+Ran = tuple[int, str, str]
+Order = Callable[..., Path]
+
+
+def ran(*arguments: object, keys: dict[str, str] = KEYS) -> Ran:
+    """Exit status, output and errors of one command line."""
+    out, err = io.StringIO(), io.StringIO()
+    status = run([str(argument) for argument in arguments], out, err, keys, DAY)
+    return status, out.getvalue(), err.getvalue()
+
+
+@pytest.fixture
+def order(tmp_path: Path, example_order: dict[str, Any]) -> Order:
+    """Writes the example order to a file, with its basin where it is wanted."""
+
+    def written(basin_y: str = "270 mm", place: str = "outdoors") -> Path:
+        example_order["slabs"][0]["cutouts"][0]["centre"]["y"] = basin_y
+        example_order["slabs"][0]["place"] = place
+        path = tmp_path / "order.json"
+        path.write_text(json.dumps(example_order), encoding="utf-8")
+        return path
+
+    return written
+
+
+def test_a_quote_is_readable(order: Order) -> None:
+    """Standing, price, lines, day, size, mass, link and cautions stand in lines of their own."""
+    status, said, told = ran("quote", order())
+    members = json.loads(ran("quote", order(), "--json")[1])
+    assert status == 0
+    assert told == ""
+    price = members["price"]
+    wanted = [members["reference"], members["link"], f"£{price['total']}", f"£{price['deposit']}",
+              *(f"£{line['amount']}" for line in price["lines"]), "1450 mm × 560 mm",
+              f"{members['weight']['packed_kg']} kg", "Quotation",
+              *(finding["says"] for finding in members["findings"])]  # fmt: skip
+    assert [one for one in wanted if one not in said] == []
+
+
+def test_json_is_what_the_service_answers(order: Order) -> None:
+    """With --json the quote is the one that a service with the same key gives the maker."""
+    members = json.loads(ran("quote", order(), "--json")[1])
+    answer = service(DAY, keys=(KEY,)).post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER)
+    assert members == answer.get_json()
+    assert Tokens([KEY]).open("quote", members["token"])["total"] == members["price"]["total"]
+
+
+def test_a_send_back_says_what_to_change(order: Order) -> None:
+    """An order that cannot be made ends with status 1, its findings, and what settles them."""
+    status, said, _ = ran("quote", order("218 mm"))
+    members = json.loads(ran("quote", order("218 mm"), "--json")[1])
+    assert status == 1
+    for finding in members["findings"]:
+        assert finding["says"] in said
+        assert all(remedy["says"] in said for remedy in finding["remedies"])
+    assert f"All at once, for £{members['fix_all']['price']['total']}:" in said
+    assert all(says in said for says in members["fix_all"]["says"])
+
+
+def test_a_reply_is_a_letter(order: Order) -> None:
+    """A reply greets by name and holds the price and the link; --json has its HTML."""
+    status, said, _ = ran("reply", order(), "--to", "Odile", "--short")
+    made = json.loads(ran("reply", order(), "--to", "Odile", "--short", "--json")[1])
+    assert status == 0
+    assert said == f"Subject: {made['subject']}\n\n{made['text']}"
+    assert "Hello Odile," in said
+    assert made["html"].startswith("<!DOCTYPE html>")
+
+
+def test_a_draft_is_written_once(order: Order, tmp_path: Path) -> None:
+    """--draft writes a file that mail programs open, and never over another."""
+    file = tmp_path / "reply.eml"
+    assert ran("reply", order(), "--draft", file)[0] == 0
+    mail = email.message_from_bytes(file.read_bytes(), policy=email.policy.default)
+    assert not mail.defects
+    kept = file.read_bytes()
+    status, _, told = ran("reply", order(), "--draft", file)
+    assert status == 2
+    assert str(file) in told
+    assert file.read_bytes() == kept
+
+
+def test_a_job_sheet_is_readable(order: Order, tmp_path: Path) -> None:
+    """A job sheet's pages stand one after another, every text of its JSON among them."""
+    status, said, _ = ran("job-sheet", order())
+    made = json.loads(ran("job-sheet", order(), "--json")[1])
+    assert status == 0
+    for page in made["pages"]:
+        assert f"{page['title']}\n{'=' * len(page['title'])}\n" in said
+        for block in page["blocks"]:
+            texts = block.get("says", [])
+            cells = [cell for row in block.get("rows", []) for cell in row]
+            for text in [*([texts] if isinstance(texts, str) else texts), *cells]:
+                assert text in said
+    pdf = tmp_path / "job.pdf"
+    assert ran("job-sheet", order(), "--pdf", pdf)[0] == 0
+    assert pdf.read_bytes().startswith(b"%PDF")
+
+
+def test_a_job_that_cannot_be_made_is_sent_back(order: Order) -> None:
+    """There is no job sheet of an order that is sent back: what to change is told instead."""
+    status, said, _ = ran("job-sheet", order("218 mm"))
+    assert status == 1
+    assert said == ran("quote", order("218 mm"))[1]
+
+
+@pytest.mark.parametrize("command", ["quote", "reply", "job-sheet"])
+def test_what_is_not_understood_is_told_by_pointer(order: Order, command: str) -> None:
+    """Faults of an order are told one a line, with the file and the pointer, and nothing else."""
+    file = order(place="moon")
+    status, said, told = ran(command, file)
+    assert status == 2
+    assert said == ""
+    assert told.startswith(f"{file}: /slabs/0/place: ")
+
+
+@pytest.mark.parametrize(
+    ("content", "says"),
+    [(b"{", "not JSON"), (b"\xff", "UTF-8"), (b"", "empty"), (b"[]", "JSON object")],
+)
+def test_a_file_that_is_no_order_is_told(tmp_path: Path, content: bytes, says: str) -> None:
+    """A file that holds no order says why, without a trace of what runs underneath."""
+    file = tmp_path / "x.json"
+    file.write_bytes(content)
+    status, _, told = ran("quote", file)
+    assert status == 2
+    assert says in told
+    assert "Traceback" not in told
+
+
+def test_a_file_that_is_not_there_is_told(tmp_path: Path) -> None:
+    """A missing order, or a missing profile, is named."""
+    status, _, told = ran("quote", tmp_path / "none.json")
+    assert status == 2
+    assert "none.json: No such file" in told
+    status, _, told = ran("quote", tmp_path / "none.json", "--workshop", tmp_path / "mine.toml")
+    assert status == 2
+    assert "there is no such file" in told
+
+
+def test_without_the_keys_links_are_told_to_open_nowhere(order: Order) -> None:
+    """Without the service's keys the quote is made, and a line says that its link opens nowhere."""
+    status, said, told = ran("quote", order(), keys={})
+    assert status == 0
+    assert "Quotation" in said
+    assert "LEDGERSTONE_SIGNING_KEYS is not set" in told
+
+
+@pytest.mark.parametrize("arguments", [(), ("bake",), ("quote",), ("quote", "a", "--wrong")])
+def test_wrong_arguments_are_told(
+    arguments: tuple[str, ...], capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Arguments that mean nothing end with status 2 and how to write them."""
+    with pytest.raises(SystemExit) as ended:
+        ran(*arguments)
+    assert ended.value.code == 2
+    assert "usage: python -m ledgerstone" in capsys.readouterr().err
+
+
+def test_it_runs_as_a_module(order: Order) -> None:
+    """``python -m ledgerstone quote -`` reads an order from its input."""
+    content = order("218 mm").read_bytes()
+    ended = subprocess.run(
+        [sys.executable, "-m", "ledgerstone", "quote", "-"],
+        input=content,
+        capture_output=True,
+        check=False,
+    )
+    assert ended.returncode == 1
+    assert "Not to be made as asked." in ended.stdout.decode()
