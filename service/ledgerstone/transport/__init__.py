@@ -1,0 +1,40 @@
+"""Getting a slab there: masses, postcodes and delivery areas, the way in, and hands."""
+
+from __future__ import annotations
+
+from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
+from ledgerstone.transport.hands import Who, Zone, filter_kg, people_to_lift, team_lift_kg
+from ledgerstone.transport.masses import packed_kg, slab_kg, tint_of
+from ledgerstone.transport.way_in import (
+    PADDING_MM,
+    Piece,
+    least_tilt_degrees,
+    longest_across,
+    longest_round_corner,
+    on_edge,
+    stands_up,
+    tilt_in_lift_degrees,
+)
+
+__all__ = [
+    "PADDING_MM",
+    "Piece",
+    "Who",
+    "Zone",
+    "area_for",
+    "area_of",
+    "delivery_price",
+    "filter_kg",
+    "least_tilt_degrees",
+    "longest_across",
+    "longest_round_corner",
+    "on_edge",
+    "packed_kg",
+    "people_to_lift",
+    "slab_kg",
+    "stands_up",
+    "team_lift_kg",
+    "tidy_postcode",
+    "tilt_in_lift_degrees",
+    "tint_of",
+]

@@ -1,0 +1,38 @@
+"""What a slab weighs, and the whole order as it leaves."""
+
+from __future__ import annotations
+
+from ledgerstone.mix import Tint, hardened_kg_per_m3, palette_tint
+from ledgerstone.order import Order, Slab
+from ledgerstone.shade import shade_recipe
+from ledgerstone.shape import Shape
+from ledgerstone.workshop.records import Workshop
+
+MM3_PER_M3 = 1e9
+MM2_PER_M2 = 1e6
+
+
+def tint_of(slab: Slab, workshop: Workshop) -> Tint:
+    """Return what colours a slab's mix, of the palette or matched; else the recipe's own cement."""
+    recipe = shade_recipe(slab.shade, workshop)
+    if recipe is None:
+        return palette_tint(slab, workshop)
+    return Tint("white" if recipe.cement == "white" else "grey", recipe.doses)
+
+
+def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
+    """Mass of one piece: concrete by its volume, pigment in it, and steel's allowance by area."""
+    density = hardened_kg_per_m3(tint_of(slab, workshop), workshop)
+    concrete = shape.volume_mm3 / MM3_PER_M3 * density
+    return concrete + shape.net_area_mm2 / MM2_PER_M2 * workshop.rates.steel_kg_per_m2
+
+
+def packed_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
+    """Mass of the whole order as it leaves: slabs, crates, and a pallet unless collected."""
+    pieces = sum(slab.quantity for slab in order.slabs)
+    slabs = sum(
+        slab.quantity * slab_kg(slab, shape, workshop)
+        for slab, shape in zip(order.slabs, shapes, strict=True)
+    )
+    pallet = workshop.lifting.pallet_kg if order.delivery.kind == "pallet" else 0.0
+    return slabs + pieces * workshop.lifting.crate_kg_per_slab + pallet
