@@ -7,11 +7,12 @@ from collections.abc import Iterable
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.edges import THINNEST_MM
-from ledgerstone.order import SURFACES, Order, Rectangle
+from ledgerstone.order import SURFACES, Order, Rectangle, Relief
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, weighed
 from ledgerstone.remedies.promise_offers import other_delivery
+from ledgerstone.shape import Shape
 
 WITHIN = 0.1  # how far a size may change and still be what was asked for
 
@@ -98,10 +99,25 @@ def relief_within(
             changes.append(
                 Change((*base, "at", name), old.like(old.mm + by, "up" if way > 0 else "down"))
             )
-    if changes and share <= most_share:
+    if changes:
         yield Option("relief-in", tuple(changes), 1.0 + 20 * share)
+    yield from _relief_centred(relief, base, shape, k)
     if most_share > WITHIN:
         yield Option("relief-out", (Change(base, None),), 8.0)
+
+
+def _relief_centred(relief: Relief, base: Path, shape: Shape, k: int) -> Iterable[Option]:
+    """Move a relief to the slab's middle, where a round or rounded slab has most room for it."""
+    middle, (x0, y0, x1, y1) = shape.outline.centroid, shape.reliefs[k].bounds
+    by = (middle.x - (x0 + x1) / 2, middle.y - (y0 + y1) / 2)
+    changes = tuple(
+        Change((*base, "at", name), old.like(old.mm + step))
+        for name, step in zip(("x", "y"), by, strict=True)
+        for old in [getattr(relief.at, name)]
+        if abs(step) >= 1.0
+    )
+    if changes:
+        yield Option("relief-centred", changes, 3.0)
 
 
 def carried_by_others(
