@@ -257,8 +257,7 @@ class Lift:
 class Delivery:
     """How the order leaves the workshop, and what is known of the way in.
 
-    ``area`` names the workshop's delivery area where that is all that is known of the postcode:
-    a quote's link carries it in the postcode's place. It is never read from or written to JSON.
+    ``area`` stands in the postcode's place where a quote's link is all there is: never in JSON.
     """
 
     kind: Literal["collect", "pallet", "own-van", "fitted"] = "collect"
