@@ -80,7 +80,9 @@ def _proxied(folder: Path, replicas: int) -> Iterator[Proxied]:
     assert shutil.which("nginx"), "these tests need nginx: apt install nginx-light"
     subprocess.run(CERTIFICATE.split(), cwd=folder, check=True, capture_output=True)
     with ExitStack() as stack:
-        servers = [stack.enter_context(served(PROXIES="1")) for _ in range(replicas)]
+        servers = [
+            stack.enter_context(served(PROXIES="1", WEB=str(ROOT / "web"))) for _ in range(replicas)
+        ]
         port = free_port()
         settings = _written(folder, port, servers)
         nginx = subprocess.Popen(["nginx", "-c", str(settings), "-g", "daemon off; user root;"])
