@@ -19,6 +19,7 @@ from ledgerstone.papers.job_blocks import (
     says,
     short_day,
     table,
+    ticks,
 )
 from ledgerstone.papers.words import day_text, shade_text, size_text
 from ledgerstone.price.costing import minutes
@@ -41,11 +42,16 @@ def order_page(job: Job) -> Content:
               for slab, shape, name in slabs),
             ("Ready", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"),
         ),
+        heading("Before anything is cut"),
+        ticks(
+            "The drawing is signed and dated, and is this revision",
+            "The sink, the hob and every template are here, and were measured here",
+        ),
         heading("Days"),
         table(
             ("What", "From", "To", "Why", "Done on"),
             [[s.name, short_day(s.starts), short_day(s.ends), s.why, ""] for s in lead.stages],
-            (22, 12, 12, 42, 12),
+            (20, 15, 15, 38, 12),
         ),
         heading("Work"),
         table(

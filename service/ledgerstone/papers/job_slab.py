@@ -247,7 +247,9 @@ def _finish(job: Job, i: int) -> Block:
         for n in range(1, sealer.coats + 1)
     ]
     steps.append(f"Let it harden {workshop.days.after_sealing:g} days; drop water on it and look")
-    steps.append("Weigh it, write the mass on the carry card, pack on edge with foam on both faces")
+    steps.append(
+        "Weigh it, write the mass on its card; pack on edge in foam, a pot of dry slurry with it"
+    )
     return ticks(*steps)
 
 
