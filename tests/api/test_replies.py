@@ -186,8 +186,20 @@ def test_ways_are_told_or_said_not_to_be_found(client: "FlaskClient") -> None:
     made = _reply(client, order=EXAMPLE_ORDER, ways=True)
     said = " ".join(made["text"].split())
     assert "AS DRAWN" in said
-    for title, found in (("LIGHTER", "lighter"), ("CHEAPER", "cheaper")):
-        assert (title in said) != (f"We looked for a {found} way" in said)
+    titles = [line for line in made["text"].split("\n") if line.isupper() and line != "AS DRAWN"]
+    for found in ("lighter", "cheaper"):
+        told = [title for title in titles if found.upper() in title]
+        assert len(told) + (f"We looked for a {found} way" in said) == 1
+    quote = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    assert f"£{quote['price']['total']}" in said
+    links = _links(made["text"])
+    assert len(links) == len(set(links)) == 1 + len(titles)
+    totals = [
+        client.get(f"/v1/quotes/{link.partition('#quote=')[2]}").get_json()["price"]["total"]
+        for link in links
+    ]
+    assert all(f"£{total}" in said for total in totals)
+    assert titles == [] or min(map(float, totals)) < float(quote["price"]["total"])
     assert mail_rules.faults(made["html"]) == []
 
 

@@ -65,13 +65,24 @@ def _reply(
     if isinstance(told, ToldBack):
         content |= {"sent_back": letter.sent_back(told), "options": []}
     else:
-        content |= {"sent_back": None, "options": [letter.option(one) for one in told]}
+        options = [letter.option(one) for one in told]
+        content |= {"sent_back": None, "options": [options[0], *_apart(options)]}
     content["subject"] = _subject(content)
     return Reply(
         subject=content["subject"],
         text=templates.fill("reply.txt", content),
         html=templates.fill("reply.html", content),
     )
+
+
+def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
+    """Say of each further way only what is other than as drawn."""
+    first = options[0]
+    lists = ("cautions", "notes", "depends_on")
+    return [
+        {**one, "lines": [], **{k: [s for s in one[k] if s not in first[k]] for k in lists}}
+        for one in options[1:]
+    ]
 
 
 def _subject(content: dict[str, Any]) -> str:
@@ -82,7 +93,7 @@ def _subject(content: dict[str, Any]) -> str:
     first = content["options"][0]
     says = f"{first['standing']} {first['name']}: {_names(first['slabs'])}"
     if len(content["options"]) > 1:
-        return _short(f"{says}, {len(content['options'])} ways")
+        return _short(f"{says}, {len(content['options'])} ways to have it")
     return _short(f"{says}, {first['total']}, ready {first['ready']}")
 
 

@@ -117,20 +117,21 @@ class Writer:
         found = [
             (way.says, quote)
             for way in drawn.ways[:MOST_WAYS]
-            if isinstance(quote := self._changed(asked.document, way.changes), Quote)
+            if isinstance(quote := self._changed(asked.document, way.changes, self.desk), Quote)
         ]
-        lighter = min(found, key=lambda one: one[1].packed_kg, default=None)
+        lighter = min(found, key=lambda one: _slabs_kg(one[1]), default=None)
         cheaper = min(found, key=lambda one: one[1].price.total, default=None)
-        ways, missing = [], []
-        if lighter is not None and round(lighter[1].packed_kg, 1) < round(drawn.packed_kg, 1):
-            ways.append(self._way("Lighter", *lighter))
-        else:
-            missing.append(_NO_LIGHTER)
-        if cheaper is not None and cheaper[1].price.total < drawn.price.total:
-            ways.append(self._way("Cheaper", *cheaper))
-        else:
-            missing.append(_NO_CHEAPER)
-        return ways, missing
+        if lighter is not None and _slabs_kg(lighter[1]) >= _slabs_kg(drawn):
+            lighter = None
+        if cheaper is not None and cheaper[1].price.total >= drawn.price.total:
+            cheaper = None
+        missing = [
+            says for way, says in ((lighter, _NO_LIGHTER), (cheaper, _NO_CHEAPER)) if way is None
+        ]
+        if lighter is not None and lighter is cheaper:
+            return [self._way("Lighter and cheaper", *lighter)], missing
+        titled = (("Lighter", lighter), ("Cheaper", cheaper))
+        return [self._way(title, *way) for title, way in titled if way is not None], missing
 
     def _way(self, title: str, says: str | Sequence[str], quote: Quote) -> Told:
         offer = offer_of(quote, self.desk.workshop)
@@ -138,10 +139,11 @@ class Writer:
         changes = (says,) if isinstance(says, str) else tuple(says)
         return Told(quote=quote, name=offer.name, link=link, title=title, changes=changes)
 
-    def _changed(self, document: dict[str, Any], changes: Changes) -> Quote | SentBack | None:
-        patched = _patched(document, changes)
+    def _changed(
+        self, document: dict[str, Any], changes: Changes, desk: Desk
+    ) -> Quote | SentBack | None:
         try:
-            return replace(self.desk, makers=False).answer(patched, search=False)
+            return desk.answer(_patched(document, changes), search=False)
         except NotUnderstood:
             return None
 
@@ -173,7 +175,7 @@ class Writer:
 
     def quoted_way(self, document: dict[str, Any], says: str, changes: Changes) -> ToldWay | None:
         """Link an order with a change applied as a quote; None where it does not quote."""
-        answer = self._changed(document, changes)
+        answer = self._changed(document, changes, replace(self.desk, makers=False))
         if not isinstance(answer, Quote):
             return None
         told = self._way("", says, answer)
@@ -222,6 +224,12 @@ class _Links:
         said = None if price is None else money_text(price.currency, price.total)
         patched = _patched(self._document, one.changes)
         return ToldWay(says, said, order_link(patched, self._writer.desk))
+
+
+def _slabs_kg(quote: Quote) -> float:
+    """All slabs together, to the tenth of a kilogram that is told; packing is no part of them."""
+    slabs = zip(quote.order.slabs, quote.weights, strict=True)
+    return sum(slab.quantity * round(weight.slab_kg, 1) for slab, weight in slabs)
 
 
 def _fix(sent: SentBack) -> Fix | None:
