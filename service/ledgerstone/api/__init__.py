@@ -9,6 +9,7 @@ from flask.json.provider import DefaultJSONProvider
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from ledgerstone.api import guard, limits, logs, metrics, problems
+from ledgerstone.api.booked import booked_in
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
@@ -42,7 +43,9 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     running = running if running is not None else Running()
     settings = settings if settings is not None else Settings()
     templates = templates_in(settings.workshop_path.parent)
-    shop = Shop(settings, _workshop(settings), Tokens(settings.signing_keys), templates)
+    workshop = _workshop(settings)
+    booked = booked_in(workshop, settings.workshop_path, settings.calendar_path)
+    shop = Shop(settings, workshop, Tokens(settings.signing_keys), templates, booked)
     app = Flask("ledgerstone", static_folder=None)
     # One byte more is let through to be counted: a chunked body is cut off here, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1

@@ -9,6 +9,7 @@ from typing import Any
 from flask import Blueprint, Response, json, jsonify
 
 from ledgerstone.api import guard, metrics, pictures
+from ledgerstone.api.booked import Booked
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
 from ledgerstone.order import Order
@@ -33,6 +34,7 @@ class Shop:
     workshop: Workshop
     tokens: Tokens
     templates: Templates
+    booked: Booked
     plates: Plates = field(default_factory=Plates)
 
     def today(self) -> date:
@@ -42,11 +44,26 @@ class Shop:
     def desk(self, *, makers: bool = False) -> Desk:
         """Return what answers an order today; the maker's own answers are quotations."""
         today = self.today()
-        return Desk(self.workshop, today, plates=self.plates, tokens=self.tokens, makers=makers)
+        booked = self.booked.now(today)
+        return Desk(
+            self.workshop,
+            today,
+            booked.bookings,
+            plates=self.plates,
+            tokens=self.tokens,
+            makers=makers,
+            not_known=booked.says,
+        )
 
     def stands(self) -> dict[str, Any]:
         """Tell for readiness what it answers from: the profile, and whatever else comes in."""
-        return {"profile": self.workshop.fingerprint}
+        told: dict[str, Any] = {"profile": self.workshop.fingerprint}
+        if self.booked.path is None:
+            return told
+        booked = self.booked.now(self.today())
+        if booked.says:
+            return {**told, "calendar": {"status": "not-read", "says": booked.says}}
+        return {**told, "calendar": {"status": "read", "bookings": booked.fingerprint}}
 
     def read(self) -> Order:
         """Read the order in the request's body."""

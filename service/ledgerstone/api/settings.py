@@ -18,7 +18,7 @@ from ledgerstone.workshop import DEMONSTRATION
 SHORTEST_MAKER_KEY = 16
 _NAMES = (
     "WORKSHOP", "MAKER_KEY", "SIGNING_KEYS", "BASE_URL", "WEB", "PROXIES", "RATE", "MOST_WAITING",
-    "SMTP_PASSWORD",
+    "SMTP_PASSWORD", "CALENDAR",
 )  # fmt: skip
 _USUAL_RATE = 10.0
 _MOST_FIGURES = 6
@@ -51,6 +51,8 @@ class Settings:
         How many proxies stand in front, each adding to ``X-Forwarded-For``; 0 trusts no header.
     rate_per_s, burst
         How often one client may ask, in each worker for itself; None where a proxy limits.
+    calendar_path
+        The iCalendar file of what is booked, where it is not the profile's.
     most_waiting
         How many connections may wait to be accepted before who comes next is sent away.
     """
@@ -66,6 +68,7 @@ class Settings:
     rate_per_s: float | None = None
     burst: int = 60
     most_waiting: int = 16
+    calendar_path: Path | None = None
 
     def is_makers(self, key: str) -> bool:
         """Compare a key with the maker's, in constant time."""
@@ -95,6 +98,7 @@ def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
         proxies=proxies,
         rate_per_s=rate_per_s or None,
         most_waiting=int(_number(given, "MOST_WAITING", 16, 1000)),
+        calendar_path=Path(given["CALENDAR"]) if given["CALENDAR"] else None,
     )
 
 

@@ -33,6 +33,8 @@ class Desk:
         Opens what an order calls its ``since``; without it no order has one.
     makers
         Whether the maker asks: what needs no template is then a quotation.
+    not_known
+        Why it is not known what is booked; no day is then promised, and nothing is a quotation.
     """
 
     workshop: Workshop
@@ -41,6 +43,7 @@ class Desk:
     plates: Plates = field(default_factory=Plates)
     tokens: Tokens | None = None
     makers: bool = False
+    not_known: str = ""
 
     def answer(self, sent: Any, *, search: bool = True) -> Quote | SentBack:  # noqa: ANN401  JSON
         """Answer an order as it was sent.
@@ -63,9 +66,17 @@ class Desk:
             plates=self.plates,
             trial=trial_of(sent, self._outcome) if search else None,
         )
+        if self.not_known and isinstance(answer, Quote):
+            return self._without_bookings(answer)
         if self.makers and isinstance(answer, Quote) and not waits_for_template(order):
             return replace(answer, standing="quotation")
         return answer
+
+    def _without_bookings(self, answer: Quote) -> Quote:
+        """Say that the day is a guess; the maker is told why."""
+        why = f" {self.not_known}" if self.makers else ""
+        says = f"We could not look into our calendar, so the day is a guess that we confirm.{why}"
+        return replace(answer, standing="estimate", depends_on=(says, *answer.depends_on))
 
     def read(self, sent: Any) -> Order:  # noqa: ANN401  JSON
         """Read an order as it was sent; where it changes an offer, that lends its delivery area.

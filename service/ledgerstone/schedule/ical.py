@@ -1,0 +1,148 @@
+"""The text of an iCalendar file becomes bookings (RFC 5545): nothing of it is guessed."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from itertools import islice
+from typing import cast
+from zoneinfo import ZoneInfo
+
+import icalendar
+import recurring_ical_events
+
+from ledgerstone.schedule.booking import Booking, Holds
+from ledgerstone.workshop.records import BookingRules
+
+LARGEST_TEXT = 4_000_000
+MOST_EVENTS = 20_000
+AHEAD = timedelta(days=3 * 366)
+BEHIND = timedelta(days=62)
+A_YEAR = timedelta(days=366)
+_FOREVER = date(9000, 1, 1)
+_TOO_OFTEN = {"SECONDLY", "MINUTELY", "HOURLY"}
+_BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
+
+
+@dataclass(frozen=True, slots=True)
+class CalendarRead:
+    """What became of a calendar file: its bookings, or in ``says`` why there are none to trust.
+
+    ``fingerprint`` is of the bookings alone: a file exported anew without a change has the same.
+    """
+
+    bookings: tuple[Booking, ...] = ()
+    says: str = ""
+    fingerprint: str = ""
+
+
+def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) -> CalendarRead:
+    """Read what is booked from an iCalendar text, from two months ago to three years ahead.
+
+    Where entries go on for a year beyond, all of that is held: nothing is promised there.
+    """
+    fault = _fault(text)
+    if fault:
+        return CalendarRead(says=fault)
+    try:
+        calendar = icalendar.Calendar.from_ical(text)
+        taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
+    except _BAD:
+        return CalendarRead(says="The calendar file does not read as a calendar. Export it again.")
+    if len(taken) > MOST_EVENTS:
+        return CalendarRead(says="The calendar file has more entries than we read: 20 000.")
+    taken = tuple(sorted(set(taken), key=lambda one: (one.minutes, one.holds, one.why)))
+    return CalendarRead(taken, "", fingerprint_of(taken))
+
+
+def fingerprint_of(bookings: tuple[Booking, ...]) -> str:
+    """Return 16 hexadecimal digits for what is booked; whose work it is does not bear on them."""
+    told = "\n".join(f"{one.minutes} {one.holds}" for one in bookings)
+    return hashlib.sha256(told.encode()).hexdigest()[:16]
+
+
+def _fault(text: str) -> str:
+    """Say what keeps a text from being a whole calendar, or nothing."""
+    if len(text) > LARGEST_TEXT:
+        return "The calendar file is larger than 4 MB. Export the coming years alone."
+    lines = text.strip().upper()
+    if not lines.startswith("BEGIN:VCALENDAR"):
+        return "The calendar file is not an iCalendar file. Export it again, as .ics."
+    begun, ended = lines.count("BEGIN:VEVENT"), lines.count("END:VEVENT")
+    if not lines.endswith("END:VCALENDAR") or begun != ended:
+        return "The calendar file breaks off before its end. Export it again."
+    return ""
+
+
+def _taken(
+    calendar: icalendar.Calendar, rules: BookingRules, zone: ZoneInfo, today: date
+) -> Iterator[Booking]:
+    """Every occurrence that holds a table or people, and all that lies beyond what is read."""
+    for event in calendar.walk("VEVENT"):
+        if _frequency(event) & _TOO_OFTEN and _holds(event, rules) is not None:
+            raise ValueError("an entry recurs more often than daily")
+    first, last = today - BEHIND, today + AHEAD
+    query = recurring_ical_events.of(calendar)
+    held = (event for event in query.between(first, last) if _holds(event, rules) is not None)
+    for event in islice(held, MOST_EVENTS + 1):
+        booking = _booking(event, rules, zone)
+        if booking is not None:
+            yield booking
+    beyond = query.between(last, last + A_YEAR)
+    if any(_holds(event, rules) is not None for event in beyond):
+        yield Booking(last, _FOREVER, "further ahead than the calendar is read", "both")
+
+
+def _frequency(event: icalendar.Component) -> set[str]:
+    rule = event.get("RRULE")
+    rules = rule if isinstance(rule, list) else [rule] if rule is not None else []
+    return {str(name).upper() for one in rules for name in one.get("FREQ", ())}
+
+
+def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
+    """What an entry holds, by its categories and the words of its title; None is nothing."""
+    if str(event.get("STATUS", "")).upper() == "CANCELLED":
+        return None
+    if str(event.get("TRANSP", "")).upper() == "TRANSPARENT":
+        return None
+    told = " ".join((str(event.get("SUMMARY", "")), *_categories(event))).casefold()
+    table = any(word.casefold() in told for word in rules.table_words)
+    people = any(word.casefold() in told for word in rules.people_words)
+    if table and people:
+        return "both"
+    if table:
+        return "table"
+    return "people" if people or rules.others_hold_people else None
+
+
+def _categories(event: icalendar.Component) -> list[str]:
+    found = event.get("CATEGORIES")
+    lists = found if isinstance(found, list) else [found] if found is not None else []
+    return [str(name) for one in lists for name in getattr(one, "cats", [one])]
+
+
+def _booking(event: icalendar.Component, rules: BookingRules, zone: ZoneInfo) -> Booking | None:
+    """One occurrence by the workshop's clock; DTEND is not included (RFC 5545 3.6.1)."""
+    holds = _holds(event, rules)
+    start, end = cast("icalendar.Event", event).start, cast("icalendar.Event", event).end
+    if holds is None or end < start:
+        return None
+    why = str(event.get("SUMMARY", ""))[:120]
+    if not isinstance(start, datetime) or not isinstance(end, datetime):
+        last = max(start, end - timedelta(days=1))
+        return Booking(start, last, why, holds)
+    begins, ends = _local(start, zone), _local(end, zone)
+    if begins == ends:
+        return None
+    starts = begins.time().replace(second=0, microsecond=0)
+    if ends.time() == time.min:
+        return Booking(begins.date(), ends.date() - timedelta(days=1), why, holds, starts)
+    up = ends + timedelta(seconds=-ends.second % 60)
+    return Booking(begins.date(), up.date(), why, holds, starts, up.time())
+
+
+def _local(at: datetime, zone: ZoneInfo) -> datetime:
+    """By the workshop's clock; a floating time is one already (RFC 5545 3.3.5)."""
+    return at if at.tzinfo is None else at.astimezone(zone).replace(tzinfo=None)
