@@ -25,13 +25,16 @@
   script.after(frame);
 
   /** Tell the page how far down it is seen, so that its price stays in sight. */
+  let there = false;
   const seen = () => {
+    if (!there) return;
     const bottom = window.innerHeight - frame.getBoundingClientRect().top;
     frame.contentWindow?.postMessage({ type: "ledgerstone:seen", v: 1, bottom }, page.origin);
   };
   window.addEventListener("message", ({ origin, source, data }) => {
     if (origin !== page.origin || source !== frame.contentWindow) return;
     if (data?.type !== "ledgerstone:height" || data.v !== 1 || typeof data.px !== "number") return;
+    there = true;
     frame.style.height = `${Math.max(LEAST_PX, Math.min(Math.ceil(data.px), MOST_PX))}px`;
     seen();
   });

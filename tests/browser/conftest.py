@@ -25,9 +25,13 @@ PATIENCE_MS = 20_000  # a bound on waiting, not a measure: the machine may be bu
 
 @dataclass
 class Served:
-    """The service and its page on a port of this machine; it can be stopped and come back."""
+    """The service and its page on a port of this machine; it can be stopped and come back.
+
+    ``also`` is told to it by its environment.
+    """
 
     port: int
+    also: dict[str, str] = field(default_factory=dict)
     process: subprocess.Popen[bytes] | None = field(default=None, repr=False)
 
     @property
@@ -49,7 +53,7 @@ class Served:
                 *("--config", str(ROOT / "docker/gunicorn.conf.py")),
                 *("--chdir", str(ROOT / "service"), "--bind", f"127.0.0.1:{self.port}"),
             ],
-            env={**os.environ, **told},
+            env={**os.environ, **told, **self.also},
         )
         deadline = time.monotonic() + 30
         while not self._listens():
