@@ -1,0 +1,46 @@
+"""Time to lay an order of eight slabs into a calendar with 500 bookings over two years.
+
+Run ``python tests/benchmarks/schedule_benchmark.py``. Bar: 20 ms warm (issue 7), bookings parsed.
+"""
+
+from __future__ import annotations
+
+import sys
+from datetime import date, time, timedelta
+from pathlib import Path
+from statistics import median
+from time import perf_counter
+
+HERE = Path(__file__).resolve().parents[1]
+sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
+
+from ledgerstone.schedule import Booking, lead_time  # noqa: E402 - after paths
+from ledgerstone.schedule.booking import Holds  # noqa: E402 - after paths
+from ledgerstone.workshop import DEMONSTRATION, load_profile  # noqa: E402 - after paths
+from unit.slabs import box, order_of, slab_json, steps_of  # noqa: E402 - after paths
+
+TODAY, TIMES = date(2026, 11, 25), 30
+HOLDS: tuple[Holds, ...] = ("table", "people")
+
+
+def main() -> None:
+    """Print the median and the slowest of some runs."""
+    workshop = load_profile(DEMONSTRATION)
+    slabs = [slab_json(box(900 + 150 * n, 560)) for n in range(8)]
+    steps = steps_of(order_of(workshop, *slabs), workshop)
+    days = [TODAY + timedelta(days=1 + n * 730 // 500) for n in range(500)]
+    taken = [Booking(d, d, "x", HOLDS[n % 9 == 0], *_hours(n)) for n, d in enumerate(days)]
+    spent = []
+    for _ in range(TIMES):
+        began = perf_counter()
+        lead_time(steps, workshop, taken, TODAY, 3, by_carrier=True)
+        spent.append(1000 * (perf_counter() - began))
+    print(f"eight slabs, 500 bookings: median {median(spent):.1f} ms, slowest {max(spent):.1f} ms")
+
+
+def _hours(n: int) -> tuple[time, time]:
+    return time(8 + n % 5), time(9 + n % 5)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,29 @@
+"""A plan written as a calendar is read back as the bookings that it makes."""
+
+from datetime import date
+from typing import Any
+
+from ledgerstone.schedule.ical import read_bookings
+from ledgerstone.schedule.plan_ics import plan_ics
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import Workshop
+from ledgerstone.workshop.records import BookingRules
+from unit.slabs import facts_of
+
+
+def test_what_is_written_is_read_as_booked(
+    workshop: Workshop, example_order: dict[str, Any], today: date
+) -> None:
+    """Tables for as long as a load lies there, hands for every job; ordered again, it is later."""
+    order = read_order(example_order, workshop)
+    lead = facts_of(order, workshop, today).lead_time
+    text = plan_ics(lead, order, workshop)
+    assert text == plan_ics(lead, order, workshop)
+    assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
+    read = read_bookings(text, BookingRules(file=""), "Europe/London", today)
+    held = {(one.minutes, one.holds) for one in read.bookings}
+    assert {((one.starts, one.ends), "table") for one in lead.on_table} <= held
+    hands = {((one.starts, one.hands_end), "people") for one in lead.work if one.people}
+    assert {one[0] for one in hands} <= {one[0] for one in held}
+    second = facts_of(order, workshop, today, read.bookings).lead_time
+    assert second.ready_on > lead.ready_on
