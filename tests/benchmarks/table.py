@@ -14,34 +14,34 @@ import os
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ[_name] = "1"  # before NumPy is first imported
 
-import contextlib  # noqa: E402 - after the threads are set
-import copy  # noqa: E402 - as above
-import gzip  # noqa: E402 - as above
-import io  # noqa: E402 - as above
-import json  # noqa: E402 - as above
-import platform  # noqa: E402 - as above
-import re  # noqa: E402 - as above
-import sys  # noqa: E402 - as above
-import time  # noqa: E402 - as above
-from collections.abc import Callable, Iterator, Sequence  # noqa: E402 - as above
-from datetime import UTC, date, datetime  # noqa: E402 - as above
-from functools import partial  # noqa: E402 - as above
-from pathlib import Path  # noqa: E402 - as above
-from typing import Any  # noqa: E402 - as above
+import contextlib
+import copy
+import gzip
+import io
+import json
+import platform
+import re
+import sys
+import time
+from collections.abc import Callable, Iterator, Sequence
+from datetime import UTC, date, datetime
+from functools import partial
+from pathlib import Path
+from typing import Any
 
 TESTS = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(TESTS), str(TESTS.parent / "service")]
 
-from benchmarks import (  # noqa: E402 - after paths
+from benchmarks import (
     drawing_benchmark,
     plate_benchmark,
     remedies_benchmark,
     strength_benchmark,
 )
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS  # noqa: E402 - after paths
-from faults.serving import Callers, ask, served  # noqa: E402 - after paths
-from ledgerstone.api import Settings, create_app  # noqa: E402 - after paths
-from unit.drawn_slabs import GALLERY  # noqa: E402 - after paths
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from faults.serving import Callers, ask, served
+from ledgerstone.api import Settings, create_app
+from unit.drawn_slabs import GALLERY
 
 Row = tuple[str, str, str, str]
 QUOTES, AGAIN, SECONDS = 40, 20, 8.0
