@@ -148,6 +148,8 @@ def test_a_drawing_of_another_name_is_not_found(
         answer = client.get(link, headers=headers)
         assert answer.status_code == 404
         assert answer.mimetype == PROBLEM
+        painted = client.get(link.replace(".svg", ".png"), headers=headers)
+        assert painted.status_code == 404
 
 
 def test_only_svg_is_offered(client: "FlaskClient", plan: str) -> None:

@@ -24,11 +24,12 @@ def worked_edges(ring: Ring) -> list[list[Strip]]:
     normals = ring.normals()
     most = max(len(edge.steps) for edge in ring.edges)
     runs: list[list[Strip]] = []
-    contours = {
-        down: ring.inset([_inward(edge, down) for edge in ring.edges])
-        for edge in set(ring.edges)
-        for _, down in (_step(edge, step) for step in range(len(edge.steps)))
-    }
+    kinds = set(ring.edges)
+    downs = {_step(edge, step)[1] for edge in kinds for step in range(len(edge.steps))}
+    contours = {}
+    for down in downs:
+        inward = {edge: _inward(edge, down) for edge in kinds}
+        contours[down] = ring.inset([inward[edge] for edge in ring.edges])
     for step in range(most - 1):
         strips = [_strip(ring, i, step, contours, normals[i]) for i in range(len(ring.points))]
         runs += _strip_runs(strips)

@@ -44,6 +44,12 @@ class Camera:
         return f"matrix({' '.join(f'{end:.6f}' for end in ends)} {x:.3f} {y:.3f})"
 
 
+def behind(drop_mm: float) -> XY:
+    """Return how far a place on a floor so far below lies from what hides it at the top, mm."""
+    away = drop_mm * _COS_RISE / _SIN_RISE
+    return -away * _SIN_TURN, away * _COS_TURN
+
+
 def seen(point: XY) -> XY:
     """Return how far across and how far away a plane point lies, in mm."""
     x, y = point

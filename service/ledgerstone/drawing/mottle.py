@@ -25,7 +25,7 @@ from ledgerstone.order import Surface
 from ledgerstone.outline import XY
 
 SIDE_PX: Final = 80
-TILE_MM: Final = 430.0
+TILE_MM: Final = 430.0  # less on a small slab, which shows finer mottling as it is seen from nearer
 _LEVELS: Final = 16
 _OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
 _DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
@@ -39,6 +39,11 @@ def numbers(seed: str, count: int) -> Floats:
     """Numbers from 0 to 1 that a seed always gives, shape ``(count,)``."""
     stream = hashlib.shake_256(seed.encode("utf-8", "replace")).digest(4 * count)
     return np.frombuffer(stream, dtype="<u4").astype(np.float64) / 2**32
+
+
+def tile_mm(longest_mm: float) -> float:
+    """How large the tile lies on a slab."""
+    return min(TILE_MM, 0.6 * longest_mm)
 
 
 def tile(colour: RGB) -> str:

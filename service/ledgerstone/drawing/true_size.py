@@ -182,7 +182,11 @@ def _cross(centre: XY, polygon: Polygon) -> list[LineString]:
 def _lines(geometry: Any) -> list[LineString]:  # noqa: ANN401  what an intersection gives
     """Return the lines that a geometry is made of, joined where they meet."""
     merged = shapely.line_merge(geometry) if geometry.geom_type == "MultiLineString" else geometry
-    return [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
+    return [
+        part
+        for part in shapely.get_parts(merged)
+        if isinstance(part, LineString) and part.length > 0
+    ]
 
 
 def true_size_pdf(drawn: Drawn, paper: Paper, *, workshop: str) -> bytes | TooManySheets:

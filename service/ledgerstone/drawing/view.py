@@ -81,19 +81,20 @@ def _picture(scene: Scene, height: float) -> Iterable[Element]:
 def _shared(scene: Scene) -> list[Element]:
     """Backdrop, mottling and sheen."""
     tilt = float(mottle.numbers(f"tilt {scene.seed}", 1)[0]) * 360
-    dx, dy = (float(n) * mottle.TILE_MM for n in mottle.numbers(f"shift {scene.seed}", 2))
+    side = mottle.tile_mm(max(scene.shape.length_mm, scene.shape.width_mm))
+    dx, dy = (float(n) * side for n in mottle.numbers(f"shift {scene.seed}", 2))
     tile = element(
         "pattern",
         element(
             "image",
             href=mottle.tile(scene.colour),
-            width=mottle.TILE_MM,
-            height=mottle.TILE_MM,
+            width=side,
+            height=side,
             preserveAspectRatio="none",
         ),
         id=f"{scene.prefix}-face",
-        width=mottle.TILE_MM,
-        height=mottle.TILE_MM,
+        width=side,
+        height=side,
         patternUnits="userSpaceOnUse",
         patternTransform=f"rotate({tilt:.1f}) translate({dx:.1f} {dy:.1f})",
     )

@@ -17,6 +17,15 @@ _TOKEN = ".eJxVUG1OwzAM.aGZAIx-VxXvvW"  # noqa: S105  cut short, opens nothing
 DRAWINGS: Example = {
     "plan": f"/v1/drawings/{_TOKEN}/plan.svg",
     "view": f"/v1/drawings/{_TOKEN}/view.svg",
+    "true_size": f"/v1/drawings/{_TOKEN}/true-size.pdf",
+    "says": [
+        (
+            "A slab 1450 mm by 560 mm, 40 mm thick. An opening (basin): round, 360 mm across, its"
+            " centre 980 mm from the left and 270 mm from the front. An opening (tap): round, 35 mm"
+            " across, its centre 980 mm from the left and 505 mm from the front, rim covered."
+            " Front: bevel 5 mm. Back: against a wall. It rests on base 650 mm, basin 800 mm."
+        )
+    ],
 }
 
 _SINK: Example = BASIN_NEAR_THE_FRONT["slabs"][0]

@@ -143,8 +143,14 @@ _SLAB_ANSWER = object_of(
 )
 
 _DRAWINGS = object_of(
-    {"plan": text("An SVG."), "view": text("An SVG.")},
-    optional=("plan", "view"),
+    {
+        "plan": text("An SVG. With `.png` in place of `.svg`, a picture; `slab` picks one."),
+        "view": text("An SVG, or a picture, as the plan."),
+        "assembled": text("An SVG, or a picture: all pieces together, where the order joins any."),
+        "true_size": text("A PDF: a cut-out on paper, 1 : 1, where there is one."),
+        "says": list_of(text(), "Each slab's drawings in words, in the order's order."),
+    },
+    optional=("plan", "view", "assembled", "true_size", "says"),
     says="Links to the drawings. None where the slabs are too detailed for a link.",
 )
 
@@ -216,8 +222,16 @@ _SENT_BACK: JSONSchema = {
 }
 
 _HEALTH = object_of(
-    {"status": text(), "version": text(), "profile": text("The profile's fingerprint.")},
-    optional=("version", "profile"),
+    {
+        "status": text(),
+        "version": text(),
+        "profile": text("The fingerprint of the profile that is in use."),
+        "profile_refused": object_of(
+            {"at": text(format="date-time"), "says": text()},
+            says="A changed profile with faults, which was not taken up.",
+        ),
+    },
+    optional=("version", "profile", "profile_refused"),
 )
 
 ANSWERS: dict[str, JSONSchema] = {

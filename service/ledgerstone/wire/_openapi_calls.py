@@ -7,7 +7,6 @@ from typing import Any
 from ledgerstone.wire import _openapi_answer_examples as answers
 from ledgerstone.wire._openapi_examples import ORDERS
 from ledgerstone.wire._openapi_parts import JSONSchema, ref, text, whole
-from ledgerstone.wire.order_schemas import MOST_SLABS
 from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.wire.tokens import LONGEST_TOKEN
 
@@ -41,32 +40,6 @@ PARAMETERS: dict[str, Any] = {
             " again when the typing stops."
         ),
         "schema": text(examples=["return=minimal"]),
-    },
-    "DrawingToken": {
-        "name": "token",
-        "in": "path",
-        "required": True,
-        "description": "From a link that the service gave.",
-        "schema": text(minLength=1, maxLength=LONGEST_TOKEN),
-    },
-    "DrawingName": {
-        "name": "name",
-        "in": "path",
-        "required": True,
-        "description": "The dimensioned plan, or the view.",
-        "schema": {"enum": ["plan", "view"]},
-    },
-    "SlabNumber": {
-        "name": "slab",
-        "in": "query",
-        "description": "Which slab, from 0.",
-        "schema": whole(minimum=0, maximum=MOST_SLABS - 1, default=0),
-    },
-    "IfNoneMatch": {
-        "name": "If-None-Match",
-        "in": "header",
-        "description": "An ETag that you hold; what it names is not drawn again.",
-        "schema": text(),
     },
 }
 
@@ -193,32 +166,6 @@ _DRAWINGS = {
     },
 }
 
-_DRAWING = {
-    "operationId": "getDrawing",
-    "tags": ["drawings"],
-    "summary": "One drawing",
-    "description": "It never changes under its link, so that it may be kept for a year.",
-    "parameters": [
-        {"$ref": f"#/components/parameters/{name}"}
-        for name in ("DrawingToken", "DrawingName", "SlabNumber", "IfNoneMatch")
-    ],
-    "responses": {
-        "200": {
-            "description": "The drawing.",
-            "headers": {**_REQUEST_ID, "ETag": {"$ref": "#/components/headers/ETag"}},
-            "content": {"image/svg+xml": {"schema": text()}},
-        },
-        "304": {"description": "It is as you hold it.", "headers": _REQUEST_ID},
-        "400": answer(
-            "The workshop no longer offers what the link names.",
-            ref("NotUnderstood"),
-            {},
-            _PROBLEM,
-        ),
-        **problems(404, 406, 414),
-    },
-}
-
 
 def _health(name: str, summary: str, example: dict[str, str]) -> dict[str, Any]:
     return {
@@ -237,6 +184,7 @@ def _text_page(
     summary: str,
     mimetype: str,
     schema: JSONSchema,
+    refusals: tuple[int, ...] = (404,),
     **more: Any,  # noqa: ANN401  OpenAPI's own members
 ) -> dict[str, Any]:
     return {
@@ -250,7 +198,7 @@ def _text_page(
                 "headers": _REQUEST_ID,
                 "content": {mimetype: {"schema": schema}},
             },
-            **problems(404),
+            **problems(*refusals),
         },
     }
 
@@ -267,7 +215,6 @@ PATHS: dict[str, Any] = {
     "/v1/choices": {"get": _CHOICES},
     "/v1/quotes": {"post": _QUOTES},
     "/v1/drawings": {"post": _DRAWINGS},
-    "/v1/drawings/{token}/{name}.svg": {"get": _DRAWING},
     "/v1/health/live": {"get": _health("live", "Whether the service runs", {"status": "live"})},
     "/v1/health/ready": {
         "get": _health(
@@ -278,6 +225,22 @@ PATHS: dict[str, Any] = {
     },
     "/v1/openapi.yaml": {
         "get": _text_page("getDocument", "This document", "application/yaml", {"type": "object"}),
+    },
+    "/metrics": {
+        "get": {
+            **_text_page(
+                "getMetrics",
+                "What was answered and how long it took",
+                "text/plain",
+                text(),
+                (401,),
+                description=(
+                    "Prometheus' text format, of all workers together. Answered to the machine"
+                    " itself, and elsewhere to the maker's key. No label is of a person."
+                ),
+                security=[{}, {"makersKey": []}],
+            ),
+        },
     },
     "/problems/{kind}": {
         "get": _text_page(

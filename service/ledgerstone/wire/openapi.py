@@ -12,8 +12,10 @@ from typing import Any
 from ledgerstone.wire._openapi_answer_examples import REMEDY
 from ledgerstone.wire._openapi_answers import ANSWERS
 from ledgerstone.wire._openapi_calls import HEADERS, PARAMETERS, PATHS, problem_responses
+from ledgerstone.wire._openapi_drawings import DRAWING_PARAMETERS, DRAWING_PATHS
 from ledgerstone.wire._openapi_offers import OFFER_ANSWERS, OFFER_PATHS
 from ledgerstone.wire._openapi_order import order_components
+from ledgerstone.wire._openapi_papers import PAPER_ANSWERS, PAPER_PATHS
 from ledgerstone.wire.yaml_out import write_yaml
 
 __all__ = ["document", "document_text"]
@@ -51,7 +53,7 @@ _MAKERS_KEY = {
 
 def document() -> dict[str, Any]:
     """Make the document as plain data."""
-    schemas = {**order_components(), **ANSWERS, **OFFER_ANSWERS}
+    schemas = {**order_components(), **ANSWERS, **OFFER_ANSWERS, **PAPER_ANSWERS}
     schemas["Remedy"] = {**schemas["Remedy"], "examples": [REMEDY]}
     return {
         "openapi": "3.1.0",
@@ -65,11 +67,11 @@ def document() -> dict[str, Any]:
         "servers": [{"url": "/", "description": "Where this document is served."}],
         "security": [],
         "tags": _TAGS,
-        "paths": {**PATHS, **OFFER_PATHS},
+        "paths": {**PATHS, **DRAWING_PATHS, **OFFER_PATHS, **PAPER_PATHS},
         "components": {
             "schemas": {name: schemas[name] for name in sorted(schemas)},
             "responses": problem_responses(),
-            "parameters": PARAMETERS,
+            "parameters": {**PARAMETERS, **DRAWING_PARAMETERS},
             "headers": HEADERS,
             "securitySchemes": {"makersKey": _MAKERS_KEY},
         },
