@@ -266,3 +266,28 @@ def test_the_example_is_ready_when_its_stages_say(
         "In hand": 21,
     }
     assert lead.ready_on == date(2026, 12, 21)
+
+
+def test_a_carrier_drives_while_the_workshop_is_shut(shop: Workshop) -> None:
+    """A closure the day after it is ready holds up our own van, and no carrier."""
+    shut = (Closure(first=day(2), last=day(4), why="a wedding"),)
+    closed = replace(shop, calendar=replace(shop.calendar, closures=shut))
+    steps = [step("pack", 1)]
+    own = lead_time(steps, closed, (), MONDAY, 1)
+    carried = lead_time(steps, closed, (), MONDAY, 1, by_carrier=True)
+    assert (own.arrives_latest, carried.arrives_latest) == (day(7), day(2))
+
+
+def test_equal_pieces_go_round_in_the_moulds_that_there_are(shop: Workshop) -> None:
+    """Three pieces of one mould are three loads; the next is cast when the last is out."""
+    cast = step("cast", 3, wait_hours=24, pieces=3, table_mm=(900, 500))
+    lead = laid(shop, step("mould", 1), cast, step("finish", 3, pieces=3))
+    assert len(lead.on_table) == 3
+    assert lead.stages[1].why.startswith("Cast in 3 turns")
+
+
+def test_a_table_that_is_booked_puts_the_cast_off(shop: Workshop) -> None:
+    """With four days of cover, a table free for two days does not do."""
+    taken = (Booking(day(4), day(11), "other", "table"),)
+    steps = [step("cast", 1, wait_hours=96), step("finish", 1)]
+    assert lead_time(steps, shop, taken, MONDAY, 0).stages[0].starts == day(14)
