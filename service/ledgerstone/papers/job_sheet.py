@@ -13,8 +13,9 @@ from markupsafe import Markup
 from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import Content
+from ledgerstone.papers.job_card import carry_card
 from ledgerstone.papers.job_order import batch_page, boards_page, order_page
-from ledgerstone.papers.job_slab import carry_card, slab_pages
+from ledgerstone.papers.job_slab import slab_pages
 from ledgerstone.papers.templates import Templates
 from ledgerstone.price.costing import minutes
 
