@@ -3,7 +3,7 @@
 import { draw } from "../make.js";
 import { say } from "../words.js";
 
-const RADIUS = 12;
+const RADIUS = 13;
 const APART = 2 * RADIUS + 2;
 
 /**
