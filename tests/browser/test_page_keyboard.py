@@ -63,6 +63,7 @@ def test_a_round_table_is_ordered_by_keyboard_alone(desk: Page, settle: Settle) 
 def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: Settle) -> None:
     """The new opening takes focus on the plan; its removal gives focus to the add buttons."""
     settle(desk)
+    tab_to(desk, "Basin top")
     tab_to(desk, "Basin")
     desk.keyboard.press("Enter")
     expect(desk.locator("#plan [data-key=opening-0]")).to_be_focused()
