@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import html5lib
+import icalendar
 import pytest
 from flask.testing import FlaskClient
 
@@ -44,6 +45,15 @@ def test_a_job_sheet_comes_in_the_form_asked_for(form: str) -> None:
     if form == "text/html":
         assert "script-src" not in answer.headers["Content-Security-Policy"]
         html5lib.HTMLParser(strict=True).parse(answer.text)
+
+
+def test_the_plan_comes_as_a_calendar() -> None:
+    """The maker imports it, and the calendar the service reads is the one it writes for."""
+    answer = _asked("text/calendar", order=EXAMPLE_ORDER)
+    assert answer.mimetype == "text/calendar"
+    events = icalendar.Calendar.from_ical(answer.get_data()).walk("VEVENT")
+    assert events
+    assert all(event.start < event.end for event in events)
 
 
 def test_a_quotes_token_gives_the_job_of_that_quote() -> None:

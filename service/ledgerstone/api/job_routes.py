@@ -9,11 +9,13 @@ from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.routes import Shop
 from ledgerstone.papers.job_sheet import job_content, job_page, job_print
 from ledgerstone.quote import SentBack
+from ledgerstone.schedule.plan_ics import plan_ics
 from ledgerstone.wire.answers import write_sent_back
 from ledgerstone.wire.asks import Asked
 from ledgerstone.wire.job_sheets import Foreman
 
 _JSON, _HTML, _PDF = "application/json", "text/html", "application/pdf"
+_ICS = "text/calendar"
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
@@ -24,7 +26,7 @@ def job_routes(shop: Shop) -> Blueprint:
     @v1.post("/job-sheets")
     def job_sheets() -> Response:
         guard.must_be_maker(shop.settings)
-        form = guard.accepted(_JSON, _HTML, _PDF)
+        form = guard.accepted(_JSON, _HTML, _PDF, _ICS)
         job = Foreman(shop.desk(makers=True), shop.tokens).job(guard.json_body())
         if isinstance(job, Asked):
             return _sent_back(job, shop)
@@ -32,6 +34,9 @@ def job_routes(shop: Shop) -> Blueprint:
             response = Response(job_print(job), mimetype=_PDF)
             response.headers["Content-Disposition"] = 'attachment; filename="job-sheet.pdf"'
             return response
+        if form == _ICS:
+            plan = plan_ics(job.quote.lead_time, job.quote.order, job.workshop)
+            return Response(plan, mimetype=_ICS)
         if form == _JSON:
             return Response(json.dumps(job_content(job)), mimetype=_JSON)
         response = Response(job_page(job, shop.templates), mimetype=_HTML)
