@@ -18,21 +18,23 @@ import os
 for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ[name] = "1"  # before NumPy is first imported
 
-import sys  # noqa: E402 - after the threads are set
-import time  # noqa: E402 - after the threads are set
-from collections.abc import Callable  # noqa: E402 - after the threads are set
-from pathlib import Path  # noqa: E402 - after the threads are set
+import sys
+import time
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
 
-import numpy as np  # noqa: E402 - after the threads are set
-from shapely.geometry import Point, Polygon, box  # noqa: E402 - after the threads are set
+import numpy as np
+from shapely.geometry import Point, Polygon, box
 
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
-from ledgerstone.strength import Cases, LineSupport, Load, OwnWeight, PatchLoad, Plate  # noqa: E402 - after the threads are set
-from ledgerstone.strength._stress import corner_moments  # noqa: E402 - after the threads are set
-from ledgerstone.strength.mesh import Mesh, mesh_of  # noqa: E402 - after the threads are set
-from oracles.morley import MorleyPlate  # noqa: E402 - after the threads are set
+from ledgerstone.strength import Cases, LineSupport, Load, OwnWeight, PatchLoad, Plate
+from ledgerstone.strength._stress import corner_moments
+from ledgerstone.strength.mesh import Mesh, mesh_of
+from oracles.morley import MorleyPlate
+from unit.one_piece import less
 
 THICKNESS, E, NU, WEIGHT = 40.0, 33_000.0, 0.2, 25e-6
 LENGTH, WIDTH = 2000.0, 650.0
@@ -46,16 +48,16 @@ def circle(x: float, y: float, diameter: float) -> Polygon:
 
 
 BENCH = box(0, 0, LENGTH, WIDTH)
-BASINS = BENCH.difference(circle(560, 300, 400)).difference(circle(1440, 300, 400))
+BASINS = less(BENCH, circle(560, 300, 400), circle(1440, 300, 400))
 SLABS: dict[str, tuple[Polygon, Strip]] = {
-    "one 440 mm hole": (BENCH.difference(circle(1000, 325, 440)), (1000.0, 0.0, 105.0)),
-    "two basins and a tap": (BASINS.difference(circle(1000, 530, 35)), (1440.0, 0.0, 100.0)),
+    "one 440 mm hole": (less(BENCH, circle(1000, 325, 440)), (1000.0, 0.0, 105.0)),
+    "two basins and a tap": (less(BASINS, circle(1000, 530, 35)), (1440.0, 0.0, 100.0)),
 }
 PLACES = np.array([(80.0 + 97.0 * i, y) for y in (45.0, 605.0) for i in range(20)])
 LOADS: list[list[Load]] = [
     [OwnWeight(WEIGHT)],
-    *[[PatchLoad(x=x, y=y, length=60, width=60, newtons=1000)] for x, y in PLACES.tolist()],
 ]
+LOADS += [[PatchLoad(x=x, y=y, length=60, width=60, newtons=1000)] for x, y in PLACES.tolist()]
 
 
 def strip_places(strip: Strip) -> np.ndarray:
@@ -70,7 +72,7 @@ def rim_places(strip: Strip) -> np.ndarray:
     turn = np.arange(12) * np.pi / 6.0
     ring = np.column_stack([np.cos(turn), np.sin(turn)])
     disc = np.concatenate([[[0.0, 0.0]], 10.0 * ring[::2], 17.4 * ring])
-    return disc + np.array([strip[0], strip[2] - 20.0])
+    return np.asarray(disc + np.array([strip[0], strip[2] - 20.0]))
 
 
 def ours(slab: Polygon, size: float | None = None) -> Cases:
@@ -146,7 +148,7 @@ def compare(name: str, slab: Polygon, strip: Strip) -> None:
     for size in (45.0, 32.0, 22.0, 16.0, 12.0):
         mesh = mesh_of(slab, thickness_mm=THICKNESS, mesh_mm=size)
         theirs = errors(morley_results(morley(mesh), strip), fine)
-        their_ms = median_ms(lambda mesh=mesh: morley(mesh))
+        their_ms = median_ms(partial(morley, mesh))
         as_good = [a <= b for a, b in zip(theirs, mine, strict=True)]
         which = [n for n, good in zip(("sag", "rim", "mean"), as_good, strict=True) if good]
         print(

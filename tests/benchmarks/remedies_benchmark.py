@@ -1,7 +1,7 @@
 """How often a sent-back order carries a fix, how long the search takes, and which checks trip.
 
-``python tests/benchmarks/remedies_benchmark.py [orders] [seed] [any|usual]`` prints the shares, the process
-times of one worker on one core, and the histogram of the checks that stopped an order.
+``python tests/benchmarks/remedies_benchmark.py [orders] [seed] [any|usual]`` prints the shares,
+the process times of one worker on one core, and the histogram of the checks that stopped an order.
 """
 
 import os

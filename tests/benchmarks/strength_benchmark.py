@@ -13,23 +13,23 @@ import os
 for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ[name] = "1"
 
-import sys  # noqa: E402 - after the threads are set
-import time  # noqa: E402 - after the threads are set
-from collections.abc import Callable  # noqa: E402 - after the threads are set
-from pathlib import Path  # noqa: E402 - after the threads are set
-from statistics import median  # noqa: E402 - after the threads are set
+import sys
+import time
+from collections.abc import Callable
+from pathlib import Path
+from statistics import median
 
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
-from ledgerstone.order import Slab  # noqa: E402 - after paths
-from ledgerstone.shape import Shape, shape_of  # noqa: E402 - after paths
-from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength  # noqa: E402 - after paths
-from ledgerstone.transport import slab_kg  # noqa: E402 - after paths
-from ledgerstone.wire.order_in import read_order  # noqa: E402 - after paths
-from ledgerstone.workshop import DEMONSTRATION, load_profile  # noqa: E402 - after paths
-from unit.slabs import box, cut, hole, slab_json  # noqa: E402 - after paths
-from validation.test_calibration import JOBS, on_units  # noqa: E402 - after paths
+from ledgerstone.order import Slab
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
+from ledgerstone.transport import slab_kg
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+from unit.slabs import box, cut, hole, slab_json
+from validation.test_calibration import JOBS, on_units
 
 TIMES = 5
 SHED_C = 10.0

@@ -43,13 +43,12 @@ class MorleyPlate:
         D, nu = rigidity(self.thickness_mm, self.e_mpa, self.nu), self.nu
 
         def bent(k: np.ndarray) -> np.ndarray:
-            return D * ((1.0 - nu) * k + nu * eye(trace(k), 2))
+            return np.asarray(D * ((1.0 - nu) * k + nu * eye(trace(k), 2)))
 
-        @BilinearForm
         def bending(u: np.ndarray, v: np.ndarray, _: object) -> np.ndarray:
-            return ddot(bent(dd(u)), dd(v))
+            return np.asarray(ddot(bent(dd(u)), dd(v)))
 
-        K = bending.assemble(self.basis).tocsc()
+        K = BilinearForm(bending).assemble(self.basis).tocsc()
         fixed = self.basis.nodal_dofs[0, self.held]
         self.free = np.setdiff1d(np.arange(K.shape[0]), fixed)
         self.factor = splu(
@@ -61,7 +60,7 @@ class MorleyPlate:
 
     def pressure(self, n_per_mm2: float) -> np.ndarray:
         """Forces of an even load, shape (N,)."""
-        return LinearForm(lambda v, _: n_per_mm2 * v).assemble(self.basis)
+        return np.asarray(LinearForm(lambda v, _: n_per_mm2 * v).assemble(self.basis))
 
     def patches(self, centres: np.ndarray, side_mm: float, newtons: float) -> np.ndarray:
         """Forces of square patches at centres (k, 2), shape (N, k): nine by nine points each."""
@@ -70,7 +69,7 @@ class MorleyPlate:
         places = centres[:, None, :] + np.column_stack([gx.ravel(), gy.ravel()])[None]
         rows = self.basis.probes(places.reshape(-1, 2).T)
         mean = np.repeat(np.eye(len(centres)), 81, axis=0) * (newtons / 81.0)
-        return rows.T @ mean
+        return np.asarray(rows.T @ mean)
 
     def solved(self, forces: np.ndarray) -> np.ndarray:
         """Unknowns for forces (N, k), shape (N, k)."""
@@ -91,8 +90,8 @@ class MorleyPlate:
 
     def deflection_at(self, u: np.ndarray, places: np.ndarray) -> np.ndarray:
         """Deflection at places (p, 2), shape (p, k)."""
-        return self.basis.probes(places.T) @ u
+        return np.asarray(self.basis.probes(places.T) @ u)
 
     def triangle_at(self, places: np.ndarray) -> np.ndarray:
         """Triangle of each place (p, 2), shape (p,)."""
-        return self.basis.mesh.element_finder()(*places.T)
+        return np.asarray(self.basis.mesh.element_finder()(*places.T))

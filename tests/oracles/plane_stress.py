@@ -69,7 +69,7 @@ def _displaced(
     low = np.flatnonzero(np.abs(nodes[:, 1]) < 1e-6)
     posts = [low[np.argmin(np.abs(nodes[low, 0] - h))] for h in held_mm]
     fixed = np.concatenate([basis.nodal_dofs[1, posts], basis.nodal_dofs[0, posts[:1]]])
-    return solve(*condense(K, f, D=fixed))
+    return np.asarray(solve(*condense(K, f, D=fixed)))
 
 
 def _stresses(basis: Basis, u: np.ndarray) -> np.ndarray:

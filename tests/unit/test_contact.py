@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import pytest
 from shapely.geometry import box
@@ -11,16 +13,18 @@ from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, Point
 G = OwnWeight(25e-6)
 
 
-def rests(places: np.ndarray, pushes_only: np.ndarray | None = None) -> contact.Rests:
+def rests(
+    corners: Sequence[tuple[float, float]], pushes_only: Sequence[bool] | None = None
+) -> contact.Rests:
     """Rests of a made-up slab whose flexibility falls with distance."""
-    places = np.asarray(places, dtype=float)
+    places = np.asarray(corners, dtype=float)
     away = np.hypot(*(places[:, None] - places[None]).transpose(2, 0, 1))
     rigid = np.column_stack([np.ones(len(places)), places])
     only = np.ones(len(places), dtype=bool) if pushes_only is None else np.asarray(pushes_only)
     return contact.rests_of(np.exp(-away), rigid, only)
 
 
-SQUARE = [(0, 0), (1, 0), (1, 1), (0, 1)]
+SQUARE: list[tuple[float, float]] = [(0, 0), (1, 0), (1, 1), (0, 1)]
 
 
 def pull(load: float, x: float, y: float) -> np.ndarray:
@@ -61,7 +65,7 @@ def test_warm_and_cold_starts_agree() -> None:
     rng = np.random.default_rng(7)
     for _ in range(60):
         places = rng.uniform(0, 1, (rng.integers(4, 12), 2))
-        some = rests(places)
+        some = rests(places.tolist())
         free = rng.normal(size=len(places))
         share = rng.dirichlet(np.ones(len(places)))
         load = np.concatenate([[5.0], 5.0 * share @ places])

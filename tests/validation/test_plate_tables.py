@@ -35,6 +35,7 @@ from ledgerstone.strength.concrete import (
     flexural_factor,
     maturity_celsius_hours,
 )
+from unit.one_piece import less
 
 E, H, Q, P = 33_000.0, 40.0, 0.003, 1000.0
 SAG, MOMENT, FREE_EDGE = 0.01, 0.02, 0.025
@@ -259,7 +260,7 @@ def test_a_round_hole_in_a_bent_plate_has_the_thin_plates_own_factor(nu: float) 
     which adds about 1.7 % (Howland's curve in plane): 3 % allowed.
     """
     sheet = box(-800, -800, 800, 800)
-    holed = sheet.difference(Point(0, 0).buffer(100, quad_segs=32))
+    holed = less(sheet, Point(0, 0).buffer(100, quad_segs=32))
     m1, m2, _ = four_point_bent(sheet, nu).moments_at(0, 0)
     wanted = ((5 + 3 * nu) * m1 + (1 - nu) * m2) / (3 + nu)
     assert four_point_bent(holed, nu).moments_at(0, 100)[0] == approx(wanted, 0.03)
@@ -287,7 +288,8 @@ def test_strength_by_class_is_table_3_1(fck: float, fcm: float, fctm: float, ecm
 def test_bending_strength_of_a_thin_slab_is_3_23() -> None:
     """Row 24: C30 at 40 mm, 4.518 MPa (EN 1992-1-1 (3.23))."""
     assert Concrete(fck_mpa=30).mean_bending_mpa(40, 27.999999) == approx(4.518, 0.003)
-    assert [flexural_factor(h) for h in (30, 40, 80, 700)] == approx([1.57, 1.56, 1.52, 1.0], 1e-9)
+    for h, factor in {30: 1.57, 40: 1.56, 80: 1.52, 700: 1.0}.items():
+        assert flexural_factor(h) == approx(factor, 1e-9)
 
 
 @pytest.mark.parametrize(
