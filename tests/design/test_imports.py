@@ -123,10 +123,10 @@ MODULES = {module_name(file): tree for file, tree in python_files("service").ite
 
 
 def test_every_module_has_its_place_in_the_order() -> None:
-    """No module or package stands outside the order, and the package itself imports nothing."""
+    """No module stands outside the order; the package itself only settles the BLAS threads."""
     placed = {path.stem for path in PACKAGE.iterdir() if path.suffix == ".py" or path.is_dir()}
     assert placed - {"__init__", "__pycache__"} <= set(ORDER)
-    assert not list(_imported(MODULES[""]))
+    assert list(_imported(MODULES[""])) == ["os"]
 
 
 @pytest.mark.parametrize("module", sorted(filter(None, MODULES)))
