@@ -74,9 +74,8 @@ def request_id() -> str:
 def register(app: Flask) -> None:
     """Make every error of a request leave as a problem."""
     app.register_error_handler(NotUnderstood, _not_understood)
-    app.register_error_handler(TokenError, _not_ours)
-    app.register_error_handler(TemplateFault, _template)
-    app.register_error_handler(MailFault, _mail)
+    for kind in (TokenError, TemplateFault, MailFault):
+        app.register_error_handler(kind, _told)
     app.register_error_handler(HTTPException, _http)
     app.register_error_handler(Exception, _our_fault)
 
@@ -85,19 +84,11 @@ def _not_understood(fault: NotUnderstood) -> Response:
     faults = [{"pointer": f.pointer, "says": f.says} for f in fault.faults]
     count = len(faults)
     detail = faults[0]["says"] if count == 1 else f"{count} things could not be understood."
-    return problem(400, detail, faults=faults)
+    return problem(STATUS_OF[NotUnderstood], detail, faults=faults)
 
 
-def _not_ours(fault: TokenError) -> Response:
-    return problem(404, str(fault))
-
-
-def _template(fault: TemplateFault) -> Response:
-    return problem(409, str(fault))
-
-
-def _mail(fault: MailFault) -> Response:
-    return problem(503, str(fault))
+def _told(fault: LedgerstoneError) -> Response:
+    return problem(STATUS_OF[type(fault)], str(fault))
 
 
 def _http(fault: HTTPException) -> Response:

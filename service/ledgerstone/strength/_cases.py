@@ -141,12 +141,6 @@ class Answer:
         triangle, share = self._located(x, y)
         return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
 
-    def principal_at(self, x: float, y: float) -> tuple[float, float]:
-        """Larger and smaller principal moment at a place, N·mm/mm."""
-        mx, my, mxy = self.moments_at(x, y)
-        middle, reach = 0.5 * (mx + my), float(np.hypot(0.5 * (mx - my), mxy))
-        return middle + reach, middle - reach
-
     def worst_stress(self) -> Stress:
         """Worst tensile stress averaged over half the thickness (at least 15 mm), MPa."""
         return self._cases._worst(self._case)  # noqa: SLF001 - one object in two classes
@@ -155,12 +149,3 @@ class Answer:
     def reactions(self) -> tuple[float, ...]:
         """Whole force of each support, N, up positive, in the order the supports were given."""
         return tuple(self._cases.reactions_n()[:, self._case].tolist())
-
-    @property
-    def contacts(self) -> FloatArray:
-        """Places and forces of every station, rows ``(x, y, newtons)``, shape (k, 3)."""
-        stations = self._cases.rested.footing.stations
-        forces = stations.is_force
-        return np.column_stack(
-            [stations.places[forces], self._cases._found.reactions[forces, self._case]]  # noqa: SLF001
-        )

@@ -96,10 +96,6 @@ class Concrete:
         """Mean stiffness at 28 days with quartzite (EN 1992-1-1 table 3.1, in MPa)."""
         return float(22_000.0 * (self.fcm_mpa / 10.0) ** 0.3)
 
-    def fcm_at_mpa(self, age_days: float) -> float:
-        """Mean compressive strength at an age (EN 1992-1-1 (3.1))."""
-        return beta_cc(age_days, self.cement) * self.fcm_mpa
-
     def fctm_at_mpa(self, age_days: float) -> float:
         """Mean tensile strength at an age (EN 1992-1-1 (3.4))."""
         return tensile_growth(age_days, self.cement) * self.fctm_mpa
