@@ -13,8 +13,8 @@ if TYPE_CHECKING:
 
 PAGE_POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-    " connect-src 'self'; font-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'self';"
-    " frame-ancestors 'self'"
+    " connect-src 'self'; font-src 'self'; frame-src 'self'; base-uri 'none';"
+    " form-action 'self'; frame-ancestors 'self'"
 )
 SVG_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; sandbox"
 ALWAYS = {

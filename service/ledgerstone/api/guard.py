@@ -119,8 +119,8 @@ def register(app: Flask, workshop: Workshop) -> None:
     ancestors = " ".join(["'self'", *sorted(origins)])
     policy = (
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-        " connect-src 'self'; font-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'self';"
-        f" frame-ancestors {ancestors}"
+        " connect-src 'self'; font-src 'self'; frame-src 'self'; base-uri 'none';"
+        f" form-action 'self'; frame-ancestors {ancestors}"
     )
 
     @app.after_request
