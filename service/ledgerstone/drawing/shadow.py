@@ -44,7 +44,10 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
 
 def _hidden(piece: Polygon, drop_mm: float, fine_mm: float) -> BaseGeometry:
     """Return where the floor lies behind a piece's top, well within it, in plane mm."""
-    top = Polygon(piece.exterior).buffer(-8 * fine_mm, join_style="mitre")
+    outer = piece.exterior.simplify(fine_mm)
+    if len(outer.coords) > _FRILLS:
+        return Polygon()
+    top = Polygon(outer.coords).buffer(-9 * fine_mm, join_style="mitre")
     return affinity.translate(top.simplify(6 * fine_mm), *behind(drop_mm))
 
 
