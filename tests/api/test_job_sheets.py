@@ -53,7 +53,7 @@ def test_the_plan_comes_as_a_calendar() -> None:
     assert answer.mimetype == "text/calendar"
     events = icalendar.Calendar.from_ical(answer.get_data()).walk("VEVENT")
     assert events
-    assert all(event["DTSTART"].dt < event["DTEND"].dt for event in events)
+    assert all(event.decoded("DTSTART") < event.decoded("DTEND") for event in events)
 
 
 def test_a_quotes_token_gives_the_job_of_that_quote() -> None:
