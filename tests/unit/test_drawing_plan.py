@@ -2,45 +2,27 @@
 
 import dataclasses
 import math
-from collections.abc import Iterator
 from xml.etree import ElementTree as ET
 
 import pytest
 
-from ledgerstone.drawing import Pin, TitleBlock, describe, draw_plan, pin_at
-from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
-from ledgerstone.order import Cutout, Edge, Slab
-from ledgerstone.quantities import Length
+from ledgerstone.drawing import Pin, TitleBlock, pin_at
+from ledgerstone.drawing.lettering import ACCENT
+from ledgerstone.order import Cutout
 from ledgerstone.shape import cutout_size_mm, shape_of
 from ledgerstone.workshop import Workshop
+from unit.drawn_plans import parts, plan_of
 from unit.drawn_slabs import (
     GALLERY,
     SVG,
-    TITLE,
     Drawn,
     area_of,
     bench,
-    contrast,
-    disc,
     elbow,
-    read,
     texts,
 )
 
 WITHIN_MM = 0.1
-HOSTILE = "</text><script>alert(1)</script>\"'&<b>\u202eknis\u202c\x00\x08" + "W" * 90
-
-
-def plan_of(drawn: Drawn | Slab, workshop: Workshop, title: TitleBlock = TITLE) -> ET.Element:
-    """Draw a slab's plan and read it back."""
-    drawn = drawn if isinstance(drawn, Drawn) else Drawn(drawn)
-    shape = shape_of(drawn.slab, workshop)
-    return read(draw_plan(drawn.slab, shape, title=title, pins=drawn.pins))
-
-
-def parts(root: ET.Element, part: str) -> Iterator[ET.Element]:
-    """Return the elements that are marked as a part."""
-    return (node for node in root.iter() if node.get("data-part") == part)
 
 
 def expected_area_mm2(cutout: Cutout, inside_radius_mm: float) -> float:
@@ -243,136 +225,3 @@ def test_the_title_block_says_what_it_is_told(workshop: Workshop) -> None:
 def test_a_sheet_without_a_shade_has_no_swatch(workshop: Workshop) -> None:
     """Nothing is coloured that was not told."""
     assert not list(parts(plan_of(bench(), workshop, TitleBlock()), "shade"))
-
-
-def hostile_slab() -> Slab:
-    """Make a slab whose every text is meant to break out."""
-    return dataclasses.replace(
-        bench(), label=HOSTILE, cutouts=(disc(300, 700, 280, HOSTILE), disc(35, 980, 505, HOSTILE))
-    )
-
-
-def test_customers_texts_are_text_and_nothing_else(workshop: Workshop) -> None:
-    """Markup, quotes, controls and direction marks in a label are never obeyed."""
-    title = TitleBlock(reference=HOSTILE, label=HOSTILE, shade=HOSTILE, workshop=HOSTILE)
-    root = plan_of(hostile_slab(), workshop, title)
-    tags = {node.tag.removeprefix(SVG) for node in root.iter()}
-    assert tags <= {
-        "svg",
-        "g",
-        "path",
-        "circle",
-        "rect",
-        "line",
-        "text",
-        "title",
-        "desc",
-        "defs",
-        "pattern",
-    }
-    said = "".join("".join(node.itertext()) for node in root.iter())
-    assert "<script>" in said
-    assert not any(mark in said for mark in "\x00\x08\u202e\u202c")
-
-
-@pytest.mark.parametrize("name", [*GALLERY, "hostile"])
-def test_a_plan_is_safe_small_and_always_the_same(name: str, workshop: Workshop) -> None:
-    """No style, no script, no way out, at most 60 kB, and the same bytes for the same order."""
-    drawn = Drawn(hostile_slab()) if name == "hostile" else GALLERY[name]
-    shape = shape_of(drawn.slab, workshop)
-    svg = draw_plan(drawn.slab, shape, title=TITLE, pins=drawn.pins)
-    assert svg == draw_plan(drawn.slab, shape, title=TITLE, pins=drawn.pins)
-    assert len(svg.encode()) <= 60_000
-    for node in read(svg).iter():
-        for attribute, value in node.attrib.items():
-            assert "style" not in attribute
-            assert "href" not in attribute
-            assert not attribute.startswith("on")
-            assert "url(" not in value or value.startswith("url(#plan-")
-
-
-def test_ids_of_two_drawings_do_not_meet(workshop: Workshop) -> None:
-    """Two drawings can stand in one page: their ids differ, and none is used twice."""
-    ids = [
-        node.attrib["id"]
-        for name in ("bench", "long")
-        for node in plan_of(GALLERY[name], workshop).iter()
-        if "id" in node.attrib
-    ]
-    assert len(ids) == len(set(ids))
-
-
-@pytest.mark.parametrize("ink", [INK, PENCIL, ACCENT])
-@pytest.mark.parametrize("ground", [PAPER, SLAB])
-def test_lines_and_letters_stand_out_from_the_paper(ink: str, ground: str) -> None:
-    """Every pen has a contrast of 4.5 : 1 on the paper and on the slab (WCAG 2.2, 1.4.3)."""
-    assert contrast(ink, ground) >= 4.5
-
-
-@pytest.mark.parametrize("name", GALLERY)
-def test_the_sheet_brings_its_own_paper_and_keeps_to_its_pens(
-    name: str, workshop: Workshop
-) -> None:
-    """The whole sheet is opaque paper, so a dark page changes nothing; letters use three pens."""
-    root = plan_of(GALLERY[name], workshop)
-    paper = root.find(f"{SVG}rect")
-    assert paper is not None
-    assert (paper.attrib["fill"], paper.attrib.get("fill-opacity")) == (PAPER, None)
-    assert root.attrib["viewBox"] == f"0 0 {paper.attrib['width']} {paper.attrib['height']}"
-    letters = [node for node in root.iter(f"{SVG}text") if node.attrib["fill"] != PAPER]
-    assert {node.attrib["fill"] for node in letters} <= {INK, PENCIL, ACCENT}
-    assert min(float(node.attrib["font-size"]) for node in letters) * 320 / 600 >= 8.0
-
-
-def test_the_drawing_says_itself(workshop: Workshop) -> None:
-    """A bench is described with its size, openings, edges and rests in the order's words."""
-    slab = bench()
-    assert describe(slab, shape_of(slab, workshop)) == (
-        "A slab 1450 mm by 560 mm, 40 mm thick. "
-        "An opening (basin): round, 360 mm across, its centre 980 mm from the left and 270 mm "
-        "from the front. "
-        "An opening (tap): round, 35 mm across, its centre 980 mm from the left and 505 mm from "
-        "the front, rim covered. "
-        "Front: bevel 5 mm. Back: against a wall. "
-        "It rests on base 650 mm, basin 800 mm."
-    )
-
-
-def test_the_description_stands_in_the_drawing(workshop: Workshop) -> None:
-    """A screen reader is given the title and the description."""
-    root = plan_of(bench(), workshop)
-    title, says = root[0], root[1]
-    assert root.attrib["role"] == "img"
-    assert root.attrib["aria-labelledby"] == f"{title.attrib['id']} {says.attrib['id']}"
-    assert (title.text, says.text) == (
-        "Plan: Seed-tray bench",
-        describe(bench(), shape_of(bench(), workshop)),
-    )
-
-
-@pytest.mark.parametrize(
-    ("name", "begins"),
-    [
-        (
-            "L back-left",
-            "An L-shaped slab 2100 mm by 1500 mm, 40 mm thick, less 1400 mm by 850 mm at its back",
-        ),
-        ("round", "A round slab 900 mm across, 40 mm thick."),
-        ("nine sides", "A slab with 9 sides, 1073.5 mm by 1080.6 mm over all, 40 mm thick."),
-        ("inches", "A slab 57 in by 22 1/16 in, 1 1/2 in thick."),
-    ],
-)
-def test_every_outline_is_said(name: str, begins: str, workshop: Workshop) -> None:
-    """Each kind of outline has its own first sentence."""
-    slab = GALLERY[name].slab
-    assert describe(slab, shape_of(slab, workshop)).startswith(begins)
-
-
-def test_a_slab_cast_smaller_is_figured_as_cast(workshop: Workshop) -> None:
-    """Between walls, the overall is what is left when the fitting gaps are off."""
-    slab = dataclasses.replace(
-        bench(), size_from="between-walls", edges={"left": Edge("wall"), "right": Edge("wall")}
-    )
-    gap = workshop.shaping.fitting_gap_mm
-    figure = Length.of_mm(1450 - 2 * gap).text().removesuffix(" mm")
-    assert figure in texts(plan_of(slab, workshop))

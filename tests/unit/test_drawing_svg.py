@@ -5,13 +5,14 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely.geometry import Polygon as Area
 
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.lettering import fitted, lettered, text_width, wrapped
 from ledgerstone.drawing.placing import Box, Places, rings, spread
 from ledgerstone.drawing.svg import clean, document, element, number, path_of, render
 from ledgerstone.outline import circle, rounded
-from unit.drawn_slabs import Area, read, rings_of
+from unit.drawn_slabs import read, rings_of
 
 ANY_TEXT = st.text(st.characters(), max_size=120)
 

@@ -41,7 +41,7 @@ class JSONLines(logging.Formatter):
 def _what_failed(fault: BaseException) -> dict[str, Any]:
     """Tell the kind of a fault and where it arose, without its message."""
     frames = traceback.extract_tb(fault.__traceback__)[-_MOST_FRAMES:]
-    at = [f"{os.path.basename(f.filename)}:{f.lineno} {f.name}" for f in frames]  # noqa: PTH119
+    at = [f"{os.path.basename(f.filename)}:{f.lineno} {f.name}" for f in frames]  # noqa: PTH119  a name, no path to walk
     return {"error": type(fault).__name__, "at": at}
 
 

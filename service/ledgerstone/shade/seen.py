@@ -60,7 +60,8 @@ def palette_shade_seen(shade: PaletteShade, workshop: Workshop) -> SeenShade:
         sure = model.uncertainty_delta_e(shade.cement, shade.doses)
         says = f"{certainty_words(sure)} {SCREENS_DIFFER}"
         lab = model.lab(shade.cement, shade.doses)
-        return SeenShade(shade.name, lab, False, recipe, sure, None, says)  # noqa: FBT003
+        by_eye = False
+        return SeenShade(shade.name, lab, by_eye, recipe, sure, None, says)
     how = "Judged by eye from" if shade.by_eye else "Read by instrument from"
     says = f"{how} a cast tile. {SCREENS_DIFFER}"
     lab = srgb_to_lab(shade.colour)
@@ -77,7 +78,8 @@ def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
     how = difference_words(match.lab, goal)
     says = f"The nearest that we can mix is {how}. {certainty_words(sure)} {SCREENS_DIFFER}"
     recipe = ShadeRecipe(match.cement, match.doses, _extra_per_m3(match.cement, workshop))
-    return SeenShade("", match.lab, False, recipe, sure, match.away_delta_e, says)  # noqa: FBT003
+    by_eye = False
+    return SeenShade("", match.lab, by_eye, recipe, sure, match.away_delta_e, says)
 
 
 def _match(goal: Lab, workshop: Workshop) -> Match | None:
