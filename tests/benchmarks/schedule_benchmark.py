@@ -14,10 +14,10 @@ from time import perf_counter
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
-from ledgerstone.schedule import Booking, lead_time  # noqa: E402 - after paths
-from ledgerstone.schedule.booking import Holds  # noqa: E402 - after paths
-from ledgerstone.workshop import DEMONSTRATION, load_profile  # noqa: E402 - after paths
-from unit.slabs import box, order_of, slab_json, steps_of  # noqa: E402 - after paths
+from ledgerstone.schedule import Booking, lead_time
+from ledgerstone.schedule.booking import Holds
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+from unit.slabs import box, order_of, slab_json, steps_of
 
 TODAY, TIMES = date(2026, 11, 25), 30
 HOLDS: tuple[Holds, ...] = ("table", "people")
