@@ -19,9 +19,9 @@ class Service(Protocol):
     """A service that can go and come back."""
 
     @property
-    def url(self) -> str: ...  # noqa: D102
-    def start(self) -> None: ...  # noqa: D102
-    def stop(self) -> None: ...  # noqa: D102
+    def url(self) -> str: ...  # noqa: D102  a protocol says it
+    def start(self) -> None: ...  # noqa: D102  a protocol says it
+    def stop(self) -> None: ...  # noqa: D102  a protocol says it
 
 
 def test_the_service_goes_and_comes_back(

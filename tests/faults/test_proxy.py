@@ -45,7 +45,7 @@ class Proxied:
         url = f"https://127.0.0.1:{self.port}{path}"
         request = urllib.request.Request(url, body, TYPE if body is not None else {})
         try:
-            with urllib.request.urlopen(request, timeout=60, context=UNSIGNED) as got:  # noqa: S310
+            with urllib.request.urlopen(request, timeout=60, context=UNSIGNED) as got:  # noqa: S310  our own loopback address
                 return got.status, got.read()
         except urllib.error.HTTPError as refused:
             return refused.code, refused.read()
