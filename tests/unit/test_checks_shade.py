@@ -159,10 +159,11 @@ def test_a_match_is_priced_by_its_recipe(matching: Workshop) -> None:
         cement="white",
         doses=recipe.doses,
         extra_per_m3=recipe.extra_per_m3,
+        recast_percent=0.0,
     )
     offering = replace(matching, palette=(same,))
     matched, named = (
         materials(offering, shade) for shade in ({"match": "#d0a080"}, {"name": "the same"})
     )
     assert matched == named
-    assert matched["Pigment"] > 0
+    assert sum(matched[dose.pigment] for dose in recipe.doses) > 0

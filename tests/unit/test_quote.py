@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.schedule import Booking
@@ -29,9 +30,11 @@ def test_the_example_order_is_quoted(workshop: Workshop, example_order: dict[str
     answer = asked(workshop, read_order(example_order, workshop))
     assert answer.price.net + answer.price.tax == answer.price.total > 0
     assert TODAY < answer.lead_time.arrives_latest < date(2027, 3, 25)
-    # 0.70925 m² net, 40 mm, less an 18 125 mm³ bevel, at 2350 kg/m³, and 2.2 kg/m² of steel
+    # 0.70925 m² net, 40 mm, less an 18 125 mm³ bevel, at graphite's density, and 2.2 kg/m² of steel
     net_m2 = 1.45 * 0.56 - 3.14159265 / 4 * (0.36**2 + 0.035**2)
-    by_hand = (net_m2 * 0.04 - 18_125e-9) * 2350 + net_m2 * 2.2
+    slab = answer.order.slabs[0]
+    density = hardened_kg_per_m3(palette_tint(slab, workshop), workshop)
+    by_hand = (net_m2 * 0.04 - 18_125e-9) * density + net_m2 * 2.2
     assert answer.weights[0].slab_kg == pytest.approx(by_hand, abs=1e-3)
     assert answer.packed_kg == pytest.approx(by_hand + 15 + 25, abs=1e-3)
     assert answer.area is not None
@@ -87,7 +90,7 @@ def test_every_stop_of_a_stage_is_said_at_once(workshop: Workshop) -> None:
     """A slab too large and too thin hears both."""
     slab = slab_json(box(9000, 500)) | {"thickness": 10}
     answer = quote(order_of(workshop, slab), workshop=workshop, bookings=(), today=TODAY)
-    assert {finding.check for finding in answer.findings} == {"too-big-for-table", "too-thin"}
+    assert {"too-big-for-table", "too-thin"} <= {finding.check for finding in answer.findings}
 
 
 def test_a_note_stops_nothing(workshop: Workshop) -> None:
