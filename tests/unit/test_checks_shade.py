@@ -166,4 +166,4 @@ def test_a_match_is_priced_by_its_recipe(matching: Workshop) -> None:
         materials(offering, shade) for shade in ({"match": "#d0a080"}, {"name": "the same"})
     )
     assert matched == named
-    assert sum(matched[dose.pigment] for dose in recipe.doses) > 0
+    assert all(matched[dose.pigment.capitalize()] > 0 for dose in recipe.doses)
