@@ -47,6 +47,7 @@ class Quote:
     strength: tuple[SlabStrength, ...]
     area: Area | None
     ways: tuple[Remedy, ...] = ()
+    searched: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +103,7 @@ def quote(
         shapes=facts.shapes,
         strength=facts.strength,
         area=facts.area,
+        searched=trial is not None,
         ways=() if trial is None else ways_to_save(order, facts, checked.findings, trial),
     )
 

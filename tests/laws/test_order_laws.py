@@ -170,7 +170,6 @@ def test_findings_are_told_apart_by_their_ids(workshop: Workshop, document: Json
     assert len(ids) == len(set(ids))
 
 
-@pytest.mark.xfail(reason="checks/shape.py keys side 2 and cut-out 2 alike; reported to its owner")
 def test_a_side_and_an_opening_of_one_number_are_told_apart(workshop: Workshop) -> None:
     """The strip to side 1 of a polygon and the strip to opening 1 have ids of their own."""
     document = AWKWARD["polygon sides and openings of the same numbers"]

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 
 from shapely.geometry import Polygon
 
+from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength.concrete import Concrete, DesignBasis
@@ -170,4 +171,7 @@ def _polygon(shape: Shape) -> Polygon:
     """The concrete in plan as one polygon; the largest piece where openings cut it apart."""
     if isinstance(shape.net, Polygon):
         return shape.net
-    return max(shape.net.geoms, key=lambda piece: piece.area)
+    pieces = list(shape.net.geoms)
+    if not pieces:
+        raise OutlineUnusableError("The openings leave no concrete.", pieces=0)
+    return max(pieces, key=lambda piece: piece.area)

@@ -64,7 +64,7 @@ def write_quote(
         "slabs": _slabs(quote, workshop),
         **(
             {"ways_to_save": write_ways(document, quote.ways, quote.price)}
-            if document is not None
+            if document is not None and quote.searched
             else {}
         ),
     }
