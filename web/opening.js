@@ -1,4 +1,4 @@
-/** Opens the quote that the page's address names: #quote=TOKEN. */
+/** Opens what the page's address names: a quote, #quote=TOKEN, or an order, #order=JSON. */
 
 import { openedNotice } from "./answer/opened.js";
 import { Trouble } from "./service.js";
@@ -66,4 +66,21 @@ export function orderOf({ order, today, token }) {
 function tell(page, words) {
   page.draftSays(words);
   page.announce(words);
+}
+
+/**
+ * Put the order that the address holds in the form: #order=JSON in base64url, as an email's links
+ * carry it. What stood there comes back by undo; what is no order is said and changes nothing.
+ * @param {Page} page
+ */
+export function openOrder(page) {
+  const packed = location.hash.slice("#order=".length).replaceAll("-", "+").replaceAll("_", "/");
+  try {
+    const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+    const order = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+    if (!Array.isArray(order.slabs) || order.slabs.length === 0) throw new TypeError("no slabs");
+    page.store.change(order, { slab: 0 });
+  } catch {
+    tell(page, say("quote.missing"));
+  }
 }

@@ -58,10 +58,11 @@ export class Page {
     this.asking.ask(this.store.order, { typing: false });
   }
 
-  /** Open the quote that the address names; what does that is only loaded then. */
+  /** Open the quote or the order that the address names; what does that is only loaded then. */
   async openLink() {
-    if (!location.hash.includes("quote=")) return;
-    const { openQuote } = await import("./opening.js");
+    if (!/^#(quote|order)=/.test(location.hash)) return;
+    const { openOrder, openQuote } = await import("./opening.js");
+    if (location.hash.startsWith("#order=")) return openOrder(this);
     await openQuote(this);
   }
 

@@ -1,5 +1,6 @@
 """Leaving and coming back: undo, the kept draft, a quote's link, paper."""
 
+import base64
 import json
 from collections.abc import Callable
 from urllib.parse import unquote
@@ -65,6 +66,22 @@ def test_a_quotes_link_is_copied(desk: Page, settle: Settle) -> None:
     expect(desk.locator("#status")).to_have_text("The link is copied.")
     link = desk.evaluate("navigator.clipboard.readText()")
     assert "/#quote=" in link
+
+
+def test_a_link_that_holds_an_order_puts_it_in_the_form(
+    desk: Page, address: str, settle: Settle
+) -> None:
+    """What an email's link changes is there to be priced, and the order before comes back."""
+    settle(desk)
+    outline = {"kind": "rectangle", "length": "1234 mm", "width": "567 mm"}
+    order = {"slabs": [{"label": "Bänk", "outline": outline, "thickness": "40 mm"}]}
+    packed = base64.urlsafe_b64encode(json.dumps(order, ensure_ascii=False).encode())
+    desk.goto(f"{address}#order={packed.decode().rstrip('=')}")
+    expect(desk.get_by_label("Length", exact=True)).to_have_value("1234")
+    settle(desk)
+    desk.get_by_role("button", name="Undo").click()
+    expect(desk.get_by_label("Length", exact=True)).to_have_value("1500")
+    settle(desk)
 
 
 def test_a_link_that_cannot_be_opened_is_said_plainly(
