@@ -75,13 +75,24 @@ def test_a_turn_that_is_too_tight_says_what_would_pass(workshop: Workshop) -> No
 
 
 def test_what_the_customer_carries_is_a_caution(workshop: Workshop) -> None:
-    """From the kerb or collected, the same turn is said and stops nothing."""
+    """From the kerb, from our van or collected, the same turn is said and stops nothing."""
     turn = {"from": 900, "into": 900}
-    for delivery in (kerbside(turn=turn), {"kind": "collect", "turn": turn}):
+    van = {"kind": "own-van", "postcode": "HR9 7XX", "turn": turn}
+    for delivery in (kerbside(turn=turn), van, {"kind": "collect", "turn": turn}):
         findings = found(workshop, "turn-too-tight", plain(2600), delivery=delivery)
         assert levels(findings) == ["caution"]
-    van = {"kind": "own-van", "postcode": "HR9 7XX", "turn": turn}
-    assert levels(found(workshop, "turn-too-tight", plain(2600), delivery=van)) == ["stops"]
+    assert levels(found(workshop, "turn-too-tight", plain(2600), delivery=fitted(turn=turn))) == [
+        "stops"
+    ]
+
+
+@pytest.mark.parametrize("kind", ["collect", "pallet", "own-van", "fitted"])
+def test_whoever_carries_it_in_is_asked_for_hands(workshop: Workshop, kind: str) -> None:
+    """A way in stops only what we carry ourselves, and only there is nobody asked for hands."""
+    way = {"kind": kind, "postcode": "HR9 7XX", "turn": {"from": 900, "into": 900}}
+    stops = levels(found(workshop, "turn-too-tight", plain(2600), delivery=way)) == ["stops"]
+    hands = found(workshop, "hands-needed", plain(2600, 400), delivery=way)
+    assert stops is (not hands)
 
 
 # --- lift and steps -------------------------------------------------------------------------

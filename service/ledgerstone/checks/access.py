@@ -1,6 +1,7 @@
 """Checks of the way in: doorway, turn, lift and steps, for a slab carried on edge.
 
-Where we carry it in, what does not pass stops the order; where the customer does, it is a caution.
+Where we carry it in, to fit it, what does not pass stops the order. A carrier, and our own van,
+leave it at the door: the customer carries it on, and what does not pass is a caution.
 """
 
 from __future__ import annotations
@@ -28,7 +29,6 @@ RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
 RIDERS = 2
 FEW_STEPS = 3  # so many are ramped over; common practice, no source
 _GEOMETRY = "geometry alone: the slab on edge, with foam on both its faces"
-_CARRIED_IN = ("own-van", "fitted")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ class Carried:
 
 def carried(order: Order, facts: Facts) -> Iterable[Carried]:
     """Go through the slabs as they are carried in."""
-    level: Level = "stops" if order.delivery.kind in _CARRIED_IN else "caution"
+    level: Level = "stops" if order.delivery.kind == "fitted" else "caution"
     for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
         name = slab_words(slab, i, len(order.slabs))
         yield Carried(i, name, on_edge(slab, shape), facts.slab_kg[i], level)

@@ -123,13 +123,12 @@ def _relief_centred(relief: Relief, base: Path, shape: Shape, k: int) -> Iterabl
 def carried_by_others(
     finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
-    """Leave it at the kerb or have it collected: how it gets in is then the customer's matter.
+    """Leave it at the door or have it collected: how it gets in is then the customer's matter.
 
     Offered after what makes it pass, for it only turns a stop into a caution.
     """
     for option in other_delivery(finding, order, facts, most_share):
-        if option.changes[0].new in ("pallet", "collect"):
-            yield weighed(option, 6.0)
+        yield weighed(option, 6.0)
 
 
 def cutout_inside_unit(
