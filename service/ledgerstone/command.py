@@ -11,6 +11,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any, Final, TextIO
 
+from ledgerstone.api.booked import booked_in
 from ledgerstone.api.settings import Settings, settings_from
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
 from ledgerstone.papers.job_sheet import job_content, job_pages, job_print
@@ -111,7 +112,9 @@ def _counter(
     workshop = load_profile(settings.workshop_path)
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
-    return Counter(Desk(workshop, day, tokens=tokens, makers=True), tokens, settings, out)
+    booked = booked_in(workshop, settings.workshop_path, settings.calendar_path).now(day)
+    desk = Desk(workshop, day, booked.bookings, tokens=tokens, makers=True, not_known=booked.says)
+    return Counter(desk, tokens, settings, out)
 
 
 def _document(path: str) -> Any:  # noqa: ANN401  a JSON document is any of its types

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import nullcontext
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Literal
 
-from ledgerstone.checks import Facts, Finding, check_order
+from ledgerstone.checks import Facts, Finding, Timed, check_order
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.remedies import Found, Remedy, Trial, find, ways_to_save
-from ledgerstone.schedule import Booking, LeadTime
+from ledgerstone.schedule import Booking, LeadTime, calendar_print
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.transport import people_to_lift
@@ -31,7 +32,10 @@ class SlabWeight:
 
 @dataclass(frozen=True, slots=True)
 class Quote:
-    """The answer when nothing stops the order."""
+    """The answer when nothing stops the order.
+
+    ``calendar`` is a print of what is booked, and of the public holidays, up to the day.
+    """
 
     order: Order
     issued: date
@@ -46,6 +50,7 @@ class Quote:
     shapes: tuple[Shape, ...]
     strength: tuple[SlabStrength, ...]
     area: Area | None
+    calendar: str
     ways: tuple[Remedy, ...] = ()
     searched: bool = False
 
@@ -69,6 +74,7 @@ def quote(
     today: date,
     plates: Plates | None = None,
     trial: Trial | None = None,
+    timed: Timed = nullcontext,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -80,12 +86,17 @@ def quote(
     trial
         Tries changes on the order as it was sent; without it neither remedies nor ways to save
         are searched for.
+    timed
+        Is entered for each stage of the work by its name.
     """
     facts = Facts(order, workshop, bookings, today, plates)
-    checked = check_order(facts)
+    checked = check_order(facts, timed=timed)
     if checked.stops:
-        found = None if trial is None else find(order, facts, checked.findings, trial)
+        with timed("remedies"):
+            found = None if trial is None else find(order, facts, checked.findings, trial)
         return SentBack(order, checked.findings, checked.not_checked, facts.shapes, found)
+    with timed("remedies"):
+        ways = () if trial is None else ways_to_save(order, facts, checked.findings, trial)
     return Quote(
         order=order,
         issued=today,
@@ -103,8 +114,9 @@ def quote(
         shapes=facts.shapes,
         strength=facts.strength,
         area=facts.area,
+        calendar=calendar_print(workshop, bookings, today, facts.lead_time.ready_on),
         searched=trial is not None,
-        ways=() if trial is None else ways_to_save(order, facts, checked.findings, trial),
+        ways=ways,
     )
 
 

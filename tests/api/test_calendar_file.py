@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from flask.testing import FlaskClient
 
+from api.schemas import Schemas
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
 from unit.test_schedule_ical import calendar
@@ -68,6 +69,51 @@ def test_a_file_that_cannot_be_read_is_said_and_nothing_is_promised(
     quote = quoted(calling, example_order)
     assert quote["standing"] == "estimate"
     assert "the day is a guess" in quote["depends_on"][0]
+
+
+WEEKLY = "DTSTART;VALUE=DATE:20261127\r\nSUMMARY:Fitting\r\nRRULE:FREQ=WEEKLY"
+
+
+def reopened(file: Path, token: str, day: date) -> dict[str, Any]:
+    """Open a quote from its link on another day."""
+    app = create_app(replace(SETTINGS, calendar_path=file, today=lambda _zone: day))
+    return dict(app.test_client().get(f"/v1/quotes/{token}").get_json())
+
+
+def test_an_old_link_says_that_the_calendar_has_changed_since(
+    calling: FlaskClient, file: Path, example_order: dict[str, Any], schemas: Schemas
+) -> None:
+    """With the table booked meanwhile the price stands, and today's day beside it is later."""
+    offered = quoted(calling, example_order)
+    file.write_text(calendar(FORTNIGHT), encoding="utf-8")
+    opened = reopened(file, offered["token"], date(2026, 11, 26))
+    assert schemas.undocumented("OpenedQuote", opened) == []
+    [reason] = opened["because"]
+    assert reason["reason"] == "calendar-changed"
+    assert "calendar has changed since" in reason["says"]
+    assert opened["stands"] is True
+    assert opened["today"]["body"]["lead_time"]["ready_on"] > offered["lead_time"]["ready_on"]
+
+
+@pytest.mark.parametrize(
+    ("then", "now"),
+    [
+        (WEEKLY, WEEKLY),
+        ("", "DTSTART;VALUE=DATE:20270701\r\nDTEND;VALUE=DATE:20270715\r\nSUMMARY:Away"),
+        (FORTNIGHT, FORTNIGHT + " for Ashby"),
+        (FORTNIGHT, None),
+    ],
+    ids=("as it was", "after the day", "another name", "not to be read"),
+)
+def test_a_calendar_that_is_the_same_up_to_the_day_is_no_change(
+    calling: FlaskClient, file: Path, example_order: dict[str, Any], then: str, now: str | None
+) -> None:
+    """Days go by, and work comes in for later: what the day rests on is as it was."""
+    file.write_text(calendar(*filter(None, [then])), encoding="utf-8")
+    offered = quoted(calling, example_order)
+    file.write_text("" if now is None else calendar(now), encoding="utf-8")
+    opened = reopened(file, offered["token"], date(2026, 12, 2))
+    assert opened["because"] == []
 
 
 def test_a_table_booked_for_ever_promises_no_day(

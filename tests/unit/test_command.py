@@ -14,9 +14,11 @@ from typing import Any
 import pytest
 
 from api.offered import MAKER, service
+from api.test_calendar_file import FORTNIGHT
 from conftest import EXAMPLE_ORDER
 from ledgerstone.command import run
 from ledgerstone.wire.tokens import Tokens
+from unit.test_schedule_ical import calendar
 
 DAY = date(2026, 11, 25)
 KEY = "a signing key for the command alone"
@@ -178,6 +180,23 @@ def test_wrong_arguments_are_told(
         ran(*arguments)
     assert ended.value.code == 2
     assert "usage: python -m ledgerstone" in capsys.readouterr().err
+
+
+def test_days_already_taken_are_read_from_the_calendars_file(order: Order, tmp_path: Path) -> None:
+    """With the table booked for a fortnight it is ready later; without the file that is told."""
+    file = tmp_path / "bookings.ics"
+    file.write_text(calendar(FORTNIGHT), encoding="utf-8")
+    keys = {**KEYS, "LEDGERSTONE_CALENDAR": str(file)}
+    free, busy = (
+        json.loads(ran("quote", order(), "--json", keys=one)[1])["lead_time"]["ready_on"]
+        for one in (KEYS, keys)
+    )
+    assert busy > free
+    file.unlink()
+    lost = json.loads(ran("quote", order(), "--json", keys=keys)[1])
+    assert "The calendar file is not there" in lost["depends_on"][0]
+    assert "The calendar file is not there" in ran("quote", order(), keys=keys)[1]
+    assert lost["standing"] == "estimate"
 
 
 def test_it_runs_as_a_module(order: Order) -> None:

@@ -40,7 +40,9 @@ def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
     ]
     wide = max(len(label) for label, _ in rows) + 2
     told = "".join(f"{label:<{wide}}{says}\n" for label, says in rows if says)
-    return told + _findings_text(quote.findings) + _ways_text(quote)
+    rests_on = "".join(f"          - {says}\n" for says in quote.depends_on)
+    rests_on = f"\nThe price and the day rest on this:\n{rests_on}" if rests_on else ""
+    return told + rests_on + _findings_text(quote.findings) + _ways_text(quote)
 
 
 def _ways_text(quote: Quote) -> str:

@@ -16,6 +16,7 @@ from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, p
 from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
 from ledgerstone.schedule.laying import Bench, Laid, OnTable, lay
 from ledgerstone.schedule.loads import loads_of, moulds_to_try, tables_for
+from ledgerstone.schedule.rests_on import KNOWN_FOR, calendar_print
 from ledgerstone.schedule.stages import StageDays, Telling
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.strength.slabs import concrete_of
@@ -23,6 +24,7 @@ from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 
 __all__ = [
+    "KNOWN_FOR",
     "WEEKDAYS",
     "Booking",
     "Laid",
@@ -32,6 +34,7 @@ __all__ = [
     "StageDays",
     "WorkingCalendar",
     "calendar_of",
+    "calendar_print",
     "lead_time",
     "moulds_to_try",
     "tables_for",

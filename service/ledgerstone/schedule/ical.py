@@ -14,12 +14,12 @@ import icalendar
 import recurring_ical_events
 
 from ledgerstone.schedule.booking import Booking, Holds
+from ledgerstone.schedule.rests_on import KNOWN_FOR
 from ledgerstone.workshop.records import BookingRules
 
 LARGEST_TEXT = 4_000_000
 MOST_EVENTS = 20_000
 AHEAD = timedelta(days=3 * 366)
-BEHIND = timedelta(days=62)
 A_YEAR = timedelta(days=366)
 _FOREVER = date(9000, 1, 1)
 _TOO_OFTEN = {"SECONDLY", "MINUTELY", "HOURLY"}
@@ -83,7 +83,7 @@ def _taken(
     for event in calendar.walk("VEVENT"):
         if _frequency(event) & _TOO_OFTEN and _holds(event, rules) is not None:
             raise ValueError("an entry recurs more often than daily")
-    first, last = today - BEHIND, today + AHEAD
+    first, last = today - KNOWN_FOR, today + AHEAD
     query = recurring_ical_events.of(calendar)
     held = (event for event in query.between(first, last) if _holds(event, rules) is not None)
     for event in islice(held, MOST_EVENTS + 1):

@@ -73,7 +73,13 @@ _OPENED = object_of(
             object_of(
                 {
                     "reason": {
-                        "enum": ["expired", "revoked", "no-longer-offered", "rates-changed"]
+                        "enum": [
+                            "expired",
+                            "revoked",
+                            "no-longer-offered",
+                            "rates-changed",
+                            "calendar-changed",
+                        ]
                     },
                     "says": text(),
                 }

@@ -34,6 +34,8 @@ class Offer:
         The day until which ``ready_on`` holds.
     fingerprint
         The profile's, on the day of the offer.
+    calendar
+        A print of what was booked up to ``ready_on``; links of old have none.
     """
 
     order: dict[str, Any]
@@ -49,6 +51,7 @@ class Offer:
     ready_on: date
     standing: Standing
     fingerprint: str
+    calendar: str = ""
     revision: str = ""
     reference: str = ""
 
@@ -62,8 +65,8 @@ class Offer:
 _DAYS = {"issued": "issued", "until": "valid_until", "by": "if_ordered_by", "ready": "ready_on"}
 _MONEY = {"net": "net", "tax": "tax", "total": "total", "deposit": "deposit"}
 _WORDS = {
-    "area": "area", "cur": "currency", "standing": "standing", "print": "fingerprint",
-    "rev": "revision", "ref": "reference",
+    "area": "area", "cur": "currency", "standing": "standing", "cal": "calendar",
+    "print": "fingerprint", "rev": "revision", "ref": "reference",
 }  # fmt: skip
 
 
@@ -92,6 +95,7 @@ def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Of
         ready_on=quote.lead_time.ready_on,
         standing=quote.standing,
         fingerprint=workshop.fingerprint,
+        calendar=quote.calendar,
     )
     return _named(offer, since)
 

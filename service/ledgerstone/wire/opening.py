@@ -9,6 +9,7 @@ from typing import Any
 from ledgerstone.checks.promise import day_words
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
+from ledgerstone.schedule import KNOWN_FOR, calendar_print
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.answers import write_quote, write_sent_back
 from ledgerstone.wire.drawings import drawing_members
@@ -84,6 +85,17 @@ def _because(offer: Offer, desk: Desk) -> Iterable[dict[str, str]]:
         yield _reason("no-longer-offered", f"We no longer offer {what}.")
     if offer.fingerprint != desk.workshop.fingerprint:
         yield _reason("rates-changed", "Our rates or our choices have changed since.")
+    if _calendar_changed(offer, desk):
+        says = "Our calendar has changed since, so the day may be another one."
+        yield _reason("calendar-changed", says)
+
+
+def _calendar_changed(offer: Offer, desk: Desk) -> bool:
+    """Whether something else is booked up to the day offered, as far back as that is known."""
+    if not offer.calendar or desk.not_known or desk.today - offer.issued > KNOWN_FOR:
+        return False
+    now = calendar_print(desk.workshop, desk.bookings, offer.issued, offer.ready_on)
+    return now != offer.calendar
 
 
 def _reason(reason: str, says: str) -> dict[str, str]:

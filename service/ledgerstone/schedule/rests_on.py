@@ -1,0 +1,33 @@
+"""What a promised day rests on: what is booked, and the public holidays, up to that day."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable
+from datetime import date, timedelta
+
+from ledgerstone.schedule.booking import Booking, minute_at
+from ledgerstone.schedule.clock import place_of
+from ledgerstone.schedule.days import ONE_DAY, WorkingCalendar
+from ledgerstone.workshop.records import Workshop
+
+# How long what is over is still known: a calendar file is read from so long before the day.
+KNOWN_FOR = timedelta(days=62)
+
+
+def calendar_print(workshop: Workshop, bookings: Iterable[Booking], first: date, last: date) -> str:
+    """Return 8 hexadecimal digits for what is taken between two days, both ends included.
+
+    Whose work it is does not bear on them, nor does anything before or after. Closures are the
+    profile's, which has a fingerprint of its own.
+    """
+    start, end = minute_at(first), minute_at(last) + 24 * 60
+    taken = set()
+    for one in bookings:
+        begins, ends = one.minutes
+        if begins < end and ends > start:
+            taken.add((max(begins, start), min(ends, end), one.holds))
+    calendar = WorkingCalendar(place_of(workshop))
+    days = (first + n * ONE_DAY for n in range((last - first).days + 1))
+    public = [day.isoformat() for day in days if calendar.holiday(day) is not None]
+    return hashlib.sha256(repr((sorted(taken), public)).encode()).hexdigest()[:8]
