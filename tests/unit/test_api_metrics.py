@@ -33,7 +33,7 @@ def test_answers_findings_and_stages_are_counted(client: FlaskClient) -> None:
     assert said['ledgerstone_requests_total{route="/v1/quotes",status="400"}'] == 1
     for finding in quote.get_json()["findings"]:
         assert said[f'ledgerstone_findings_total{{check="{finding["check"]}"}}'] >= 1
-    for stage in ("read", "check-and-search", "write", "draw"):
+    for stage in ("parse", "shape", "strength", "promise", "remedies", "write", "drawings"):
         assert said[f'ledgerstone_stage_seconds_total{{stage="{stage}"}}'] > 0
     assert said["ledgerstone_request_seconds_count"] == 3
 
@@ -85,7 +85,7 @@ def test_workers_count_together() -> None:
         child = os.fork()
         if child == 0:
             counts.take_row(worker)
-            counts.add("ledgerstone_stage_total", stage="read")
+            counts.add("ledgerstone_stage_total", stage="parse")
             os.kill(os.getpid(), 9)
         os.waitpid(child, 0)
-    assert counts.total("ledgerstone_stage_total", stage="read") == 3
+    assert counts.total("ledgerstone_stage_total", stage="parse") == 3

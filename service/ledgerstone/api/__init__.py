@@ -13,7 +13,7 @@ from ledgerstone.api.booked import booked_in
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
-from ledgerstone.api.routes import Shop, routes
+from ledgerstone.api.routes import SHOP, Shop, routes
 from ledgerstone.api.settings import Settings
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.wire.problem_kinds import KINDS
@@ -47,6 +47,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     booked = booked_in(workshop, settings.workshop_path, settings.calendar_path)
     shop = Shop(settings, workshop, Tokens(settings.signing_keys), templates, booked)
     app = Flask("ledgerstone", static_folder=None)
+    app.extensions[SHOP] = shop
     # One byte more is let through to be counted: a chunked body is cut off here, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)

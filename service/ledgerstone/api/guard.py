@@ -34,7 +34,7 @@ def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
         raise UnsupportedMediaType
     if request.headers.get("Content-Encoding", "identity").lower() != "identity":
         raise UnsupportedMediaType
-    with stage("read"):
+    with stage("parse"):
         body = request.stream.read()
         if len(body) > LARGEST_BYTES:
             raise RequestEntityTooLarge

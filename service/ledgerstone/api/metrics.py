@@ -16,10 +16,11 @@ from typing import Final
 from flask import Flask, Response, current_app, g, request
 
 from ledgerstone.checks import CHECKS
+from ledgerstone.checks import STAGES as CHECK_STAGES
 
 EXTENSION: Final = "ledgerstone.counts"
 ROWS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
-STAGES: Final = ("read", "check", "check-and-search", "write", "draw")
+STAGES: Final = ("parse", *CHECK_STAGES, "remedies", "write", "drawings")
 STATUSES: Final = (
     200,
     304,

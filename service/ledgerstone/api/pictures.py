@@ -133,7 +133,7 @@ def kept(
     response = Response(mimetype=kind)
     response.set_etag(etag)
     if etag not in request.if_none_match.as_set(include_weak=True):
-        with stage("draw"):
+        with stage("drawings"):
             drawn = draw()
         if isinstance(drawn, Response):
             return drawn

@@ -8,12 +8,16 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from flask import Flask
 
 from ledgerstone.api import create_app
 from ledgerstone.api.health import Refusal, Running
 from ledgerstone.api.limits import Gate
+from ledgerstone.api.routes import SHOP
 from ledgerstone.api.settings import Settings
+from ledgerstone.api.warm import warm
 from ledgerstone.errors import LedgerstoneError, ProfileError
 
 if TYPE_CHECKING:
@@ -81,12 +85,12 @@ class Service:
     running: Running
     clock: Callable[[], float] = time.monotonic
     on_change: Callable[[], object] | None = None
-    _app: Any = field(init=False)
+    _app: Flask = field(init=False)
     _watch: Watch = field(init=False)
 
     def __post_init__(self) -> None:
         self._watch = Watch(self.settings.workshop_path)
-        self._app = create_app(self.settings, self.running)
+        self._app = self._made()
 
     def __call__(self, environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
         """Answer a request."""
@@ -102,7 +106,7 @@ class Service:
         """
         self._watch.note()
         try:
-            app = create_app(self.settings, self.running)
+            app = self._made()
         except Exception as fault:  # noqa: BLE001 - whatever it is, it must not end what serves
             self._refuse(fault)
             return False
@@ -110,6 +114,11 @@ class Service:
         self.running.refused = None
         _log.info("The profile was read again and is in use.")
         return True
+
+    def _made(self) -> Flask:
+        app = create_app(self.settings, self.running)
+        warm(app.extensions[SHOP])
+        return app
 
     def _refuse(self, fault: Exception) -> None:
         faults = fault.faults if isinstance(fault, ProfileError) else ()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
 from typing import Literal
 
@@ -26,6 +27,7 @@ from ledgerstone.checks import (
     units,
     wear,
 )
+from ledgerstone.checks.crowd import gathered
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.errors import PlateError
@@ -41,6 +43,7 @@ __all__ = [
     "Finding",
     "Level",
     "Stage",
+    "Timed",
     "check_order",
     "run_stage",
     "stage_of",
@@ -49,6 +52,7 @@ __all__ = [
 Stage = Literal["shape", "strength", "promise"]
 STAGES: tuple[Stage, ...] = ("shape", "strength", "promise")
 Checker = Callable[[Order, Facts, Workshop], Iterable[Finding]]
+Timed = Callable[[str], AbstractContextManager[object]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,11 +144,20 @@ class Checked:
         return tuple(finding for finding in self.findings if finding.level == "stops")
 
 
-def check_order(facts: Facts, stages: tuple[Stage, ...] = STAGES) -> Checked:
-    """Run the checks, stage by stage, until one stage stops the order."""
+def check_order(
+    facts: Facts, stages: tuple[Stage, ...] = STAGES, timed: Timed = nullcontext
+) -> Checked:
+    """Run the checks, stage by stage, until one stage stops the order.
+
+    Parameters
+    ----------
+    timed
+        Is entered for each stage by its name, by who wants to know how long it takes.
+    """
     findings: list[Finding] = []
     for i, stage in enumerate(stages):
-        findings += run_stage(stage, facts)
+        with timed(stage):
+            findings += run_stage(stage, facts)
         if any(finding.level == "stops" for finding in findings):
             return Checked(tuple(findings), stages[i + 1 :])
     return Checked(tuple(findings), ())
@@ -157,7 +170,7 @@ def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
             finding
             for check in CHECKS
             if check.stage == stage
-            for finding in check.run(facts.order, facts, facts.workshop)
+            for finding in gathered(check.run(facts.order, facts, facts.workshop))
         ]
     except PlateError:
         return list(strength.not_worked_out(facts))

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
 
-from ledgerstone.checks import Facts, check_order
+from ledgerstone.checks import Facts, Timed, check_order
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, waits_for_template
@@ -35,6 +36,8 @@ class Desk:
         Whether the maker asks: what needs no template is then a quotation.
     not_known
         Why it is not known what is booked; no day is then promised, and nothing is a quotation.
+    timed
+        Is entered for each stage of an answer by its name.
     """
 
     workshop: Workshop
@@ -44,6 +47,7 @@ class Desk:
     tokens: Tokens | None = None
     makers: bool = False
     not_known: str = ""
+    timed: Timed = nullcontext
 
     def answer(self, sent: Any, *, search: bool = True) -> Quote | SentBack:  # noqa: ANN401  JSON
         """Answer an order as it was sent.
@@ -57,7 +61,8 @@ class Desk:
         ------
         NotUnderstood
         """
-        order = self.read(sent)
+        with self.timed("parse"):
+            order = self.read(sent)
         answer = quote(
             order,
             workshop=self.workshop,
@@ -65,6 +70,7 @@ class Desk:
             today=self.today,
             plates=self.plates,
             trial=trial_of(sent, self._outcome) if search else None,
+            timed=self.timed,
         )
         if self.not_known and isinstance(answer, Quote):
             return self._without_bookings(answer)

@@ -1,0 +1,48 @@
+"""What a server does before its first request, once for all its workers.
+
+What is loaded late or worked out once for a profile (shades' curves, holidays, a plate's parts) is
+then there already when the workers fork: the first customer, and the first after a worker died,
+waits no longer than the next one.
+"""
+
+from __future__ import annotations
+
+from contextlib import nullcontext
+from dataclasses import replace
+from typing import Any, Final
+
+from ledgerstone.api.routes import Shop
+from ledgerstone.quote import Quote
+from ledgerstone.wire.answers import write_quote, write_sent_back
+from ledgerstone.wire.choices import write_choices
+from ledgerstone.wire.drawings import Drawer, drawing_content
+from ledgerstone.workshop.records import Workshop
+
+_SIZE_MM: Final = {"length": 1300, "width": 550}
+_HOLE: Final = {"kind": "circle", "diameter": 300, "centre": {"x": 800, "y": 270}}
+
+
+def warm(shop: Shop) -> None:
+    """Answer one plain order as a customer's is answered, and draw it; keep nothing of it."""
+    write_choices(shop.workshop)
+    desk = replace(shop.desk(), timed=nullcontext)
+    document = _plain_order(shop.workshop)
+    answer = desk.answer(document)
+    if isinstance(answer, Quote):
+        write_quote(answer, shop.workshop, shop.tokens, document=document)
+    else:
+        write_sent_back(answer, document, shop.workshop, shop.tokens)
+    drawer = Drawer(drawing_content(answer.order), shop.workshop)
+    for name in ("plan", "view"):
+        drawer.drawn(name, 0)
+
+
+def _plain_order(workshop: Workshop) -> dict[str, Any]:
+    """A rectangle with a hole, as thick as this workshop casts, on two ends."""
+    slab = {
+        "outline": {"kind": "rectangle", **_SIZE_MM},
+        "thickness": workshop.shaping.thicknesses_mm[0],
+        "cutouts": [_HOLE],
+        "rests": {"kind": "ends", "depth": 60},
+    }
+    return {"slabs": [slab]}
