@@ -90,7 +90,8 @@ class SteelPlan:
 def advise(slab: Slab, shape: Shape, strength: SlabStrength, workshop: Workshop) -> SteelPlan:
     """Say where bars and mesh belong in a slab that can be made."""
     cover = cover_of(slab, workshop.steel)
-    room = shape.net.buffer(-(min(cover.wanted_mm, cover.kept_mm)), join_style="mitre")
+    beside_mm = min(max(cover.wanted_mm, workshop.steel.cover_mm), cover.kept_mm)
+    room = shape.net.buffer(-beside_mm, join_style="mitre")
     lines = [*_strip_bars(shape, strength, workshop, room), *_corner_bars(shape, workshop, room)]
     single = _without_doubles(lines)
     bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))

@@ -32,13 +32,13 @@ def cover_of(slab: Slab, steel: Steel) -> Cover:
     """Find the cover wanted and kept, with the steel in mid-depth of the thinnest place.
 
     A bar lies beside the wires that run its way, on those that cross: one bar and one wire.
-    Steel that cannot rust needs cover for bond alone, and the profile's own where that is more.
+    Steel that cannot rust needs cover for bond alone: EN 1992-1-1 4.4.1.2(3), c_min,b.
     """
     thickness = least_thickness_mm(slab)
     kept = 0.5 * (thickness - steel.bar_mm - steel.mesh_wire_mm)
     bond = max(steel.bar_mm, LEAST_FOR_BOND_MM)
     if steel.stainless:
-        return Cover(max(bond, min(steel.cover_mm, PLAIN_STEEL_MM["indoors"])), kept)
+        return Cover(bond, kept)
     return Cover(max(bond, steel.cover_mm, PLAIN_STEEL_MM[slab.place]), kept)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Literal
@@ -11,10 +11,11 @@ from typing import Any, Literal
 from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.order import Cutout, Slab
+from ledgerstone.order import Cutout, Order, Slab
 
 Level = Literal["stops", "caution", "note"]
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
+MOST_NAMED = 3
 XY = tuple[float, float]
 _NOTHING: Mapping[str, float] = MappingProxyType({})
 
@@ -69,6 +70,18 @@ def slab_words(slab: Slab, index: int, slabs: int) -> str:
     return "the slab" if slabs == 1 else f"slab {index + 1}"
 
 
+def slabs_words(order: Order, indices: Sequence[int]) -> str:
+    """Name several slabs: “the slabs” where they are all of them."""
+    if len(indices) > 1 and len(indices) == len(order.slabs):
+        return "the slabs"
+    return listed([slab_words(order.slabs[i], i, len(order.slabs)) for i in indices])
+
+
+def only(indices: Sequence[int]) -> int | None:
+    """Return the one slab that a finding is about, or None where there are several."""
+    return indices[0] if len(indices) == 1 else None
+
+
 def cutout_words(slab: Slab, index: int) -> str:
     """Name a cut-out as the customer would: by its label, or by its shape and number."""
     cutout: Cutout = slab.cutouts[index]
@@ -84,6 +97,15 @@ def cut_short(label: str) -> str:
     """Cut a label that would swamp its sentence."""
     tidy = " ".join(label.split())
     return tidy if len(tidy) <= LONGEST_LABEL else f"{tidy[: LONGEST_LABEL - 1].rstrip()}…"
+
+
+def listed(names: Sequence[str]) -> str:
+    """Name things one after another; of more than three the first two, and how many more."""
+    if len(names) == 1:
+        return names[0]
+    if len(names) > MOST_NAMED:
+        return f"{names[0]}, {names[1]} and {len(names) - 2} more"
+    return f"{', '.join(names[:-1])} and {names[-1]}"
 
 
 def whole_kg(kg: float) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words
 from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.order import Order, Slab
@@ -87,20 +87,24 @@ def carried_on_edge(order: Order, facts: Facts, _workshop: Workshop) -> Iterable
 
 
 def tested_first(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """Concrete that is moved while very young is tested first."""
-    for i, slab, _, strength in each_slab(order, facts):
-        age = strength.handled.age_days
-        if age < TEST_UNDER_DAYS:
-            yield Finding(
-                "young-concrete",
-                "note",
-                f"{capital(slab_words(slab, i, len(order.slabs)))} leaves its mould as strong as"
-                f" concrete of {_days(age)} in the warm. We break a test strip before moving it.",
-                "EN 1992-1-1 (B.10); design.md §4",
-                slab=i,
-                measured={"age_days": round(age, 2)},
-                limit={"age_days": TEST_UNDER_DAYS},
-            )
+    """Concrete that is moved while very young is tested first: said once, of the youngest."""
+    ages = [strength.handled.age_days for strength in facts.strength]
+    young = [i for i, age in enumerate(ages) if age < TEST_UNDER_DAYS]
+    if not young:
+        return
+    age = min(ages)
+    leaves = "leaves its mould" if len(young) == 1 else "leave their moulds"
+    yield Finding(
+        "young-concrete",
+        "note",
+        f"{capital(slabs_words(order, young))} {leaves} as strong as concrete of {_days(age)} in"
+        " the warm. We break a test strip before moving it.",
+        "EN 1992-1-1 (B.10); design.md §4",
+        slab=only(young),
+        at=tuple(f"/slabs/{i}" for i in young),
+        measured={"age_days": round(age, 2)},
+        limit={"age_days": TEST_UNDER_DAYS},
+    )
 
 
 def _days(age: float) -> str:

@@ -6,10 +6,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words
 from ledgerstone.mix import Tint, mixes_of
 from ledgerstone.order import Order, Place, Slab
 from ledgerstone.shade import shade_seen
+from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")
@@ -133,21 +134,27 @@ def drips_outdoors(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable
 
 
 def falls_outdoors(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """A flat slab outdoors is laid to a fall: a note."""
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
-        if _flat_outdoors(slab):
-            x0, y0, x1, y1 = shape.outline.bounds
-            across = min(x1 - x0, y1 - y0)
-            said = slab.thickness.like(across / FALL, "up")
-            yield Finding(
-                "fall-advised",
-                "note",
-                f"Lay {slab_words(slab, i, len(order.slabs))} with a fall of about {said} across,"
-                " so that water runs off it.",
-                "1 in 60, the safer of two figures in use",
-                slab=i,
-                at=(f"/slabs/{i}/place",),
-            )
+    """Flat slabs outdoors are laid to a fall: one note, with the fall of the widest."""
+    flat = [i for i, slab in enumerate(order.slabs) if _flat_outdoors(slab)]
+    if not flat:
+        return
+    widest = max(flat, key=lambda i: _across_mm(facts.shapes[i]))
+    said = order.slabs[widest].thickness.like(_across_mm(facts.shapes[widest]) / FALL, "up")
+    about, it = ("about", "it") if len(flat) == 1 else ("1 in 60, up to", "them")
+    yield Finding(
+        "fall-advised",
+        "note",
+        f"Lay {slabs_words(order, flat)} with a fall of {about} {said} across, so that water runs"
+        f" off {it}.",
+        "1 in 60, the safer of two figures in use",
+        slab=only(flat),
+        at=tuple(f"/slabs/{i}/place" for i in flat),
+    )
+
+
+def _across_mm(shape: Shape) -> float:
+    x0, y0, x1, y1 = shape.outline.bounds
+    return min(float(x1 - x0), float(y1 - y0))
 
 
 def dark_shades_outdoors(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from itertools import combinations
+from collections.abc import Iterable, Sequence
 
+import shapely
 from shapely.geometry import MultiPolygon
 from shapely.geometry import Polygon as ShapelyPolygon
 from shapely.geometry.base import BaseGeometry
@@ -17,6 +17,7 @@ from ledgerstone.checks.finding import (
     cutout_words,
     geojson,
     line_mm,
+    listed,
     side_words,
     slab_words,
 )
@@ -58,22 +59,34 @@ def _outside(opening: Opening, shape: Shape) -> BaseGeometry:
 
 
 def cutouts_apart(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """No two cut-outs overlap or touch."""
+    """No two cut-outs overlap or touch; those that run into one another are said together."""
     for i, slab, shape in _slabs(order, facts):
-        for one, other in combinations(shape.openings, 2):
-            if not one.polygon.intersects(other.polygon):
-                continue
-            names = f"{cutout_words(slab, one.index)} and {cutout_words(slab, other.index)}"
+        for group in _run_together(shape.openings):
+            names = [cutout_words(slab, opening.index) for opening in group]
+            each_other = "each other" if len(group) == 2 else "one another"
+            polygons = [opening.polygon for opening in group]
             yield Finding(
                 "cutouts-overlap",
                 "stops",
-                f"{capital(names)} run into each other. Move them apart, or make them one opening.",
+                f"{capital(listed(names))} run into {each_other}. Move them apart, or make them"
+                " one opening.",
                 "geometry",
                 slab=i,
-                at=tuple(f"/slabs/{i}/cutouts/{o.index}" for o in (one, other)),
-                where_mm=geojson(one.polygon.union(other.polygon).convex_hull),
-                key=f"{one.index}-{other.index}",
+                at=tuple(f"/slabs/{i}/cutouts/{opening.index}" for opening in group),
+                where_mm=geojson(shapely.union_all(polygons).convex_hull),
+                key=f"{group[0].index}-{group[1].index}",
             )
+
+
+def _run_together(openings: Sequence[Opening]) -> list[list[Opening]]:
+    """Groups of openings that overlap or touch, one through another, in the order's own order."""
+    groups: list[list[Opening]] = []
+    for opening in openings:
+        met = [g for g in groups if any(o.polygon.intersects(opening.polygon) for o in g)]
+        groups = [group for group in groups if group not in met]
+        groups.append([*(o for group in met for o in group), opening])
+    together = [sorted(group, key=lambda o: o.index) for group in groups if len(group) > 1]
+    return sorted(together, key=lambda group: group[0].index)
 
 
 def one_piece(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
@@ -108,15 +121,18 @@ def strips_wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterab
     """The concrete beside every opening is as wide as the workshop's rule for that opening."""
     for i, slab, shape in _slabs(order, facts):
         rules = [strip_rule(slab.cutouts[o.index], o.longer_mm, workshop) for o in shape.openings]
+        careful: dict[tuple[int, float], list[Strip]] = {}
         for strip in shape.strips:
             rule = _rule_of(strip, rules)
             if rule is None or _crosses(strip, shape):
                 continue  # crossing is another check's matter
             width = round(strip.width_mm + (_CHORD_MM if strip.faces == "rim" else 0.0), 1)
             if width < rule.stops_mm:
-                yield _strip_finding(i, slab, strip, rule.stops_mm, "stops")
+                yield _strip_finding(i, slab, [strip], rule.stops_mm, "stops")
             elif width < rule.cautions_mm:
-                yield _strip_finding(i, slab, strip, rule.cautions_mm, "caution")
+                careful.setdefault((strip.opening, rule.cautions_mm), []).append(strip)
+        for (_, limit_mm), strips in careful.items():
+            yield _strip_finding(i, slab, strips, limit_mm, "caution")
 
 
 def _crosses(strip: Strip, shape: Shape) -> bool:
@@ -138,15 +154,20 @@ def _rule_of(strip: Strip, rules: list[StripRule | None]) -> StripRule | None:
     return min(mine, theirs, key=lambda rule: rule.stops_mm)
 
 
-def _strip_finding(i: int, slab: Slab, strip: Strip, limit_mm: float, level: Level) -> Finding:
-    says = _says_stopped if level == "stops" else _says_careful
+def _strip_finding(
+    i: int, slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level
+) -> Finding:
+    """What is said of strips beside one opening; its place and numbers are the narrowest one's."""
+    strip = min(strips, key=lambda one: one.width_mm)
+    stops = level == "stops"
+    says = _says_stopped(slab, strip, limit_mm) if stops else _says_careful(slab, strips, limit_mm)
     return Finding(
         "strip-too-narrow",
         level,
-        says(slab, strip, limit_mm),
+        says,
         f"{_OURS}; common practice, no source",
         slab=i,
-        at=_strip_pointers(i, strip),
+        at=tuple(dict.fromkeys(p for one in strips for p in _strip_pointers(i, one))),
         measured={"width_mm": round(strip.width_mm, 1)},
         limit={"width_mm": limit_mm},
         where_mm=line_mm(strip.line_mm),
@@ -173,20 +194,32 @@ def _says_stopped(slab: Slab, strip: Strip, limit_mm: float) -> str:
     return f"The strip {_strip_words(slab, strip)} is {width} wide; it needs {limit}. {move}"
 
 
-def _says_careful(slab: Slab, strip: Strip, limit_mm: float) -> str:
+def _says_careful(slab: Slab, strips: Sequence[Strip], limit_mm: float) -> str:
+    strip = min(strips, key=lambda one: one.width_mm)
     said = _speaker(slab, strip)
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
-    return (
-        f"The strip {_strip_words(slab, strip)} is {width} wide. We make it, with care; from"
-        f" {limit} on it is safer to carry."
-    )
+    if len(strips) == 1:
+        what, them, they_are = (
+            f"The strip {_strip_words(slab, strip)} is {width} wide",
+            "it",
+            "it is",
+        )
+    else:
+        faced = listed([_faced_words(slab, one) for one in strips])
+        opening = cutout_words(slab, strip.opening)
+        what = f"The strips between {opening} and {faced} are {width} wide or little more"
+        them, they_are = "them", "they are"
+    return f"{what}. We make {them}, with care; from {limit} on {they_are} safer to carry."
 
 
 def _strip_words(slab: Slab, strip: Strip) -> str:
-    opening = cutout_words(slab, strip.opening)
+    return f"between {cutout_words(slab, strip.opening)} and {_faced_words(slab, strip)}"
+
+
+def _faced_words(slab: Slab, strip: Strip) -> str:
     if isinstance(strip.faces, int):
-        return f"between {opening} and {cutout_words(slab, strip.faces)}"
-    return f"between {opening} and {side_words(strip.faces)}"
+        return cutout_words(slab, strip.faces)
+    return side_words(strip.faces)
 
 
 def _speaker(slab: Slab, strip: Strip) -> Length:

@@ -7,12 +7,13 @@ from collections.abc import Iterable
 from shapely.geometry import Polygon as ShapelyPolygon
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, only, slab_words
 from ledgerstone.order import Order, Polygon, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.workshop.records import Workshop
 
 _OURS = "the workshop's own rule"
+_CAST_WITHIN_MM = 2.0
 
 
 def fits_the_table(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
@@ -65,24 +66,27 @@ def thick_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Fi
 
 
 def thickness_stocked(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
-    """A thickness that no mould side is stocked in costs an odd strip: a note."""
-    stocked = workshop.shaping.thicknesses_mm
+    """A thickness that no mould side is stocked in costs an odd strip: a note for each."""
+    shaping, odd = workshop.shaping, dict[float, list[int]]()
     for i, slab in enumerate(order.slabs):
         mm = slab.thickness.mm
-        if not workshop.shaping.thinnest_mm <= mm <= workshop.shaping.thickest_mm:
-            continue
-        if any(abs(mm - usual) <= 2.0 for usual in stocked):
-            continue  # within the cast tolerance of a stocked one, as an inch size often is
-        near = ", ".join(slab.thickness.like(usual).text() for usual in stocked)
+        # Within the cast tolerance of a stocked one, as an inch size often is, it is no odd one.
+        stocked = any(abs(mm - usual) <= _CAST_WITHIN_MM for usual in shaping.thicknesses_mm)
+        if shaping.thinnest_mm <= mm <= shaping.thickest_mm and not stocked:
+            odd.setdefault(mm, []).append(i)
+    for mm, slabs in odd.items():
+        said = order.slabs[slabs[0]].thickness
+        near = ", ".join(said.like(usual).text() for usual in shaping.thicknesses_mm)
         yield Finding(
             "odd-thickness",
             "note",
-            f"{slab.thickness.text()} is not one of our usual thicknesses ({near}); mould sides"
-            " are cut for it.",
+            f"{said.text()} is not one of our usual thicknesses ({near}); mould sides are cut for"
+            " it.",
             _OURS,
-            slab=i,
-            at=(f"/slabs/{i}/thickness",),
+            slab=only(slabs),
+            at=tuple(f"/slabs/{i}/thickness" for i in slabs),
             measured={"thickness_mm": mm},
+            key=f"{mm:g}" if len(slabs) > 1 else "",
         )
 
 

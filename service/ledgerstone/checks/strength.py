@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from shapely.geometry import Point
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
+from ledgerstone.checks.finding import Finding, capital, geojson, only, slab_words, slabs_words
 from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.order import Order, Slab
@@ -56,18 +56,23 @@ def not_worked_out(facts: Facts) -> Iterable[Finding]:
 
 
 def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """What a slab rests on was told, or the customer is asked."""
-    for i, slab in enumerate(order.slabs):
-        if slab.rests is None and slab.use in ("worktop", "table", "shelf", "sill"):
-            yield Finding(
-                "rests-not-told",
-                "caution",
-                f"Tell us what {slab_words(slab, i, len(order.slabs))} will rest on. Until then"
-                " nobody has checked that it will bear a person there.",
-                "nothing was told",
-                slab=i,
-                at=(f"/slabs/{i}",),
-            )
+    """What a slab rests on was told, or the customer is asked: once for all of them."""
+    untold = [
+        i
+        for i, slab in enumerate(order.slabs)
+        if slab.rests is None and slab.use in ("worktop", "table", "shelf", "sill")
+    ]
+    if untold:
+        they = "it" if len(untold) == 1 else "they"
+        yield Finding(
+            "rests-not-told",
+            "caution",
+            f"Tell us what {slabs_words(order, untold)} will rest on. Until then nobody has"
+            f" checked that {they} will bear a person there.",
+            "nothing was told",
+            slab=only(untold),
+            at=tuple(f"/slabs/{i}" for i in untold),
+        )
 
 
 def rests_under_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:

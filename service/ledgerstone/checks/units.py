@@ -13,7 +13,8 @@ from ledgerstone.checks.finding import (
     capital,
     cutout_words,
     geojson,
-    slab_words,
+    only,
+    slabs_words,
     whole_kg,
 )
 from ledgerstone.order import Order, Rests, Slab, UnitFor
@@ -133,21 +134,25 @@ def _put_right(slab: Slab, across: tuple[float, float], home: StandingUnit) -> s
 
 
 def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """What the units carry on each metre: a note, with what they must be."""
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
-        if slab.rests is None or slab.rests.kind != "units":
-            continue
-        per_m = facts.slab_kg[i] / shape.length_mm * 1000.0
-        level = slab.thickness.like(3.0)
-        name = slab_words(slab, i, len(order.slabs))
-        yield Finding(
-            "load-on-units",
-            "note",
-            f"{capital(name)} lays about {whole_kg(per_m)} kg on each metre of its units. Have them"
-            f" solid-sided, fixed to the wall and level within {level}; whoever supplied them says"
-            " what they bear.",
-            "mass by volume; solid sides and 3 mm: from memory",
-            slab=i,
-            at=(f"/slabs/{i}/rests",),
-            measured={"metre_kg": round(per_m, 1)},
-        )
+    """What the units carry on each metre, at most: one note, with what they must be."""
+    per_m = {
+        i: facts.slab_kg[i] / shape.length_mm * 1000.0
+        for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True))
+        if slab.rests is not None and slab.rests.kind == "units"
+    }
+    if not per_m:
+        return
+    heaviest = max(per_m.values())
+    on_units, level = list(per_m), order.slabs[next(iter(per_m))].thickness.like(3.0)
+    lays, their = ("lays about", "its") if len(per_m) == 1 else ("lay up to", "their")
+    yield Finding(
+        "load-on-units",
+        "note",
+        f"{capital(slabs_words(order, on_units))} {lays} {whole_kg(heaviest)} kg on each metre of"
+        f" {their} units. Have them solid-sided, fixed to the wall and level within {level};"
+        " whoever supplied them says what they bear.",
+        "mass by volume; solid sides and 3 mm: from memory",
+        slab=only(on_units),
+        at=tuple(f"/slabs/{i}/rests" for i in on_units),
+        measured={"metre_kg": round(heaviest, 1)},
+    )

@@ -7,10 +7,10 @@ from collections.abc import Iterable
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.edges import THINNEST_MM
-from ledgerstone.order import SURFACES, Order, Rectangle, Relief
+from ledgerstone.order import SURFACES, Order, Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
-from ledgerstone.remedies.option import ROUND_TO_MM, Option, weighed
+from ledgerstone.remedies.option import ROUND_TO_MM, Option, named, weighed
 from ledgerstone.remedies.promise_offers import other_delivery
 from ledgerstone.shape import Shape
 
@@ -19,20 +19,28 @@ WITHIN = 0.1  # how far a size may change and still be what was asked for
 
 def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
     """Make a bevel or a round of the nearest size that is made and leaves enough of the edge."""
-    i, side = finding.slab, finding.key
-    if i is None or side not in order.slabs[i].edges:
+    i, changes, cost = finding.slab, [], 1.0
+    if i is None:
         return
-    slab = order.slabs[i]
+    for side in dict.fromkeys(named(finding, "edges")):
+        size = order.slabs[i].edges[side].size if side in order.slabs[i].edges else None
+        new = _nearest_size(order.slabs[i], side, facts)
+        if size is not None and new is not None:
+            changes.append(Change(("slabs", i, "edges", side, "size"), new))
+            cost += abs(new.mm - size.mm) / 10
+    if changes:
+        yield Option("edge-size", tuple(changes), cost)
+
+
+def _nearest_size(slab: Slab, side: str, facts: Facts) -> Length | None:
     edge, size = slab.edges[side], slab.edges[side].size
     made = next((e for e in facts.workshop.edges if e.profile == edge.profile), None)
     if size is None or made is None:
-        return
+        return None
     most_mm = min(made.largest_mm, slab.thickness.mm - THINNEST_MM[slab.finish.surface])
-    new = size.like(made.smallest_mm, "up", to_mm=0.5)
     if size.mm > made.smallest_mm:
-        new = size.like(min(size.mm, most_mm), "down", to_mm=0.5)
-    change = Change(("slabs", i, "edges", side, "size"), new)
-    yield Option("edge-size", (change,), 1.0 + abs(new.mm - size.mm) / 10)
+        return size.like(min(size.mm, most_mm), "down", to_mm=0.5)
+    return size.like(made.smallest_mm, "up", to_mm=0.5)
 
 
 def plainer_finish(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
@@ -66,12 +74,15 @@ def shallower_relief(finding: Finding, order: Order, _facts: Facts, _m: float) -
     i, limit = finding.slab, finding.limit.get("left_mm")
     if i is None or not isinstance(limit, float):
         return
-    slab, k = order.slabs[i], int(finding.key)
-    depth = slab.reliefs[k].depth
-    new = depth.like(slab.thickness.mm - limit, "down")
-    if 0.0 < new.mm < depth.mm:
-        change = Change(("slabs", i, "reliefs", k, "depth"), new)
-        yield Option("shallower", (change,), 1.0 + (depth.mm - new.mm) / 10)
+    slab, changes, cost = order.slabs[i], [], 1.0
+    for k in map(int, named(finding, "reliefs")):
+        depth = slab.reliefs[k].depth
+        new = depth.like(slab.thickness.mm - limit, "down")
+        if 0.0 < new.mm < depth.mm:
+            changes.append(Change(("slabs", i, "reliefs", k, "depth"), new))
+            cost += (depth.mm - new.mm) / 10
+    if changes:
+        yield Option("shallower", tuple(changes), cost)
 
 
 def relief_within(
@@ -81,7 +92,7 @@ def relief_within(
     i = finding.slab
     if i is None:
         return
-    k, shape = int(finding.key), facts.shapes[i]
+    k, shape = next(map(int, named(finding, "reliefs"))), facts.shapes[i]
     relief, base = order.slabs[i].reliefs[k], ("slabs", i, "reliefs", k)
     outline, changes, share = relief.outline, [], 0.0
     area, room = shape.reliefs[k].bounds, shape.outline.bounds
@@ -138,7 +149,7 @@ def cutout_inside_unit(
     i = finding.slab
     if i is None:
         return
-    k = int(finding.key)
+    k = next(map(int, named(finding, "cutouts")))
     centre = order.slabs[i].cutouts[k].centre
     (x0, x1), (left, right) = (
         (numbers["left_mm"], numbers["right_mm"]) for numbers in (finding.measured, finding.limit)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
+from ledgerstone.checks import Finding
 from ledgerstone.order import Cutout, Order, Point, Polygon, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, Path
@@ -25,6 +26,14 @@ class Option:
     effect: str
     changes: Changes
     cost: float
+
+
+def named(finding: Finding, part: str) -> Iterable[str]:
+    """Which cut-outs, reliefs or edges a finding points at: indices, or sides."""
+    for pointer in finding.at:
+        parts = pointer.split("/")
+        if len(parts) > 4 and parts[3] == part:
+            yield parts[4]
 
 
 def merged(first: Changes, then: Changes) -> Changes:

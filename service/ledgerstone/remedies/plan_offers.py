@@ -9,14 +9,15 @@ from types import MappingProxyType
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.order import Finish, LShape, Order, Rectangle, Rests, Shade, Slab
+from ledgerstone.order import Cutout, Finish, LShape, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.outline import side_names
-from ledgerstone.remedies.change import Change, changed
+from ledgerstone.remedies.change import Change, Path, changed
 from ledgerstone.remedies.layout import DIRECTIONS, Freedom, find_layout
 from ledgerstone.remedies.option import (
     ROUND_TO_MM,
     Option,
     layout_changes,
+    named,
     resized_outline,
 )
 from ledgerstone.shape import Shape, cutout_size_mm
@@ -34,13 +35,13 @@ def layout_options(
         return
     i, slab = finding.slab, order.slabs[finding.slab]
     every = frozenset(range(len(slab.cutouts)))
-    named = frozenset(_named(finding)) or every
+    spoken_of = frozenset(_named(finding)) or every
     grows = _grows(order, i)
-    small = len(named) <= MOST_AT_ONCE
+    small = len(spoken_of) <= MOST_AT_ONCE
     freedoms = [
-        *(("move", Freedom(moves=frozenset((k,)))) for k in sorted(named) if small),
-        ("move", Freedom(moves=named)),
-        ("shrink", Freedom(shrinks=named, most_share=most_share)),
+        *(("move", Freedom(moves=frozenset((k,)))) for k in sorted(spoken_of) if small),
+        ("move", Freedom(moves=spoken_of)),
+        ("shrink", Freedom(shrinks=spoken_of, most_share=most_share)),
         ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
         ("grow", Freedom(grows=grows, most_share=min(most_share, 0.1))),
         ("move-all", Freedom(moves=every)),
@@ -88,10 +89,7 @@ def _grows(order: Order, i: int) -> frozenset[str]:
 
 def _named(finding: Finding) -> Iterable[int]:
     """Indices of the openings that a finding points at."""
-    for pointer in finding.at:
-        parts = pointer.split("/")
-        if len(parts) > 4 and parts[3] == "cutouts":
-            yield int(parts[4])
+    return map(int, named(finding, "cutouts"))
 
 
 def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> Iterable[Option]:
@@ -138,23 +136,27 @@ def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Itera
     if finding.slab is None:
         return
     i, limit = finding.slab, facts.workshop.shaping.inside_radius_mm
-    outline = order.slabs[i].outline
+    outline, changes = order.slabs[i].outline, list[Change]()
     for k in _named(finding):
-        cutout = order.slabs[i].cutouts[k]
-        base = ("slabs", i, "cutouts", k)
-        if cutout.corner_radius is None:
-            continue
-        if cutout.kind == "rectangle" and min(cutout_size_mm(cutout)) < 2 * limit:
-            ends = (Change((*base, "kind"), "slot"), Change((*base, "corner_radius"), None))
-            yield Option("round-ends", ends, 0.4)
-            continue
-        new = cutout.corner_radius.like(limit, "up")
-        yield Option("round", (Change((*base, "corner_radius"), new),), 0.2)
-    if isinstance(outline, LShape) and finding.at == (f"/slabs/{i}/outline",):
+        changes += _rounded_opening(("slabs", i, "cutouts", k), order.slabs[i].cutouts[k], limit)
+    if isinstance(outline, LShape) and f"/slabs/{i}/outline" in finding.at:
         corner = outline.notch.corner
         told = outline.corner_radii.get(corner) or outline.corner_radius or outline.length
         path = ("slabs", i, "outline", "corner_radii", corner)
-        yield Option("round", (Change(path, told.like(limit, "up")),), 0.2)
+        changes.append(Change(path, told.like(limit, "up")))
+    if changes:
+        yield Option("round", tuple(changes), 0.2)
+
+
+def _rounded_opening(base: Path, cutout: Cutout, limit_mm: float) -> Iterable[Change]:
+    """A larger radius; round ends where an opening is too narrow for it."""
+    if cutout.corner_radius is None:
+        return
+    if cutout.kind == "rectangle" and min(cutout_size_mm(cutout)) < 2 * limit_mm:
+        yield Change((*base, "kind"), "slot")
+        yield Change((*base, "corner_radius"), None)
+    else:
+        yield Change((*base, "corner_radius"), cutout.corner_radius.like(limit_mm, "up"))
 
 
 def smaller_outline(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
