@@ -23,6 +23,9 @@ AHEAD = timedelta(days=3 * 366)
 A_YEAR = timedelta(days=366)
 _FOREVER = date(9000, 1, 1)
 _TOO_OFTEN = {"SECONDLY", "MINUTELY", "HOURLY"}
+_NOT_DAILY = (
+    "An entry of the calendar file recurs more often than daily. Write it as hours of each day."
+)
 _BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
 
 
@@ -48,6 +51,8 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
         return CalendarRead(says=fault)
     try:
         calendar = icalendar.Calendar.from_ical(text)
+        if any(_frequency(event) & _TOO_OFTEN for event in calendar.walk("VEVENT")):
+            return CalendarRead(says=_NOT_DAILY)
         taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
     except _BAD:
         return CalendarRead(says="The calendar file does not read as a calendar. Export it again.")
@@ -80,9 +85,6 @@ def _taken(
     calendar: icalendar.Calendar, rules: BookingRules, zone: ZoneInfo, today: date
 ) -> Iterator[Booking]:
     """Every occurrence that holds a table or people, and all that lies beyond what is read."""
-    for event in calendar.walk("VEVENT"):
-        if _frequency(event) & _TOO_OFTEN and _holds(event, rules) is not None:
-            raise ValueError("an entry recurs more often than daily")
     first, last = today - KNOWN_FOR, today + AHEAD
     query = recurring_ical_events.of(calendar)
     held = (event for event in query.between(first, last) if _holds(event, rules) is not None)
