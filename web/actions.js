@@ -1,14 +1,13 @@
 /** What each button of the form does. */
 
-import { clearDraft } from "./draft.js";
-import { addSlab, copySlab, removeSlab } from "./form/slabs.js";
 import { pointerOf } from "./form/fields.js";
 import { centredOnUnit } from "./form/places.js";
-import { withoutRow, withRow } from "./form/rows.js";
-import { read, written } from "./lib/pointer.js";
+import { addSlab, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
+import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
-import { newCutout } from "./order/cutouts.js";
+import { newCutout } from "./order/pieces.js";
 import { startingOrder } from "./order/starting.js";
+import { clearDraft } from "./store.js";
 import { elements, say } from "./words.js";
 
 /** Buttons with `data-do`, by name. */

@@ -1,12 +1,11 @@
 /** Shows each answer beside the order it belongs to, and what goes wrong on the way to one. */
 
-import { AnswerPanel } from "./answer/panel.js";
 import { daySentence } from "./answer/block.js";
 import { keepTools } from "./answer/keep.js";
-import { troubleNotice } from "./answer/trouble.js";
+import { AnswerPanel, troubleNotice } from "./answer/panel.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
-import { goTo } from "./form/going.js";
-import { patched, StalePatch } from "./lib/patch.js";
+import { goTo } from "./form/fields.js";
+import { patched, StalePatch } from "./lib/json.js";
 import { day, money, number, say } from "./words.js";
 
 /** The answer's side of the page. */

@@ -1,10 +1,9 @@
 /** Starts the page: its words, the workshop's choices, then the order. */
 
-import { defineAnswer } from "./answer/panel.js";
-import { showWorkshop, troubleNotice } from "./answer/trouble.js";
-import { keptChoices, keepChoices } from "./draft.js";
+import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
+import { keepChoices, keptChoices } from "./store.js";
 import { fillWords, setWords } from "./words.js";
 
 const LONGEST_RETRY_S = 30;

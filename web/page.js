@@ -3,17 +3,14 @@
 import { Actions } from "./actions.js";
 import { Answers } from "./answers.js";
 import { Asking } from "./asking.js";
-import { keepDraft, keptDraft } from "./draft.js";
 import { entered } from "./form/entries.js";
 import { isControl, refill } from "./form/fields.js";
-import { fillOptions, syncOptions } from "./form/options.js";
+import { fillOptions, syncOptions, syncSides } from "./form/options.js";
 import { placedByGap, syncPlaces } from "./form/places.js";
-import { syncRows } from "./form/rows.js";
-import { syncSides } from "./form/sides.js";
-import { showSlabs } from "./form/slabs.js";
+import { showSlabs, syncRows } from "./form/rows.js";
 import { startingOrder } from "./order/starting.js";
 import { Sketch } from "./sketch/sketch.js";
-import { Store } from "./store.js";
+import { keepDraft, keptDraft, Store } from "./store.js";
 import { elements, say } from "./words.js";
 
 /** One customer's visit. */
@@ -61,7 +58,7 @@ export class Page {
   /** Open the quote or the order that the address names; what does that is only loaded then. */
   async openLink() {
     if (!/^#(quote|order)=/.test(location.hash)) return;
-    const { openOrder, openQuote } = await import("./opening.js");
+    const { openOrder, openQuote } = await import("./answer/opened.js");
     if (location.hash.startsWith("#order=")) return openOrder(this);
     await openQuote(this);
   }

@@ -88,11 +88,11 @@
 /** @typedef {import("./store.js").Cause} Cause */
 /** @typedef {import("./answer/findings.js").Context} Context */
 /** @typedef {import("./form/fields.js").Control} Control */
-/** @typedef {import("./sketch/frame.js").Frame} Frame */
+/** @typedef {import("./sketch/marks.js").Frame} Frame */
 /** @typedef {import("./answer/keep.js").Keeping} Keeping */
 /** @typedef {import("./words.js").Messages} Messages */
 /** @typedef {import("./sketch/movables.js").Movable} Movable */
-/** @typedef {import("./lib/patch.js").Operation} Operation */
+/** @typedef {import("./lib/json.js").Operation} Operation */
 /** @typedef {import("./page.js").Page} Page */
 /** @typedef {import("./service.js").Service} Service */
 /** @typedef {import("./sketch/sketch.js").Sketch} Sketch */

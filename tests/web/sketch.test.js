@@ -1,12 +1,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { boxOf, cutoutOf, keyStep, outlineOf, pathOf, snapped } from "../../web/sketch/geometry.js";
+import { anchorOf, frameFor } from "../../web/sketch/marks.js";
+import { handles, placed } from "../../web/sketch/movables.js";
 
-import { boxOf, cutoutOf, outlineOf, pathOf } from "../../web/sketch/geometry.js";
-import { frameFor } from "../../web/sketch/frame.js";
-import { handles } from "../../web/sketch/handles.js";
-import { anchorOf } from "../../web/sketch/pins.js";
-import { placed } from "../../web/sketch/placed.js";
-import { keyStep, snapped } from "../../web/sketch/snap.js";
 
 /** Twice the area of a polygon, positive anticlockwise: the shoelace formula. */
 const shoelace = (points) =>

@@ -1,9 +1,8 @@
-/** What the checks have to say, numbered as on the drawing, each leading to its fields. */
+/** What the checks have to say, numbered as on the drawing; and changes that settle it, each one button. */
 
+import { read } from "../lib/json.js";
 import { make } from "../make.js";
-import { nameOf } from "../order/naming.js";
-import { listed, say } from "../words.js";
-import { remedyButtons } from "./remedies.js";
+import { knows, listed, money, say } from "../words.js";
 
 /** @typedef {{order: Order, currency: string, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
 
@@ -59,4 +58,143 @@ export function notChecked(stages) {
   if (stages.length === 0) return null;
   const names = listed(stages.map((stage) => say(`stage.${stage}`)));
   return make("p", { class: "hint" }, say("findings.not-checked", { stages: names }));
+}
+
+/**
+ * @param {Remedy[]} remedies
+ * @param {string} key tells this list's buttons from another's
+ * @param {Context} context
+ * @returns {HTMLElement | null}
+ */
+export function remedyButtons(remedies, key, context) {
+  if (remedies.length === 0) return null;
+  return make("ul", { class: "remedies" }, ...remedies.map((remedy, i) => choice(remedy, `${key} ${i}`, context)));
+}
+
+/**
+ * One change that settles everything, or the nearest that can be made.
+ * @param {"remedy.fix-all" | "remedy.nearest"} title
+ * @param {Remedy | undefined} remedy
+ * @param {Context} context
+ */
+export function oneForAll(title, remedy, context) {
+  if (!remedy) return null;
+  const list = make("ul", { class: "remedies" }, choice(remedy, title, context, say(title)));
+  return make("section", { class: "for-all" }, make("h3", {}, say(title)), list);
+}
+
+/**
+ * @param {Remedy[]} ways
+ * @param {Context} context
+ */
+export function waysToSave(ways, context) {
+  const buttons = remedyButtons(ways, "save", context);
+  return buttons && make("section", { class: "ways" }, make("h3", {}, say("remedy.ways")), buttons);
+}
+
+/**
+ * @param {Remedy} remedy
+ * @param {string} key
+ * @param {Context} context
+ * @param {string} [title] on the button where the sentences are several
+ */
+function choice(remedy, key, context, title) {
+  const sentences = [remedy.says].flat();
+  const changes = remedy.patch.map((operation) => changeWords(context.order, operation)).filter((words) => words !== "");
+  const id = `remedy-${key.replace(/[^a-z0-9]+/gi, "-")}`;
+  const press = () => context.apply(remedy);
+  const words = sentences.length > 1 && title ? title : (sentences[0] ?? title ?? "");
+  const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
+  const said = sentences.length > 1 ? sentences.map((sentence) => make("li", {}, sentence)) : [];
+  const shown = changes.map((change) => make("li", {}, change));
+  const cost = costWords(remedy, context.currency);
+  const what = make("ul", { class: "changes" }, ...said, ...shown, cost && make("li", { class: "cost" }, cost));
+  return make("li", {}, button, make("div", { id }, what));
+}
+
+/**
+ * Say what one operation changes, by the form's names; a test changes nothing.
+ * @param {Order} order as it was sent
+ * @param {Operation} operation
+ * @returns {string}
+ */
+export function changeWords(order, { op, path, value }) {
+  const name = nameOf(order, path);
+  const from = valueWords(read(order, path));
+  const to = valueWords(value);
+  if (op === "remove") return say("remedy.removed", { name });
+  if (op === "replace") return from && to ? say("remedy.from-to", { name, from, to }) : say("remedy.add", { name });
+  if (op === "add") return to ? say("remedy.added", { name, to }) : say("remedy.add", { name });
+  return "";
+}
+
+/** @param {unknown} value */
+function valueWords(value) {
+  if (typeof value === "number") return String(value);
+  return typeof value === "string" ? value : "";
+}
+
+/**
+ * @param {Remedy} remedy
+ * @param {string} currency
+ */
+function costWords(remedy, currency) {
+  const saves = amountOf(remedy.saves);
+  if (saves !== null) return say("remedy.saves", { amount: money(saves, currency) });
+  const change = amountOf(remedy.price_change);
+  if (change === null) {
+    const price = amountOf(remedy.price);
+    return price === null ? null : say("remedy.then", { price: money(price, currency) });
+  }
+  if (Number(change) === 0) return say("remedy.same");
+  const more = Number(change) > 0;
+  return say(more ? "remedy.more" : "remedy.less", { amount: money(change.replace(/^[-−]/, ""), currency) });
+}
+
+/**
+ * @param {Money | undefined} given a decimal text, alone or with its currency
+ * @returns {string | null}
+ */
+function amountOf(given) {
+  if (typeof given === "string") return given;
+  return given?.total ?? given?.amount ?? null;
+}
+
+/**
+ * What a JSON Pointer into the order speaks of: "tap, centre from the front".
+ * @param {Order} order
+ * @param {string} pointer
+ * @returns {string}
+ */
+export function nameOf(order, pointer) {
+  const [, , number, ...rest] = pointer.split("/");
+  if (!pointer.startsWith("/slabs/")) return partName(pointer.slice(1)) ?? say("at.order");
+  const inside = insideName(order, pointer, rest);
+  if (order.slabs.length < 2) return inside ?? say("at.the-slab");
+  const slab = say("at.slab", { number: Number(number) + 1 });
+  return inside ? say("at.of", { thing: slab, part: inside }) : slab;
+}
+
+/**
+ * @param {Order} order
+ * @param {string} pointer
+ * @param {string[]} rest
+ */
+function insideName(order, pointer, rest) {
+  if (rest[0] !== "cutouts" || rest[1] === undefined) return partName(rest.join("/"));
+  const at = pointer.split("/").slice(0, 5).join("/");
+  const thing = read(order, at)?.label || say("at.opening", { number: Number(rest[1]) + 1 });
+  const part = rest.length > 2 ? partName(rest.slice(2).join("/")) : null;
+  return part ? say("at.of", { thing, part }) : thing;
+}
+
+/**
+ * The nearest message for a part: itself, else what holds it.
+ * @param {string} part
+ * @returns {string | null}
+ */
+function partName(part) {
+  for (let at = part; at; at = at.includes("/") ? at.slice(0, at.lastIndexOf("/")) : "")
+    if (knows(`at.${at}`)) return say(`at.${at}`);
+  return null;
 }

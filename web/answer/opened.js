@@ -1,7 +1,89 @@
-/** An earlier quote, as it was offered and as it stands today. */
+/** Opens what the address names: a quote, #quote=TOKEN, as offered and as it stands today; or an order, #order=JSON. */
 
 import { make } from "../make.js";
+import { Trouble } from "../service.js";
 import { day, money, say } from "../words.js";
+
+const FIRST_RETRY_S = 2;
+const LONGEST_RETRY_S = 30;
+
+/**
+ * Show an earlier quote as it was offered, and its order in the form; the draft that stood there
+ * comes back by undo. While the service is away it is tried again.
+ * @param {Page} page
+ * @param {number} [tries]
+ * @returns {Promise<void>}
+ */
+export async function openQuote(page, tries = 0) {
+  const token = tokenOf(location.hash);
+  if (!token) return;
+  tell(page, say("quote.opening"));
+  try {
+    show(page, await page.service.earlier(token));
+  } catch (fault) {
+    if (!(fault instanceof Trouble) || fault.kind === "missing") return tell(page, say("quote.missing"));
+    const wait = Math.max(fault.afterS ?? 0, Math.min(FIRST_RETRY_S * 2 ** tries, LONGEST_RETRY_S));
+    tell(page, `${say(`trouble.${fault.kind}`)} ${say("trouble.retry", { n: Math.round(wait) })}`);
+    await new Promise((resolve) => setTimeout(resolve, wait * 1000));
+    if (tokenOf(location.hash) === token) return openQuote(page, tries + 1);
+  }
+}
+
+/** @param {string} hash */
+export function tokenOf(hash) {
+  return new URLSearchParams(hash.slice(1)).get("quote");
+}
+
+/**
+ * @param {Page} page
+ * @param {Opened} found
+ */
+function show(page, found) {
+  const order = orderOf(found);
+  page.store.change(order, { cause: "load", slab: 0 });
+  page.answers.panel.opened.replaceChildren(openedNotice(found, page.choices, () => page.answers.close()));
+  page.draftSays(say("quote.opened", { reference: found.reference, day: day(found.issued) }));
+  page.announce(found.says);
+  const answer = page.answers.panel.closest("section");
+  answer?.focus({ preventScroll: true });
+  answer?.scrollIntoView({ block: "start" });
+}
+
+/**
+ * The offer's order with everything that it left unsaid, as a change to the offer.
+ * @param {Opened} found
+ * @returns {Order}
+ */
+export function orderOf({ order, today, token }) {
+  const whole = today && today.kind !== "not-understood" ? today.body.order : order;
+  return { ...whole, since: token };
+}
+
+/**
+ * @param {Page} page
+ * @param {string} words
+ */
+function tell(page, words) {
+  page.draftSays(words);
+  page.announce(words);
+}
+
+/**
+ * Put the order that the address holds in the form: #order=JSON in base64url, as an email's links
+ * carry it. What stood there comes back by undo; what is no order is said and changes nothing.
+ * @param {Page} page
+ */
+export function openOrder(page) {
+  const packed = location.hash.slice("#order=".length).replaceAll("-", "+").replaceAll("_", "/");
+  try {
+    const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+    const order = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+    if (!Array.isArray(order.slabs) || order.slabs.length === 0) throw new TypeError("no slabs");
+    page.store.change(order, { slab: 0 });
+  } catch {
+    tell(page, say("quote.missing"));
+  }
+}
 
 /**
  * @param {Opened} found

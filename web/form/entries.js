@@ -1,10 +1,9 @@
 /** What a control's entry does to the order. */
 
-import { read, without, written } from "../lib/pointer.js";
+import { read, without, written } from "../lib/json.js";
 import { withUnit } from "../lib/lengths.js";
 import { inKind, sidesOf } from "../order/outlines.js";
-import { newRests } from "../order/rests.js";
-import { sealerFor } from "../order/starting.js";
+import { newRests, sealerFor } from "../order/starting.js";
 import { pointerOf } from "./fields.js";
 
 const USUAL_EDGE_MM = 5;

@@ -2,8 +2,7 @@
 
 import { make } from "../make.js";
 import { elements, say } from "../words.js";
-import { findField } from "./fields.js";
-import { goTo } from "./going.js";
+import { findField, goTo } from "./fields.js";
 
 /**
  * Take every fault off the form.

@@ -1,6 +1,6 @@
 /** Ties every control that has `data-at` to its place in the order, both ways. */
 
-import { read } from "../lib/pointer.js";
+import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
 import { elements } from "../words.js";
 
@@ -121,4 +121,21 @@ export function isControl(element) {
     element instanceof HTMLSelectElement ||
     element instanceof HTMLTextAreaElement
   );
+}
+
+/**
+ * Focus the field of a JSON Pointer, on whichever slab it is.
+ * @param {HTMLElement} form
+ * @param {Store} store
+ * @param {string} pointer
+ */
+export function goTo(form, store, pointer) {
+  const found = pointer.match(/^\/slabs\/(\d+)/);
+  if (found && Number(found[1]) !== store.slab) store.lookAt(Number(found[1]));
+  const control = findField(form, store, pointer);
+  if (!control) return;
+  for (let up = control.parentElement; up; up = up.parentElement)
+    if (up instanceof HTMLDetailsElement) up.open = true;
+  control.focus();
+  control.scrollIntoView({ block: "center" });
 }

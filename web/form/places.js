@@ -1,11 +1,11 @@
 /** Other ways to say where an opening is: by its distance to an edge, or centred on a unit. */
 
+import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withUnit } from "../lib/lengths.js";
-import { read } from "../lib/pointer.js";
 import { make } from "../make.js";
 import { sizeMm } from "../order/outlines.js";
-import { boxOf, cutoutOf } from "../sketch/geometry.js";
 import { unitMiddles } from "../sketch/drag.js";
+import { boxOf, cutoutOf } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
 import { elements, say } from "../words.js";
 import { pointerOf } from "./fields.js";

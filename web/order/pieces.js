@@ -1,10 +1,99 @@
-/** Pieces to start from: a slab already filled with what is usual for it. */
+/** Openings that one press adds, and slabs to start from: each filled with what is usual. */
 
-import { spoken } from "../lib/lengths.js";
+import { inMm, spoken } from "../lib/lengths.js";
 import { say } from "../words.js";
-import { PIECES } from "./cutouts.js";
-import { newRests } from "./rests.js";
-import { sealerFor, startingSlab } from "./starting.js";
+import { roomMm } from "./outlines.js";
+import { newRests, sealerFor, startingSlab } from "./starting.js";
+
+/** @typedef {{kind: string, rim: string, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
+
+/** @type {Readonly<Record<string, Piece>>} sizes in mm, common practice, no source */
+export const PIECES = {
+  basin: { kind: "circle", diameter: 360, rim: "shown" },
+  sink: { kind: "rectangle", length: 500, width: 400, corner_radius: 25, rim: "shown" },
+  tap: { kind: "circle", diameter: 35, rim: "covered" },
+  hob: { kind: "rectangle", length: 560, width: 480, corner_radius: 12, rim: "covered", heat: true },
+  round: { kind: "circle", diameter: 150, rim: "shown" },
+  rectangle: { kind: "rectangle", length: 300, width: 200, corner_radius: 15, rim: "shown" },
+  slot: { kind: "slot", length: 250, width: 40, rim: "shown" },
+};
+const LENGTHS = /** @type {const} */ (["diameter", "length", "width", "corner_radius"]);
+const TRIES = [1 / 2, 1 / 4, 3 / 4, 1 / 8, 7 / 8];
+const APART_MM = 80;
+const BEHIND_MM = 65;
+
+/**
+ * Make an opening of this name, set down where there is room.
+ * @param {string} name one of PIECES
+ * @param {string} label what the customer calls it
+ * @param {Slab} slab
+ * @param {Unit} unit
+ * @returns {Cutout}
+ */
+export function newCutout(name, label, slab, unit) {
+  const piece = PIECES[name] ?? /** @type {Piece} */ (PIECES.round);
+  const { x, y } = placeFor(name, piece, slab);
+  /** @type {Cutout} */
+  const cutout = { label, kind: piece.kind };
+  for (const key of LENGTHS) {
+    const mm = piece[key];
+    if (mm !== undefined) cutout[key] = spoken(mm, unit);
+  }
+  cutout.centre = { x: spoken(fine(x, unit), unit), y: spoken(fine(y, unit), unit) };
+  cutout.rim = piece.rim;
+  if (piece.heat) cutout.heat = true;
+  return cutout;
+}
+
+/**
+ * @param {number} mm
+ * @param {Unit} unit
+ */
+function fine(mm, unit) {
+  const step = unit === "in" ? 6.35 : 5;
+  return Math.round(mm / step) * step;
+}
+
+/**
+ * A tap goes behind the last basin; anything else to the first free place along the middle.
+ * @param {string} name
+ * @param {Piece} piece
+ * @param {Slab} slab
+ */
+function placeFor(name, piece, slab) {
+  const { from, to, widthMm } = roomMm(slab.outline);
+  const boxes = (slab.cutouts ?? []).map(boxOf);
+  const big = boxes.filter((box) => box.half > 60).pop();
+  if (name === "tap") {
+    const y = Math.max(widthMm - BEHIND_MM, widthMm / 2);
+    return { x: freeX(big ? big.x : (from + to) / 2, y, boxes), y };
+  }
+  const half = Math.max(piece.diameter ?? 0, piece.length ?? 0) / 2;
+  const free = TRIES.map((part) => from + part * (to - from)).find((x) =>
+    boxes.every((box) => Math.abs(box.x - x) > box.half + half + APART_MM),
+  );
+  return { x: free ?? (from + to) / 2, y: widthMm / 2 };
+}
+
+/**
+ * Beside taps that already stand there.
+ * @param {number} x
+ * @param {number} y
+ * @param {{x: number, y: number, half: number}[]} boxes
+ */
+function freeX(x, y, boxes) {
+  const taken = (/** @type {number} */ at) =>
+    boxes.some((box) => box.half <= 60 && Math.abs(box.x - at) < APART_MM && Math.abs(box.y - y) < APART_MM);
+  let at = x;
+  for (let step = 1; taken(at) && step < 8; step += 1) at = x + step * APART_MM;
+  return at;
+}
+
+/** @param {Cutout} cutout */
+function boxOf(cutout) {
+  const half = Math.max(inMm(cutout.diameter) ?? 0, inMm(cutout.length) ?? 0) / 2;
+  return { x: inMm(cutout.centre?.x) ?? 0, y: inMm(cutout.centre?.y) ?? 0, half };
+}
 
 /**
  * @typedef {{size: [number, number], use?: string, place?: string, walls?: string[], notch?: string,

@@ -1,6 +1,7 @@
-/** What the form starts with, so that a price shows at once. */
+/** What the form starts with, so that a price shows at once; and each kind of rest. */
 
 import { spoken } from "../lib/lengths.js";
+import { sidesOf, sizeMm } from "./outlines.js";
 
 const METRIC = { length_mm: 1500, width_mm: 600 };
 const INCHES = { length_mm: 60 * 25.4, width_mm: 24 * 25.4 };
@@ -52,4 +53,56 @@ export function startingSlab(choices, unit) {
 export function sealerFor(choices, place, wanted = "") {
   const suit = choices.sealers.filter((sealer) => sealer.places.includes(place));
   return (suit.find((sealer) => sealer.name === wanted) ?? suit[0] ?? choices.sealers[0])?.name ?? "";
+}
+
+const UNIT_MM = 600;
+const BEARING_MM = 50;
+const LEG_IN_MM = 100;
+const MOST_SIDES = 20;
+
+/**
+ * Rests of this kind for a slab, or undefined where the customer does not know.
+ * @param {string} kind
+ * @param {Slab} slab
+ * @param {Unit} unit
+ * @returns {Slab["rests"]}
+ */
+export function newRests(kind, slab, unit) {
+  const { lengthMm, widthMm } = sizeMm(slab.outline);
+  const said = (/** @type {number} */ mm) => spoken(mm, unit);
+  const count = Math.max(1, Math.round(lengthMm / UNIT_MM));
+  const each = Math.round(lengthMm / count / 5) * 5;
+  const starts = {
+    units: { units: Array.from({ length: count }, () => ({ width: said(each), for: "base" })) },
+    frame: { sides: sidesOf(slab.outline).slice(0, MOST_SIDES), width: said(BEARING_MM) },
+    ends: { depth: said(BEARING_MM * 2) },
+    legs: { at: legsAt(slab, lengthMm, widthMm, said), pad: said(BEARING_MM) },
+    ledges: { lines: [0, lengthMm].map((x) => ledge(said, x, widthMm)) },
+    full: {},
+  };
+  const start = starts[/** @type {keyof typeof starts} */ (kind)];
+  return start && { kind, ...start };
+}
+
+/**
+ * Four legs, in from the corners; under a round slab in from its rim.
+ * @param {Slab} slab
+ * @param {number} lengthMm
+ * @param {number} widthMm
+ * @param {(mm: number) => string} said
+ */
+function legsAt({ outline }, lengthMm, widthMm, said) {
+  const round = outline.kind === "round";
+  const exactMm = round ? LEG_IN_MM + (lengthMm / 2 - LEG_IN_MM) * (1 - Math.SQRT1_2) : LEG_IN_MM;
+  const inMm = Math.round(exactMm / 5) * 5;
+  return [inMm, lengthMm - inMm].flatMap((x) => [inMm, widthMm - inMm].map((y) => ({ x: said(x), y: said(y) })));
+}
+
+/**
+ * @param {(mm: number) => string} said
+ * @param {number} x
+ * @param {number} widthMm
+ */
+function ledge(said, x, widthMm) {
+  return { start: { x: said(x), y: said(0) }, end: { x: said(x), y: said(widthMm) }, depth: said(BEARING_MM) };
 }

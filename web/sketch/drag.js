@@ -1,9 +1,8 @@
 /** Moves things on the plan by pointer and by keyboard. */
 
-import { read } from "../lib/pointer.js";
+import { read } from "../lib/json.js";
 import { sizeMm } from "../order/outlines.js";
-import { mm } from "./geometry.js";
-import { keyStep, snapped } from "./snap.js";
+import { keyStep, mm, snapped } from "./geometry.js";
 
 const SLACK_PX = 4;
 const REACH_PX = 8;

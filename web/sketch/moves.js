@@ -1,10 +1,10 @@
 /** Buttons that do what a drag does, for the thing that is chosen on the plan (WCAG 2.5.7). */
 
-import { make } from "../make.js";
+import { goTo } from "../form/fields.js";
+import { without } from "../lib/json.js";
 import { fineStep, spoken } from "../lib/lengths.js";
-import { without } from "../lib/pointer.js";
+import { make } from "../make.js";
 import { sizeMm } from "../order/outlines.js";
-import { goTo } from "../form/going.js";
 import { say } from "../words.js";
 
 /** The row of buttons under the plan. */

@@ -1,15 +1,13 @@
 /** The plan that is drawn at once and by hand; nothing in it is worked out but where things lie. */
 
-import { draw } from "../make.js";
 import { spoken } from "../lib/lengths.js";
+import { draw } from "../make.js";
 import { say } from "../words.js";
 import { Drag } from "./drag.js";
-import { dimensions, overall } from "./dimensions.js";
 import { boxOf, cutoutOf, outlineOf, pathOf } from "./geometry.js";
+import { dimensions, frameFor, overall, pins } from "./marks.js";
 import { movables } from "./movables.js";
 import { Moves } from "./moves.js";
-import { pins } from "./pins.js";
-import { frameFor } from "./frame.js";
 
 const HANDLE_PX = 7;
 const TARGET_PX = 14;
