@@ -9,6 +9,7 @@ from ledgerstone.order import Order
 from ledgerstone.remedies import making_offers as making
 from ledgerstone.remedies import plan_offers as plan
 from ledgerstone.remedies import promise_offers as promise
+from ledgerstone.remedies import soon_offers as soon
 from ledgerstone.remedies import strength_offers as strength
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.split import two_pieces
@@ -56,7 +57,7 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
     "postcode-unknown": (promise.other_delivery,),
     "area-not-served": (promise.other_delivery,),
     "way-not-served": (promise.other_delivery,),
-    "needed-too-soon": (promise.later_day,),
+    "needed-too-soon": (soon.sooner, soon.later_day),
     "relief-off-slab": (making.relief_within,),
     "relief-too-deep": (making.shallower_relief, plan.other_thickness),
     "too-thin-for-drip": (plan.other_thickness, making.without_drip),

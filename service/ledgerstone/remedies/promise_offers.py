@@ -1,9 +1,8 @@
-"""What can be offered where a day or a place cannot be promised, or a choice is not had here."""
+"""What can be offered where a place is not served, or a choice is not had here."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from datetime import date, timedelta
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Shade
@@ -20,17 +19,6 @@ def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Ite
             yield Option(f"deliver-{kind}", (Change(("delivery", "kind"), kind),), 2.0)
     if order.delivery.kind != "collect":
         yield Option("collect", (Change(("delivery", "kind"), "collect"),), 3.0)
-
-
-def later_day(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
-    """The day on which it can be there; or collection, which saves the carrier's days."""
-    arrives = finding.measured.get("arrives_on")
-    if isinstance(arrives, str) and order.needed_by is not None:
-        day = date.fromisoformat(arrives)
-        late = (day - order.needed_by) / timedelta(days=1)
-        yield Option("later", (Change(("needed_by",), day),), 1.0 + 0.05 * late)
-    if order.delivery.kind != "collect" and facts.area is not None:
-        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
 
 
 def other_shade(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:

@@ -1,0 +1,65 @@
+"""What can be offered where an order would come too late: ours first, then the customer's."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import date, timedelta
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.order import SURFACES, Order
+from ledgerstone.remedies.change import Change, Changes
+from ledgerstone.remedies.option import Option
+from ledgerstone.workshop.records import Sealer, Workshop
+
+
+def sooner(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Collection, a sealer that goes on sooner, a surface that takes fewer days."""
+    if order.delivery.kind != "collect" and facts.area is not None:
+        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
+    for k, changes in enumerate(_sealers(order, facts.workshop)):
+        yield Option("sealer-sooner", changes, 2.5 + 0.1 * k)
+    for k, changes in enumerate(_surfaces(order, facts.workshop)):
+        yield Option("surface-sooner", changes, 3.0 + 0.1 * k)
+
+
+def later_day(finding: Finding, order: Order, _facts: Facts, _most: float) -> Iterable[Option]:
+    """The day on which it can be there: after everything that keeps the customer's own."""
+    arrives = finding.measured.get("arrives_on")
+    if isinstance(arrives, str) and order.needed_by is not None:
+        day = date.fromisoformat(arrives)
+        late = (day - order.needed_by) / timedelta(days=1)
+        yield Option("later", (Change(("needed_by",), day),), 4.0 + min(0.9, 0.01 * late))
+
+
+def hours_to_seal(sealer: Sealer) -> float:
+    """Hours from the pour that a sealer's own sheet asks: the concrete's age, and between coats."""
+    return 24 * sealer.youngest_days + sealer.recoat_hours * (sealer.coats - 1)
+
+
+def _sealers(order: Order, workshop: Workshop) -> Iterator[Changes]:
+    """Yield one sealer in place of all slower ones, the slowest of those first."""
+    known = {sealer.name: hours_to_seal(sealer) for sealer in workshop.sealers}
+    slowest = max(known[slab.finish.sealer] for slab in order.slabs)
+    quicker = [one for one in workshop.sealers if hours_to_seal(one) < slowest]
+    for sealer in sorted(quicker, key=hours_to_seal, reverse=True):
+        slow = [
+            i
+            for i, slab in enumerate(order.slabs)
+            if known[slab.finish.sealer] > hours_to_seal(sealer)
+        ]
+        if all(order.slabs[i].place in sealer.places for i in slow):
+            paths = (("slabs", i, "finish", "sealer") for i in slow)
+            yield tuple(Change(path, sealer.name) for path in paths)
+
+
+def _surfaces(order: Order, workshop: Workshop) -> Iterator[Changes]:
+    """Yield one surface in place of all that take more days, the nearest to them first."""
+    days = {str(finish.surface): finish.days for finish in workshop.finishes}
+    slowest = max(days[slab.finish.surface] for slab in order.slabs)
+    for surface in reversed(SURFACES):
+        if days.get(surface, slowest) < slowest:
+            slow = [
+                i for i, slab in enumerate(order.slabs) if days[slab.finish.surface] > days[surface]
+            ]
+            paths = (("slabs", i, "finish", "surface") for i in slow)
+            yield tuple(Change(path, surface) for path in paths)

@@ -1,0 +1,101 @@
+"""What would bring an order there by the day it is needed, each proved by every check."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from typing import Final
+
+import jsonpatch
+import pytest
+
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.remedies_out import write_remedies
+from ledgerstone.workshop import Workshop
+from unit.checked import plain
+from unit.slabs import Json
+
+TODAY: Final = date(2026, 11, 25)
+FULL: Final = {"rests": {"kind": "full"}}
+PALLET: Final = {"kind": "pallet", "postcode": "HR9 7XX"}
+
+
+def offers(desk: Desk, document: Json, days_sooner: int) -> tuple[dict[str, Quote], SentBack]:
+    """What is offered for an order needed so many days sooner, by what it says; and the answer."""
+    usual = desk.answer(document, search=False)
+    assert isinstance(usual, Quote)
+    day = usual.lead_time.arrives_latest - timedelta(days=days_sooner)
+    needed = {**document, "needed_by": day.isoformat()}
+    answer = desk.answer(needed)
+    assert isinstance(answer, SentBack)
+    (stop,) = (f for f in answer.findings if f.level == "stops")
+    assert stop.check == "needed-too-soon"
+    shown = {}
+    for remedy in write_remedies(needed, answer.found, stop.id):
+        after = desk.answer(jsonpatch.apply_patch(needed, remedy["patch"]), search=False)
+        assert isinstance(after, Quote)
+        assert f"{after.price.total:.2f}" == remedy["price"]["total"]
+        assert after.order.needed_by is not None
+        assert after.lead_time.arrives_latest <= after.order.needed_by
+        shown[remedy["says"]] = after
+    return shown, answer
+
+
+@pytest.fixture(scope="module")
+def desk(workshop: Workshop) -> Desk:
+    """A desk that keeps its plates between the orders of this file."""
+    return Desk(workshop, TODAY)
+
+
+def test_a_day_too_soon_is_met_by_collecting(desk: Desk) -> None:
+    """The carrier's days are saved, and the piece stays as it was asked."""
+    document = {"slabs": [plain(**FULL)], "delivery": PALLET}
+    shown, answer = offers(desk, document, 1)
+    assert "Collect the order from the workshop." in shown
+    assert answer.found is not None
+    assert answer.found.fix_all is not None
+    assert answer.found.fix_all.says == ("Collect the order from the workshop.",)
+
+
+def test_a_slow_sealer_gives_way_to_one_that_goes_on_sooner(desk: Desk) -> None:
+    """Satin waits for concrete of 21 days, and the first sealer that is in time is offered."""
+    document = {"slabs": [plain(**FULL, finish={"sealer": "satin"})], "delivery": PALLET}
+    shown, _ = offers(desk, document, 5)
+    (sealer,) = (says for says in shown if "sealer" in says)
+    assert sealer == "Give the slab the hard wax oil sealer."
+    shown, _ = offers(desk, document, 12)
+    (sealer,) = (says for says in shown if "sealer" in says)
+    assert sealer == "Give the slab the matt sealer."
+
+
+def test_a_sealer_is_only_offered_where_its_sheet_allows_it(desk: Desk) -> None:
+    """In a wet room the wax is not offered, nor for any slab of an order in one."""
+    wet = plain(**FULL, finish={"sealer": "satin"}, place="wet-room")
+    shown, _ = offers(desk, {"slabs": [wet], "delivery": PALLET}, 5)
+    assert [says for says in shown if "wax" in says] == []
+    assert "Give the slab the matt sealer." in shown
+
+
+@pytest.mark.parametrize(("day", "surface"), [(27, "honed"), (25, "as-cast")])
+def test_a_plainer_surface_takes_fewer_days(workshop: Workshop, day: int, surface: str) -> None:
+    """Where no sealer's age hides it, a polish of three working days gives way to a quicker face.
+
+    Ordered on a Friday honing is in time; on a Wednesday its two days end with polish's three, over
+    the weekend, and only the face as cast is.
+    """
+    ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
+    desk = Desk(replace(workshop, sealers=ageless), date(2026, 11, day))
+    document = {"slabs": [plain(**FULL, finish={"surface": "polished"})], "delivery": PALLET}
+    shown, _ = offers(desk, document, 1)
+    assert f"Give the slab the {surface} surface." in shown
+
+
+def test_a_later_day_is_what_is_left(desk: Desk) -> None:
+    """Needed tomorrow, nothing brings it on: the day it can be there is the one change."""
+    document = {"slabs": [plain(**FULL)], "delivery": {"kind": "collect"}}
+    needed = {**document, "needed_by": (TODAY + timedelta(days=1)).isoformat()}
+    answer = desk.answer(needed)
+    assert isinstance(answer, SentBack)
+    assert answer.found is not None
+    assert answer.found.fix_all is not None
+    (says,) = answer.found.fix_all.says
+    assert says.startswith("Give us until ")
