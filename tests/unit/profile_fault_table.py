@@ -104,3 +104,23 @@ SYNTAX: list[tuple[str, str, int, str]] = [
     ("origins = []", "origins = [", 0, "has no end"),
     ("origins = []", 'origins = ["""', 0, "has no end"),
 ]
+
+_BOOKINGS = '[bookings]\nfile = "bookings.ics"\n'
+TIMING: list[tuple[str, str, str, str]] = [
+    ("day_starts_at = 8 ", "day_starts_at = 18 ", "bench.day_starts_at", "past midnight"),
+    ("day_starts_at = 8 ", "day_starts_at = 25 ", "bench.day_starts_at", "23 at most"),
+    ("mixers = 1", "mixers = 0", "bench.mixers", "it needs at least 1"),
+    ("polishers = 1", "polishers = 11", "bench.polishers", "10 at most"),
+    ("mould_again_hours = 0.5", "mould_again_hours = 30", "bench.mould_again_hours", "24 at most"),
+    ("# damp_days = 3", "damp_days = -1", "bench.damp_days", "at least 0"),
+    ("workshop_c = [8, 8, 10, 12, 14, 17, 18, 18, 16, 13, 10, 8]", f"workshop_c = {[4] * 12}",
+     "handling.workshop_c", "no damp cover would ever end"),
+    ("[reply]", f'{_BOOKINGS}table_words = ["in"]\n[reply]', "bookings.table_words[1]",
+     "begins too many words"),
+    ("[reply]", f'{_BOOKINGS}people_words = ["away", "Away"]\n[reply]',
+     "bookings.people_words[2]", "stands twice"),
+    ("[reply]", f"{_BOOKINGS}table_words = []\npeople_words = []\n[reply]",
+     "bookings.table_words", "no entry would hold anything"),
+    ("[reply]", '[bookings]\nfile = "bookings.txt"\n[reply]', "bookings.file", "Export it as .ics"),
+    ("[reply]", '[bookings]\nfile = ""\n[reply]', "bookings.file", "this is empty"),
+]  # fmt: skip

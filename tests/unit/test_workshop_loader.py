@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
-from unit.profile_fault_table import ELSEWHERE, FAULTY, MISSING, SHAPES, SYNTAX
+from unit.profile_fault_table import ELSEWHERE, FAULTY, MISSING, SHAPES, SYNTAX, TIMING
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 
@@ -163,9 +163,12 @@ def test_a_missing_key_is_told_at_its_table(old: str, key: str, header: str, say
     assert (text.splitlines()[fault.line - 1] if fault.line else "") == header
 
 
-@pytest.mark.parametrize(("old", "new", "key", "says"), SHAPES)
+@pytest.mark.parametrize(("old", "new", "key", "says"), [*SHAPES, *TIMING])
 def test_a_table_of_the_wrong_shape_is_named(old: str, new: str, key: str, says: str) -> None:
-    """Brackets, lists and tables that stand where another belongs are told by key."""
+    """Brackets, lists and tables that stand where another belongs are told by key.
+
+    So is time that no bench has, and a word that would hold everything.
+    """
     text, _ = changed(old, new)
     assert any(f.key == key and says in f.says and f.line for f in faults_of(text))
 

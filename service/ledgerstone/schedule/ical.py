@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from itertools import islice
@@ -109,14 +110,18 @@ def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
         return None
     if str(event.get("TRANSP", "")).upper() == "TRANSPARENT":
         return None
-    told = " ".join((str(event.get("SUMMARY", "")), *_categories(event))).casefold()
-    table = any(word.casefold() in told for word in rules.table_words)
-    people = any(word.casefold() in told for word in rules.people_words)
+    told = " ".join((str(event.get("SUMMARY", "")), *_categories(event)))
+    table, people = _has(told, rules.table_words), _has(told, rules.people_words)
     if table and people:
         return "both"
     if table:
         return "table"
     return "people" if people or rules.others_hold_people else None
+
+
+def _has(told: str, words: Iterable[str]) -> bool:
+    """Whether a text has a word that begins with one of some; a timetable is no table."""
+    return any(re.search(rf"\b{re.escape(word)}", told, re.IGNORECASE) for word in words)
 
 
 def _categories(event: icalendar.Component) -> list[str]:

@@ -15,11 +15,17 @@ class Bench:
         default=8.0,
         metadata=about("hour at which hands begin: 8.5 is half past eight", at_least=0, at_most=23),
     )
-    mixers: int = field(default=1, metadata=about("mixers that run at once", at_least=1))
-    polishers: int = field(default=1, metadata=about("polishers that run at once", at_least=1))
+    mixers: int = field(
+        default=1, metadata=about("mixers that run at once", at_least=1, at_most=10)
+    )
+    polishers: int = field(
+        default=1, metadata=about("polishers that run at once", at_least=1, at_most=10)
+    )
     mould_again_hours: float = field(
         default=0.5,
-        metadata=about("hands, to clean a mould and oil it for another cast", at_least=0),
+        metadata=about(
+            "hands, to clean a mould and oil it for another cast", at_least=0, at_most=24
+        ),
     )
     damp_days: float | None = field(
         default=None,
@@ -39,11 +45,11 @@ class BookingRules:
     file: str = field(metadata=about("the iCalendar file; beside the profile, or a whole path"))
     table_words: tuple[str, ...] = field(
         default=("table", "mould"),
-        metadata=about("an entry with such a word, or category, holds a casting table"),
+        metadata=about("an entry whose title or category has a word that begins so holds a table"),
     )
     people_words: tuple[str, ...] = field(
         default=("away", "holiday", "fitting", "hands"),
-        metadata=about("an entry with such a word, or category, holds all hands"),
+        metadata=about("one whose title or category has a word that begins so holds all hands"),
     )
     others_hold_people: bool = field(
         default=False, metadata=about("true: every other entry holds all hands too")

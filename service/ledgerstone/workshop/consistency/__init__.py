@@ -10,15 +10,23 @@ import inspect
 from collections.abc import Mapping
 from typing import Any
 
-from ledgerstone.workshop.consistency import making, mixing, moulding, trading
+from ledgerstone.workshop.consistency import making, mixing, moulding, timing, trading
 from ledgerstone.workshop.consistency.shared import Found
 
 __all__ = ["inconsistencies"]
 
+_CHECKS = (
+    *making.CHECKS,
+    *mixing.CHECKS,
+    *moulding.CHECKS,
+    *timing.CHECKS,
+    *trading.CHECKS,
+)
+
 
 def inconsistencies(sections: Mapping[str, Any]) -> Found:
     """Yield what does not agree among the sections that are there."""
-    for check in (*making.CHECKS, *mixing.CHECKS, *moulding.CHECKS, *trading.CHECKS):
+    for check in _CHECKS:
         needs = inspect.signature(check).parameters
         if all(name in sections for name in needs):
             yield from check(**{name: sections[name] for name in needs})
