@@ -35,7 +35,6 @@ from ledgerstone.quantities import Length
 SVG = "{http://www.w3.org/2000/svg}"
 TITLE = TitleBlock(
     reference="TC-4821-A",
-    scale="1 : 20 on A4",
     date="25 November 2026",
     shade="graphite",
     colour="#4d4f50",

@@ -146,6 +146,16 @@ def test_a_pin_far_off_the_slab_stays_on_the_sheet(workshop: Workshop) -> None:
         ({"type": "Point", "coordinates": [1, 2]}, ((1.0, 2.0),)),
         ({"type": "LineString", "coordinates": [[1, 2], [3, 4]]}, ((1.0, 2.0), (3.0, 4.0))),
         (
+            {
+                "type": "MultiPolygon",
+                "coordinates": [
+                    [[[0, 0], [1, 0], [1, 1], [0, 0]]],
+                    [[[5, 0], [9, 0], [9, 9], [5, 0]]],
+                ],
+            },
+            ((5.0, 0.0), (9.0, 0.0), (9.0, 9.0), (5.0, 0.0)),
+        ),
+        (
             {"type": "Polygon", "coordinates": [[[0, 0], [1, 0], [1, 1], [0, 0]]]},
             ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 0.0)),
         ),
@@ -213,13 +223,27 @@ def test_rests_are_dotted_and_units_are_named(workshop: Workshop) -> None:
 
 
 def test_the_title_block_says_what_it_is_told(workshop: Workshop) -> None:
-    """Reference, date, scale, shade and workshop stand as they were passed in."""
+    """Reference, date, shade and workshop stand as they were passed in."""
     root = plan_of(bench(), workshop)
     said = " | ".join(texts(root))
-    for told in ("TC-4821-A", "25 November 2026", "1 : 20 on A4", "graphite", "Tarnside Casting"):
+    for told in ("TC-4821-A", "25 November 2026", "graphite", "Tarnside Casting"):
         assert told in said
     (swatch,) = parts(root, "shade")
     assert swatch.attrib["fill"] == "#4d4f50"
+
+
+@pytest.mark.parametrize(("name", "wide_mm"), [("bench", 190.0), ("long", 190.0), ("feet", 190.5)])
+def test_the_scale_is_that_of_the_printed_sheet(
+    name: str, wide_mm: float, workshop: Workshop
+) -> None:
+    """Printed as wide as it says, a slab is as much smaller as it says, within half a part."""
+    root = plan_of(GALLERY[name], workshop)
+    (said,) = (text for text in texts(root) if text.startswith("Scale 1 : "))
+    (group,) = (g for g in root.iter() if g.get("data-unit") == "mm")
+    units_per_mm = float(group.attrib["transform"][7:].split()[0])
+    sheet_mm = float(root.attrib["viewBox"].split()[2]) / units_per_mm
+    assert float(said.split()[3]) == pytest.approx(sheet_mm / wide_mm, abs=0.5)
+    assert ("7 1/2 in" if name == "feet" else "190 mm") in said
 
 
 def test_a_sheet_without_a_shade_has_no_swatch(workshop: Workshop) -> None:

@@ -12,16 +12,14 @@ from ledgerstone.api import guard, metrics, pictures
 from ledgerstone.api.booked import Booked
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
-from ledgerstone.order import Order
 from ledgerstone.papers import Templates
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.strength.slabs import Plates
 from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.answers import write_quote, write_sent_back
+from ledgerstone.wire.answers import write_drawings, write_quote, write_sent_back
 from ledgerstone.wire.choices import write_choices
-from ledgerstone.wire.drawings import draw_used, drawing_members
+from ledgerstone.wire.drawings import draw_used
 from ledgerstone.wire.openapi import document_text
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
 
@@ -68,10 +66,6 @@ class Shop:
             return {**told, "calendar": {"status": "not-read", "says": booked.says}}
         return {**told, "calendar": {"status": "read", "bookings": booked.fingerprint}}
 
-    def read(self) -> Order:
-        """Read the order in the request's body."""
-        return read_order(guard.json_body(), self.workshop)
-
 
 def routes(shop: Shop) -> Blueprint:
     """Make the ``/v1`` routes of one workshop."""
@@ -111,8 +105,10 @@ def _drawing_routes(v1: Blueprint, shop: Shop) -> None:
     @v1.post("/drawings")
     def drawings() -> Response:
         guard.must_accept_json()
-        order = shop.read()
-        return jsonify(drawing_members(order, None, shop.workshop, shop.tokens))
+        desk = shop.desk(makers=guard.claims_maker(shop.settings))
+        answer = desk.answer(guard.json_body(), search=False)
+        since = desk.since(answer.order)
+        return jsonify(write_drawings(answer, shop.workshop, shop.tokens, since))
 
     @v1.get("/drawings/<token>/<name>.svg")
     def drawing(token: str, name: str) -> Response:

@@ -13,19 +13,24 @@ from ledgerstone.quantities import Length
 
 _SWATCH = 30.0
 _LINE = 21.0
+_PRINTED_MM, _PRINTED = 190.0, "190 mm"  # across A4 within margins of 10 mm
+_PRINTED_IN, _PRINTED_INCHES = 7.5, "7 1/2 in"  # across US letter within margins of 1/2 in
 _METRIC_MM = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 _INCHES = (1, 2, 3, 6, 12, 24, 36, 60, 120)
 _INCH_MM = 25.4
+_ROUGH = 10.0  # a scale's denominator from which on tenths say nothing
 
 
-def title_block(slab: Slab, title: TitleBlock, top: float) -> tuple[list[Element], float]:
+def title_block(
+    slab: Slab, title: TitleBlock, scale: str, top: float
+) -> tuple[list[Element], float]:
     """Draw the block and say where it ends."""
     left, right = MARGIN + 12, SHEET_WIDTH - MARGIN - 12
     head = fitted(title.label or slab.label or "Slab", right - left, LARGE, bold=True)
     drawn = [lettered(head, (left, top + 29), LARGE, bold=True)]
     at = top + 54
     swatch = _swatch(title, (right, top + 45))
-    for text in _facts(slab, title):
+    for text in _facts(slab, title, scale):
         room = right - left - (0.0 if at > top + 54 + 2 * _LINE else _swatch_room(title))
         drawn.append(lettered(fitted(text, room, SMALL), (left, at), SMALL))
         at += _LINE
@@ -43,13 +48,13 @@ def title_block(slab: Slab, title: TitleBlock, top: float) -> tuple[list[Element
     return [frame, *drawn, *swatch], at
 
 
-def _facts(slab: Slab, title: TitleBlock) -> list[str]:
+def _facts(slab: Slab, title: TitleBlock, scale: str) -> list[str]:
     many = f"{slab.quantity} of these · " if slab.quantity > 1 else ""
     finish = f"{slab.finish.surface}, {slab.finish.sealer} sealer"
     facts = [
         f"{many}{slab.thickness.text()} thick · {finish}",
-        " · ".join(text for text in (title.reference, title.date, title.scale) if text),
-        title.workshop,
+        " · ".join(text for text in (title.workshop, title.reference, title.date) if text),
+        scale,
     ]
     if slab.rests is not None:
         facts.insert(1, f"Rests: {rests_text(slab.rests)}")
@@ -81,6 +86,16 @@ def _swatch(title: TitleBlock, corner: XY) -> list[Element]:
         ),
         lettered(name, (x, y + _SWATCH + 17), SMALL, anchor="end"),
     ]
+
+
+def scale_text(frame: Frame, like: Length) -> str:
+    """Say how much smaller than the slab the sheet is on paper, and that the figures decide."""
+    inches = like.unit in {"in", "ft"}
+    wide_mm = _PRINTED_IN * _INCH_MM if inches else _PRINTED_MM
+    smaller = SHEET_WIDTH / (wide_mm * frame.per_mm)
+    said = f"{smaller:.1f}" if smaller < _ROUGH else f"{smaller:.0f}"
+    across = _PRINTED_INCHES if inches else _PRINTED
+    return f"Scale 1 : {said} where printed {across} wide; go by the figures"
 
 
 def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any, Literal
 
 from ledgerstone.outline import XY
@@ -17,7 +18,7 @@ class TitleBlock:
 
     Attributes
     ----------
-    reference, label, scale, date
+    reference, label, date
         As they are to be read; nothing here knows a clock.
     shade, colour
         The shade's name and its colour, ``#rrggbb``; None draws no swatch.
@@ -28,7 +29,6 @@ class TitleBlock:
 
     reference: str = ""
     label: str = ""
-    scale: str = ""
     date: str = ""
     shade: str = ""
     colour: str | None = None
@@ -71,7 +71,15 @@ def pin_at(number: int, level: Level, where_mm: Mapping[str, Any] | None) -> Pin
         points = coordinates
     elif kind in {"Polygon", "MultiLineString"}:
         points = coordinates[0] if coordinates else ()
+    elif kind == "MultiPolygon":
+        points = max((rings[0] for rings in coordinates), key=_area_mm2, default=())
     else:
         return None
     at_mm = tuple((float(point[0]), float(point[1])) for point in points)
     return Pin(number, level, at_mm) if at_mm else None
+
+
+def _area_mm2(ring: Sequence[Sequence[float]]) -> float:
+    """Return a closed ring's area (the shoelace formula)."""
+    pairs = pairwise((float(x), float(y)) for x, y in ring)
+    return abs(sum(x0 * y1 - x1 * y0 for (x0, y0), (x1, y1) in pairs)) / 2

@@ -16,7 +16,7 @@ from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wire.changes import write_changes
-from ledgerstone.wire.drawings import drawing_members
+from ledgerstone.wire.drawings import Beside, drawing_members
 from ledgerstone.wire.links import Offer, link_members, offer_of
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.order_out import write_order
@@ -60,7 +60,7 @@ def write_quote(
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
         "findings": [write_finding(finding) for finding in quote.findings],
-        "drawings": drawing_members(quote.order, quote.shapes, workshop, tokens),
+        "drawings": _drawings(quote, workshop, tokens, offer),
         "slabs": _slabs(quote, workshop),
         **(
             {"ways_to_save": write_ways(document, quote.ways, quote.price)}
@@ -93,9 +93,29 @@ def write_sent_back(
             for finding in sent.findings
         ],
         "not_checked": list(sent.not_checked),
-        "drawings": drawing_members(sent.order, None, workshop, tokens),
+        "drawings": _drawings(sent, workshop, tokens),
         **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
     }
+
+
+def write_drawings(
+    answer: Quote | SentBack, workshop: Workshop, tokens: Tokens, since: Offer | None = None
+) -> dict[str, Any]:
+    """Write the drawings' links alone, as the whole answer gives them."""
+    offer = offer_of(answer, workshop, since) if isinstance(answer, Quote) else None
+    return _drawings(answer, workshop, tokens, offer)
+
+
+def _drawings(
+    answer: Quote | SentBack, workshop: Workshop, tokens: Tokens, offer: Offer | None = None
+) -> dict[str, Any]:
+    """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
+    beside = Beside(
+        reference=offer.name if offer is not None else "",
+        issued=offer.issued if offer is not None else None,
+        findings=answer.findings,
+    )
+    return drawing_members(answer.order, answer.shapes, workshop, tokens, beside)
 
 
 def write_finding(finding: Finding, remedies: Sequence[dict[str, Any]] = ()) -> dict[str, Any]:

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 from types import MappingProxyType
 from typing import Any, Final
 
+import shapely
+from shapely.geometry import MultiPoint, Polygon
+
 from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.checks.promise import day_words
 from ledgerstone.drawing import (
     Pin,
     TitleBlock,
@@ -40,14 +44,34 @@ DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
 TITLE: Final = "Slab"
 
 _NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
+_PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
 _NO_COLOUR = "#9a9a95"
 # How far a surface mirrors, 0 to 1, and what a film on it adds: by eye, no source.
 _GLOSS = MappingProxyType({"as-cast": 0.05, "honed": 0.2, "polished": 0.65})
 _FILM_GLOSS = 0.3
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """What stands beside a drawing: the offer's name and day, and a numbered list of findings.
+
+    ``findings`` are those of the list, in its order: each has its number there.
+    """
+
+    reference: str = ""
+    issued: date | None = None
+    findings: Sequence[Finding] = ()
+
+
+ALONE: Final = Beside()
+
+
 def drawing_members(
-    order: Order, shapes: Sequence[Shape] | None, workshop: Workshop, tokens: Tokens
+    order: Order,
+    shapes: Sequence[Shape] | None,
+    workshop: Workshop,
+    tokens: Tokens,
+    beside: Beside = ALONE,
 ) -> dict[str, Any]:
     """Sign what an order's drawings need, link them, and say each slab's in words.
 
@@ -58,7 +82,7 @@ def drawing_members(
     shapes
         The slabs', where they have been worked out.
     """
-    token = tokens.sign("drawing", drawing_content(order))
+    token = drawing_token(order, tokens, beside)
     if token is None:
         return {}
     shapes = shapes if shapes is not None else [shape_of(slab, workshop) for slab in order.slabs]
@@ -72,10 +96,36 @@ def drawing_members(
     return members
 
 
-def drawing_content(order: Order) -> dict[str, Any]:
-    """Take from an order what its drawings need: slabs, and joins where there are any."""
+def drawing_token(order: Order, tokens: Tokens, beside: Beside = ALONE) -> str | None:
+    """Sign what an order's drawings need; without its pins where those would make it too long."""
+    token = tokens.sign("drawing", drawing_content(order, beside))
+    if token is None:
+        token = tokens.sign("drawing", drawing_content(order, replace(beside, findings=())))
+    return token
+
+
+def drawing_content(order: Order, beside: Beside = ALONE) -> dict[str, Any]:
+    """Take what drawings need: slabs, joins, a name and a day for the title block, and pins."""
     written = write_order(order, compact=True)
-    return {key: written[key] for key in ("slabs", "joins") if key in written}
+    content: dict[str, Any] = {k: written[k] for k in ("slabs", "joins") if k in written}
+    if beside.reference:
+        content["ref"] = beside.reference
+    if beside.issued is not None:
+        content["on"] = beside.issued.isoformat()
+    pins = list(_written_pins(beside.findings))
+    if pins:
+        content["pins"] = pins
+    return content
+
+
+def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
+    """Write the findings that have a place as pins: number, slab, level, points."""
+    for number, finding in enumerate(findings, start=1):
+        pin = pin_at(number, finding.level, finding.where_mm)
+        if finding.slab is None or pin is None:
+            continue
+        shown = Polygon(pin.at_mm).simplify(_PIN_FINE_MM) if pin.is_area else MultiPoint(pin.at_mm)
+        yield [number, finding.slab, finding.level, shapely.get_coordinates(shown).tolist()]
 
 
 @dataclass(frozen=True)
@@ -86,16 +136,21 @@ class Drawer:
     workshop: Workshop
 
     @cached_property
-    def facts(self) -> Facts:
-        """The token's slabs and joins, read and shaped.
+    def order(self) -> Order:
+        """The token's slabs and joins, read.
 
         Raises
         ------
         NotUnderstood
             The workshop no longer offers what they name.
         """
-        order = read_order(dict(self.content), self.workshop)
-        return Facts(order, self.workshop, (), _NO_DAY)
+        held = {key: self.content[key] for key in ("slabs", "joins") if key in self.content}
+        return read_order(held, self.workshop)
+
+    @cached_property
+    def shapes(self) -> tuple[Shape, ...]:
+        """The slabs, shaped."""
+        return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
 
     def drawn(self, name: str, number: int) -> str:
         """Draw a plan or a view of one slab, or all slabs assembled.
@@ -105,11 +160,11 @@ class Drawer:
         NotUnderstood
         """
         if name == "assembled":
-            order = self.facts.order
-            shapes, title = self.facts.shapes, "The pieces together, from above"
-            return draw_assembled(order.slabs, shapes, order.joins, title=title)
-        slab, shape = self.facts.order.slabs[number], self.facts.shapes[number]
-        return self._view(slab, shape, number) if name == "view" else self._plan(slab, number)
+            order, title = self.order, "The pieces together, from above"
+            return draw_assembled(order.slabs, self.shapes, order.joins, title=title)
+        slab, shape = self.order.slabs[number], self.shapes[number]
+        draw = self._view if name == "view" else self._plan
+        return draw(slab, shape, number)
 
     def true_size(
         self, number: int, part: str, paper: Paper, *, is_corner: bool
@@ -122,7 +177,7 @@ class Drawer:
         ------
         NotUnderstood
         """
-        slab, shape = self.facts.order.slabs[number], self.facts.shapes[number]
+        slab, shape = self.order.slabs[number], self.shapes[number]
         radius = self.workshop.shaping.inside_radius_mm
         if is_corner:
             drawn = corner_drawn(slab, shape, part, radius)
@@ -132,16 +187,23 @@ class Drawer:
             return None
         return true_size_pdf(drawn, paper, workshop=self.workshop.workshop.name)
 
-    def _plan(self, slab: Slab, number: int) -> str:
+    def _plan(self, slab: Slab, shape: Shape, number: int) -> str:
         seen = shade_seen(slab.shade, self.workshop)
+        issued = self.content.get("on")
         title = TitleBlock(
+            reference=self.content.get("ref", ""),
             label=slab.label,
+            date="" if issued is None else day_words(date.fromisoformat(issued)),
             shade=slab.shade.name or slab.shade.match or "",
             colour=seen.hex if seen is not None else _NO_COLOUR,
             workshop=self.workshop.workshop.name,
         )
-        pins = _pins(run_stage("shape", self.facts), number)
-        return draw_plan(slab, self.facts.shapes[number], title=title, pins=pins)
+        pins = [
+            Pin(said, level, tuple((x, y) for x, y in at_mm))
+            for said, on, level, at_mm in self.content.get("pins", ())
+            if on == number
+        ]
+        return draw_plan(slab, shape, title=title, pins=pins)
 
     def _view(self, slab: Slab, shape: Shape, number: int) -> str:
         sealer = next(one for one in self.workshop.sealers if one.name == slab.finish.sealer)
@@ -191,13 +253,3 @@ def gloss_of(slab: Slab, sealer: Sealer) -> float:
 def _number(part: str) -> int:
     """Read a cut-out's number; -1 for what is none."""
     return int(part) if part.isascii() and part.isdigit() and len(part) < 3 else -1
-
-
-def _pins(findings: Sequence[Finding], slab: int) -> list[Pin]:
-    """Number the findings as the answer lists them; keep those of one slab that have a place."""
-    pins = (
-        pin_at(number, finding.level, finding.where_mm)
-        for number, finding in enumerate(findings, start=1)
-        if finding.slab == slab
-    )
-    return [pin for pin in pins if pin is not None]

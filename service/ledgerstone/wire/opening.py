@@ -12,7 +12,7 @@ from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_print
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.answers import write_quote, write_sent_back
-from ledgerstone.wire.drawings import drawing_members
+from ledgerstone.wire.drawings import Beside, drawing_members
 from ledgerstone.wire.links import Offer, link_of
 from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
@@ -129,9 +129,10 @@ def _today(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, An
     except NotUnderstood as fault:
         faults = [{"pointer": one.pointer, "says": one.says} for one in fault.faults]
         return {"today": {"kind": "not-understood", "body": {"faults": faults}}, "drawings": {}}
+    beside = Beside(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
         "today": todays(answer, document, offer, desk, tokens),
-        "drawings": drawing_members(answer.order, None, desk.workshop, tokens),
+        "drawings": drawing_members(answer.order, answer.shapes, desk.workshop, tokens, beside),
     }
 
 

@@ -29,7 +29,7 @@ from ledgerstone.remedies import Changes, Fix, Remedy
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.asks import Asked, ReplyAskSchema, answer_ask, read_ask
 from ledgerstone.wire.changes import say_differences
-from ledgerstone.wire.drawings import Drawer, drawing_content
+from ledgerstone.wire.drawings import Beside, Drawer, drawing_content, drawing_token
 from ledgerstone.wire.links import link_of, offer_of, write_offer
 from ledgerstone.wire.order_out import write_order
 from ledgerstone.wire.patch import apply, write_patch
@@ -184,7 +184,7 @@ class Writer:
     # --- pictures -------------------------------------------------------------------------
 
     def _addresses(self, asked: Asked) -> list[str]:
-        token = self.tokens.sign("drawing", drawing_content(asked.answer.order))
+        token = drawing_token(asked.answer.order, self.tokens, _beside(asked))
         if token is None:
             return []
         base = f"{self.desk.workshop.web.base_url}/v1/drawings/{token}/plan.png"
@@ -192,11 +192,20 @@ class Writer:
         return [f"{base}?width={PICTURE_PX}&slab={i}" for i in slabs]
 
     def _pictures(self, asked: Asked) -> Iterable[Enclosed]:
-        drawer = Drawer(drawing_content(asked.answer.order), self.desk.workshop)
+        content = drawing_content(asked.answer.order, _beside(asked))
+        drawer = Drawer(content, self.desk.workshop)
         for i in range(len(asked.answer.order.slabs)):
-            content = rasterise(drawer.drawn("plan", i), PICTURE_PX)
+            painted = rasterise(drawer.drawn("plan", i), PICTURE_PX)
             name = f"plan-{i + 1}"
-            yield Enclosed(f"{name}.png", "image/png", content, f"{name}@ledgerstone")
+            yield Enclosed(f"{name}.png", "image/png", painted, f"{name}@ledgerstone")
+
+
+def _beside(asked: Asked) -> Beside:
+    """Say what a letter's plans stand beside: a letter numbers what stops, and nothing else."""
+    stops = tuple(finding for finding in asked.answer.findings if finding.level == "stops")
+    if asked.offer is None:
+        return Beside(findings=stops)
+    return Beside(reference=asked.offer.name, issued=asked.offer.issued)
 
 
 class _Links:

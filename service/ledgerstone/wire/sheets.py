@@ -12,10 +12,10 @@ from ledgerstone.papers.approval import approval_sheet
 from ledgerstone.papers.care import care_sheet
 from ledgerstone.papers.fitting import fitting_sheet
 from ledgerstone.papers.sheet import Sheet, sheet_content, sheet_page, sheet_print
-from ledgerstone.quote import Quote, SentBack
+from ledgerstone.quote import SentBack
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.asks import Asked, AskSchema, answer_ask, read_ask
-from ledgerstone.wire.drawings import Drawer, drawing_content
+from ledgerstone.wire.drawings import Beside, Drawer, drawing_content
 from ledgerstone.wire.tokens import Tokens
 
 _SCHEMA = AskSchema()
@@ -65,14 +65,16 @@ class Drafter:
         """Write a sheet as a PDF."""
         return sheet_print(sheet, self.desk.workshop)
 
-    def plans(self, quote: Quote) -> list[str]:
-        """Draw each slab's plan."""
-        drawer = Drawer(drawing_content(quote.order), self.desk.workshop)
-        return [drawer.drawn("plan", i) for i in range(len(quote.order.slabs))]
+    def plans(self, told: Told) -> list[str]:
+        """Draw each slab's plan; nothing that the sheet does not number is pinned on it."""
+        order = told.quote.order
+        beside = Beside(reference=told.name, issued=told.quote.issued)
+        drawer = Drawer(drawing_content(order, beside), self.desk.workshop)
+        return [drawer.drawn("plan", i) for i in range(len(order.slabs))]
 
 
 def _approval(drafter: Drafter, told: Told, customer: str) -> Sheet:
-    return approval_sheet(told, drafter.desk.workshop, drafter.plans(told.quote), customer)
+    return approval_sheet(told, drafter.desk.workshop, drafter.plans(told), customer)
 
 
 def _fitting(drafter: Drafter, told: Told, customer: str) -> Sheet:
