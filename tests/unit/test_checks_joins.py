@@ -47,8 +47,8 @@ def test_along_an_l_the_customer_is_asked_where(workshop: Workshop) -> None:
     (finding,) = found(workshop, "join-of-unlike-sides", plain(2400), plain(1400), joins=corner)
     assert finding.level == "note"
     assert finding.says == (
-        "The front edge of slab 1 is 2400 mm and the left edge of slab 2 600 mm. Tell us where"
-        " along the longer side the other one meets it."
+        "The front edge of slab 1 is 2400 mm long, and the left edge of slab 2 is 600 mm. Tell us"
+        " where along the longer side the other one meets it."
     )
 
 

@@ -47,8 +47,8 @@ def sides_meet(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
                 "join-of-unlike-thickness",
                 "caution",
                 k,
-                f"{capital(_name(order, join.one))} is {thick[0].text()} thick and"
-                f" {_name(order, join.other)} {thick[1].text()}. Make them alike, or have the"
+                f"{capital(_name(order, join.one))} is {thick[0].text()} thick, and"
+                f" {_name(order, join.other)} is {thick[1].text()}. Make them alike, or have the"
                 " thinner one packed up.",
                 _STONE,
                 measured={"apart_mm": round(abs(thick[0].mm - thick[1].mm), 1)},
@@ -68,8 +68,9 @@ def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) ->
         "join-of-unlike-sides",
         "caution" if both_ends else "note",
         k,
-        f"{capital(side_words(join.one.side))} of {_name(order, join.one)} is {said.like(one)} and"
-        f" {side_words(join.other.side)} of {_name(order, join.other)} {said.like(other)}."
+        f"{capital(side_words(join.one.side))} of {_name(order, join.one)} is {said.like(one)}"
+        f" long, and {side_words(join.other.side)} of {_name(order, join.other)} is"
+        f" {said.like(other)}."
         f" {put_right}",
         _STONE,
         measured={"apart_mm": round(abs(one - other), 1)},

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words
+from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words, whole_kg
 from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.order import Order, Slab
@@ -59,19 +60,19 @@ _THICKER = "Make it thicker or smaller, or an opening smaller."
 
 
 def _too_heavy(order: Order, i: int, slab: Slab, facts: Facts, workshop: Workshop) -> Finding:
-    most = max(way.most_kg for way in workshop.handling.ways)
+    most = math.floor(max(way.most_kg for way in workshop.handling.ways))
     name = capital(slab_words(slab, i, len(order.slabs)))
     kg = facts.slab_kg[i]
     return Finding(
         "too-heavy-to-handle",
         "stops",
-        f"{name} weighs {kg:.0f} kg; with its mould that is more than the {most:.0f} kg we can"
-        " turn. Make it smaller or thinner, or of two pieces.",
+        f"{name} weighs about {whole_kg(kg)} kg; with its mould that is more than the {most} kg we"
+        " can turn. Make it smaller or thinner, or of two pieces.",
         "the workshop's own gear",
         slab=i,
         at=(f"/slabs/{i}/outline",),
         measured={"slab_kg": round(kg, 1)},
-        limit={"slab_and_mould_kg": most},
+        limit={"slab_and_mould_kg": float(most)},
     )
 
 

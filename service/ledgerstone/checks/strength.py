@@ -11,6 +11,7 @@ from ledgerstone.checks.finding import Finding, capital, geojson, only, slab_wor
 from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.order import Order, Slab
+from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Case, worst
 from ledgerstone.workshop.records import Workshop
@@ -79,9 +80,9 @@ def rests_under_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Ite
     """Every rest meets concrete, and the slab's weight lies between them."""
     for i, slab, _, strength in each_slab(order, facts):
         name = slab_words(slab, i, len(order.slabs))
-        off = tuple({bearing.pointer: None for bearing in strength.in_place.off_the_slab})
-        for pointer in off:
-            yield _off_the_slab(i, slab, name, pointer, stops=_must_stop(slab, strength))
+        stops = _must_stop(slab, strength)
+        for bearing in {one.pointer: one for one in strength.in_place.off_the_slab}.values():
+            yield _off_the_slab(i, slab, name, bearing, stops=stops)
         tips = strength.in_place.tips_alone
         if tips is not None:
             yield Finding(
@@ -102,7 +103,8 @@ def _must_stop(slab: Slab, strength: SlabStrength) -> bool:
     return not units or strength.in_place.nothing_carries
 
 
-def _off_the_slab(i: int, slab: Slab, name: str, pointer: str, *, stops: bool) -> Finding:
+def _off_the_slab(i: int, slab: Slab, name: str, bearing: Bearing, *, stops: bool) -> Finding:
+    pointer = bearing.pointer
     number = pointer.rsplit("/", maxsplit=1)[-1]
     thing = "Unit" if slab.rests is not None and slab.rests.kind == "units" else "Rest"
     which = f"{thing} {int(number) + 1}" if number.isdigit() else "One rest"
@@ -114,6 +116,7 @@ def _off_the_slab(i: int, slab: Slab, name: str, pointer: str, *, stops: bool) -
         "geometry",
         slab=i,
         at=(f"/slabs/{i}{pointer}",),
+        where_mm=geojson(bearing.footprint.centroid),
         key=pointer.replace("/rests/", "").replace("/", "-"),
     )
 
@@ -187,7 +190,8 @@ def looks_flat(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Findi
             yield Finding(
                 "sags",
                 "caution",
-                f"{capital(slab_words(slab, i, len(order.slabs)))} would sag {sag:.1f} mm, which"
+                f"{capital(slab_words(slab, i, len(order.slabs)))} would sag"
+                f" {slab.thickness.like(sag, 'up', to_mm=0.1)}, which"
                 " the eye can see. Bring its rests closer together, or make it thicker.",
                 "comfort: span / 720, after natural-stone practice",
                 slab=i,
