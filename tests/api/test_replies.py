@@ -62,6 +62,17 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
     assert _links(made["text"]) == [quote["link"]]
 
 
+def test_the_weeks_are_told_in_full(client: "FlaskClient") -> None:
+    """Each stage stands there with its days and its reason; the short tone leaves them out."""
+    stages = _quote(client, EXAMPLE_ORDER)["lead_time"]["stages"]
+    full, short = (_reply(client, order=EXAMPLE_ORDER, tone=tone) for tone in ("full", "short"))
+    for part in (full["text"], full["html"]):
+        said = " ".join(part.split())
+        assert [s for s in stages if f"{s['name']}: {int(s['starts'][-2:])}" not in said] == []
+        assert [s for s in stages if s["why"].replace("'", "&#39;") not in said] == []
+    assert "How the weeks go" not in short["text"] + short["html"]
+
+
 def test_every_caution_is_in_both_tones(client: "FlaskClient") -> None:
     """No tone leaves a caution out; the short one leaves out lines and terms."""
     cautions = [f["says"] for f in _quote(client, EXAMPLE_ORDER)["findings"]

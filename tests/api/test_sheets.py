@@ -126,11 +126,25 @@ def test_the_approval_is_the_quote(client: "FlaskClient") -> None:
     assert slab["Shade and finish"] == "graphite, honed, matt sealer"
 
 
+def test_the_approval_has_the_weeks(client: "FlaskClient") -> None:
+    """Every stage of the quote stands there with its reason, and in the drawing's own words."""
+    quote = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    told = _sheet(client, "approval", "application/json", order=EXAMPLE_ORDER)
+    (weeks,) = (section for section in told["sections"] if section["heading"] == "The weeks")
+    stages = quote["lead_time"]["stages"]
+    assert [fact["what"] for fact in weeks["facts"]] == [stage["name"] for stage in stages]
+    for fact, stage in zip(weeks["facts"], stages, strict=True):
+        assert fact["says"].endswith(stage["why"])
+        assert stage["name"] in weeks["words"]
+    page = _sheet(client, "approval", "text/html", order=EXAMPLE_ORDER).decode()
+    assert weeks["words"] in page
+
+
 def test_the_approval_shows_each_plan(client: "FlaskClient") -> None:
-    """Each slab's plan is in the page as a drawing with a title and words of its own."""
+    """Plans and weeks are in the page as drawings with a title and words of their own."""
     page = _sheet(client, "approval", "text/html", order=slabs_order(3)).decode()
     drawings = re.findall(r"<svg .*?</svg>", page, re.DOTALL)
-    assert len(drawings) == 3
+    assert len(drawings) == 4
     for drawing in drawings:
         tree = ET.fromstring(drawing)  # noqa: S314  a drawing of ours
         assert {node.tag.rpartition("}")[2] for node in tree} >= {"title", "desc"}

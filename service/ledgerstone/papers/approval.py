@@ -13,6 +13,7 @@ from ledgerstone.drawing.saying import (
     rests_text,
     side_title,
 )
+from ledgerstone.drawing.weeks import draw_weeks, say_weeks
 from ledgerstone.order import LShape, Slab
 from ledgerstone.papers.sheet import Section, Sheet
 from ledgerstone.papers.told import Told
@@ -24,6 +25,7 @@ from ledgerstone.papers.words import (
     shade_text,
     size_text,
     slab_name,
+    stage_text,
     tax_text,
 )
 from ledgerstone.shade import SCREENS_DIFFER, shade_seen
@@ -73,6 +75,7 @@ def approval_sheet(told: Told, workshop: Workshop, plans: Sequence[str], custome
         sections=[
             *slabs,
             *_joins(told),
+            *_weeks(told),
             Section(heading="What to expect of the material", says=EXPECT),
             Section(heading="Check before you sign", says=_CHECK),
             *(
@@ -134,6 +137,15 @@ def hand_text(outline: LShape) -> str:
         f"{arm} hand: seen from above with the front towards you, its arm runs {way} on the {arm};"
         f" the {depth} {side} corner is left out"
     )
+
+
+def _weeks(told: Told) -> Iterable[Section]:
+    """Say the weeks, stage by stage, where their days are as they were offered."""
+    lead = told.quote.lead_time
+    if told.whole and lead.stages:
+        facts = [(stage.name, stage_text(stage)) for stage in lead.stages]
+        drawing, words = draw_weeks(lead), say_weeks(lead)
+        yield Section(heading="The weeks", facts=facts, drawing=drawing, words=words)
 
 
 def _joins(told: Told) -> Iterable[Section]:

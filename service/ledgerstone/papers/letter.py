@@ -16,6 +16,7 @@ from ledgerstone.papers.words import (
     shade_text,
     size_text,
     slab_name,
+    stage_text,
     tax_text,
 )
 from ledgerstone.quote import Quote
@@ -69,6 +70,10 @@ class Letter:
             "arrives": arrives_text(quote.lead_time, quote.order.delivery.kind)
             if told.whole
             else "",
+            "weeks": [
+                f"{stage.name}: {stage_text(stage)}"
+                for stage in (quote.lead_time.stages if told.whole else ())
+            ],
             "issued": day_text(quote.issued),
             "valid_until": day_text(quote.valid_until),
             "packed": kg_text(quote.packed_kg),

@@ -80,7 +80,12 @@ def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
     first = options[0]
     lists = ("cautions", "notes", "depends_on")
     return [
-        {**one, "lines": [], **{k: [s for s in one[k] if s not in first[k]] for k in lists}}
+        {
+            **one,
+            "lines": [],
+            "weeks": [],
+            **{k: [s for s in one[k] if s not in first[k]] for k in lists},
+        }
         for one in options[1:]
     ]
 

@@ -9,7 +9,7 @@ from decimal import Decimal
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.price import Price
-from ledgerstone.schedule import LeadTime
+from ledgerstone.schedule import LeadTime, StageDays
 from ledgerstone.shape import Shape
 
 _SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
@@ -73,6 +73,16 @@ def arrives_text(lead: LeadTime, kind: str) -> str:
         return f"to collect from {day_text(lead.ready_on)}"
     first, last = day_text(lead.arrives_earliest), day_text(lead.arrives_latest)
     return f"with you on {first}" if first == last else f"with you between {first} and {last}"
+
+
+def stage_text(stage: StageDays) -> str:
+    """Say a stage's days, then its reason: 8 to 12 December. Cures under cover."""
+    first, last = stage.starts, stage.ends
+    days = f"{last:%-d %B}"
+    if first != last:
+        month = "" if (first.year, first.month) == (last.year, last.month) else f"{first: %B}"
+        days = f"{first.day}{month} to {days}"
+    return f"{days}. {stage.why}"
 
 
 def listed(things: Sequence[str]) -> str:
