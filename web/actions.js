@@ -2,15 +2,14 @@
 
 import { pointerOf } from "./form/fields.js";
 import { centredOnUnit } from "./form/places.js";
-import { addSlab, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
+import { addJoin, addSlab, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
 import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
-import { newCutout } from "./order/pieces.js";
-import { startingOrder } from "./order/starting.js";
+import { newCutout, newRelief, pieceFrom } from "./order/pieces.js";
+import { startingOrder } from "./order/slabs.js";
+import { elements, one, say } from "./show.js";
 import { clearDraft } from "./store.js";
-import { elements, say } from "./words.js";
 
-/** Buttons with `data-do`, by name. */
 export class Actions {
   /** @param {Page} page */
   constructor(page) {
@@ -20,7 +19,9 @@ export class Actions {
       undo: () => this.step("undo"),
       redo: () => this.step("redo"),
       quick: (button) => this.quick(button),
-      "add-cutout": (button) => this.addCutout(button),
+      "add-cutout": (button) => this.add(button, "cutouts", newCutout),
+      "add-relief": (button) => this.add(button, "reliefs", newRelief),
+      "add-join": () => this.addJoin(),
       start: (button) => this.start(button),
       "on-unit": (button) => this.onUnit(button),
       "add-row": (button) => this.addRow(button),
@@ -54,10 +55,9 @@ export class Actions {
     this.page.announce(say(way === "undo" ? "history.undone" : "history.redone"));
   }
 
-  /** Say which buttons can be pressed now. */
   allow() {
     const { form, store, choices } = this.page;
-    const full = (store.order.slabs[store.slab]?.cutouts?.length ?? 0) >= (choices.limits.cutouts ?? 20);
+    const full = (store.shown.cutouts?.length ?? 0) >= (choices.limits.cutouts ?? 20);
     const barred = { undo: store.past.length === 0, redo: store.future.length === 0, "add-cutout": full };
     for (const [action, bar] of Object.entries(barred))
       for (const button of elements(form, `[data-do=${action}]`)) button.setAttribute("aria-disabled", String(bar));
@@ -69,26 +69,33 @@ export class Actions {
     store.change(written(store.order, `/slabs/${store.slab}/thickness`, spoken(Number(button.dataset.mm), "mm")));
   }
 
-  /** @param {HTMLElement} button */
-  addCutout(button) {
+  /**
+   * @param {HTMLElement} button
+   * @param {"cutouts" | "reliefs"} list
+   * @param {(piece: string, label: string, slab: Slab, unit: Unit) => any} make
+   */
+  add(button, list, make) {
     const { store } = this.page;
-    const slab = store.order.slabs[store.slab];
-    if (!slab || button.getAttribute("aria-disabled") === "true") return;
+    const slab = store.shown;
+    if (button.getAttribute("aria-disabled") === "true") return;
     const piece = button.dataset.piece ?? "";
-    const cutouts = slab.cutouts ?? [];
-    const label = freeName(say(`piece.${piece}`), cutouts.map((cutout) => cutout.label ?? ""));
-    const cutout = newCutout(piece, label, slab, store.unit);
-    store.change(written(store.order, `/slabs/${store.slab}/cutouts`, [...cutouts, cutout]));
+    const there = slab[list] ?? [];
+    const label = freeName(say(`piece.${piece}`), there.map((each) => each.label ?? ""));
+    store.change(written(store.order, `/slabs/${store.slab}/${list}`, [...there, make(piece, label, slab, store.unit)]));
     this.page.announce(say("openings.added", { label }));
-    this.page.sketch.focus(`opening-${cutouts.length}`);
+    this.page.sketch.focus(`${list === "cutouts" ? "opening" : "relief"}-${there.length}`);
+  }
+
+  addJoin() {
+    addJoin(this.page.store);
+    focusLast(this.page.form.querySelector("[data-list=joins]"));
   }
 
   /** @param {HTMLElement} button */
-  async start(button) {
-    const { pieceFrom } = await import("./order/pieces.js");
+  start(button) {
     const { store, choices } = this.page;
     const name = button.dataset.start ?? "";
-    const slab = pieceFrom(name, store.order.slabs[store.slab], choices, store.unit);
+    const slab = pieceFrom(name, store.shown, choices, store.unit);
     store.change(written(store.order, `/slabs/${store.slab}`, slab));
     this.page.announce(say("start.done", { name: say(`start.${name}`) }));
   }
@@ -122,14 +129,11 @@ export class Actions {
     if (next instanceof HTMLElement) next.focus();
   }
 
-  /**
-   * @param {() => void} does
-   * @param {string} key
-   */
+  /** @param {() => void} does @param {string} key */
   slab(does, key) {
     does();
     this.page.announce(say(key, { number: this.page.store.order.slabs.length }));
-    /** @type {HTMLElement | null} */ (this.page.form.querySelector("#slabs [aria-current=true]"))?.focus();
+    one("#slabs [aria-current=true]", this.page.form)?.focus();
   }
 
   clear() {
@@ -149,20 +153,14 @@ export class Actions {
   }
 }
 
-/**
- * @param {string} name
- * @param {string[]} taken
- */
+/** @param {string} name @param {string[]} taken */
 function freeName(name, taken) {
   let free = name;
   for (let i = 2; taken.includes(free); i += 1) free = `${name} ${i}`;
   return free;
 }
 
-/**
- * Focus the first control of a list's last row; false where the list is empty.
- * @param {Element | null} list
- */
+/** Focus the first control of a list's last row; false where the list is empty. @param {Element | null} list */
 function focusLast(list) {
   const control = list?.lastElementChild?.querySelector("input, select");
   if (control instanceof HTMLElement) control.focus();

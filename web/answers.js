@@ -1,20 +1,19 @@
 /** Shows each answer beside the order it belongs to, and what goes wrong on the way to one. */
 
-import { daySentence } from "./answer/block.js";
 import { keepTools } from "./answer/keep.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
+import { brief, sentence, unsought } from "./answer/sentences.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
 import { goTo } from "./form/fields.js";
 import { patched, StalePatch } from "./lib/json.js";
-import { day, money, number, say } from "./words.js";
+import { number, one, say } from "./show.js";
 
-/** The answer's side of the page. */
 export class Answers {
   /** @param {Page} page */
   constructor(page) {
     this.page = page;
     this.panel = /** @type {AnswerPanel} */ (document.querySelector("ledgerstone-answer"));
-    this.glance = /** @type {HTMLElement} */ (document.querySelector("#glance"));
+    this.glance = one("#glance");
     /** @type {Answered | null} */
     this.last = null;
     /** @type {Fault[]} */
@@ -40,7 +39,7 @@ export class Answers {
     if (this.last) this.panel.standing(say("answer.stale"), true);
     this.panel.dataset.state = "outdated";
     this.glance.classList.add("stale");
-    /** @type {HTMLElement} */ (document.querySelector("#finished")).hidden = true;
+    one("#finished").hidden = true;
     this.page.sketch.pin([]);
   }
 
@@ -69,7 +68,6 @@ export class Answers {
     const keep = answer.kind === "quote" ? keepTools(answer.body, this.keeping()) : null;
     this.panel.show(answer, {
       order,
-      currency: page.choices.currency,
       tax: page.choices.tax?.name ?? say("answer.tax"),
       slab: Math.min(page.store.slab, order.slabs.length - 1),
       drawing: (link) => page.service.drawing(link),
@@ -86,7 +84,7 @@ export class Answers {
 
   /** Beside the question of what was measured: the size that the slab comes to. */
   showFinished() {
-    const place = /** @type {HTMLElement} */ (document.querySelector("#finished"));
+    const place = one("#finished");
     const answer = this.last?.answer;
     const { store } = this.page;
     const size = answer?.kind === "quote" ? answer.body.slabs[store.slab]?.finished_mm : undefined;
@@ -120,10 +118,7 @@ export class Answers {
     this.glance.textContent = `${brief(this.last)} · ${say("answer.glance")}`;
   }
 
-  /**
-   * After "Check it all": to the first thing to put right, or to the answer.
-   * @param {Answered | null} answered
-   */
+  /** After "Check it all": to the first thing to put right, or to the answer. @param {Answered | null} answered */
   submitted(answered) {
     if (answered?.answer.kind === "not-understood" && this.faults.length)
       return showSummary(this.page.form, this.page.store, this.faults);
@@ -145,10 +140,7 @@ export class Answers {
     this.page.announce(`${say(`trouble.${trouble.kind}`)} ${say("trouble.kept")}`);
   }
 
-  /**
-   * Apply a remedy to the order; one that no longer fits changes nothing.
-   * @param {Remedy} remedy
-   */
+  /** Apply a remedy to the order; one that no longer fits changes nothing. @param {Remedy} remedy */
   apply(remedy) {
     const { page } = this;
     try {
@@ -161,44 +153,4 @@ export class Answers {
       page.asking.ask(page.store.order, { typing: false });
     }
   }
-}
-
-/**
- * Where something stops the order and the search for what would settle it failed, say so.
- * @param {Answered} answered
- */
-function unsought({ answer, partial }) {
-  return partial && answer.kind === "sent-back" ? say("answer.partial") : "";
-}
-
-/**
- * The settled answer in one breath.
- * @param {Answered} answered
- * @param {string} name of the tax
- */
-function sentence({ answer }, name) {
-  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
-  const { findings } = answer.body;
-  const stops = findings.filter(({ level }) => level === "stops").length;
-  if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
-  const { price } = answer.body;
-  const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
-  const told = findings.length ? say("findings.count", { n: findings.length }) : "";
-  return say(key, { name, total: money(price.total, price.currency), day: daySentence(answer.body), findings: told }).trim();
-}
-
-/** @param {Answered} answered */
-function brief({ answer }) {
-  if (answer.kind === "quote") return priceAndDay(answer.body);
-  if (answer.kind === "not-understood") return "";
-  const n = answer.body.findings.filter(({ level }) => level === "stops").length;
-  return say("findings.change-count", { n });
-}
-
-/** @param {Quote} quote */
-function priceAndDay({ price, lead_time: lead, order }) {
-  const collected = order.delivery?.kind === "collect";
-  const iso = collected ? lead.ready_on : lead.arrives.latest;
-  const when = say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
-  return `${money(price.total, price.currency)} · ${when}`;
 }

@@ -3,12 +3,11 @@
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
+import { fillWords, setWords } from "./show.js";
 import { keepChoices, keptChoices } from "./store.js";
-import { fillWords, setWords } from "./words.js";
 
 const LONGEST_RETRY_S = 30;
 
-/** The words of the page's own language. */
 async function words() {
   const { lang } = document.documentElement;
   const { messages } = await import(`./messages.${lang.split("-")[0]}.js`);
@@ -25,7 +24,6 @@ function address() {
  * What the workshop offers; while the service is away, as it was last heard.
  * @param {Service} service
  * @param {number} tries
- * @returns {Promise<Choices>}
  */
 async function choicesFrom(service, tries = 0) {
   try {

@@ -47,10 +47,7 @@ export class Asking extends EventTarget {
     this.later(typing ? PAUSE_MS : 0, () => this.go(order, true));
   }
 
-  /**
-   * Price this order now, with everything; resolves to what was answered, or null.
-   * @param {Order} order
-   */
+  /** Price this order now, with everything; resolves to what was answered, or null. @param {Order} order */
   now(order) {
     this.order = order;
     clearTimeout(this.timer);
@@ -70,26 +67,18 @@ export class Asking extends EventTarget {
     });
   }
 
-  /** Try again without waiting. */
   again() {
     clearTimeout(this.timer);
     return this.order ? this.go(this.order, true) : Promise.resolve(null);
   }
 
-  /**
-   * @param {number} ms
-   * @param {() => void} what
-   */
+  /** @param {number} ms @param {() => void} what */
   later(ms, what) {
     clearTimeout(this.timer);
     this.timer = setTimeout(what, ms);
   }
 
-  /**
-   * @param {Order} order
-   * @param {boolean} minimal
-   * @returns {Promise<Answered | null>}
-   */
+  /** @param {Order} order @param {boolean} minimal */
   async go(order, minimal) {
     this.flight?.abort();
     const flight = new AbortController();
@@ -140,10 +129,7 @@ export class Asking extends EventTarget {
     this.later(inS * 1000, () => this.again());
   }
 
-  /**
-   * @param {string} name
-   * @param {unknown} [detail]
-   */
+  /** @param {string} name @param {unknown} [detail] */
   tell(name, detail) {
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }

@@ -1,12 +1,12 @@
 /** The page inside another site: its height is told, its looks follow the site's. */
 
+import { one } from "./show.js";
+
 /** @type {Readonly<Record<string, string>>} what each look must be good for */
 const LOOKS = { accent: "color", "accent-dark": "color", type: "font-family", radius: "border-radius" };
 const LONGEST = 120;
 
-/**
- * @param {Window} site the window that the page stands in
- */
+/** @param {Window} site the window that the page stands in */
 export function fitInto(site) {
   const root = document.documentElement;
   root.classList.add("embedded");
@@ -28,7 +28,7 @@ export function fitInto(site) {
  * @param {number} bottomPx of what is seen, from the page's top
  */
 function seen(bottomPx) {
-  const glance = /** @type {HTMLElement} */ (document.querySelector("#glance"));
+  const glance = one("#glance");
   const high = glance.offsetHeight;
   const most = document.body.offsetHeight - high;
   glance.style.top = `${Math.max(0, Math.min(bottomPx - high, most))}px`;

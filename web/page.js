@@ -7,18 +7,14 @@ import { entered } from "./form/entries.js";
 import { isControl, refill } from "./form/fields.js";
 import { fillOptions, syncOptions, syncSides } from "./form/options.js";
 import { placedByGap, syncPlaces } from "./form/places.js";
-import { showSlabs, syncRows } from "./form/rows.js";
-import { startingOrder } from "./order/starting.js";
+import { showSlabs, syncJoins, syncRows } from "./form/rows.js";
+import { startingOrder } from "./order/slabs.js";
+import { elements, one, say } from "./show.js";
 import { Sketch } from "./sketch/sketch.js";
 import { keepDraft, keptDraft, Store } from "./store.js";
-import { elements, say } from "./words.js";
 
-/** One customer's visit. */
 export class Page {
-  /**
-   * @param {Service} service
-   * @param {Choices} choices
-   */
+  /** @param {Service} service @param {Choices} choices */
   constructor(service, choices) {
     this.choices = choices;
     this.service = service;
@@ -35,7 +31,6 @@ export class Page {
     this.sketch = new Sketch(this);
   }
 
-  /** Show the order, listen, and ask for its price. */
   begin() {
     fillOptions(this.form, this.choices);
     this.form.addEventListener("input", (event) => this.entry(event));
@@ -81,10 +76,7 @@ export class Page {
     if (order) this.store.change(order, { cause: "typing", group: `gap ${control.id}` });
   }
 
-  /**
-   * Read and show lengths in this unit; a slab that nobody has touched starts again in it.
-   * @param {Unit} unit
-   */
+  /** Read and show lengths in this unit; a slab that nobody has touched starts again in it. @param {Unit} unit */
   speak(unit) {
     this.store.speak(unit);
     if (this.restored || this.store.past.length) return;
@@ -125,10 +117,10 @@ export class Page {
     const { form, store, choices } = this;
     syncRows(form, store);
     syncSides(form, store, choices);
+    syncJoins(form, store);
     refill(form, store, { all });
-    const slab = store.order.slabs[store.slab];
-    if (slab) syncOptions(form, choices, slab);
-    showSlabs(/** @type {HTMLElement} */ (form.querySelector("#slabs")), store, choices);
+    syncOptions(form, choices, store.shown);
+    showSlabs(store, choices);
     syncPlaces(form, store);
     this.actions.allow();
     this.sketch.show();

@@ -16,25 +16,19 @@ export class Trouble extends Error {
   }
 }
 
-/** One workshop's service. */
 export class Service {
   /** @param {string} address where the service stands; "" is where the page stands */
   constructor(address) {
     this.base = new URL(address === "" ? "./" : `${address.replace(/\/$/, "")}/`, document.baseURI);
   }
 
-  /**
-   * @returns {Promise<Choices>}
-   */
   async choices() {
     return (await this.call("v1/choices", {})).json();
   }
 
   /**
-   * Ask for a quote.
    * @param {Order} order
    * @param {{minimal: boolean, signal: AbortSignal}} how minimal leaves the search for remedies out
-   * @returns {Promise<Answer>}
    */
   async quote(order, { minimal, signal }) {
     const headers = { "Content-Type": "application/json", ...(minimal && { Prefer: "return=minimal" }) };
@@ -45,11 +39,7 @@ export class Service {
     return { kind, body: await response.json() };
   }
 
-  /**
-   * Open an earlier quote by its token.
-   * @param {string} token
-   * @returns {Promise<any>}
-   */
+  /** @param {string} token */
   async earlier(token) {
     return (await this.call(`v1/quotes/${encodeURIComponent(token)}`, {})).json();
   }
@@ -57,7 +47,6 @@ export class Service {
   /**
    * Ask the workshop for a quote: what became of that, in words, and each fault by its pointer.
    * @param {Record<string, string>} asked
-   * @returns {Promise<Requested>}
    */
   async request(asked) {
     const body = JSON.stringify(asked);
@@ -66,19 +55,13 @@ export class Service {
     return { says: says ?? detail, faults: response.ok ? [] : (faults ?? []) };
   }
 
-  /**
-   * Where a drawing is, seen from this page: the service may call itself by another name.
-   * @param {string} link
-   */
+  /** Where a drawing is, seen from this page: the service may call itself by another name. @param {string} link */
   drawing(link) {
     const at = link.indexOf("v1/drawings/");
     return at < 0 ? link : new URL(link.slice(at), this.base).href;
   }
 
-  /**
-   * @param {string} path
-   * @param {RequestInit} options
-   */
+  /** @param {string} path @param {RequestInit} options */
   async call(path, options) {
     const response = await fetch(new URL(path, this.base), {
       ...options,

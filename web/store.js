@@ -7,7 +7,7 @@ const TOGETHER_MS = 1500;
 const MOST_MOMENTS = 200;
 
 /**
- * Holds the order. Every change makes a new order, so an earlier one can be put back as it was.
+ * Every change makes a new order, so an earlier one can be put back as it was.
  * Fires "change" with the cause, and "slab" when another slab is looked at.
  */
 export class Store extends EventTarget {
@@ -43,7 +43,6 @@ export class Store extends EventTarget {
     this.become({ order, slab }, cause);
   }
 
-  /** Put back what was before the last change. */
   undo() {
     const moment = this.past.pop();
     if (!moment) return;
@@ -52,7 +51,6 @@ export class Store extends EventTarget {
     this.become(moment, "undo");
   }
 
-  /** Do again what was undone. */
   redo() {
     const moment = this.future.pop();
     if (!moment) return;
@@ -61,10 +59,7 @@ export class Store extends EventTarget {
     this.become(moment, "undo");
   }
 
-  /**
-   * Look at another slab.
-   * @param {number} slab
-   */
+  /** @param {number} slab */
   lookAt(slab) {
     this.slab = Math.max(0, Math.min(slab, this.order.slabs.length - 1));
     this.dispatchEvent(new Event("slab"));
@@ -76,15 +71,17 @@ export class Store extends EventTarget {
     this.dispatchEvent(new Event("slab"));
   }
 
+  /** The slab that is looked at: there is always one. */
+  get shown() {
+    return /** @type {Slab} */ (this.order.slabs[this.slab]);
+  }
+
   /** @returns {Moment} */
   moment() {
     return { order: this.order, slab: this.slab };
   }
 
-  /**
-   * @param {Moment} moment
-   * @param {Cause} cause
-   */
+  /** @param {Moment} moment @param {Cause} cause */
   become({ order, slab }, cause) {
     this.order = order;
     this.slab = Math.max(0, Math.min(slab, order.slabs.length - 1));
@@ -97,10 +94,7 @@ export class Store extends EventTarget {
 const DRAFT = "ledgerstone.draft.1";
 const CHOICES = "ledgerstone.choices.1";
 
-/**
- * @param {Draft} draft
- * @returns {boolean} whether it is kept
- */
+/** @param {Draft} draft */
 export function keepDraft(draft) {
   return keep(DRAFT, draft);
 }
@@ -112,7 +106,6 @@ export function keptDraft() {
   return whole && draft.order.slabs.length ? draft : null;
 }
 
-/** Forget the draft. */
 export function clearDraft() {
   keep(DRAFT, null);
 }
@@ -127,10 +120,7 @@ export function keptChoices() {
   return kept(CHOICES);
 }
 
-/**
- * @param {string} name
- * @param {unknown} value
- */
+/** @param {string} name @param {unknown} value */
 function keep(name, value) {
   try {
     const here = `${name} ${location.pathname}`;
@@ -142,10 +132,7 @@ function keep(name, value) {
   }
 }
 
-/**
- * @param {string} name
- * @returns {any}
- */
+/** @param {string} name */
 function kept(name) {
   try {
     return JSON.parse(localStorage.getItem(`${name} ${location.pathname}`) ?? "null");

@@ -5,6 +5,12 @@
 
 /** @typedef {{x: string, y: string}} Place */
 /**
+ * @typedef {{label?: string, kind: string, outline: Outline, at: Place, depth: any,
+ *   grooves?: any, fall?: any}} Relief
+ */
+/** @typedef {{slab: any, side: string}} JoinEnd */
+/** @typedef {{one: JoinEnd, other: JoinEnd, gap: any}} Join */
+/**
  * @typedef {{kind: string, length?: any, width?: any, diameter?: any, points?: Place[],
  *   notch?: {corner: string, length: any, width: any}, corner_radius?: any,
  *   corner_radii?: Record<string, any>}} Outline
@@ -16,18 +22,18 @@
  */
 /**
  * @typedef {{label?: string, quantity?: any, use?: string, size_from?: string, outline: Outline,
- *   thickness: any, cutouts?: Cutout[], edges?: Record<string, any>, shade?: {name?: string},
+ *   thickness: any, cutouts?: Cutout[], reliefs?: Relief[], edges?: Record<string, any>, shade?: {name?: string},
  *   finish?: {surface?: string, sealer?: string}, place?: string,
  *   rests?: {kind: string, [member: string]: any}}} Slab
  */
 /**
- * @typedef {{slabs: Slab[], joins?: any[], delivery?: {kind: string, [member: string]: any},
- *   needed_by?: string, since?: string}} Order
+ * @typedef {{slabs: Slab[], joins?: Join[], delivery?: {kind: string, [member: string]: any},
+ *   needed_by?: string, sample_tile?: boolean, templating?: boolean, since?: string}} Order
  */
-/** @typedef {string | {amount?: string, total?: string, currency?: string}} Money */
+/** @typedef {{currency: string, amount: string}} Money */
 /**
  * @typedef {{says: string | string[], patch: Operation[], settles?: string[],
- *   price_change?: Money, price?: Money, saves?: Money, verified?: boolean}} Remedy
+ *   price_change?: Money, price?: Price}} Remedy
  */
 /**
  * @typedef {{id: string, check: string, level: "stops" | "caution" | "note", slab?: number,
@@ -35,7 +41,7 @@
  *   where_mm?: {type: string, coordinates: any}}} Finding
  */
 /** @typedef {{pointer: string, says: string}} Fault */
-/** @typedef {{plan?: string, view?: string, says?: string[]}} Drawings */
+/** @typedef {{plan?: string, view?: string, assembled?: string, true_size?: string, says?: string[]}} Drawings */
 /**
  * @typedef {{currency: string, lines: {label: string, amount: string}[], net: string, tax: string,
  *   tax_percent: number, total: string, deposit: string}} Price
@@ -90,11 +96,12 @@
 /** @typedef {import("./form/fields.js").Control} Control */
 /** @typedef {import("./sketch/marks.js").Frame} Frame */
 /** @typedef {import("./answer/keep.js").Keeping} Keeping */
-/** @typedef {import("./words.js").Messages} Messages */
+/** @typedef {import("./show.js").Messages} Messages */
 /** @typedef {import("./sketch/movables.js").Movable} Movable */
 /** @typedef {import("./lib/json.js").Operation} Operation */
 /** @typedef {import("./page.js").Page} Page */
 /** @typedef {import("./service.js").Service} Service */
+/** @typedef {import("./sketch/geometry.js").Shape} Shape */
 /** @typedef {import("./sketch/sketch.js").Sketch} Sketch */
 /** @typedef {import("./store.js").Store} Store */
 /** @typedef {import("./lib/lengths.js").Unit} Unit */

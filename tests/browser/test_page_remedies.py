@@ -87,7 +87,7 @@ def test_a_remedy_says_what_it_changes_and_changes_it(
         "says": "Move the basin 40 mm towards the front.",
         "patch": patch(Y, "400 mm", "360 mm"),
         "settles": ["strip-too-narrow.0.0-back"],
-        "price": "812.00",
+        "price": {"total": "812.00", "currency": "GBP"},
         "verified": True,
     }
     with_remedies(desk, {"strip-too-narrow": [remedy]})
@@ -161,14 +161,14 @@ def test_a_way_to_save_is_one_press(desk: Page, settle: Settle, no_violations: L
     way = {
         "says": "Leave the corners square.",
         "patch": [{"op": "add", "path": "/slabs/0/edges/front", "value": {"profile": "wall"}}],
-        "saves": "24.00",
+        "price_change": {"amount": "-24.00", "currency": "GBP"},
     }
     with_remedies(desk, {}, ways_to_save=[way])
     settle(desk)
     desk.get_by_label("Length", exact=True).fill("1510")
     settle(desk)
     ways = desk.locator(".ways")
-    expect(ways).to_contain_text("Saves £24.00")
+    expect(ways).to_contain_text("£24.00 less")
     no_violations(desk, "ways to save")
     ways.get_by_role("button", name="Leave the corners square.").click()
     expect(desk.get_by_label("Profile").first).to_have_value("wall")

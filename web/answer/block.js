@@ -1,30 +1,20 @@
 /** What a quote comes to, ruled like a title block; and what stands behind it. */
 
-import { make } from "../make.js";
-import { day, knows, money, number, say } from "../words.js";
+import { day, make, money, number, say } from "../show.js";
+import { daySentence, heavy } from "./sentences.js";
 
-/**
- * @param {Quote} quote
- * @param {string} taxName what the tax is called here
- * @returns {HTMLElement}
- */
+/** @param {Quote} quote @param {string} taxName what the tax is called here */
 export function block(quote, taxName) {
   const cells = [priceCell(quote, taxName), dayCell(quote), weightCell(quote), standingCell(quote)];
   return make("dl", { class: "block" }, ...cells);
 }
 
-/**
- * Where something stops the order there is no price to show.
- * @param {string} why
- */
+/** @param {string} why */
 export function noPrice(why) {
   return make("dl", { class: "block" }, cell("price", "answer.price", say("answer.no-price"), why));
 }
 
-/**
- * @param {Quote} quote
- * @param {string} name
- */
+/** @param {Quote} quote @param {string} name */
 function priceCell({ price }, name) {
   const { currency } = price;
   const [net, tax] = [money(price.net, currency), money(price.tax, currency)];
@@ -33,16 +23,6 @@ function priceCell({ price }, name) {
   const more = [taxed && say("answer.net", { net, tax, name }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
   const big = money(price.total, currency);
   return cell("price", "answer.price", big, how, ...more);
-}
-
-/**
- * The day in one sentence.
- * @param {Quote} quote
- */
-export function daySentence({ lead_time: lead, order }) {
-  if (order.delivery?.kind === "collect" || !order.delivery)
-    return say("answer.collect", { day: day(lead.ready_on) });
-  return say("answer.arrives", { day: day(lead.arrives.latest) });
 }
 
 /** @param {Quote} quote */
@@ -72,15 +52,6 @@ function weightCell({ weight, slabs }) {
   return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...sizes);
 }
 
-/**
- * A slab's weight in words, with the hands that it wants: the service's own count.
- * @param {{slab_kg: number, people_to_lift: number}} slab
- */
-export function heavy({ slab_kg: mass, people_to_lift: n }) {
-  const people = knows(`count.${n}`) ? say(`count.${n}`) : number(n);
-  return say("answer.about", { kg: number(mass, mass < 10 ? 1 : 0), n, people });
-}
-
 /** @param {string} words */
 function capital(words) {
   return words.charAt(0).toUpperCase() + words.slice(1);
@@ -93,30 +64,18 @@ function standingCell(quote) {
   return cell("standing", "answer.standing", name, until, say("answer.reference", { reference: quote.reference }));
 }
 
-/**
- * @param {string} kind
- * @param {string} key
- * @param {string} first
- * @param {...(string | false | null)} more
- */
+/** @param {string} kind @param {string} key @param {string} first @param {...(string | false | null)} more */
 function cell(kind, key, first, ...more) {
   const lines = more.filter((line) => line).map((line) => make("dd", {}, line));
   return make("div", { class: `cell ${kind}` }, make("dt", {}, say(key)), make("dd", { class: "first" }, first), ...lines);
 }
 
-/**
- * @param {Quote} quote
- * @param {string} taxName what the tax is called here
- * @returns {HTMLElement[]}
- */
+/** @param {Quote} quote @param {string} taxName what the tax is called here */
 export function madeOf(quote, taxName) {
   return [lines(quote, taxName), stages(quote), depends(quote)];
 }
 
-/**
- * @param {Quote} quote
- * @param {string} name
- */
+/** @param {Quote} quote @param {string} name */
 function lines({ price }, name) {
   const amount = (/** @type {string} */ text) => money(text, price.currency);
   const sums = [
@@ -137,10 +96,7 @@ function stages({ lead_time: lead }) {
   return opening("stages", "answer.stages", table(["answer.what", "answer.when"], rows, []));
 }
 
-/**
- * @param {string} starts
- * @param {string} ends
- */
+/** @param {string} starts @param {string} ends */
 function span(starts, ends) {
   return say("answer.from-to", { from: day(starts, "short"), to: day(ends, "short") });
 }
@@ -155,20 +111,12 @@ function depends({ depends_on: sentences }) {
   );
 }
 
-/**
- * @param {string} name
- * @param {string} key
- * @param {HTMLElement} inner
- */
+/** @param {string} name @param {string} key @param {HTMLElement} inner */
 function opening(name, key, inner) {
   return make("details", { "data-key": name }, make("summary", { "data-key": `${name}-summary` }, say(key)), inner);
 }
 
-/**
- * @param {string[]} heads
- * @param {string[][]} rows
- * @param {string[][]} sums
- */
+/** @param {string[]} heads @param {string[][]} rows @param {string[][]} sums */
 function table(heads, rows, sums) {
   const head = make("tr", {}, ...heads.map((key) => make("th", { scope: "col" }, say(key))));
   const body = rows.map(([what = "", value = ""]) => make("tr", {}, make("td", {}, what), make("td", {}, value)));

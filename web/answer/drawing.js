@@ -1,15 +1,12 @@
 /** The service's drawings as pictures, and the weeks as a strip: one bar a stage, a line each Monday. */
 
-import { draw, make } from "../make.js";
-import { day, number, say } from "../words.js";
+import { day, draw, make, number, say } from "../show.js";
 
-/** @typedef {"view" | "plan"} Kind */
-/** @typedef {Record<Kind, {address: string, alt: string}>} Pictures */
+/** @typedef {"view" | "plan" | "assembled"} Kind */
+/** @typedef {Partial<Record<Kind, {address: string, alt: string}>>} Pictures */
 
 /** @type {Kind[]} */
-const KINDS = ["view", "plan"];
-/** @type {Pictures} */
-const NONE = { view: { address: "", alt: "" }, plan: { address: "", alt: "" } };
+const KINDS = ["view", "plan", "assembled"];
 
 /** A figure that shows one drawing at a time; the old one stands until the new is here. */
 export class Drawing {
@@ -17,10 +14,12 @@ export class Drawing {
     this.picture = make("img", { alt: "", width: "960", height: "720", decoding: "async" });
     this.missing = make("p", { class: "hint", hidden: "" }, say("drawing.missing"));
     this.link = make("a", { target: "_blank", rel: "noopener" }, say("drawing.large"));
+    this.trueSize = make("a", { target: "_blank", rel: "noopener", hidden: "" }, say("drawing.true-size"));
     this.buttons = KINDS.map((kind) => this.button(kind));
     const choose = make("div", { class: "choose", role: "group", "aria-label": say("drawing.name") }, ...this.buttons);
-    this.element = make("figure", { hidden: "" }, this.picture, this.missing, make("figcaption", {}, choose, this.link));
-    this.pictures = NONE;
+    this.element = make("figure", { hidden: "" }, this.picture, this.missing, make("figcaption", {}, choose, this.link, this.trueSize));
+    /** @type {Pictures | undefined} */
+    this.pictures = undefined;
     this.wanted = "";
     this.turnTo("view");
   }
@@ -36,16 +35,15 @@ export class Drawing {
     this.kind = kind;
     this.element.dataset.kind = kind;
     for (const button of this.buttons) button.setAttribute("aria-pressed", String(button.dataset.key === kind));
-    if (this.pictures !== NONE) this.show(this.pictures);
+    if (this.pictures) this.show(this.pictures);
   }
 
-  /**
-   * Show the drawing that is chosen once it has come; "" says that there is none.
-   * @param {Pictures} pictures
-   */
+  /** Show the drawing that is chosen once it has come; "" says that there is none. @param {Pictures} pictures */
   show(pictures) {
     this.pictures = pictures;
-    const { address, alt } = pictures[this.kind ?? "view"];
+    for (const button of this.buttons) button.hidden = button.dataset.key === "assembled" && !pictures.assembled;
+    if (this.kind === "assembled" && !pictures.assembled) return this.turnTo("view");
+    const { address, alt } = pictures[this.kind ?? "view"] ?? { address: "", alt: "" };
     this.element.hidden = false;
     if (address === this.wanted && address !== "") return;
     this.wanted = address;
@@ -56,11 +54,7 @@ export class Drawing {
     next.src = address;
   }
 
-  /**
-   * @param {HTMLImageElement} next
-   * @param {string} address
-   * @param {string} alt
-   */
+  /** @param {HTMLImageElement} next @param {string} address @param {string} alt */
   arrived(next, address, alt) {
     if (address !== this.wanted) return;
     this.picture.src = address;
@@ -88,34 +82,13 @@ export class Drawing {
   }
 }
 
-/**
- * Describe a slab in the page's own words: whose, how large, which openings.
- * @param {Order} order
- * @param {number} slab
- * @param {{length_mm: number, width_mm: number} | undefined} size
- */
-export function describe(order, slab, size) {
-  const asked = order.slabs[slab];
-  const label = asked?.label || say("answer.the-slab");
-  const { length, width, diameter } = asked?.outline ?? {};
-  const typed = [length ?? diameter, width].filter(Boolean).join(" × ");
-  const said = size ? `${number(size.length_mm, 1)} × ${number(size.width_mm, 1)} mm` : typed;
-  const openings = (asked?.cutouts ?? []).map((cutout, i) => cutout.label || say("at.opening", { number: i + 1 }));
-  const n = openings.length;
-  const words = n ? say("drawing.openings", { n, list: openings.join(", ") }) : say("drawing.no-openings");
-  return say("drawing.alt", { label, size: said, openings: words });
-}
-
 /** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
 
 const DAY_MS = 86_400_000;
 const [WIDE, NAMES, ROW, HEAD] = [400, 162, 22, 24];
 const NAME_ROOM = 60;
 
-/**
- * @param {LeadTime} lead
- * @returns {HTMLElement | null}
- */
+/** @param {LeadTime} lead */
 export function weeks({ stages }) {
   const first = stages[0]?.starts;
   if (first === undefined) return null;
@@ -133,10 +106,7 @@ export function weeks({ stages }) {
   return make("section", { class: "weeks" }, make("h3", {}, say("weeks.title")), svg);
 }
 
-/**
- * @param {string} first
- * @param {string} iso
- */
+/** @param {string} first @param {string} iso */
 export function since(first, iso) {
   return Math.round((Date.parse(`${iso}T00:00:00Z`) - Date.parse(`${first}T00:00:00Z`)) / DAY_MS);
 }
@@ -147,16 +117,13 @@ function stageWords({ name, starts, ends }) {
   return say(key, { name, from: day(starts, "short"), to: day(ends, "short") });
 }
 
-/**
- * @param {number} at a day
- * @param {number} days
- */
+/** @param {number} at a day @param {number} days */
 function x(at, days) {
   return NAMES + ((WIDE - NAMES - 4) * at) / days;
 }
 
 /**
- * A line for every Monday; its day is written where there is room for it.
+ * A line each Monday, its day where there is room.
  * @param {string} first
  * @param {number} days
  * @param {number} high
@@ -173,11 +140,7 @@ function mondays(first, days, high) {
   });
 }
 
-/**
- * @param {Bar} bar
- * @param {number} y
- * @param {number} days
- */
+/** @param {Bar} bar @param {number} y @param {number} days */
 function row({ name, from, to }, y, days) {
   const wide = Math.max(3, x(to, days) - x(from, days));
   return [

@@ -1,16 +1,11 @@
 /** What the checks have to say, numbered as on the drawing; and changes that settle it, each one button. */
 
 import { read } from "../lib/json.js";
-import { make } from "../make.js";
-import { knows, listed, money, say } from "../words.js";
+import { knows, listed, make, money, say } from "../show.js";
 
-/** @typedef {{order: Order, currency: string, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
+/** @typedef {{order: Order, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
 
-/**
- * @param {Finding[]} findings
- * @param {Context} context
- * @returns {HTMLElement | null}
- */
+/** @param {Finding[]} findings @param {Context} context */
 export function findingList(findings, context) {
   if (findings.length === 0) return null;
   const stops = findings.some(({ level }) => level === "stops");
@@ -22,11 +17,7 @@ export function findingList(findings, context) {
   );
 }
 
-/**
- * @param {Finding} finding
- * @param {number} number as on its pin
- * @param {Context} context
- */
+/** @param {Finding} finding @param {number} number as on its pin @param {Context} context */
 function item(finding, number, context) {
   const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
   return make(
@@ -38,11 +29,7 @@ function item(finding, number, context) {
   );
 }
 
-/**
- * @param {Finding} finding
- * @param {string} pointer
- * @param {Context} context
- */
+/** @param {Finding} finding @param {string} pointer @param {Context} context */
 function link(finding, pointer, context) {
   const name = nameOf(context.order, pointer);
   const press = () => context.go(pointer);
@@ -50,10 +37,7 @@ function link(finding, pointer, context) {
   return [make("a", attributes, say("findings.go", { name })), " "];
 }
 
-/**
- * Say which stages were left out because an earlier one stopped the order.
- * @param {string[]} stages
- */
+/** Say which stages were left out because an earlier one stopped the order. @param {string[]} stages */
 export function notChecked(stages) {
   if (stages.length === 0) return null;
   const names = listed(stages.map((stage) => say(`stage.${stage}`)));
@@ -64,7 +48,6 @@ export function notChecked(stages) {
  * @param {Remedy[]} remedies
  * @param {string} key tells this list's buttons from another's
  * @param {Context} context
- * @returns {HTMLElement | null}
  */
 export function remedyButtons(remedies, key, context) {
   if (remedies.length === 0) return null;
@@ -83,10 +66,7 @@ export function oneForAll(title, remedy, context) {
   return make("section", { class: "for-all" }, make("h3", {}, say(title)), list);
 }
 
-/**
- * @param {Remedy[]} ways
- * @param {Context} context
- */
+/** @param {Remedy[]} ways @param {Context} context */
 export function waysToSave(ways, context) {
   const buttons = remedyButtons(ways, "save", context);
   return buttons && make("section", { class: "ways" }, make("h3", {}, say("remedy.ways")), buttons);
@@ -107,7 +87,7 @@ function choice(remedy, key, context, title) {
   const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
   const said = sentences.length > 1 ? sentences.map((sentence) => make("li", {}, sentence)) : [];
   const shown = changes.map((change) => make("li", {}, change));
-  const cost = costWords(remedy, context.currency);
+  const cost = costWords(remedy);
   const what = make("ul", { class: "changes" }, ...said, ...shown, cost && make("li", { class: "cost" }, cost));
   return make("li", {}, button, make("div", { id }, what));
 }
@@ -116,7 +96,6 @@ function choice(remedy, key, context, title) {
  * Say what one operation changes, by the form's names; a test changes nothing.
  * @param {Order} order as it was sent
  * @param {Operation} operation
- * @returns {string}
  */
 export function changeWords(order, { op, path, value }) {
   const name = nameOf(order, path);
@@ -134,37 +113,18 @@ function valueWords(value) {
   return typeof value === "string" ? value : "";
 }
 
-/**
- * @param {Remedy} remedy
- * @param {string} currency
- */
-function costWords(remedy, currency) {
-  const saves = amountOf(remedy.saves);
-  if (saves !== null) return say("remedy.saves", { amount: money(saves, currency) });
-  const change = amountOf(remedy.price_change);
-  if (change === null) {
-    const price = amountOf(remedy.price);
-    return price === null ? null : say("remedy.then", { price: money(price, currency) });
-  }
-  if (Number(change) === 0) return say("remedy.same");
-  const more = Number(change) > 0;
-  return say(more ? "remedy.more" : "remedy.less", { amount: money(change.replace(/^[-−]/, ""), currency) });
-}
-
-/**
- * @param {Money | undefined} given a decimal text, alone or with its currency
- * @returns {string | null}
- */
-function amountOf(given) {
-  if (typeof given === "string") return given;
-  return given?.total ?? given?.amount ?? null;
+/** What a change costs or saves; where the order had no price, what it then has. @param {Remedy} remedy */
+function costWords({ price_change: change, price }) {
+  if (!change) return price ? say("remedy.then", { price: money(price.total, price.currency) }) : null;
+  const more = Number(change.amount);
+  if (more === 0) return say("remedy.same");
+  return say(more > 0 ? "remedy.more" : "remedy.less", { amount: money(Math.abs(more), change.currency) });
 }
 
 /**
  * What a JSON Pointer into the order speaks of: "tap, centre from the front".
  * @param {Order} order
  * @param {string} pointer
- * @returns {string}
  */
 export function nameOf(order, pointer) {
   const [, , number, ...rest] = pointer.split("/");
@@ -175,24 +135,18 @@ export function nameOf(order, pointer) {
   return inside ? say("at.of", { thing: slab, part: inside }) : slab;
 }
 
-/**
- * @param {Order} order
- * @param {string} pointer
- * @param {string[]} rest
- */
+/** @param {Order} order @param {string} pointer @param {string[]} rest */
 function insideName(order, pointer, rest) {
-  if (rest[0] !== "cutouts" || rest[1] === undefined) return partName(rest.join("/"));
+  const kinds = /** @type {Record<string, string>} */ ({ cutouts: "at.opening", reliefs: "at.relief" });
+  const kind = kinds[rest[0] ?? ""];
+  if (!kind || rest[1] === undefined) return partName(rest.join("/"));
   const at = pointer.split("/").slice(0, 5).join("/");
-  const thing = read(order, at)?.label || say("at.opening", { number: Number(rest[1]) + 1 });
+  const thing = read(order, at)?.label || say(kind, { number: Number(rest[1]) + 1 });
   const part = rest.length > 2 ? partName(rest.slice(2).join("/")) : null;
   return part ? say("at.of", { thing, part }) : thing;
 }
 
-/**
- * The nearest message for a part: itself, else what holds it.
- * @param {string} part
- * @returns {string | null}
- */
+/** The nearest message for a part: itself, else what holds it. @param {string} part */
 function partName(part) {
   for (let at = part; at; at = at.includes("/") ? at.slice(0, at.lastIndexOf("/")) : "")
     if (knows(`at.${at}`)) return say(`at.${at}`);

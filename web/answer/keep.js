@@ -1,19 +1,14 @@
 /** Ways to keep a quote: its link and reference, paper, and sending it to the workshop. */
 
-import { make } from "../make.js";
-import { day, money, say } from "../words.js";
-import { daySentence, heavy } from "./block.js";
+import { day, make, one, say } from "../show.js";
+import { asText } from "./sentences.js";
 
 /**
  * @typedef {{choices: Choices, announce: (words: string) => void,
  *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
  */
 
-/**
- * @param {Quote} quote
- * @param {Keeping} keeping
- * @returns {HTMLElement}
- */
+/** @param {Quote} quote @param {Keeping} keeping */
 export function keepTools(quote, keeping) {
   const said = make("p", { class: "hint said" });
   const tell = (/** @type {string} */ words) => {
@@ -35,12 +30,7 @@ export function keepTools(quote, keeping) {
   );
 }
 
-/**
- * @param {Quote} quote
- * @param {string} text
- * @param {Keeping} keeping
- * @param {(words: string) => void} tell
- */
+/** @param {Quote} quote @param {string} text @param {Keeping} keeping @param {(words: string) => void} tell */
 function sending(quote, text, { choices, request }, tell) {
   const { name, email, telephone } = choices.workshop;
   const subject = say("keep.subject", { reference: quote.reference });
@@ -55,39 +45,12 @@ function sending(quote, text, { choices, request }, tell) {
   return make("details", { "data-key": "send" }, make("summary", { "data-key": "send-summary" }, say("keep.send", { name })), inner);
 }
 
-/**
- * The quote in plain lines, to paste anywhere.
- * @param {Quote} quote
- * @returns {string}
- */
-export function asText(quote) {
-  const { price, weight, drawings, valid_until: until, link, reference } = quote;
-  const says = drawings.says ?? [];
-  const slabs = weight.slabs.map((slab, i) => [says[i], heavy(slab)].filter(Boolean).join(" ").trim());
-  const lines = [
-    say("keep.subject", { reference }),
-    ...slabs,
-    `${say("answer.price")}: ${money(price.total, price.currency)}`,
-    `${daySentence(quote)}.`,
-    `${say(`answer.${quote.standing === "quotation" ? "quotation" : "estimate"}`)}, ${say("answer.valid", { day: day(until) })}.`,
-    link ?? "",
-  ];
-  return lines.filter(Boolean).join("\n");
-}
-
-/**
- * @param {"copy" | "copy-text" | "print"} name
- * @param {() => void} press
- */
+/** @param {"copy" | "copy-text" | "print"} name @param {() => void} press */
 function button(name, press) {
   return make("button", { type: "button", class: "quiet", "data-key": name, press }, say(`answer.${name}`));
 }
 
-/**
- * @param {string} words
- * @param {string} done
- * @param {(words: string) => void} tell
- */
+/** @param {string} words @param {string} done @param {(words: string) => void} tell */
 async function copy(words, done, tell) {
   try {
     await navigator.clipboard.writeText(words);
@@ -105,7 +68,6 @@ const FIELDS = /** @type {const} */ (["name", "reach", "note"]);
  * @param {string} token
  * @param {(asked: Record<string, string>) => Promise<Requested>} request
  * @param {(words: string) => void} tell
- * @returns {HTMLElement}
  */
 export function requestForm(token, request, tell) {
   const typed = /** @type {Record<string, string>} */ (kept);
@@ -119,10 +81,7 @@ export function requestForm(token, request, tell) {
   return form;
 }
 
-/**
- * @param {"name" | "reach" | "note"} name
- * @param {Record<string, string>} typed
- */
+/** @param {"name" | "reach" | "note"} name @param {Record<string, string>} typed */
 function field(name, typed) {
   const id = `request-${name}`;
   const control = make(name === "note" ? "textarea" : "input", { id, "data-key": id, autocomplete: name === "name" ? "name" : "off" });
@@ -147,14 +106,10 @@ async function sent(form, button, ask, tell) {
   tell(answer.says);
   const faults = answer.faults ?? [];
   for (const { pointer, says } of faults) mark(form, pointer, says);
-  /** @type {HTMLElement | null} */ (form.querySelector("[aria-invalid]"))?.focus();
+  one("[aria-invalid]", form)?.focus();
 }
 
-/**
- * @param {HTMLElement} form
- * @param {string} pointer
- * @param {string} says
- */
+/** @param {HTMLElement} form @param {string} pointer @param {string} says */
 function mark(form, pointer, says) {
   const control = form.querySelector(`#request-${pointer.slice(1) || "none"}`);
   if (!control) return;

@@ -1,8 +1,7 @@
 /** Opens what the address names: a quote, #quote=TOKEN, as offered and as it stands today; or an order, #order=JSON. */
 
-import { make } from "../make.js";
 import { Trouble } from "../service.js";
-import { day, money, say } from "../words.js";
+import { day, make, money, say } from "../show.js";
 
 const FIRST_RETRY_S = 2;
 const LONGEST_RETRY_S = 30;
@@ -12,7 +11,6 @@ const LONGEST_RETRY_S = 30;
  * comes back by undo. While the service is away it is tried again.
  * @param {Page} page
  * @param {number} [tries]
- * @returns {Promise<void>}
  */
 export async function openQuote(page, tries = 0) {
   const token = tokenOf(location.hash);
@@ -34,10 +32,7 @@ export function tokenOf(hash) {
   return new URLSearchParams(hash.slice(1)).get("quote");
 }
 
-/**
- * @param {Page} page
- * @param {Opened} found
- */
+/** @param {Page} page @param {Opened} found */
 function show(page, found) {
   const order = orderOf(found);
   page.store.change(order, { cause: "load", slab: 0 });
@@ -49,28 +44,21 @@ function show(page, found) {
   answer?.scrollIntoView({ block: "start" });
 }
 
-/**
- * The offer's order with everything that it left unsaid, as a change to the offer.
- * @param {Opened} found
- * @returns {Order}
- */
+/** The offer's order with everything that it left unsaid, as a change to the offer. @param {Opened} found */
 export function orderOf({ order, today, token }) {
   const whole = today && today.kind !== "not-understood" ? today.body.order : order;
   return { ...whole, since: token };
 }
 
-/**
- * @param {Page} page
- * @param {string} words
- */
+/** @param {Page} page @param {string} words */
 function tell(page, words) {
   page.draftSays(words);
   page.announce(words);
 }
 
 /**
- * Put the order that the address holds in the form: #order=JSON in base64url, as an email's links
- * carry it. What stood there comes back by undo; what is no order is said and changes nothing.
+ * #order=JSON in base64url, as an email's links carry it.
+ * What stood there comes back by undo; what is no order is said and changes nothing.
  * @param {Page} page
  */
 export function openOrder(page) {
@@ -85,12 +73,7 @@ export function openOrder(page) {
   }
 }
 
-/**
- * @param {Opened} found
- * @param {Choices} choices
- * @param {() => void} close
- * @returns {HTMLElement}
- */
+/** @param {Opened} found @param {Choices} choices @param {() => void} close */
 export function openedNotice(found, choices, close) {
   const title = make("h3", {}, say("quote.title", { reference: found.reference }));
   const button = make("button", { type: "button", class: "quiet", "data-key": "close-quote", press: close }, say("quote.close"));
@@ -108,10 +91,7 @@ export function openedNotice(found, choices, close) {
   return section;
 }
 
-/**
- * @param {Opened} found
- * @param {Choices} choices
- */
+/** @param {Opened} found @param {Choices} choices */
 function asOffered({ price, lead_time: lead }, { tax }) {
   const amount = (/** @type {string} */ text) => money(text, price.currency);
   const name = tax?.name ?? say("answer.tax");
@@ -123,11 +103,7 @@ function asOffered({ price, lead_time: lead }, { tax }) {
   return make("dl", {}, ...rows.flatMap(([what = "", value = ""]) => [make("dt", {}, what), make("dd", {}, value)]));
 }
 
-/**
- * What the same order is answered today, beside what was offered.
- * @param {Opened} found
- * @returns {string}
- */
+/** What the same order is answered today, beside what was offered. @param {Opened} found */
 export function todayWords({ today, price, lead_time: lead }) {
   if (!today || today.kind === "not-understood") return say("quote.today-gone");
   if (today.kind === "sent-back") return say("quote.today-stopped");

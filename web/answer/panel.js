@@ -1,9 +1,8 @@
 /** The answer, as one element whose parts are drawn anew; and what is said when there is none. */
 
-import { make } from "../make.js";
-import { say } from "../words.js";
+import { make, say } from "../show.js";
 import { block, madeOf, noPrice } from "./block.js";
-import { describe, Drawing, weeks } from "./drawing.js";
+import { Drawing, weeks } from "./drawing.js";
 import { findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
 /** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
@@ -26,20 +25,13 @@ export class AnswerPanel extends HTMLElement {
     this.replaceChildren(this.opened, this.live, this.trouble, this.unread, body);
   }
 
-  /**
-   * Say in a word how the answer stands to the order.
-   * @param {string} words
-   * @param {boolean} stale
-   */
+  /** Say in a word how the answer stands to the order. @param {string} words @param {boolean} stale */
   standing(words, stale) {
     this.live.textContent = words;
     this.classList.toggle("stale", stale);
   }
 
-  /**
-   * @param {Answer} answer
-   * @param {Showing} showing
-   */
+  /** @param {Answer} answer @param {Showing} showing */
   show(answer, showing) {
     const opened = Array.from(this.querySelectorAll("details[open]"), keyOf);
     const focused = this.contains(document.activeElement) ? keyOf(document.activeElement) : undefined;
@@ -50,10 +42,7 @@ export class AnswerPanel extends HTMLElement {
     if (focused) this.refocus(focused);
   }
 
-  /**
-   * @param {Quote} quote
-   * @param {Showing} showing
-   */
+  /** @param {Quote} quote @param {Showing} showing */
   showQuote(quote, showing) {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
@@ -61,13 +50,10 @@ export class AnswerPanel extends HTMLElement {
     const changed = quote.changes?.says?.length ? changesList(quote.changes) : null;
     const strip = weeks(quote.lead_time);
     this.rest.replaceChildren(...there(changed, showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));
-    this.draw(quote.drawings, showing, quote.slabs[showing.slab]?.finished_mm);
+    this.draw(quote.drawings, showing);
   }
 
-  /**
-   * @param {SentBack} sent
-   * @param {Showing} showing
-   */
+  /** @param {SentBack} sent @param {Showing} showing */
   showSentBack(sent, showing) {
     this.top.replaceChildren(
       ...there(
@@ -80,21 +66,20 @@ export class AnswerPanel extends HTMLElement {
       ),
     );
     this.rest.replaceChildren();
-    this.draw(sent.drawings, showing, undefined);
+    this.draw(sent.drawings, showing);
   }
 
-  /**
-   * @param {Drawings} drawings without links where the slabs are too detailed
-   * @param {Showing} showing
-   * @param {{length_mm: number, width_mm: number} | undefined} size
-   */
-  draw(drawings, { slab, order, drawing }, size) {
-    const says = drawings.says?.[slab] ?? describe(order, slab, size);
-    const picture = (/** @type {"view" | "plan"} */ kind) => {
+  /** @param {Drawings} drawings without links where the slabs are too detailed @param {Showing} showing */
+  draw(drawings, { slab, drawing }) {
+    const says = drawings.says?.[slab] ?? "";
+    const picture = (/** @type {"view" | "plan" | "assembled"} */ kind, query = `?slab=${slab}`) => {
       const link = drawings[kind];
-      return { address: link === undefined ? "" : `${drawing(link)}?slab=${slab}`, alt: say(`drawing.${kind}-alt`, { says }) };
+      return link === undefined ? undefined : { address: drawing(link) + query, alt: say(`drawing.${kind}-alt`, { says }) };
     };
-    this.drawing.show({ view: picture("view"), plan: picture("plan") });
+    const { trueSize } = this.drawing;
+    trueSize.hidden = !drawings.true_size;
+    if (drawings.true_size) trueSize.href = drawing(drawings.true_size);
+    this.drawing.show({ view: picture("view"), plan: picture("plan"), assembled: picture("assembled", "") });
   }
 
   /** @param {string} key */
@@ -124,10 +109,7 @@ function there(...parts) {
   return parts.filter((part) => part !== null);
 }
 
-/**
- * @param {Answer} answer
- * @param {Showing} showing
- */
+/** @param {Answer} answer @param {Showing} showing */
 function unreadNotice(answer, showing) {
   if (answer.kind !== "not-understood") return [];
   const faults = answer.body.faults ?? [];
@@ -143,11 +125,7 @@ export function defineAnswer() {
   customElements.define("ledgerstone-answer", AnswerPanel);
 }
 
-/**
- * @param {{kind: string, inS: number}} trouble
- * @param {() => void} again
- * @returns {HTMLElement}
- */
+/** @param {{kind: string, inS: number}} trouble @param {() => void} again */
 export function troubleNotice({ kind, inS }, again) {
   return make(
     "div",
@@ -158,17 +136,13 @@ export function troubleNotice({ kind, inS }, again) {
   );
 }
 
-/** How to reach the workshop: what the page's own address says. */
 function reach() {
   const [email, telephone] = Array.from(document.querySelectorAll("#reach a"), (link) => /** @type {Element} */ (link.cloneNode(true)));
   const words = say("page.reach", { email: "\u0000", telephone: "\u0000" }).split("\u0000");
   return make("p", {}, words[0] ?? "", email, words[1] ?? "", telephone, words[2] ?? "");
 }
 
-/**
- * Put the workshop's own name and address on the page.
- * @param {{name: string, town: string, email: string, telephone: string}} workshop
- */
+/** @param {{name: string, town: string, email: string, telephone: string}} workshop */
 export function showWorkshop(workshop) {
   const [email, telephone] = document.querySelectorAll("#reach a");
   if (email instanceof HTMLAnchorElement) {

@@ -2,19 +2,12 @@
 
 import { read, without, written } from "../lib/json.js";
 import { withUnit } from "../lib/lengths.js";
-import { inKind, sidesOf } from "../order/outlines.js";
-import { newRests, sealerFor } from "../order/starting.js";
+import { inKind, newRests, sealerFor, sidesOf } from "../order/slabs.js";
 import { pointerOf } from "./fields.js";
 
 const USUAL_EDGE_MM = 5;
 
-/**
- * The order after an entry in a control.
- * @param {Control} control
- * @param {Store} store
- * @param {Choices} choices
- * @returns {{order: Order, pointer: string}}
- */
+/** @param {Control} control @param {Store} store @param {Choices} choices */
 export function entered(control, store, choices) {
   const holder = /** @type {HTMLElement} */ (control.closest("[data-at]") ?? control);
   const pointer = pointerOf(holder, store);
@@ -27,13 +20,10 @@ export function entered(control, store, choices) {
   return { order, pointer };
 }
 
-/**
- * @param {Control} control
- * @param {string} as
- * @param {Store} store
- */
+/** @param {Control} control @param {string} as @param {Store} store */
 function valueOf(control, as, store) {
   if (control instanceof HTMLInputElement && as === "yes") return control.checked || "";
+  if (control instanceof HTMLInputElement && as === "wall") return control.checked ? "wall" : "square";
   const text = control.value.trim();
   if (as === "length") return withUnit(text, store.unit);
   if (as === "whole" && /^\d{1,9}$/.test(text)) return Number(text);
@@ -59,7 +49,7 @@ export function set(order, pointer, value, keepEmpty) {
 }
 
 /**
- * Some members only mean something together: where one is given, the others are asked for.
+ * Where one of these is given, the others are asked for.
  * @param {Order} order
  * @param {string} pointer
  * @param {HTMLElement} control
@@ -73,21 +63,19 @@ function together(order, pointer, control, store) {
   return pointers.reduce((so, each) => (read(so, each) === undefined ? written(so, each, "") : so), order);
 }
 
-/**
- * Entries that change more than their own member.
- * @param {string} pointer
- * @param {any} value
- * @param {Store} store
- * @param {Choices} choices
- * @returns {Order | null}
- */
+/** @param {string} pointer @param {any} value @param {Store} store @param {Choices} choices */
 function reshaped(pointer, value, store, choices) {
   const [, , number = "0", ...rest] = pointer.split("/");
+  if (/^\/joins\/\d+\/(one|other)\/slab$/.test(pointer)) return inJoin(store, pointer, value);
   const at = `/slabs/${number}`;
   const slab = store.order.slabs[Number(number)];
   const part = rest.join("/");
   if (!slab || !pointer.startsWith("/slabs/")) return null;
   if (part === "outline/kind") return inOutline(store, at, inKind(slab.outline, value, store.unit));
+  if (rest[0] === "reliefs" && part.endsWith("outline/kind")) {
+    const holder = pointer.slice(0, -"/kind".length);
+    return written(store.order, holder, inKind(read(store.order, holder), value, store.unit));
+  }
   if (part === "rests/kind") return set(store.order, `${at}/rests`, newRests(value, slab, store.unit) ?? "", false);
   if (part === "place") {
     const sealer = sealerFor(choices, value, slab.finish?.sealer);
@@ -97,8 +85,16 @@ function reshaped(pointer, value, store, choices) {
   return null;
 }
 
+/** @type {(store: Store, pointer: string, number: number) => Order} */
+function inJoin(store, pointer, number) {
+  const at = pointer.slice(0, -"/slab".length);
+  const sides = sidesOf(store.order.slabs[number]?.outline ?? { kind: "rectangle" });
+  const { side } = read(store.order, at);
+  return written(store.order, at, { slab: number, side: sides.includes(side) ? side : sides[0] });
+}
+
 /**
- * Another outline has other sides: what was said of sides that are gone goes with them.
+ * What was said of sides that are gone goes with them.
  * @param {Store} store
  * @param {string} at
  * @param {Outline} outline

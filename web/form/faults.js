@@ -1,13 +1,9 @@
 /** Faults that the service found: beside their fields, and in a summary that takes focus. */
 
-import { make } from "../make.js";
-import { elements, say } from "../words.js";
+import { elements, make, one, say } from "../show.js";
 import { findField, goTo } from "./fields.js";
 
-/**
- * Take every fault off the form.
- * @param {HTMLElement} form
- */
+/** @param {HTMLElement} form */
 export function clearFaults(form) {
   for (const fault of elements(form, ".fault")) fault.remove();
   for (const control of elements(form, "[aria-invalid]")) {
@@ -35,19 +31,13 @@ export function showFaults(form, store, faults, { sparing = null } = {}) {
   }
 }
 
-/**
- * @param {string} pointer
- * @param {Store} store
- */
+/** @param {string} pointer @param {Store} store */
 function isOnAnotherSlab(pointer, store) {
   const found = pointer.match(/^\/slabs\/(\d+)/);
   return found !== null && Number(found[1]) !== store.slab;
 }
 
-/**
- * @param {HTMLElement} control
- * @param {string} says
- */
+/** @param {HTMLElement} control @param {string} says */
 function mark(control, says) {
   const field = control.closest(".field") ?? control.parentElement;
   if (!field) return;
@@ -68,7 +58,7 @@ function mark(control, says) {
  * @param {Fault[]} faults
  */
 export function showSummary(form, store, faults) {
-  const summary = /** @type {HTMLElement} */ (form.querySelector("#problems"));
+  const summary = one("#problems", form);
   summary.hidden = faults.length === 0;
   const title = say("page.title");
   document.title = faults.length ? say("form.error-title", { title }) : title;

@@ -2,7 +2,7 @@
 
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements } from "../words.js";
+import { elements } from "../show.js";
 
 /** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
 
@@ -11,7 +11,6 @@ import { elements } from "../words.js";
  * @param {Element} element
  * @param {Store} store
  * @param {string} [at]
- * @returns {string}
  */
 export function pointerOf(element, store, at = /** @type {HTMLElement} */ (element).dataset.at ?? "") {
   let pointer = at === "" ? "" : `/${at}`;
@@ -39,23 +38,16 @@ export function refill(root, store, { all }) {
   showWhen(root, store);
 }
 
-/**
- * @param {HTMLElement} element
- * @param {any} value
- * @param {Store} store
- */
+/** @param {HTMLElement} element @param {any} value @param {Store} store */
 function refillOne(element, value, store) {
-  if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = value === true;
+  if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = value === true || value === "wall";
   else if (isControl(element)) {
     const text = element.dataset.as === "length" ? shownIn(value, store.unit) : String(value ?? "");
     if (element.value !== text) element.value = text;
   }
 }
 
-/**
- * @param {HTMLFieldSetElement} fieldset
- * @param {any} value
- */
+/** @param {HTMLFieldSetElement} fieldset @param {any} value */
 function refillRadios(fieldset, value) {
   for (const radio of /** @type {HTMLInputElement[]} */ (elements(fieldset, "input[type=radio]")))
     radio.checked = radio.value === value;
@@ -78,7 +70,6 @@ export function showWhen(root, store) {
  * @param {HTMLElement} root
  * @param {Store} store
  * @param {string} pointer
- * @returns {HTMLElement | null}
  */
 export function findField(root, store, pointer) {
   const places = elements(root, "[data-at], [data-scope], [data-list]").map((element) => ({
@@ -94,10 +85,7 @@ export function findField(root, store, pointer) {
   return found ? firstControl(found.element) : null;
 }
 
-/**
- * @param {HTMLElement} element
- * @param {Store} store
- */
+/** @param {HTMLElement} element @param {Store} store */
 function placeOf(element, store) {
   const { scope, list } = element.dataset;
   if (scope === "slab") return `/slabs/${store.slab}`;
@@ -111,10 +99,7 @@ function firstControl(element) {
   return /** @type {HTMLElement} */ (element.querySelector("input:checked") ?? inner ?? element);
 }
 
-/**
- * @param {EventTarget | null} element
- * @returns {element is Control}
- */
+/** @param {EventTarget | null} element */
 export function isControl(element) {
   return (
     element instanceof HTMLInputElement ||

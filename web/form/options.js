@@ -1,16 +1,12 @@
 /** What the workshop offers and what sides the slab has, put into the form. */
 
+import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
-import { make } from "../make.js";
-import { sidesOf } from "../order/outlines.js";
-import { elements, knows, say } from "../words.js";
+import { sidesOf } from "../order/slabs.js";
+import { elements, knows, make, one, say } from "../show.js";
 import { fromTemplate } from "./rows.js";
 
-/**
- * Fill the form with what is offered, once.
- * @param {HTMLElement} form
- * @param {Choices} choices
- */
+/** @param {HTMLElement} form @param {Choices} choices */
 export function fillOptions(form, choices) {
   fill(form, "#shade-name", choices.shades.map(({ name, hex }) => pick("shade-name", name, name, "", hex)));
   const surfaces = choices.finishes.map(({ surface, says }) => {
@@ -23,6 +19,11 @@ export function fillOptions(form, choices) {
     make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, spoken(mm, "mm")),
   );
   fill(form, "[data-quick]", usual);
+  for (const field of elements(form, "[data-offer]")) {
+    const offer = read(choices, `/${field.dataset.offer}`);
+    field.hidden = !offer;
+    one("span", field).textContent = offer?.says ?? "";
+  }
   const offered = new Set(["collect", ...choices.deliveries.flatMap(({ kinds }) => kinds)]);
   for (const radio of elements(form, "[name=delivery-kind]"))
     if (radio instanceof HTMLInputElement && !offered.has(radio.value)) radio.closest("label")?.remove();
@@ -44,24 +45,14 @@ export function syncOptions(form, choices, slab) {
     button.setAttribute("aria-pressed", String(Number(button.dataset.mm) === inMm(slab.thickness)));
 }
 
-/**
- * @param {HTMLElement} form
- * @param {string} selector
- * @param {HTMLElement[]} picks
- */
+/** @param {HTMLElement} form @param {string} selector @param {HTMLElement[]} picks */
 function fill(form, selector, picks) {
   const fieldset = form.querySelector(selector);
   for (const old of Array.from(fieldset?.querySelectorAll("label, button") ?? [])) old.remove();
   fieldset?.append(...picks);
 }
 
-/**
- * @param {string} group
- * @param {string} value
- * @param {string} name
- * @param {string} says
- * @param {string} [hex]
- */
+/** @param {string} group @param {string} value @param {string} name @param {string} says @param {string} [hex] */
 function pick(group, value, name, says, hex) {
   const chip = hex ? make("span", { class: "chip", "aria-hidden": "true" }) : null;
   if (chip && hex) chip.style.backgroundColor = hex;
@@ -70,23 +61,27 @@ function pick(group, value, name, says, hex) {
   return make("label", { class: "pick" }, radio, chip, make("span", {}, name, more && " ", more));
 }
 
-/**
- * Say a side's name.
- * @param {string} side
- */
+/** @param {string} side */
 export function sideName(side) {
   return knows(`side.${side}`) ? say(`side.${side}`) : say("side.number", { number: side });
 }
 
-/**
- * Give the form the sides of the slab that is looked at.
- * @param {HTMLElement} root
- * @param {Store} store
- * @param {Choices} choices
- */
+/** @param {string} side */
+export function sideOption(side) {
+  return make("option", { value: side }, sideName(side));
+}
+
+/** @param {HTMLElement} select @param {HTMLElement[]} options */
+export function offer(select, options) {
+  const said = options.map(({ textContent }) => textContent).join();
+  if (select.dataset.shown === said) return;
+  select.dataset.shown = said;
+  select.replaceChildren(...options.map((option) => option.cloneNode(true)));
+}
+
+/** @param {HTMLElement} root @param {Store} store @param {Choices} choices */
 export function syncSides(root, store, choices) {
-  const slab = store.order.slabs[store.slab];
-  if (!slab) return;
+  const slab = store.shown;
   const sides = sidesOf(slab.outline);
   const said = sides.join(" ");
   for (const list of elements(root, "[data-sides]")) {
@@ -95,19 +90,12 @@ export function syncSides(root, store, choices) {
     if (list.dataset.sides === "edges") list.replaceChildren(...sides.map((side) => edgeRow(side, choices)));
     else showBoxes(list, sides);
   }
-  for (const select of elements(root, "[data-options=sides]")) {
-    if (!(select instanceof HTMLSelectElement) || select.dataset.shown === said) continue;
-    select.dataset.shown = said;
-    const closed = make("option", { value: "" }, say("cutout.not-open"));
-    select.replaceChildren(closed, ...sides.map((side) => make("option", { value: side }, sideName(side))));
-  }
+  const closed = make("option", { value: "" }, say("cutout.not-open"));
+  for (const select of elements(root, "[data-options=sides]")) offer(select, [closed, ...sides.map(sideOption)]);
   tickSides(root, slab.rests?.sides ?? []);
 }
 
-/**
- * @param {string} side
- * @param {Choices} choices
- */
+/** @param {string} side @param {Choices} choices */
 function edgeRow(side, choices) {
   const row = fromTemplate("edge-row");
   row.dataset.scope = `edges/${side}`;
@@ -118,10 +106,7 @@ function edgeRow(side, choices) {
   return row;
 }
 
-/**
- * @param {HTMLElement} fieldset
- * @param {string[]} sides
- */
+/** @param {HTMLElement} fieldset @param {string[]} sides */
 function showBoxes(fieldset, sides) {
   const boxes = sides.map((side) =>
     make("label", { class: "pick" }, make("input", { type: "checkbox", value: side, "data-side": "" }), sideName(side)),
@@ -130,10 +115,7 @@ function showBoxes(fieldset, sides) {
   fieldset.replaceChildren(...(legend ? [legend] : []), ...boxes);
 }
 
-/**
- * @param {HTMLElement} root
- * @param {string[]} ticked
- */
+/** @param {HTMLElement} root @param {string[]} ticked */
 function tickSides(root, ticked) {
   for (const box of elements(root, "[data-side]"))
     if (box instanceof HTMLInputElement) box.checked = ticked.includes(box.value);

@@ -2,12 +2,11 @@
 
 import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withUnit } from "../lib/lengths.js";
-import { make } from "../make.js";
-import { sizeMm } from "../order/outlines.js";
+import { sizeMm } from "../order/slabs.js";
+import { elements, make, say } from "../show.js";
 import { unitMiddles } from "../sketch/drag.js";
 import { boxOf, cutoutOf } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
-import { elements, say } from "../words.js";
 import { pointerOf } from "./fields.js";
 
 /** @typedef {"left" | "right" | "front" | "back"} Side */
@@ -16,7 +15,6 @@ import { pointerOf } from "./fields.js";
  * How far an opening's near edge is from each end of the slab, in mm.
  * @param {Cutout} cutout
  * @param {Outline} outline
- * @returns {Record<Side, number>}
  */
 export function gapsOf(cutout, outline) {
   const { from, to } = boxOf(cutoutOf(cutout));
@@ -28,48 +26,37 @@ export function gapsOf(cutout, outline) {
  * The order after a distance to an edge was typed; null where it does not read as one.
  * @param {HTMLInputElement} control with `data-gap`
  * @param {Store} store
- * @returns {Order | null}
  */
 export function placedByGap(control, store) {
   const side = /** @type {Side} */ (control.dataset.gap);
   const number = numberOf(control, store);
-  const slab = store.order.slabs[store.slab];
-  const cutout = slab?.cutouts?.[number];
+  const { cutouts, outline } = store.shown;
+  const cutout = cutouts?.[number];
   const gap = inMm(withUnit(control.value, store.unit));
-  if (!slab || !cutout || gap === null) return null;
-  const off = (gap - gapsOf(cutout, slab.outline)[side]) * (side === "left" || side === "front" ? 1 : -1);
-  const along = side === "left" || side === "right" ? { x: off, y: 0 } : { x: 0, y: off };
-  return moved(store, number, along);
+  if (!cutout || gap === null) return null;
+  const off = (gap - gapsOf(cutout, outline)[side]) * (side === "left" || side === "front" ? 1 : -1);
+  return moved(store, number, side === "left" || side === "right" ? { x: off, y: 0 } : { x: 0, y: off });
 }
 
 /**
  * The order with an opening's centre over the middle of a unit.
  * @param {HTMLElement} button with `data-unit-number`
  * @param {Store} store
- * @returns {Order | null}
  */
 export function centredOnUnit(button, store) {
   const number = numberOf(button, store);
-  const slab = store.order.slabs[store.slab];
-  const middle = slab && unitMiddles(slab)[Number(button.dataset.unitNumber)];
+  const middle = unitMiddles(store.shown)[Number(button.dataset.unitNumber)];
   const there = movables(store.order, store.slab, store.unit)[number];
   return middle === undefined || !there ? null : moved(store, number, { x: middle - there.x, y: 0 });
 }
 
-/**
- * @param {Store} store
- * @param {number} number of the opening
- * @param {XY} by
- */
+/** @param {Store} store @param {number} number of the opening @param {XY} by */
 function moved(store, number, by) {
   const there = movables(store.order, store.slab, store.unit)[number];
   return there ? there.put(store.order, { x: there.x + by.x, y: there.y + by.y }) : null;
 }
 
-/**
- * @param {HTMLElement} element
- * @param {Store} store
- */
+/** @param {HTMLElement} element @param {Store} store */
 function numberOf(element, store) {
   return Number(pointerOf(element, store, "place").split("/")[4]);
 }
@@ -80,8 +67,7 @@ function numberOf(element, store) {
  * @param {Store} store
  */
 export function syncPlaces(form, store) {
-  const slab = store.order.slabs[store.slab];
-  if (!slab) return;
+  const slab = store.shown;
   for (const control of /** @type {HTMLInputElement[]} */ (elements(form, "[data-gap]"))) {
     const cutout = slab.cutouts?.[numberOf(control, store)];
     if (!cutout) continue;
@@ -92,12 +78,12 @@ export function syncPlaces(form, store) {
     const gap = gapsOf(cutout, slab.outline)[side];
     control.value = shownIn(spoken(gap, store.unit), store.unit);
   }
-  const names = (read(slab, "/rests/units") ?? []).map((/** @type {any} */ _, /** @type {number} */ i) => say("units.one", { number: i + 1 }));
+  const { length } = read(slab, "/rests/units") ?? [];
   for (const place of elements(form, "[data-on-units]")) {
-    place.hidden = names.length === 0;
-    if (place.childElementCount === names.length + 1) continue;
-    const buttons = names.map((/** @type {string} */ name, /** @type {number} */ i) =>
-      make("button", { type: "button", class: "quiet", "data-do": "on-unit", "data-unit-number": String(i) }, name),
+    place.hidden = !length;
+    if (place.childElementCount === length + 1) continue;
+    const buttons = Array.from({ length }, (_, i) =>
+      make("button", { type: "button", class: "quiet", "data-do": "on-unit", "data-unit-number": String(i) }, say("units.one", { number: i + 1 })),
     );
     place.replaceChildren(make("legend", {}, say("place.on-unit")), ...buttons);
   }

@@ -1,19 +1,15 @@
-/** Lists in the form, and the slabs: as many as the order has. */
+/** As many rows as the order has members, made from the page's templates; and the slabs. */
 
 import { read, without, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
-import { make } from "../make.js";
-import { startingSlab } from "../order/starting.js";
-import { elements, fillWords, say } from "../words.js";
+import { sidesOf, startingSlab } from "../order/slabs.js";
+import { elements, fillWords, make, one, say } from "../show.js";
 import { pointerOf } from "./fields.js";
+import { offer, sideOption } from "./options.js";
 
 let made = 0;
 
-/**
- * Make a row from a template: words filled in, every label tied to its control.
- * @param {string} id
- * @returns {HTMLElement}
- */
+/** Make a row from a template: words filled in, every label tied to its control. @param {string} id */
 export function fromTemplate(id) {
   const template = document.getElementById(id);
   if (!(template instanceof HTMLTemplateElement)) throw new Error(`There is no template ${id}.`);
@@ -38,11 +34,7 @@ function tie(field) {
   control.setAttribute("aria-describedby", hint.id);
 }
 
-/**
- * Give every list under a root the rows that the order has.
- * @param {HTMLElement} root
- * @param {Store} store
- */
+/** @param {HTMLElement} root @param {Store} store */
 export function syncRows(root, store) {
   for (const list of elements(root, "[data-list]")) {
     const at = list.dataset.list ?? "";
@@ -60,12 +52,7 @@ export function syncRows(root, store) {
     hint.hidden = (read(store.order, pointerOf(hint, store, hint.dataset.none)) ?? []).length > 0;
 }
 
-/**
- * @param {Element} row
- * @param {any} member
- * @param {number} i
- * @param {string} key
- */
+/** @param {Element} row @param {any} member @param {number} i @param {string} key */
 function name(row, member, i, key) {
   const words = member?.label || say(key, { number: i + 1 });
   const legend = row.querySelector("[data-row-name]");
@@ -86,89 +73,89 @@ export function withRow(button, store) {
   return written(store.order, pointer, [...members, structuredClone(members.at(-1) ?? plain)]);
 }
 
-/**
- * The order without the member that a row shows.
- * @param {HTMLElement} row
- * @param {Store} store
- */
+/** @param {HTMLElement} row @param {Store} store */
 export function withoutRow(row, store) {
   return without(store.order, pointerOf(row, store, row.dataset.scope));
 }
 
-/**
- * Show a button for each slab.
- * @param {HTMLElement} list
- * @param {Store} store
- * @param {Choices} choices
- */
-export function showSlabs(list, store, choices) {
-  const many = store.order.slabs.length;
-  list.hidden = many < 2;
+const JOIN_MM = 2;
+
+/** Show a button for each slab, and what can be done with them. @param {Store} store @param {Choices} choices */
+export function showSlabs(store, choices) {
+  const { slabs } = store.order;
+  const list = one("#slabs");
   const focused = list.contains(document.activeElement);
+  list.hidden = slabs.length < 2;
   list.replaceChildren(
-    ...store.order.slabs.map((slab, i) => {
-      const current = i === store.slab ? "true" : "false";
+    ...slabs.map((slab, i) => {
       const press = () => store.lookAt(i);
-      const type = { type: "button", "aria-current": current };
-      return make("li", {}, make("button", { ...type, press }, slabName(slab, i)));
+      return make("li", {}, make("button", { type: "button", "aria-current": String(i === store.slab), press }, slabName(slab, i)));
     }),
   );
-  const now = /** @type {HTMLElement | null} */ (list.querySelector("[aria-current=true]"));
-  if (focused) now?.focus();
-  const tools = list.closest("form");
-  allow(tools, "add-slab", many < (choices.limits.slabs ?? 8));
-  allow(tools, "copy-slab", many < (choices.limits.slabs ?? 8));
-  allow(tools, "remove-slab", many > 1);
+  if (focused) one("[aria-current=true]", list).focus();
+  const full = slabs.length >= (choices.limits.slabs ?? 8);
+  for (const action of ["add-slab", "copy-slab"]) one(`[data-do=${action}]`).hidden = full;
+  one("[data-do=remove-slab]").hidden = slabs.length < 2;
 }
 
-/**
- * @param {{label?: string}} slab
- * @param {number} i
- */
+/** @param {{label?: string}} slab @param {number} i */
 function slabName(slab, i) {
   const number = i + 1;
   return slab.label ? say("slabs.called", { number, label: slab.label }) : say("slabs.one", { number });
 }
 
-/**
- * @param {HTMLElement | null} tools
- * @param {string} action
- * @param {boolean} may
- */
-function allow(tools, action, may) {
-  const button = /** @type {HTMLElement | null | undefined} */ (tools?.querySelector(`[data-do=${action}]`));
-  if (button) button.hidden = !may;
-}
-
-/**
- * One more slab: plain, of the same look as the one that is shown.
- * @param {Store} store
- * @param {Choices} choices
- */
+/** One more slab: plain, of the same look as the one that is shown. @param {Store} store @param {Choices} choices */
 export function addSlab(store, choices) {
-  const like = store.order.slabs[store.slab];
-  const { shade, finish, place, thickness } = structuredClone(like ?? {});
-  insert(store, { ...startingSlab(choices, store.unit), ...(like && { shade, finish, place, thickness }) });
+  const { shade, finish, place, thickness } = structuredClone(store.shown);
+  insert(store, { ...startingSlab(choices, store.unit), shade, finish, place, thickness });
 }
 
 /** @param {Store} store */
 export function copySlab(store) {
-  const slab = structuredClone(store.order.slabs[store.slab]);
-  if (slab) insert(store, slab);
+  insert(store, structuredClone(store.shown));
 }
 
-/**
- * @param {Store} store
- * @param {any} slab
- */
+/** @param {Store} store @param {any} slab */
 function insert(store, slab) {
   const slabs = [...store.order.slabs, slab];
   store.change({ ...store.order, slabs }, { slab: slabs.length - 1 });
 }
 
-/** @param {Store} store */
+/**
+ * A join names slabs by number: those of the slab that goes go with it, the others count anew.
+ * @param {Store} store
+ */
 export function removeSlab(store) {
-  const slabs = store.order.slabs.filter((_, i) => i !== store.slab);
-  const { joins: _gone, ...rest } = store.order; // a join names slabs by number
-  store.change({ ...rest, slabs });
+  const gone = store.slab;
+  const slabs = store.order.slabs.filter((_, i) => i !== gone);
+  const counted = (/** @type {JoinEnd} */ { slab, side }) => ({ slab: slab > gone ? slab - 1 : slab, side });
+  const { joins = [], ...rest } = store.order;
+  const left = joins.filter(({ one, other }) => one.slab !== gone && other.slab !== gone);
+  const again = left.map(({ one, other, gap }) => ({ one: counted(one), other: counted(other), gap }));
+  store.change({ ...rest, slabs, ...(again.length && { joins: again }) });
+}
+
+/** One more join: the slab that is shown to the one before it, or to the next. @param {Store} store */
+export function addJoin(store) {
+  const { order, slab, unit } = store;
+  const one = Math.max(0, slab - 1);
+  const end = (/** @type {number} */ number, /** @type {string} */ wanted) => {
+    const sides = sidesOf(order.slabs[number]?.outline ?? { kind: "rectangle" });
+    return { slab: number, side: sides.includes(wanted) ? wanted : (sides[0] ?? "") };
+  };
+  const join = { one: end(one, "right"), other: end(one + 1, "left"), gap: spoken(JOIN_MM, unit) };
+  store.change({ ...order, joins: [...(order.joins ?? []), join] });
+}
+
+/** @param {HTMLElement} form @param {Store} store */
+export function syncJoins(form, store) {
+  const { slabs } = store.order;
+  one("#joins", form).hidden = slabs.length < 2;
+  const names = slabs.map((slab, i) => make("option", { value: String(i) }, slabName(slab, i)));
+  for (const select of elements(form, "[data-options=slabs]")) offer(select, names);
+  for (const select of elements(form, "[data-options=ends]")) {
+    const number = read(store.order, pointerOf(select, store).replace(/side$/, "slab"));
+    const sides = sidesOf(slabs[number]?.outline ?? { kind: "rectangle" });
+    offer(select, sides.map(sideOption));
+  }
 }

@@ -1,10 +1,6 @@
-/** JSON Pointers (RFC 6901) into plain JSON, and JSON Patch (RFC 6902) with the operations of remedies. */
+/** JSON Pointer (RFC 6901) and JSON Patch (RFC 6902), as far as remedies use it. */
 
-/**
- * Take a pointer apart.
- * @param {string} pointer
- * @returns {string[]}
- */
+/** @param {string} pointer */
 export function partsOf(pointer) {
   if (pointer === "") return [];
   if (!pointer.startsWith("/")) throw new Error(`"${pointer}" does not begin with a slash.`);
@@ -16,22 +12,13 @@ function unescaped(part) {
   return part.replaceAll("~1", "/").replaceAll("~0", "~");
 }
 
-/**
- * Say whether a part names a member that is there; nothing inherited counts.
- * @param {any} holder
- * @param {string} part
- */
+/** Whether a part names a member that is there; nothing inherited counts. @param {any} holder @param {string} part */
 export function holds(holder, part) {
   if (Array.isArray(holder)) return /^(0|[1-9]\d*)$/.test(part) && Number(part) < holder.length;
   return typeof holder === "object" && holder !== null && Object.hasOwn(holder, part);
 }
 
-/**
- * Read what a pointer leads to; undefined where it leads nowhere.
- * @param {any} document
- * @param {string} pointer
- * @returns {any}
- */
+/** Read what a pointer leads to; undefined where it leads nowhere. @param {any} document @param {string} pointer */
 export function read(document, pointer) {
   let here = document;
   for (const part of partsOf(pointer)) {
@@ -42,22 +29,16 @@ export function read(document, pointer) {
 }
 
 /**
- * Copy a document with one member set; objects on the way are made where they are missing.
+ * A copy with one member set; missing objects on the way are made.
  * @param {any} document
  * @param {string} pointer
  * @param {any} value
- * @returns {any}
  */
 export function written(document, pointer, value) {
   return put(document, partsOf(pointer), value);
 }
 
-/**
- * @param {any} here
- * @param {string[]} parts
- * @param {any} value
- * @returns {any}
- */
+/** @param {any} here @param {string[]} parts @param {any} value @returns {any} */
 function put(here, parts, value) {
   const [part, ...rest] = parts;
   if (part === undefined) return value;
@@ -66,12 +47,7 @@ function put(here, parts, value) {
   return { ...here, [part]: inner };
 }
 
-/**
- * Copy a document without one member; the members of a list behind it move up.
- * @param {any} document
- * @param {string} pointer
- * @returns {any}
- */
+/** A copy without one member. @param {any} document @param {string} pointer */
 export function without(document, pointer) {
   const parts = partsOf(pointer);
   const last = parts.pop();
@@ -84,34 +60,27 @@ export function without(document, pointer) {
   return put(document, parts, left);
 }
 
-/**
- * Write one part of a pointer.
- * @param {string} part
- */
+/** @param {string} part */
 export function escaped(part) {
   return part.replaceAll("~", "~0").replaceAll("/", "~1");
 }
 
 /** @typedef {{op: string, path: string, value?: any}} Operation */
 
-/** A patch that does not fit the document, most likely because the document has changed. */
+/** A patch that does not fit: the document has changed. */
 export class StalePatch extends Error {}
 
 /**
  * Apply a patch to a copy; all of it or, by throwing, nothing.
  * @param {any} document
  * @param {Operation[]} patch
- * @returns {any}
  * @throws {StalePatch}
  */
 export function patched(document, patch) {
   return patch.reduce(applied, structuredClone(document));
 }
 
-/**
- * @param {any} document
- * @param {Operation} operation
- */
+/** @param {any} document @param {Operation} operation */
 function applied(document, { op, path, value }) {
   if (!["test", "add", "remove", "replace"].includes(op)) throw new StalePatch(`"${op}" is not done here`);
   if (op === "test") return tested(document, path, value);

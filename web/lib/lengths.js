@@ -17,19 +17,13 @@ const VULGAR = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/
  * Give a typed number the chosen unit; a text that carries its own is left as it was typed.
  * @param {string} typed
  * @param {Unit} unit
- * @returns {string}
  */
 export function withUnit(typed, unit) {
   const text = typed.trim();
   return /\d|[½¼¾⅛⅜⅝⅞]/.test(text) && BARE.test(text) ? `${text} ${unit}` : text;
 }
 
-/**
- * Say a length in its field: without the unit where that is the one chosen.
- * @param {unknown} value a text with its unit, or a number of millimetres
- * @param {Unit} unit
- * @returns {string}
- */
+/** @param {unknown} value a text with its unit, or a number of millimetres @param {Unit} unit */
 export function shownIn(value, unit) {
   if (value === undefined || value === null) return "";
   const text = typeof value === "number" ? `${value} mm` : String(value);
@@ -37,11 +31,7 @@ export function shownIn(value, unit) {
   return BARE.test(bare) ? bare : text;
 }
 
-/**
- * Work out millimetres for the sketch; null where the text does not read as a length.
- * @param {unknown} value
- * @returns {number | null}
- */
+/** Null where the text does not read as a length. @param {unknown} value */
 export function inMm(value) {
   if (typeof value === "number") return Number.isFinite(value) ? value : null;
   const text = plain(String(value ?? ""));
@@ -59,10 +49,7 @@ function plain(text) {
   return tidy.replace(/\s+/g, " ").trim();
 }
 
-/**
- * @param {string} text one amount and its unit
- * @returns {number | null}
- */
+/** @param {string} text one amount and its unit */
 function amountInMm(text) {
   const found = text.match(/^(-?)(?:(\d*\.?\d+|\d+)|(?:(\d+)[ -]+)?(\d+)\/(\d+)) ?(mm|cm|m|in|inch|inches|")\.?$/i);
   if (!found) return null;
@@ -72,12 +59,7 @@ function amountInMm(text) {
   return Number.isFinite(amount) ? (sign ? -1 : 1) * amount * per : null;
 }
 
-/**
- * Write millimetres as somebody who works in this unit would: whole millimetres, or eighths.
- * @param {number} mm
- * @param {Unit} unit
- * @returns {string}
- */
+/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit */
 export function spoken(mm, unit) {
   if (unit !== "in") return `${trimmed(Math.round(mm) / (MM_PER.get(unit) ?? 1))} ${unit}`;
   const eighths = Math.round(Math.abs(mm) / 3.175);
@@ -88,10 +70,7 @@ export function spoken(mm, unit) {
   return `${mm < 0 ? "-" : ""}${said.filter(Boolean).join(" ")} in`;
 }
 
-/**
- * The step that a drawing is drawn to: 5 mm, or a quarter of an inch.
- * @param {Unit} unit
- */
+/** The step that a drawing is drawn to: 5 mm, or a quarter of an inch. @param {Unit} unit */
 export function fineStep(unit) {
   return unit === "in" ? 6.35 : 5;
 }

@@ -1,11 +1,10 @@
 /** Openings that one press adds, and slabs to start from: each filled with what is usual. */
 
 import { inMm, spoken } from "../lib/lengths.js";
-import { say } from "../words.js";
-import { roomMm } from "./outlines.js";
-import { newRests, sealerFor, startingSlab } from "./starting.js";
+import { say } from "../show.js";
+import { newRests, roomMm, sealerFor, sizeMm, startingSlab } from "./slabs.js";
 
-/** @typedef {{kind: string, rim: string, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
+/** @typedef {{kind: string, rim?: string, depth?: number, grooves?: number, fall?: number, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
 
 /** @type {Readonly<Record<string, Piece>>} sizes in mm, common practice, no source */
 export const PIECES = {
@@ -17,38 +16,56 @@ export const PIECES = {
   rectangle: { kind: "rectangle", length: 300, width: 200, corner_radius: 15, rim: "shown" },
   slot: { kind: "slot", length: 250, width: 40, rim: "shown" },
 };
-const LENGTHS = /** @type {const} */ (["diameter", "length", "width", "corner_radius"]);
+/** @type {Readonly<Record<string, Piece>>} sizes in mm, common practice, no source */
+const RELIEFS = {
+  drainer: { kind: "drainer", length: 350, width: 400, depth: 6, grooves: 7, fall: 4 },
+  recess: { kind: "recess", length: 150, width: 100, depth: 8 },
+  rebate: { kind: "rebate", length: 300, width: 20, depth: 10 },
+};
+const LENGTHS = ["diameter", "length", "width", "corner_radius", "depth", "fall"];
 const TRIES = [1 / 2, 1 / 4, 3 / 4, 1 / 8, 7 / 8];
 const APART_MM = 80;
 const BEHIND_MM = 65;
 
 /**
- * Make an opening of this name, set down where there is room.
  * @param {string} name one of PIECES
  * @param {string} label what the customer calls it
  * @param {Slab} slab
  * @param {Unit} unit
- * @returns {Cutout}
  */
 export function newCutout(name, label, slab, unit) {
   const piece = PIECES[name] ?? /** @type {Piece} */ (PIECES.round);
   const { x, y } = placeFor(name, piece, slab);
-  /** @type {Cutout} */
-  const cutout = { label, kind: piece.kind };
-  for (const key of LENGTHS) {
-    const mm = piece[key];
-    if (mm !== undefined) cutout[key] = spoken(mm, unit);
-  }
-  cutout.centre = { x: spoken(fine(x, unit), unit), y: spoken(fine(y, unit), unit) };
-  cutout.rim = piece.rim;
-  if (piece.heat) cutout.heat = true;
-  return cutout;
+  return { label, ...inUnit(piece, unit), centre: placeIn(x, y, unit) };
 }
 
 /**
- * @param {number} mm
+ * Make a place that is thinner; its place is its front left corner.
+ * @param {string} name one of RELIEFS
+ * @param {string} label
+ * @param {Slab} slab
  * @param {Unit} unit
  */
+export function newRelief(name, label, slab, unit) {
+  const piece = RELIEFS[name] ?? /** @type {Piece} */ (RELIEFS.recess);
+  const { x, y } = placeFor(name, piece, slab);
+  const { length, width, ...rest } = inUnit(piece, unit);
+  const [halfX, halfY] = [(piece.length ?? 0) / 2, (piece.width ?? 0) / 2];
+  return { label, ...rest, outline: { kind: "rectangle", length, width }, at: placeIn(x - halfX, y - halfY, unit) };
+}
+
+/** @type {(piece: Piece, unit: Unit) => any} */
+function inUnit(piece, unit) {
+  const said = Object.entries(piece).map(([key, value]) => [key, LENGTHS.includes(key) ? spoken(Number(value), unit) : value]);
+  return Object.fromEntries(said);
+}
+
+/** @type {(x: number, y: number, unit: Unit) => Place} */
+function placeIn(x, y, unit) {
+  return { x: spoken(fine(x, unit), unit), y: spoken(fine(y, unit), unit) };
+}
+
+/** @param {number} mm @param {Unit} unit */
 function fine(mm, unit) {
   const step = unit === "in" ? 6.35 : 5;
   return Math.round(mm / step) * step;
@@ -62,7 +79,7 @@ function fine(mm, unit) {
  */
 function placeFor(name, piece, slab) {
   const { from, to, widthMm } = roomMm(slab.outline);
-  const boxes = (slab.cutouts ?? []).map(boxOf);
+  const boxes = [...(slab.cutouts ?? []).map(boxOf), ...(slab.reliefs ?? []).map(reliefBoxOf)];
   const big = boxes.filter((box) => box.half > 60).pop();
   if (name === "tap") {
     const y = Math.max(widthMm - BEHIND_MM, widthMm / 2);
@@ -75,12 +92,7 @@ function placeFor(name, piece, slab) {
   return { x: free ?? (from + to) / 2, y: widthMm / 2 };
 }
 
-/**
- * Beside taps that already stand there.
- * @param {number} x
- * @param {number} y
- * @param {{x: number, y: number, half: number}[]} boxes
- */
+/** @param {number} x @param {number} y @param {{x: number, y: number, half: number}[]} boxes */
 function freeX(x, y, boxes) {
   const taken = (/** @type {number} */ at) =>
     boxes.some((box) => box.half <= 60 && Math.abs(box.x - at) < APART_MM && Math.abs(box.y - y) < APART_MM);
@@ -93,6 +105,12 @@ function freeX(x, y, boxes) {
 function boxOf(cutout) {
   const half = Math.max(inMm(cutout.diameter) ?? 0, inMm(cutout.length) ?? 0) / 2;
   return { x: inMm(cutout.centre?.x) ?? 0, y: inMm(cutout.centre?.y) ?? 0, half };
+}
+
+/** @type {(relief: Relief) => {x: number, y: number, half: number}} */
+function reliefBoxOf({ at, outline }) {
+  const { lengthMm, widthMm } = sizeMm(outline);
+  return { x: (inMm(at.x) ?? 0) + lengthMm / 2, y: (inMm(at.y) ?? 0) + widthMm / 2, half: lengthMm / 2 };
 }
 
 /**
@@ -120,7 +138,6 @@ const NOTCH_MM = { length: 1400, width: 600 };
  * @param {Slab | undefined} like
  * @param {Choices} choices
  * @param {Unit} unit
- * @returns {Slab}
  */
 export function pieceFrom(name, like, choices, unit) {
   const sheet = SHEETS[name] ?? /** @type {Sheet} */ (SHEETS.blank);
@@ -144,11 +161,7 @@ export function pieceFrom(name, like, choices, unit) {
   return slab;
 }
 
-/**
- * @param {Sheet} sheet
- * @param {Unit} unit
- * @returns {Outline}
- */
+/** @param {Sheet} sheet @param {Unit} unit */
 function outlineFor({ size: [long, wide], notch, round }, unit) {
   const [length, width] = [spoken(long, unit), spoken(wide, unit)];
   if (round) return { kind: "round", diameter: length };
@@ -157,14 +170,8 @@ function outlineFor({ size: [long, wide], notch, round }, unit) {
   return { kind: "l-shape", length, width, notch: cut };
 }
 
-/**
- * @param {[name: string, x: number, y: number]} opening
- * @param {Unit} unit
- * @returns {Cutout}
- */
+/** @param {[name: string, x: number, y: number]} opening @param {Unit} unit */
 function cutoutFor([name, x, y], unit) {
-  const { kind, rim, heat, ...sizes } = PIECES[name === "appliance" ? "hob" : name] ?? /** @type {any} */ (PIECES.round);
-  const lengths = Object.fromEntries(Object.entries(sizes).map(([key, mm]) => [key, spoken(Number(mm), unit)]));
-  const centre = { x: spoken(x, unit), y: spoken(y, unit) };
-  return { label: say(`piece.${name}`), kind, ...lengths, centre, rim, ...(heat && { heat }) };
+  const piece = PIECES[name === "appliance" ? "hob" : name] ?? /** @type {Piece} */ (PIECES.round);
+  return { label: say(`piece.${name}`), ...inUnit(piece, unit), centre: placeIn(x, y, unit) };
 }

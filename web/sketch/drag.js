@@ -1,7 +1,7 @@
 /** Moves things on the plan by pointer and by keyboard. */
 
 import { read } from "../lib/json.js";
-import { sizeMm } from "../order/outlines.js";
+import { sizeMm } from "../order/slabs.js";
 import { keyStep, mm, snapped } from "./geometry.js";
 
 const SLACK_PX = 4;
@@ -72,13 +72,12 @@ export class Drag {
    */
   rest(movable, to) {
     const { store } = this.sketch.page;
-    const slab = store.order.slabs[store.slab];
+    const slab = store.shown;
     const reach = REACH_PX / (this.sketch.frame?.scale ?? 1);
-    const isOpening = movable.opening >= 0;
-    const lines = isOpening && slab ? linesOf(slab, movable.opening) : { x: [], y: [] };
+    const lines = movable.shape ? linesOf(slab, movable.opening) : { x: [], y: [] };
     const [x, y] = [snapped(to.x, lines.x, reach, store.unit), snapped(to.y, lines.y, reach, store.unit)];
     this.lines = { x: x.line, y: y.line };
-    if (!isOpening || !slab) return { x: x.mm, y: y.mm };
+    if (!movable.shape) return { x: x.mm, y: y.mm };
     const { lengthMm, widthMm } = sizeMm(slab.outline);
     return { x: Math.max(0, Math.min(x.mm, lengthMm)), y: Math.max(0, Math.min(y.mm, widthMm)) };
   }
@@ -97,11 +96,7 @@ export class Drag {
     this.nudge(movable, step);
   }
 
-  /**
-   * Move a thing by so much; presses close together are undone as one.
-   * @param {Movable} movable
-   * @param {XY} step
-   */
+  /** Move a thing by so much; presses close together are undone as one. @param {Movable} movable @param {XY} step */
   nudge(movable, step) {
     const to = { x: movable.x + step.x, y: movable.y + step.y };
     this.sketch.move(movable, to, { cause: "typing", group: `nudge ${movable.key}` });
@@ -137,7 +132,7 @@ export class Drag {
 }
 
 /**
- * Lines that an opening comes to rest on: the slab's middle, the other openings, the units' middles.
+ * What an opening comes to rest on: the middles of slab, units and other openings.
  * @param {Slab} slab
  * @param {number} opening
  */
@@ -148,11 +143,7 @@ export function linesOf(slab, opening) {
   return { x: [lengthMm / 2, ...unitMiddles(slab), ...placed("x")], y: [widthMm / 2, ...placed("y")] };
 }
 
-/**
- * Where the middles of the units lie, from the slab's left end; the first stands in by the overhang.
- * @param {Slab} slab
- * @returns {number[]}
- */
+/** The middles of the units, from the slab's left end; the first stands in by the overhang. @param {Slab} slab */
 export function unitMiddles(slab) {
   let at = mm(read(slab, "/rests/overhang/left"));
   return (slab.rests?.units ?? []).map((/** @type {{width: unknown}} */ { width }) => {

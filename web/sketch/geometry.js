@@ -1,22 +1,19 @@
-/** Where a slab and its openings lie, in mm seen from above, and where a drag comes to rest: only to draw them. */
+/** Where a slab and its openings lie, in mm seen from above: only to draw them. */
 
 import { fineStep, inMm } from "../lib/lengths.js";
-import { sizeMm } from "../order/outlines.js";
+import { sizeMm } from "../order/slabs.js";
 
 /** @typedef {{x: number, y: number}} XY */
 /** @typedef {XY & {r?: number}} Corner */
 /** @typedef {{from: XY, to: XY}} Box */
+/** @typedef {Corner[] | {x: number, y: number, radius: number}} Shape a circle, or corners anticlockwise */
 
 /** @param {unknown} length */
 export function mm(length) {
   return inMm(length) ?? 0;
 }
 
-/**
- * The corners of an outline, anticlockwise from the front left; of a round, its circle.
- * @param {Outline} outline
- * @returns {Corner[] | {x: number, y: number, radius: number}}
- */
+/** Anticlockwise from the front left. @param {Outline} outline */
 export function outlineOf(outline) {
   const { lengthMm: length, widthMm: width } = sizeMm(outline);
   if (outline.kind === "round") return { x: length / 2, y: length / 2, radius: length / 2 };
@@ -36,7 +33,6 @@ export function outlineOf(outline) {
  * @param {number} x
  * @param {number} y
  * @param {{length: any, width: any}} notch
- * @returns {Corner[]}
  */
 function notched(corner, x, y, { length, width }) {
   const inX = x + (corner.endsWith("left") ? 1 : -1) * mm(length);
@@ -46,11 +42,7 @@ function notched(corner, x, y, { length, width }) {
   return firstAlongY ? [alongY, inside, alongX] : [alongX, inside, alongY];
 }
 
-/**
- * An opening's corners, turned as it is; of a circle, its centre and radius.
- * @param {Cutout} cutout
- * @returns {Corner[] | {x: number, y: number, radius: number}}
- */
+/** @param {Cutout} cutout */
 export function cutoutOf(cutout) {
   const [x, y] = [mm(cutout.centre?.x), mm(cutout.centre?.y)];
   if (cutout.kind === "circle") return { x, y, radius: mm(cutout.diameter) / 2 };
@@ -62,11 +54,15 @@ export function cutoutOf(cutout) {
   return [[-a, -b], [a, -b], [a, b], [-a, b]].map(([u = 0, v = 0]) => ({ x: x + c * u - s * v, y: y + s * u + c * v, r }));
 }
 
-/**
- * The box round corners or a circle.
- * @param {Corner[] | {x: number, y: number, radius: number}} shape
- * @returns {Box}
- */
+/** @type {(relief: Relief) => Shape} */
+export function reliefOf({ outline, at }) {
+  const [x, y] = [mm(at.x), mm(at.y)];
+  const shape = outlineOf(outline);
+  if (!Array.isArray(shape)) return { ...shape, x: shape.x + x, y: shape.y + y };
+  return shape.map((corner) => ({ ...corner, x: corner.x + x, y: corner.y + y }));
+}
+
+/** @param {Shape} shape */
 export function boxOf(shape) {
   if (!Array.isArray(shape)) {
     const { x, y, radius } = shape;
@@ -80,10 +76,9 @@ export function boxOf(shape) {
 
 /**
  * The path of a shape, every point taken through `at` (which turns the paper over).
- * @param {Corner[] | {x: number, y: number, radius: number}} shape
+ * @param {Shape} shape
  * @param {(point: XY) => XY} at
  * @param {number} scale
- * @returns {string}
  */
 export function pathOf(shape, at, scale) {
   if (!Array.isArray(shape)) {
@@ -100,7 +95,7 @@ export function pathOf(shape, at, scale) {
 }
 
 /**
- * One corner of a path: the point, or a curve that starts and ends a tangent's length off.
+ * A corner of a path: the point, or a curve between its tangents.
  * @param {XY} before
  * @param {Corner} corner
  * @param {XY} after
@@ -116,10 +111,7 @@ function bend(before, corner, after, at) {
   return `${words(start)}Q${words(at(corner))} ${words(end)}`;
 }
 
-/**
- * @param {XY} from
- * @param {XY} to
- */
+/** @param {XY} from @param {XY} to */
 function towards(from, to) {
   const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
   return { x: (to.x - from.x) / length, y: (to.y - from.y) / length, length };
@@ -141,7 +133,6 @@ function round(n) {
  * @param {number[]} linesMm centre lines, and the places of other openings
  * @param {number} reachMm
  * @param {Unit} unit
- * @returns {{mm: number, line: number | null}}
  */
 export function snapped(atMm, linesMm, reachMm, unit) {
   const near = linesMm
@@ -153,11 +144,10 @@ export function snapped(atMm, linesMm, reachMm, unit) {
 }
 
 /**
- * How far one press of an arrow key moves: 1 mm, with Shift 10; an eighth of an inch, with Shift a whole.
+ * One press of an arrow key: 1 mm, with Shift 10; an eighth of an inch, with Shift a whole.
  * @param {string} key
  * @param {boolean} shift
  * @param {Unit} unit
- * @returns {{x: number, y: number} | null} in mm, y to the back
  */
 export function keyStep(key, shift, unit) {
   const ways = /** @type {Record<string, [number, number]>} */ ({

@@ -1,8 +1,7 @@
 /** What is written on the plan: how it lies on the screen, its sizes, its numbered findings. */
 
 import { spoken } from "../lib/lengths.js";
-import { draw } from "../make.js";
-import { say } from "../words.js";
+import { draw, say } from "../show.js";
 
 /** @typedef {{wide: number, high: number, scale: number, box: Box, at: (point: XY) => XY, from: (point: XY) => XY}} Frame
  * `at` leads from mm to the screen's units, `from` back */
@@ -13,11 +12,7 @@ const TOP = 30;
 const FOOT = 40;
 const HIGHEST = 340;
 
-/**
- * @param {Box} box of the slab, in mm
- * @param {number} wide of the screen's place
- * @returns {Frame}
- */
+/** @param {Box} box of the slab, in mm @param {number} wide of the screen's place @returns {Frame} */
 export function frameFor(box, wide) {
   const [length, width] = [Math.max(1, box.to.x - box.from.x), Math.max(1, box.to.y - box.from.y)];
   const scale = Math.min((wide - LEFT - RIGHT) / length, HIGHEST / width);
@@ -33,11 +28,7 @@ export function frameFor(box, wide) {
   };
 }
 
-/**
- * Length and width as they were typed.
- * @param {Outline} outline
- * @param {Frame} frame
- */
+/** @param {Outline} outline @param {Frame} frame */
 export function overall({ kind, length, width, diameter }, { at, box }) {
   const [foot, far] = [at(box.from), at(box.to)];
   const [middleX, middleY] = [(foot.x + far.x) / 2, (foot.y + far.y) / 2];
@@ -49,7 +40,7 @@ export function overall({ kind, length, width, diameter }, { at, box }) {
 }
 
 /**
- * How far a thing is from the left and from the front, and the lines that it has come to rest on.
+ * How far a thing is from the left and the front, and the lines it rests on.
  * @param {Movable} movable
  * @param {Frame} frame
  * @param {Unit} unit
@@ -62,7 +53,7 @@ export function dimensions(movable, { at, box }, unit, lines) {
     lines.x === null ? null : draw("line", { class: "guide", x1: here.x, x2: here.x, y1: foot.y + 6, y2: far.y - 6 }),
     lines.y === null ? null : draw("line", { class: "guide", x1: foot.x - 6, x2: far.x + 6, y1: here.y, y2: here.y }),
   ].filter((guide) => guide !== null);
-  if (movable.opening < 0) return guides;
+  if (!movable.shape) return guides;
   const [x, y] = [spoken(movable.x, unit), spoken(movable.y, unit)];
   return [
     ...guides,
@@ -75,11 +66,7 @@ export function dimensions(movable, { at, box }, unit, lines) {
 const RADIUS = 13;
 const APART = 2 * RADIUS + 2;
 
-/**
- * @param {Finding[]} findings in the order of the answer's list
- * @param {number} slab
- * @param {Frame} frame
- */
+/** @param {Finding[]} findings in the order of the answer's list @param {number} slab @param {Frame} frame */
 export function pins(findings, slab, frame) {
   /** @type {XY[]} */
   const taken = [];
@@ -92,11 +79,7 @@ export function pins(findings, slab, frame) {
   });
 }
 
-/**
- * The middle of a GeoJSON-shaped place, in mm.
- * @param {{coordinates: any} | undefined} where
- * @returns {XY | null}
- */
+/** The middle of a GeoJSON-shaped place, in mm. @param {{coordinates: any} | undefined} where */
 export function anchorOf(where) {
   const points = flat(where?.coordinates ?? []);
   if (points.length === 0) return null;
@@ -104,29 +87,18 @@ export function anchorOf(where) {
   return { x: mean(0), y: mean(1) };
 }
 
-/**
- * @param {any} coordinates
- * @returns {number[][]}
- */
+/** @param {any} coordinates @returns {number[][]} */
 function flat(coordinates) {
   return typeof coordinates[0] === "number" ? [coordinates] : coordinates.flatMap(flat);
 }
 
-/**
- * A place that may lie off the slab, kept on the paper.
- * @param {XY} point
- * @param {Frame} frame
- */
+/** A place that may lie off the slab, kept on the paper. @param {XY} point @param {Frame} frame */
 function kept({ x, y }, { wide, high }) {
   const inside = (/** @type {number} */ n, /** @type {number} */ most) => Math.max(RADIUS + 2, Math.min(n, most - RADIUS - 2));
   return { x: inside(x, wide), y: inside(y, high) };
 }
 
-/**
- * Beside pins that stand there already.
- * @param {XY} point
- * @param {XY[]} taken
- */
+/** @param {XY} point @param {XY[]} taken */
 function free(point, taken) {
   let { x } = point;
   const met = () => taken.find((other) => Math.hypot(other.x - x, other.y - point.y) < APART);
@@ -134,11 +106,7 @@ function free(point, taken) {
   return { x, y: point.y };
 }
 
-/**
- * @param {Finding} finding
- * @param {number} number
- * @param {XY} at
- */
+/** @param {Finding} finding @param {number} number @param {XY} at */
 function pin({ says, level }, number, { x, y }) {
   const label = say("sketch.pin", { number, says });
   const link = draw("a", { href: `#finding-${number}`, class: `pin ${level}`, "aria-label": label, "data-pin": number });

@@ -2,46 +2,55 @@
 
 import { written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
-import { sizeMm } from "../order/outlines.js";
-import { say } from "../words.js";
-import { boxOf, cutoutOf, mm } from "./geometry.js";
+import { sizeMm } from "../order/slabs.js";
+import { say } from "../show.js";
+import { boxOf, cutoutOf, mm, reliefOf } from "./geometry.js";
 
 /** @typedef {"x" | "y" | "xy"} Axes */
 /**
- * @typedef {{key: string, name: string, x: number, y: number, axes: Axes, opening: number,
- *   field: string, put: (order: Order, to: XY) => Order}} Movable
- * its place in mm; `opening` is -1 for a handle; `field` and `put` are where it stands in the order
+ * @typedef {{key: string, name: string, x: number, y: number, axes: Axes, opening: number, shape?: Shape,
+ *   looks: string, field: string, put: (order: Order, to: XY) => Order}} Movable
+ * its place in mm; a handle has no shape, and only a cut-out its number as `opening`; `field` and `put`
+ * are where it stands in the order
  */
 
-/**
- * @param {Order} order
- * @param {number} number of the slab
- * @param {Unit} unit
- * @returns {Movable[]}
- */
+/** @param {Order} order @param {number} number of the slab @param {Unit} unit */
 export function movables(order, number, unit) {
   const slab = order.slabs[number];
   if (!slab) return [];
   const at = `/slabs/${number}`;
   const openings = (slab.cutouts ?? []).map((cutout, i) => opening(cutout, i, at, unit));
-  return [...openings, ...handles(slab.outline, `${at}/outline`, unit)];
+  const reliefs = (slab.reliefs ?? []).map((each, i) => relief(each, i, at, unit));
+  return [...openings, ...reliefs, ...handles(slab.outline, `${at}/outline`, unit)];
 }
 
-/**
- * @param {Cutout} cutout
- * @param {number} i
- * @param {string} slab
- * @param {Unit} unit
- * @returns {Movable}
- */
+/** @param {Cutout} cutout @param {number} i @param {string} slab @param {Unit} unit @returns {Movable} */
 function opening(cutout, i, slab, unit) {
   const at = `${slab}/cutouts/${i}`;
   const name = cutout.label || say("at.opening", { number: i + 1 });
-  const { from, to } = boxOf(cutoutOf(cutout));
-  const here = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  const shape = cutoutOf(cutout);
+  const here = middleOf(shape);
   const put = (/** @type {Order} */ order, /** @type {XY} */ there) =>
     cutout.points ? shifted(order, at, cutout, there.x - here.x, there.y - here.y, unit) : placed(order, `${at}/centre`, here, there, unit);
-  return { key: `opening-${i}`, name, ...here, axes: "xy", opening: i, field: at, put };
+  return { key: `opening-${i}`, name, ...here, axes: "xy", opening: i, shape, looks: cutout.heat ? "hole hot" : "hole", field: at, put };
+}
+
+/** @type {(relief: Relief, i: number, slab: string, unit: Unit) => Movable} */
+function relief(relief, i, slab, unit) {
+  const field = `${slab}/reliefs/${i}`;
+  const shape = reliefOf(relief);
+  const here = middleOf(shape);
+  const [x, y] = [mm(relief.at.x), mm(relief.at.y)];
+  /** @type {Put} */
+  const put = (order, to) => placed(order, `${field}/at`, { x, y }, { x: x + to.x - here.x, y: y + to.y - here.y }, unit);
+  const name = relief.label || say("at.relief", { number: i + 1 });
+  return { key: `relief-${i}`, name, ...here, axes: "xy", opening: -1, shape, looks: "hole thin", field, put };
+}
+
+/** @type {(shape: Shape) => XY} */
+function middleOf(shape) {
+  const { from, to } = boxOf(shape);
+  return { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
 }
 
 /**
@@ -61,12 +70,7 @@ function shifted(order, at, cutout, dx, dy, unit) {
 
 const SMALLEST_MM = 50;
 
-/**
- * @param {Outline} outline
- * @param {string} at
- * @param {Unit} unit
- * @returns {Movable[]}
- */
+/** @param {Outline} outline @param {string} at @param {Unit} unit */
 export function handles(outline, at, unit) {
   const { lengthMm: length, widthMm: width } = sizeMm(outline);
   if (outline.kind === "polygon") return corners(outline, at, unit);
@@ -83,16 +87,9 @@ export function handles(outline, at, unit) {
   return outline.kind === "l-shape" ? [...edges, insideCorner(outline, at, unit)] : edges;
 }
 
-/**
- * @param {string} name
- * @param {string} at
- * @param {XY} here
- * @param {Axes} axes
- * @param {Put} put
- * @returns {Movable}
- */
+/** @param {string} name @param {string} at @param {XY} here @param {Axes} axes @param {Put} put @returns {Movable} */
 function handle(name, at, here, axes, put) {
-  return { key: `handle-${name}`, name: say(`sketch.${name}`), ...here, axes, opening: -1, field: `${at}/${name}`, put };
+  return { key: `handle-${name}`, name: say(`sketch.${name}`), ...here, axes, opening: -1, looks: `handle along-${axes}`, field: `${at}/${name}`, put };
 }
 
 /** @param {Outline} outline */
@@ -120,19 +117,14 @@ function insideCorner(outline, at, unit) {
   return handle("notch", at, { x: right ? length - cutX : cutX, y: back ? width - cutY : cutY }, "xy", put);
 }
 
-/**
- * @param {Outline} outline
- * @param {string} at
- * @param {Unit} unit
- * @returns {Movable[]}
- */
+/** @param {Outline} outline @param {string} at @param {Unit} unit */
 function corners(outline, at, unit) {
   return (outline.points ?? []).map((point, i) => {
     const here = { x: mm(point.x), y: mm(point.y) };
     const field = `${at}/points/${i}`;
     /** @type {Put} */
     const put = (order, to) => placed(order, field, here, to, unit);
-    return { key: `handle-${i}`, name: say("outline.point", { number: i + 1 }), ...here, axes: "xy", opening: -1, field, put };
+    return { ...handle(String(i), at, here, "xy", put), name: say("outline.point", { number: i + 1 }), field };
   });
 }
 

@@ -3,23 +3,17 @@
 import { goTo } from "../form/fields.js";
 import { without } from "../lib/json.js";
 import { fineStep, spoken } from "../lib/lengths.js";
-import { make } from "../make.js";
-import { sizeMm } from "../order/outlines.js";
-import { say } from "../words.js";
+import { sizeMm } from "../order/slabs.js";
+import { make, one, say } from "../show.js";
 
-/** The row of buttons under the plan. */
 export class Moves {
-  /**
-   * @param {Sketch} sketch
-   * @param {HTMLElement} place
-   */
+  /** @param {Sketch} sketch @param {HTMLElement} place */
   constructor(sketch, place) {
     this.sketch = sketch;
     this.place = place;
     this.shown = "";
   }
 
-  /** Go to the first button. */
   enter() {
     this.place.querySelector("button")?.focus();
   }
@@ -34,17 +28,14 @@ export class Moves {
     if (!movable) return this.place.replaceChildren();
     const name = say("moves.name", { name: movable.name });
     this.place.setAttribute("aria-label", name);
-    const buttons = [...this.steps(movable, step), ...(movable.opening < 0 ? [] : this.forOpening())];
+    const buttons = [...this.steps(movable, step), ...(movable.shape ? this.forOpening() : [])];
     const field = this.button("moves.field", {}, (thing) => goTo(this.sketch.page.form, this.sketch.page.store, thing.field));
-    this.place.replaceChildren(make("p", { class: "chosen" }, movable.name), ...buttons, field, ...(movable.opening < 0 ? [] : [this.removal()]));
+    this.place.replaceChildren(make("p", { class: "chosen" }, movable.name), ...buttons, field, movable.shape ? this.removal() : "");
   }
 
-  /**
-   * @param {Movable} movable
-   * @param {number} mm
-   */
-  steps({ axes, opening }, mm) {
-    const sized = opening < 0 && axes !== "xy";
+  /** @param {Movable} movable @param {number} mm */
+  steps({ axes, shape }, mm) {
+    const sized = !shape && axes !== "xy";
     const ways = [
       { axis: "x", key: sized ? "moves.less" : "moves.left", by: { x: -mm, y: 0 } },
       { axis: "x", key: sized ? "moves.more" : "moves.right", by: { x: mm, y: 0 } },
@@ -60,10 +51,7 @@ export class Moves {
   forOpening() {
     return /** @type {const} */ (["x", "y"]).map((axis) =>
       this.button(`moves.centre-${axis}`, {}, (movable) => {
-        const { store } = this.sketch.page;
-        const slab = store.order.slabs[store.slab];
-        if (!slab) return;
-        const { lengthMm, widthMm } = sizeMm(slab.outline);
+        const { lengthMm, widthMm } = sizeMm(this.sketch.page.store.shown.outline);
         const middle = axis === "x" ? lengthMm / 2 : widthMm / 2;
         this.sketch.move(movable, { x: movable.x, y: movable.y, [axis]: middle }, { cause: "choice", group: "" });
         this.sketch.tell(movable.key);
@@ -77,15 +65,11 @@ export class Moves {
       this.sketch.chosen = "";
       store.change(without(store.order, movable.field));
       this.sketch.page.announce(say("openings.removed", { label: movable.name }));
-      /** @type {HTMLElement | null} */ (document.querySelector("[data-do=add-cutout]"))?.focus();
+      one("[data-do=add-cutout]")?.focus();
     });
   }
 
-  /**
-   * @param {string} key
-   * @param {Record<string, string>} values
-   * @param {(movable: Movable) => void} does
-   */
+  /** @param {string} key @param {Record<string, string>} values @param {(movable: Movable) => void} does */
   button(key, values, does) {
     const press = () => {
       const movable = this.sketch.find(this.sketch.chosen);

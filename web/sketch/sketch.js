@@ -1,10 +1,9 @@
 /** The plan that is drawn at once and by hand; nothing in it is worked out but where things lie. */
 
 import { spoken } from "../lib/lengths.js";
-import { draw } from "../make.js";
-import { say } from "../words.js";
+import { draw, one, say } from "../show.js";
 import { Drag } from "./drag.js";
-import { boxOf, cutoutOf, outlineOf, pathOf } from "./geometry.js";
+import { boxOf, outlineOf, pathOf } from "./geometry.js";
 import { dimensions, frameFor, overall, pins } from "./marks.js";
 import { movables } from "./movables.js";
 import { Moves } from "./moves.js";
@@ -12,7 +11,6 @@ import { Moves } from "./moves.js";
 const HANDLE_PX = 7;
 const TARGET_PX = 14;
 
-/** The plan in the form. */
 export class Sketch {
   /** @param {Page} page */
   constructor(page) {
@@ -29,13 +27,18 @@ export class Sketch {
     this.frame = undefined;
     this.chosen = "";
     this.pinned = "";
+    this.wide = 0;
     this.drag = new Drag(this);
-    this.moves = new Moves(this, /** @type {HTMLElement} */ (document.querySelector("#moves")));
+    this.moves = new Moves(this, one("#moves"));
   }
 
   listen() {
     this.drag.listen();
-    new ResizeObserver(() => this.show()).observe(/** @type {Element} */ (this.svg.parentElement));
+    const watch = new ResizeObserver(([entry]) => {
+      this.wide = entry?.contentRect.width ?? 0;
+      this.show();
+    });
+    watch.observe(/** @type {Element} */ (this.svg.parentElement));
   }
 
   /** @returns {Movable[]} */
@@ -58,7 +61,7 @@ export class Sketch {
   /** @param {string} key */
   focus(key) {
     this.choose(key);
-    /** @type {SVGElement | null} */ (this.things.querySelector(`[data-key="${key}"]`))?.focus({ preventScroll: true });
+    one(`[data-key="${key}"]`, this.things)?.focus({ preventScroll: true });
   }
 
   /** @param {Finding[]} findings of the answer to the order that is drawn */
@@ -67,15 +70,13 @@ export class Sketch {
     this.show();
   }
 
-  /** Draw the order as it is. */
   show() {
     const { store } = this.page;
-    const slab = store.order.slabs[store.slab];
-    const wide = this.svg.parentElement?.clientWidth ?? 0;
-    if (!slab || wide === 0) return;
+    const slab = store.shown;
+    if (this.wide === 0) return;
     const outline = outlineOf(slab.outline);
     const held = this.drag.now?.moved ? this.frame : undefined; // what is dragged must not grow under the hand
-    const frame = held ?? frameFor(boxOf(outline), wide);
+    const frame = held ?? frameFor(boxOf(outline), this.wide);
     this.frame = frame;
     this.svg.setAttribute("viewBox", `0 0 ${frame.wide} ${frame.high}`);
     this.svg.style.height = `${frame.high}px`;
@@ -89,10 +90,7 @@ export class Sketch {
     this.moves.show(chosen);
   }
 
-  /**
-   * Pins stay as they are until they change: one that is being pressed must not go.
-   * @param {Frame} frame
-   */
+  /** Pins stay as they are until they change: one that is being pressed must not go. @param {Frame} frame */
   showPins(frame) {
     const { slab } = this.page.store;
     const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id)]);
@@ -112,7 +110,7 @@ export class Sketch {
       const there = old.get(movable.key) ?? draw("g", { "data-key": movable.key, tabindex: 0, role: "button" });
       there.setAttribute("aria-label", this.words(movable));
       there.setAttribute("aria-pressed", String(movable.key === this.chosen));
-      there.setAttribute("class", movable.opening < 0 ? `handle along-${movable.axes}` : "opening");
+      there.setAttribute("class", movable.shape ? "opening" : movable.looks);
       there.replaceChildren(...this.pictureOf(movable, frame));
       return there;
     });
@@ -122,19 +120,13 @@ export class Sketch {
     });
   }
 
-  /**
-   * @param {Movable} movable
-   * @param {Frame} frame
-   */
+  /** @param {Movable} movable @param {Frame} frame */
   pictureOf(movable, frame) {
     const { x, y } = frame.at(movable);
     const target = draw("circle", { class: "target", cx: x, cy: y, r: TARGET_PX });
-    if (movable.opening < 0) return [target, draw("circle", { class: "dot", cx: x, cy: y, r: HANDLE_PX })];
-    const { store } = this.page;
-    const cutout = store.order.slabs[store.slab]?.cutouts?.[movable.opening];
-    if (!cutout) return [];
-    const shape = cutoutOf(cutout);
-    const hole = draw("path", { class: cutout.heat ? "hole hot" : "hole", d: pathOf(shape, frame.at, frame.scale) });
+    const { shape } = movable;
+    if (!shape) return [target, draw("circle", { class: "dot", cx: x, cy: y, r: HANDLE_PX })];
+    const hole = draw("path", { class: movable.looks, d: pathOf(shape, frame.at, frame.scale) });
     const { from, to } = boxOf(shape);
     const roomy = (to.x - from.x) * frame.scale > 9 * movable.name.length;
     const name = draw("text", { x, y: roomy ? y + 4 : frame.at(to).y - 6, class: "name" }, movable.name);
@@ -142,18 +134,13 @@ export class Sketch {
   }
 
   /** @param {Movable} movable */
-  words({ name, x, y, axes, opening }) {
+  words({ name, x, y, axes, shape }) {
     const { unit } = this.page.store;
-    const key = opening < 0 ? `sketch.handle-${axes}` : "sketch.opening";
+    const key = !shape ? `sketch.handle-${axes}` : "sketch.opening";
     return say(key, { name, x: spoken(x, unit), y: spoken(y, unit) });
   }
 
-  /**
-   * Move a thing to a place, in mm.
-   * @param {Movable} movable
-   * @param {XY} to
-   * @param {{cause: Cause, group: string}} how
-   */
+  /** @param {Movable} movable @param {XY} to @param {{cause: Cause, group: string}} how */
   move(movable, to, how) {
     const { store } = this.page;
     const here = { x: movable.axes === "y" ? movable.x : to.x, y: movable.axes === "x" ? movable.y : to.y };

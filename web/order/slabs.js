@@ -1,27 +1,80 @@
-/** What the form starts with, so that a price shows at once; and each kind of rest. */
+/** A slab: its sides and rough size, what it starts with so that a price shows at once, each kind of rest. */
 
-import { spoken } from "../lib/lengths.js";
-import { sidesOf, sizeMm } from "./outlines.js";
+import { inMm, spoken } from "../lib/lengths.js";
+
+const BOX = ["front", "right", "back", "left"];
+const USUAL_MM = { length: 1200, width: 600 };
+
+/** @param {Outline} outline */
+export function sidesOf(outline) {
+  if (outline.kind === "round") return ["rim"];
+  if (outline.kind === "polygon") return (outline.points ?? []).map((_, i) => String(i + 1));
+  return outline.kind === "l-shape" ? [...BOX, "notch-x", "notch-y"] : BOX;
+}
+
+/** Length and width of the box round an outline, as far as they can be read, in mm. @param {Outline} outline */
+export function sizeMm(outline) {
+  if (outline.kind === "polygon") return spanMm(outline.points ?? []);
+  const across = outline.kind === "round" ? outline.diameter : undefined;
+  return {
+    lengthMm: inMm(across ?? outline.length) ?? USUAL_MM.length,
+    widthMm: inMm(across ?? outline.width) ?? USUAL_MM.width,
+  };
+}
+
+/** @param {{x: unknown, y: unknown}[]} points */
+function spanMm(points) {
+  const xs = points.map((point) => inMm(point.x) ?? 0);
+  const ys = points.map((point) => inMm(point.y) ?? 0);
+  return { lengthMm: Math.max(0, ...xs), widthMm: Math.max(0, ...ys) };
+}
+
+/**
+ * Where an opening may first be set down, in mm: of an L, the part that is as deep as the whole.
+ * @param {Outline} outline
+ */
+export function roomMm(outline) {
+  const { lengthMm, widthMm } = sizeMm(outline);
+  const { corner, length } = outline.notch ?? {};
+  const cut = outline.kind === "l-shape" ? Math.min(inMm(length) ?? 0, lengthMm) : 0;
+  const from = corner?.endsWith("left") ? cut : 0;
+  return { from, to: from + lengthMm - cut, widthMm };
+}
+
+/** @param {Outline} outline @param {string} kind @param {Unit} unit */
+export function inKind(outline, kind, unit) {
+  const { lengthMm, widthMm } = sizeMm(outline);
+  const length = outline.length ?? spoken(lengthMm, unit);
+  const width = outline.width ?? spoken(widthMm, unit);
+  const half = (/** @type {number} */ mm) => spoken(Math.round(mm / 2 / 5) * 5, unit);
+  if (kind === "round") return { kind, diameter: spoken(Math.min(lengthMm, 2 * widthMm), unit) };
+  if (kind === "polygon") return { kind, points: cornersOf(lengthMm, widthMm, unit) };
+  if (kind === "rectangle") return { kind, length, width };
+  const notch = { corner: "front-right", length: half(lengthMm), width: half(widthMm) };
+  return { kind, length, width, notch };
+}
+
+/** @param {number} lengthMm @param {number} widthMm @param {Unit} unit */
+function cornersOf(lengthMm, widthMm, unit) {
+  const [zero, x, y] = [spoken(0, unit), spoken(lengthMm, unit), spoken(widthMm, unit)];
+  return [
+    { x: zero, y: zero },
+    { x, y: zero },
+    { x, y },
+    { x: zero, y },
+  ];
+}
 
 const METRIC = { length_mm: 1500, width_mm: 600 };
 const INCHES = { length_mm: 60 * 25.4, width_mm: 24 * 25.4 };
 const PLACE = "indoors";
 
-/**
- * An order of one plain slab of what this workshop offers.
- * @param {Choices} choices
- * @param {Unit} unit
- * @returns {Order}
- */
+/** @param {Choices} choices @param {Unit} unit */
 export function startingOrder(choices, unit) {
   return { slabs: [startingSlab(choices, unit)], delivery: { kind: "collect" } };
 }
 
-/**
- * @param {Choices} choices
- * @param {Unit} unit
- * @returns {Slab}
- */
+/** @param {Choices} choices @param {Unit} unit */
 export function startingSlab(choices, unit) {
   const { limits, thicknesses_mm: stocked } = choices;
   const usual = unit === "in" ? INCHES : METRIC;
@@ -48,7 +101,6 @@ export function startingSlab(choices, unit) {
  * @param {Choices} choices
  * @param {string} place
  * @param {string} [wanted]
- * @returns {string}
  */
 export function sealerFor(choices, place, wanted = "") {
   const suit = choices.sealers.filter((sealer) => sealer.places.includes(place));
@@ -65,7 +117,6 @@ const MOST_SIDES = 20;
  * @param {string} kind
  * @param {Slab} slab
  * @param {Unit} unit
- * @returns {Slab["rests"]}
  */
 export function newRests(kind, slab, unit) {
   const { lengthMm, widthMm } = sizeMm(slab.outline);
@@ -98,11 +149,7 @@ function legsAt({ outline }, lengthMm, widthMm, said) {
   return [inMm, lengthMm - inMm].flatMap((x) => [inMm, widthMm - inMm].map((y) => ({ x: said(x), y: said(y) })));
 }
 
-/**
- * @param {(mm: number) => string} said
- * @param {number} x
- * @param {number} widthMm
- */
+/** @param {(mm: number) => string} said @param {number} x @param {number} widthMm */
 function ledge(said, x, widthMm) {
   return { start: { x: said(x), y: said(0) }, end: { x: said(x), y: said(widthMm) }, depth: said(BEARING_MM) };
 }

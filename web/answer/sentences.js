@@ -1,0 +1,71 @@
+/** An answer in sentences: said aloud, in a line at the foot, as text to paste. */
+
+import { day, knows, money, number, say } from "../show.js";
+
+/** @param {Quote} quote */
+export function daySentence({ lead_time: lead, order }) {
+  if (order.delivery?.kind === "collect" || !order.delivery)
+    return say("answer.collect", { day: day(lead.ready_on) });
+  return say("answer.arrives", { day: day(lead.arrives.latest) });
+}
+
+/**
+ * A slab's weight in words, with the hands that it wants: the service's own count.
+ * @param {{slab_kg: number, people_to_lift: number}} slab
+ */
+export function heavy({ slab_kg: mass, people_to_lift: n }) {
+  const people = knows(`count.${n}`) ? say(`count.${n}`) : number(n);
+  return say("answer.about", { kg: number(mass, mass < 10 ? 1 : 0), n, people });
+}
+
+/** @param {Quote} quote */
+export function asText(quote) {
+  const { price, weight, drawings, valid_until: until, link, reference } = quote;
+  const says = drawings.says ?? [];
+  const slabs = weight.slabs.map((slab, i) => [says[i], heavy(slab)].filter(Boolean).join(" ").trim());
+  const lines = [
+    say("keep.subject", { reference }),
+    ...slabs,
+    `${say("answer.price")}: ${money(price.total, price.currency)}`,
+    `${daySentence(quote)}.`,
+    `${say(`answer.${quote.standing === "quotation" ? "quotation" : "estimate"}`)}, ${say("answer.valid", { day: day(until) })}.`,
+    link ?? "",
+  ];
+  return lines.filter(Boolean).join("\n");
+}
+
+/**
+ * Where something stops the order and the search for what would settle it failed, say so.
+ * @param {Answered} answered
+ */
+export function unsought({ answer, partial }) {
+  return partial && answer.kind === "sent-back" ? say("answer.partial") : "";
+}
+
+/** The settled answer in one breath. @param {Answered} answered @param {string} name of the tax */
+export function sentence({ answer }, name) {
+  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
+  const { findings } = answer.body;
+  const stops = findings.filter(({ level }) => level === "stops").length;
+  if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
+  const { price } = answer.body;
+  const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
+  const told = findings.length ? say("findings.count", { n: findings.length }) : "";
+  return say(key, { name, total: money(price.total, price.currency), day: daySentence(answer.body), findings: told }).trim();
+}
+
+/** @param {Answered} answered */
+export function brief({ answer }) {
+  if (answer.kind === "quote") return priceAndDay(answer.body);
+  if (answer.kind === "not-understood") return "";
+  const n = answer.body.findings.filter(({ level }) => level === "stops").length;
+  return say("findings.change-count", { n });
+}
+
+/** @param {Quote} quote */
+function priceAndDay({ price, lead_time: lead, order }) {
+  const collected = order.delivery?.kind === "collect";
+  const iso = collected ? lead.ready_on : lead.arrives.latest;
+  const when = say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
+  return `${money(price.total, price.currency)} · ${when}`;
+}

@@ -1,0 +1,141 @@
+/** What the page shows: words, from one file of messages a language; and elements, into which words go as text. */
+
+/** @typedef {string | {one: string, other: string}} Message */
+/** @typedef {Readonly<Record<string, Message>>} Messages */
+
+/** @type {Messages} */
+let messages = {};
+let language = "en-GB";
+/** @type {Map<string, any>} */
+const formats = new Map();
+/** @type {Record<"long" | "short", Intl.DateTimeFormatOptions>} */
+const DAYS = {
+  long: { weekday: "long", day: "numeric", month: "long", year: "numeric", timeZone: "UTC" },
+  short: { day: "numeric", month: "short", timeZone: "UTC" },
+};
+
+/** @param {Messages} all @param {string} lang */
+export function setWords(all, lang) {
+  messages = all;
+  language = lang;
+  formats.clear();
+}
+
+/** @param {string} key */
+export function knows(key) {
+  return Object.hasOwn(messages, key);
+}
+
+/**
+ * Say a message, its {names} filled in; `n` chooses between one and several.
+ * @param {string} key
+ * @param {Record<string, string | number>} [values]
+ */
+export function say(key, values = {}) {
+  const message = messages[key] ?? key;
+  const text = typeof message === "string" ? message : message[plural(Number(values.n))];
+  return text.replace(/\{(\w+)\}/g, (_, name) => String(values[name] ?? ""));
+}
+
+/** @param {number} n */
+function plural(n) {
+  return once("plural", () => new Intl.PluralRules(language)).select(n) === "one" ? "one" : "other";
+}
+
+/**
+ * Formats are slow to make, so each is made once.
+ * @template Format
+ * @param {string} name
+ * @param {() => Format} make
+ * @returns {Format}
+ */
+function once(name, make) {
+  if (!formats.has(name)) formats.set(name, make());
+  return formats.get(name);
+}
+
+/** @param {string | number} amount a decimal text @param {string} currency ISO 4217 */
+export function money(amount, currency) {
+  return once(currency, () => new Intl.NumberFormat(language, { style: "currency", currency })).format(Number(amount));
+}
+
+/** Write an ISO 8601 day out: Thursday 25 March 2027. @param {string} iso @param {"long" | "short"} [how] */
+export function day(iso, how = "long") {
+  const format = once(how, () => new Intl.DateTimeFormat(language, DAYS[how]));
+  return format.format(new Date(`${iso}T00:00:00Z`)).replace(",", "");
+}
+
+/** @param {number} amount @param {number} [places] */
+export function number(amount, places = 0) {
+  return once(`${places}`, () => new Intl.NumberFormat(language, { maximumFractionDigits: places })).format(amount);
+}
+
+/** @param {string[]} things */
+export function listed(things) {
+  return new Intl.ListFormat(language, { type: "conjunction" }).format(things);
+}
+
+/**
+ * Fill in every element that names its message: `data-says` its text, `data-says-label` its name.
+ * @param {ParentNode} root
+ */
+export function fillWords(root) {
+  for (const element of elements(root, "[data-says]")) element.textContent = say(element.dataset.says ?? "");
+  for (const element of elements(root, "[data-says-label]"))
+    element.setAttribute("aria-label", say(element.dataset.saysLabel ?? ""));
+}
+
+/** The one element that is there. @param {string} selector @param {ParentNode} root @returns {HTMLElement} */
+export function one(selector, root = document) {
+  return /** @type {any} */ (root.querySelector(selector));
+}
+
+/** @param {ParentNode} root @param {string} selector @returns {HTMLElement[]} */
+export function elements(root, selector) {
+  return Array.from(root.querySelectorAll(selector));
+}
+
+/** @typedef {Node | string | null | undefined | false} Child */
+
+/**
+ * @template {keyof HTMLElementTagNameMap} Name
+ * @param {Name} name
+ * @param {Record<string, string | (() => void)>} [attributes] a function listens for a press
+ * @param {...Child} children
+ * @returns {HTMLElementTagNameMap[Name]}
+ */
+export function make(name, attributes = {}, ...children) {
+  const element = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes))
+    if (typeof value === "function") element.addEventListener("click", pressed(value));
+    else element.setAttribute(key, value);
+  element.append(...children.filter(isShown));
+  return element;
+}
+
+/**
+ * @template {keyof SVGElementTagNameMap} Name
+ * @param {Name} name
+ * @param {Record<string, string | number>} [attributes]
+ * @param {...Child} children
+ * @returns {SVGElementTagNameMap[Name]}
+ */
+export function draw(name, attributes = {}, ...children) {
+  const element = document.createElementNS("http://www.w3.org/2000/svg", name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  element.append(...children.filter(isShown));
+  return element;
+}
+
+/** @param {Child} child */
+function isShown(child) {
+  return child !== null && child !== undefined && child !== false;
+}
+
+/** @param {() => void} does */
+function pressed(does) {
+  return (/** @type {Event} */ event) => {
+    event.preventDefault();
+    does();
+  };
+}
