@@ -9,6 +9,8 @@ import pytest
 from shapely.geometry import box
 
 from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, PointSupport, contact
+from ledgerstone.strength._exchange import solved_each
+from ledgerstone.strength._together import Contact
 
 G = OwnWeight(25e-6)
 
@@ -60,19 +62,28 @@ def test_rests_on_one_line_do_not_span() -> None:
     assert not rests([(0, 0), (1, 1), (2, 2), (3, 3)]).spans
 
 
-def test_warm_and_cold_starts_agree() -> None:
-    """Any starting set gives the same reactions, random problems."""
+def test_cases_settled_together_and_alone_agree() -> None:
+    """However many others a case is settled with, its reactions are its own, random problems."""
     rng = np.random.default_rng(7)
     for _ in range(60):
-        places = rng.uniform(0, 1, (rng.integers(4, 12), 2))
-        some = rests(places.tolist())
-        free = rng.normal(size=len(places))
-        share = rng.dirichlet(np.ones(len(places)))
-        load = np.concatenate([[5.0], 5.0 * share @ places])
-        cold = contact.settled(some, free, load)
-        start = rng.random(len(places)) < 0.7
-        warm = contact.settled(some, free, load, start)
-        assert warm.reactions == pytest.approx(cold.reactions, abs=1e-6)
+        places = rng.uniform(0, 1, (rng.integers(4, 24), 2))
+        some = rests(places.tolist(), (rng.random(len(places)) < 0.9).tolist())
+        free = rng.normal(size=(len(places), 9))
+        shares = rng.dirichlet(np.ones(len(places)), 9)
+        loads = 5.0 * np.vstack([np.ones(9), (shares @ places).T])
+        together = Contact(some).settled(free, loads)
+        for k, found in enumerate(together):
+            alone = contact.settled(some, free[:, k], loads[:, k])
+            assert found.reactions == pytest.approx(alone.reactions, abs=1e-6)
+            assert found.motion == pytest.approx(alone.motion, abs=1e-6)
+
+
+def test_a_case_without_an_answer_spoils_no_other() -> None:
+    """Two systems of which the first is singular: the second is solved (by hand)."""
+    matrices = np.array([[[1.0, 1.0], [1.0, 1.0]], [[2.0, 0.0], [0.0, 4.0]]])
+    found = solved_each(matrices, np.array([[1.0, 2.0], [2.0, 2.0]]))
+    assert np.isnan(found[0]).all()
+    assert found[1].tolist() == [1.0, 0.5]
 
 
 def test_coincident_rests_share_their_load() -> None:

@@ -36,16 +36,24 @@ class Factor:
 
     def forward(self, columns: FloatArray) -> FloatArray:
         """``Y`` of ``L Y = columns``; both of shape (N, k), columns in the mesh's order."""
-        rows = np.empty_like(columns)
-        rows[self.place] = columns
-        rows[self.pinned] = 0.0
         size = len(self.diagonal[0])
-        for k, block in enumerate(self.diagonal):
-            part = rows[k * size : (k + 1) * size]
+        placed = np.empty_like(columns)
+        placed[self.place] = columns
+        placed[self.pinned] = 0.0
+        first = (placed != 0.0).argmax(axis=0) // size  # nothing before it but noughts
+        order = np.argsort(first, kind="stable")
+        rows = np.asfortranarray(placed[:, order])
+        begun = np.searchsorted(first[order], np.arange(len(self.diagonal)), side="right")
+        for k, (block, many) in enumerate(zip(self.diagonal, begun.tolist(), strict=True)):
+            if many == 0:
+                continue
+            part = rows[k * size : (k + 1) * size, :many]
             if k:
-                part -= self.below[k - 1] @ rows[(k - 1) * size : k * size]
+                part -= self.below[k - 1] @ rows[(k - 1) * size : k * size, :many]
             part[:] = dtrsm(1.0, block, part, lower=1)
-        return rows
+        found = np.empty_like(placed)
+        found[:, order] = rows
+        return found
 
     def backward(self, rows: FloatArray) -> FloatArray:
         """``X`` of ``L' X = rows``, back in the mesh's order; both of shape (N, k)."""

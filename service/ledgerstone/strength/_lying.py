@@ -6,7 +6,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-import numpy as np
 import shapely
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
@@ -14,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength._rested import held_down
 from ledgerstone.strength.concrete import ACCIDENTAL, Concrete, DesignBasis
 from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
 from ledgerstone.strength.governing import Governing, governing, worst_of
@@ -134,11 +134,7 @@ class Lying:
         It bends about them as if it were loose, no less: what hangs over is a cantilever. The
         solutions at the rests are shared; only the sign of their reactions is free.
         """
-        footing = self.rested.footing
-        free = np.zeros_like(footing.stations.pushes_only)
-        stations = replace(footing.stations, pushes_only=free)
-        rests = replace(footing.rests, pushes_only=free)
-        footing = replace(footing, stations=stations, rests=rests)
+        footing = held_down(self.rested.footing)
         return Rested(self.plate, footing, self.rested.support_count)
 
     def _held_where_it_tips(

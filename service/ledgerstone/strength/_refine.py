@@ -6,6 +6,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from scipy.spatial import Delaunay, QhullError
+from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
 from ledgerstone.errors import OutlineUnusableError
@@ -87,9 +88,7 @@ def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: fl
 def _is_clear(points: FloatArray, starts: FloatArray, ends: FloatArray, share: float) -> BoolArray:
     middle = 0.5 * (starts + ends)
     square = np.einsum("ij,ij->i", ends - starts, ends - starts)
-    dx = points[:, :1] - middle[None, :, 0]
-    dy = points[:, 1:] - middle[None, :, 1]
-    inside = dx * dx + dy * dy < (0.25 + share) * square
+    inside = cdist(points, middle, "sqeuclidean") < (0.25 + share) * square
     return np.asarray(~inside.any(axis=1))
 
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
+import shapely
+from shapely.geometry import MultiPoint
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
@@ -13,6 +15,7 @@ from ledgerstone.strength._loads import Load, OwnWeight, unit_of
 from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import Stations, Support, hull_distance_mm, stations_of
+from ledgerstone.strength._together import Contact
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +28,8 @@ class Footing:
         Places where the supports act.
     rows
         Forward substitutions of the unit reactions, shape (3 n, k).
-    rests
-        The contact problem's matrices.
+    rests, contact
+        The contact problem's matrices, and what settles many of its cases together.
     motions
         Three rigid motions about the slab's middle, in scaled slopes, shape (3 n, 3).
     middle, reach
@@ -36,6 +39,7 @@ class Footing:
     stations: Stations
     rows: FloatArray
     rests: contact.Rests
+    contact: Contact
     motions: FloatArray
     middle: tuple[float, float]
     reach: float
@@ -71,7 +75,16 @@ def footing_of(model: Model, supports: Sequence[Support]) -> Footing:
     motions = model.rigid()
     motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
     rests = contact.rests_of(rows.T @ rows, columns.T @ motions, stations.pushes_only)
-    return Footing(stations, rows, rests, motions, (float(middle[0]), float(middle[1])), reach)
+    at = (float(middle[0]), float(middle[1]))
+    return Footing(stations, rows, rests, Contact(rests), motions, at, reach)
+
+
+def held_down(footing: Footing) -> Footing:
+    """Same footing, holding the slab down as well; the solutions at the rests are shared."""
+    free = np.zeros_like(footing.stations.pushes_only)
+    stations = replace(footing.stations, pushes_only=free)
+    rests = replace(footing.rests, pushes_only=free)
+    return replace(footing, stations=stations, rests=rests, contact=Contact(rests))
 
 
 def settled_cases(
@@ -125,25 +138,26 @@ def _shares(cases: Sequence[Sequence[Load]], thickness_mm: float) -> tuple[list[
 def _each(
     footing: Footing, free: FloatArray, pulls: FloatArray
 ) -> tuple[FloatArray, FloatArray, tuple[SlabTipsError | None, ...]]:
-    """Reactions (stations, k), rigid motions (3, k) and tips of every case.
-
-    All cases are first tried on the rests that the first one touches; those that touch others are
-    settled one by one, each from the last.
-    """
-    count, spans = free.shape[1], footing.rests.spans
-    tips = tuple(_tip(footing, pulls[:, k], spans=spans) for k in range(count))
-    reactions, motions = np.zeros_like(free), np.zeros((3, count))
+    """Reactions (stations, k), rigid motions (3, k) and tips of every case."""
+    tips = _tips(footing, pulls)
+    reactions, motions = np.zeros_like(free), np.zeros((3, free.shape[1]))
     alive = [k for k, tip in enumerate(tips) if tip is None]
-    if not alive:
-        return reactions, motions, tips
-    first = contact.settled(footing.rests, free[:, alive[0]], pulls[:, alive[0]])
-    touching = first.touching
-    alike = contact.settled_alike(footing.rests, free[:, alive], pulls[:, alive], touching)
-    for k, balance in zip(alive, alike, strict=True):
-        found = balance or contact.settled(footing.rests, free[:, k], pulls[:, k], touching)
-        touching = found.touching
-        reactions[:, k], motions[:, k] = found.reactions, found.motion
+    if alive:
+        found = footing.contact.settled(free[:, alive], pulls[:, alive])
+        reactions[:, alive] = np.column_stack([one.reactions for one in found])
+        motions[:, alive] = np.column_stack([one.motion for one in found])
     return reactions, motions, tips
+
+
+def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ...]:
+    """How each case tips, or None; one whose resultant lies well among the rests does not."""
+    hull = MultiPoint(footing.rests.rigid[footing.stations.is_force, 1:]).convex_hull
+    at = pulls[1:] / np.where(pulls[0] > 0.0, pulls[0], np.inf)
+    among = shapely.contains_xy(hull, *at) & (pulls[0] > 0.0)
+    spans = footing.rests.spans
+    return tuple(
+        None if among[k] else _tip(footing, pulls[:, k], spans=spans) for k in range(len(among))
+    )
 
 
 def _tip(footing: Footing, pull: FloatArray, *, spans: bool) -> SlabTipsError | None:

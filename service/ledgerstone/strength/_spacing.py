@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
+from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
 from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
@@ -46,9 +47,9 @@ class Spacing:
         """Element size at each of ``points`` (n, 2), shape (n,), mm."""
         if len(self.sizes_mm) == 0:
             return np.full(len(points), self.coarse_mm)
-        dx = points[:, :1] - self.sources_mm[None, :, 0]
-        dy = points[:, 1:] - self.sources_mm[None, :, 1]
-        wanted = np.sqrt(dx * dx + dy * dy) * GROWTH + self.sizes_mm
+        wanted = cdist(points, self.sources_mm)
+        wanted *= GROWTH
+        wanted += self.sizes_mm
         return np.asarray(np.minimum(wanted.min(axis=1), self.coarse_mm))
 
     def scaled(self, factor: float) -> Spacing:
@@ -141,9 +142,7 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
         _, first = np.unique(cell, axis=0, return_index=True)
         places, sizes = places[np.sort(first)], sizes[np.sort(first)]
         share *= 1.5
-    dx = places[:, :1] - places[None, :, 0]
-    dy = places[:, 1:] - places[None, :, 1]
-    reach = np.sqrt(dx * dx + dy * dy) * GROWTH + sizes
+    reach = cdist(places, places) * GROWTH + sizes
     covered = np.tril(reach <= COVERED * sizes[:, None], -1).any(axis=1)
     return places[~covered], sizes[~covered]
 

@@ -107,30 +107,36 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
         If no part of a support meets the slab.
     """
     reach = mesh.polygon.buffer(REACH_MM / 2.0, join_style="mitre")
-    parts = [_stations(s, k, mesh, reach) for k, s in enumerate(supports)]
-    fields = ("places", "owner", "pushes_only", "is_force", "triangle", "row")
-    return Stations(*(np.concatenate([getattr(p, f) for p in parts]) for f in fields))
-
-
-def _stations(support: Support, owner: int, mesh: Mesh, reach: BaseGeometry) -> Stations:
-    clamped = isinstance(support, LineSupport) and support.clamped
-    places = _places(support, mesh, reach)
+    wished = [_places(support, mesh, reach) for support in supports]
+    places = np.concatenate(wished)
+    owner = np.repeat(np.arange(len(wished)), [len(p) for p in wished])
     triangle, share, moved = mesh.nearest(places)
     on = moved <= REACH_MM
-    if not on.any():
-        raise OffTheSlabError("rest", (float(places[0, 0]), float(places[0, 1])))
-    places, triangle, share = places[on], triangle[on], share[on]
-    rows = [deflection_row(mesh.nodes[mesh.triangles[triangle]], share)]
-    if clamped:
-        rows += [_slope_rows(share, 1), _slope_rows(share, 2)]
-    count, kinds = len(places), len(rows)
+    met = np.bincount(owner[on], minlength=len(wished)) > 0
+    if not met.all():
+        x, y = wished[int(np.argmin(met))][0].tolist()
+        raise OffTheSlabError("rest", (x, y))
+    places, owner, triangle, share = places[on], owner[on], triangle[on], share[on]
+    rows = deflection_row(mesh.nodes[mesh.triangles[triangle]], share)
+    clamps = np.array([isinstance(s, LineSupport) and s.clamped for s in supports])
+    pushes = ~clamps & ~np.array([s.holds_down for s in supports])
+    force = Stations(places, owner, pushes[owner], np.ones(len(owner), dtype=bool), triangle, rows)
+    return _with_turning(force, share, clamps[owner])
+
+
+def _with_turning(force: Stations, share: FloatArray, clamped: NDArray[np.bool_]) -> Stations:
+    """Stations and, for those that are clamped, their two turning reactions after them."""
+    if not clamped.any():
+        return force
+    at = np.tile(np.flatnonzero(clamped), 2)
+    turning = np.concatenate([_slope_rows(share[clamped], 1), _slope_rows(share[clamped], 2)])
     return Stations(
-        places=np.tile(places, (kinds, 1)),
-        owner=np.full(count * kinds, owner, dtype=np.intp),
-        pushes_only=np.full(count * kinds, not (clamped or support.holds_down)),
-        is_force=np.repeat(np.arange(kinds) == 0, count),
-        triangle=np.tile(triangle, kinds),
-        row=np.concatenate(rows),
+        places=np.concatenate([force.places, force.places[at]]),
+        owner=np.concatenate([force.owner, force.owner[at]]),
+        pushes_only=np.concatenate([force.pushes_only, np.zeros(len(at), dtype=bool)]),
+        is_force=np.concatenate([force.is_force, np.zeros(len(at), dtype=bool)]),
+        triangle=np.concatenate([force.triangle, force.triangle[at]]),
+        row=np.concatenate([force.row, turning]),
     )
 
 

@@ -20,22 +20,20 @@ from contextlib import suppress
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 from scipy.linalg import LinAlgError, cholesky, solve_triangular
 from scipy.linalg.lapack import dposv
 from scipy.optimize import nnls
 
 from ledgerstone.errors import ContactNotSettledError
+from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._outline import FloatArray
 
-BoolArray = NDArray[np.bool_]
-RIDGE = 1e-11  # of the mean flexibility: makes rests that coincide share, and changes nothing else
+RIDGE = 1e-8  # of the mean flexibility: makes rests that coincide share, and changes nothing else
 TIPS = 1e-9  # of the load: out-of-balance that no push can mend
 PULLS = 1e-10  # of the load: reaction still called a push
 OPENS = 1e-8  # of the largest deflection: overlap still called contact
 BALANCE = 1e-8
 INWARD = 2e-9  # how far a load is drawn towards the rests' middle, so that no two carry it alone
-WARM_ROUNDS = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +88,7 @@ def imbalance(rests: Rests, pull: FloatArray) -> float:
     return float(np.linalg.norm(left)) / max(float(np.linalg.norm(pull)), 1e-300)
 
 
-def settled(
-    rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray | None = None
-) -> Balance:
+def settled(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
     """Reactions and rigid motions under one load.
 
     Parameters
@@ -101,80 +97,46 @@ def settled(
         ``d - g``: deflection of the pinned slab at each rest, less the rest's gap, shape (k,).
     pull
         ``b``, shape (3,).
-    start
-        Rests that touched in a case like this one; None starts from non-negative least squares.
 
     Raises
     ------
     ContactNotSettledError
         If equilibrium, the signs of the reactions or the gaps are not met in the end.
     """
-    if start is None and not rests.pushes_only.any():
-        start = ~rests.pushes_only
-    found = None if start is None else _pivoted(rests, free, pull, start)
-    if found is None:
-        found = _from_least_squares(rests, free, pull)
+    found = _on_all(rests, free, pull) or _from_least_squares(rests, free, pull)
     _assert_settled(rests, free, pull, found)
     return found
 
 
-def settled_alike(
-    rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray
-) -> list[Balance | None]:
-    """Balance of every case in which just the given rests touch; None for a case that differs.
-
-    Parameters
-    ----------
-    free, pull
-        As ``settled``, one column a case: shapes (k, c) and (3, c).
-    touching
-        Rests that are tried, shape (k,).
-    """
-    try:
-        reactions, motion = _solved_all(rests, free, pull, touching)
-    except LinAlgError:
-        return [None] * free.shape[1]
-    found: list[Balance | None] = []
-    for k in range(free.shape[1]):
-        balance = Balance(reactions[:, k], motion[:, k], touching)
-        found.append(balance if _is_settled(rests, free[:, k], pull[:, k], balance) else None)
-    return found
-
-
-def _is_settled(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> bool:
-    pulls, opens = _tolerances(free, pull, rests)
-    pushes = float(balance.reactions[rests.pushes_only].min(initial=0.0)) >= -pulls
-    apart = ~balance.touching
-    clear = float(_overlap(rests, free, pull, balance)[apart].max(initial=0.0)) <= opens
-    return pushes and clear and _off_balance(rests, pull, balance) <= BALANCE
-
-
 def _solved(rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray) -> Balance:
     """Balance with exactly the given rests in touch."""
-    reactions, motion = _solved_all(rests, free[:, None], pull[:, None], touching)
-    return Balance(reactions[:, 0], motion[:, 0], touching)
-
-
-def _solved_all(
-    rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray
-) -> tuple[FloatArray, FloatArray]:
-    """Reactions (k, c) and motions (3, c) of many cases with the given rests in touch."""
     at = np.flatnonzero(touching)
     R = rests.rigid[at]
-    right = np.empty((len(at), 3 + free.shape[1]), order="F")
+    right = np.empty((len(at), 4), order="F")
     right[:, :3] = R
-    right[:, 3:] = free[at] + rests.stiffening * (R @ pull)
+    right[:, 3] = free[at] + rests.stiffening * (R @ pull)
     _, both, info = dposv(rests.flexibility[at[:, None], at], right, lower=1, overwrite_b=1)
     if info != 0:
         raise LinAlgError("The rests' flexibility is not positive definite.")
-    motion = _motion(R.T @ both[:, :3], pull - R.T @ both[:, 3:])
-    reactions = np.zeros(free.shape)
-    reactions[at] = both[:, 3:] + both[:, :3] @ motion
-    return reactions, motion
+    motion = _motion(R.T @ both[:, :3], pull - R.T @ both[:, 3])
+    reactions = np.zeros(len(free))
+    reactions[at] = both[:, 3] + both[:, :3] @ motion
+    return Balance(reactions, motion, touching)
+
+
+def _on_all(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance | None:
+    """Balance with every rest in touch, as most slabs lie while they are handled, if it holds."""
+    try:
+        found = _solved(rests, free, pull, np.ones(len(free), dtype=bool))
+    except LinAlgError:
+        return None
+    pulls, _ = _tolerances(free, pull, rests)
+    pushes = float(found.reactions[rests.pushes_only].min(initial=0.0)) >= -pulls
+    return found if pushes and _off_balance(rests, pull, found) <= BALANCE else None
 
 
 def _motion(S: FloatArray, left: FloatArray) -> FloatArray:
-    """Rigid motions (3, c) that balance what is left; the least ones where rests are in line."""
+    """Rigid motions (3,) that balance what is left; the least ones where rests are in line."""
     motion: FloatArray = np.zeros_like(left)
     with suppress(LinAlgError):
         motion = np.asarray(np.linalg.solve(S, left), dtype=float)
@@ -193,25 +155,6 @@ def _overlap(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance)
 def _tolerances(free: FloatArray, pull: FloatArray, rests: Rests) -> tuple[float, float]:
     load = float(np.abs(pull).max())
     return PULLS * load, OPENS * (float(np.abs(free).max()) + rests.stiffening * load)
-
-
-def _pivoted(rests: Rests, free: FloatArray, pull: FloatArray, start: BoolArray) -> Balance | None:
-    """Balance by exchanging all offending rests at once; None where that does not settle soon."""
-    pulls, opens = _tolerances(free, pull, rests)
-    touching = start | ~rests.pushes_only
-    for _ in range(WARM_ROUNDS):
-        if touching.sum() < 3:
-            return None
-        try:
-            balance = _solved(rests, free, pull, touching)
-        except LinAlgError:
-            return None
-        gone = touching & rests.pushes_only & (balance.reactions < -pulls)
-        back = ~touching & (_overlap(rests, free, pull, balance) > opens)
-        if not (gone.any() or back.any()):
-            return balance if _off_balance(rests, pull, balance) <= BALANCE else None
-        touching = (touching & ~gone) | back
-    return None
 
 
 def _from_least_squares(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:

@@ -99,29 +99,38 @@ def on_edge_stress(
 
 
 def _sections(outline: Polygon) -> _Sections:
-    x0, y0, x1, y1 = outline.bounds
+    x0, _, x1, _ = outline.bounds
     corners = shapely.get_coordinates(outline)[:, 0]
     near = np.concatenate([corners - 0.5, corners + 0.5])
     even = np.linspace(x0 + 0.5, x1 - 0.5, SECTIONS)
     at = np.unique(np.concatenate([even, near[(near > x0) & (near < x1)]]))
     closest = min(0.25, 0.4 * (x1 - x0) / SECTIONS)
     at = at[np.concatenate([[True], np.diff(at) > closest])]
-    ends = np.stack(
-        [np.column_stack([at, np.full(len(at), y)]) for y in (y0 - 1.0, y1 + 1.0)], axis=1
-    )
-    met = shapely.intersection(shapely.linestrings(ends), outline)
-    pieces, owner = shapely.get_parts(met, return_index=True)
-    bounds = shapely.bounds(pieces)
-    order = np.lexsort((bounds[:, 1], owner))
-    owner, bounds = owner[order], bounds[order]
-    count = np.bincount(owner, minlength=len(at))
+    rings = [shapely.get_coordinates(ring) for ring in shapely.get_rings(outline)]
+    start = np.concatenate([ring[:-1] for ring in rings])
+    end = np.concatenate([ring[1:] for ring in rings])
+    return _cut(at, start, end)
+
+
+def _cut(at: FloatArray, start: FloatArray, end: FloatArray) -> _Sections:
+    """Sections at given places through a boundary's pieces, shape (m, 2) each end.
+
+    A piece counts at its left end and not at its right one, so that every section crosses the
+    boundary an even number of times.
+    """
+    left, right = np.minimum(start[:, 0], end[:, 0]), np.maximum(start[:, 0], end[:, 0])
+    crossed = (left <= at[:, None]) & (at[:, None] < right)
+    section, piece = np.nonzero(crossed)
+    share = (at[section] - start[piece, 0]) / (end[piece, 0] - start[piece, 0])
+    y = start[piece, 1] + share * (end[piece, 1] - start[piece, 1])
+    y = y[np.lexsort((y, section))]
+    count = np.bincount(section, minlength=len(at))
     if count.min() == 0:
         raise OutlineUnusableError("The slab is open from one long edge to the other.")
-    place = np.arange(len(owner)) - np.repeat(np.cumsum(count) - count, count)
-    low = np.zeros((len(at), int(count.max())))
-    high = low.copy()
-    low[owner, place], high[owner, place] = bounds[:, 1], bounds[:, 3]
-    return _Sections(at, low, high)
+    place = np.arange(len(y)) - np.repeat(np.cumsum(count) - count, count)
+    ends = np.zeros((len(at), int(count.max())))
+    ends[section, place] = y
+    return _Sections(at, ends[:, ::2], ends[:, 1::2])
 
 
 def _beam(
