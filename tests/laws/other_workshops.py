@@ -6,7 +6,7 @@ from datetime import date
 from typing import Final
 
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
-from ledgerstone.workshop.records import Closure
+from ledgerstone.workshop.records import Closure, Van
 
 Other = Callable[[Workshop], Workshop]
 
@@ -29,7 +29,9 @@ def _plain_steel(of: Workshop) -> Workshop:
 
 def _short_pallet(of: Workshop) -> Workshop:
     """A carrier that takes little, and hands that are few."""
-    lifting = replace(of.lifting, pallet_length_mm=1200.0, pallet_most_kg=150.0, most_people=2)
+    small = replace(of.lifting.pallets[0], overhang_mm=0.0, most_kg=150.0)
+    van = Van(length_mm=1500.0, most_kg=120.0)
+    lifting = replace(of.lifting, pallets=(small,), tail_lift_kg=100.0, van=van, most_people=2)
     return replace(of, lifting=lifting)
 
 

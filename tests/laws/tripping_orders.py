@@ -148,6 +148,10 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "needed-too-soon": ("usual", of(plain(), delivery=PALLET, needed_by="2026-12-04")),
     "too-long-for-pallet": ("short pallet", of(plain("1200.4 mm", 600), delivery=PALLET)),
     "too-heavy-for-pallet": ("short pallet", of(plain(1000, 600, quantity=2), delivery=PALLET)),
+    "too-much-for-van": ("short pallet", of(plain("1500.4 mm", 600), delivery=FITTED)),
+    "beyond-tail-lift": ("short pallet", of(plain(1200, 600), delivery=PALLET)),
+    "set-down-at-kerb": ("usual", of(plain(), delivery=PALLET)),
+    "vehicle-to-collect": ("usual", of(plain("1400.4 mm", 600))),
     "doorway-too-narrow": (
         "usual",
         of(plain(edges=edged("left", "square", drop={"depth": 860})),

@@ -27,6 +27,12 @@ def with_lifting(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  
     return replace(workshop, lifting=replace(workshop.lifting, **more))
 
 
+def with_pallet(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  its members
+    """The same workshop with one kind of pallet, which is high enough for anything."""
+    pallet = replace(workshop.lifting.pallets[0], highest_mm=2500, **more)
+    return with_lifting(workshop, pallets=(pallet,))
+
+
 # --- doorway and turn -----------------------------------------------------------------------
 
 
@@ -224,7 +230,7 @@ def test_nothing_is_asked_of_who_told_all_or_collects(workshop: Workshop) -> Non
 @pytest.mark.parametrize(("length", "expected"), [(2400, []), (2401, ["stops"])])
 def test_a_pallet_takes_a_length(workshop: Workshop, length: int, expected: list[str]) -> None:
     """The carrier's longest passes and a millimetre more stops, by pallet and no other way."""
-    short = with_lifting(workshop, pallet_length_mm=2400)
+    short = with_pallet(workshop, length_mm=2100)  # and 150 mm beyond it at each end
     slab = plain(length)
     assert levels(found(short, "too-long-for-pallet", slab, delivery=PALLET)) == expected
     assert found(short, "too-long-for-pallet", slab, delivery=FITTED) == []
@@ -232,7 +238,7 @@ def test_a_pallet_takes_a_length(workshop: Workshop, length: int, expected: list
 
 def test_length_is_looked_at_before_mass(workshop: Workshop) -> None:
     """Handling page row 37: 3 m of 227 kg is oversize before its mass is weighed."""
-    strict = with_lifting(workshop, pallet_length_mm=2700, pallet_most_kg=200)
+    strict = with_pallet(workshop, length_mm=2400, most_kg=200)
     long = plain(3000, 650)
     assert levels(found(strict, "too-long-for-pallet", long, delivery=PALLET)) == ["stops"]
     assert found(strict, "too-heavy-for-pallet", long, delivery=PALLET) == []
@@ -246,3 +252,49 @@ def test_a_heavy_order_is_weighed_packed(workshop: Workshop) -> None:
         slab = plain(1400, 600, quantity=quantity)
         findings = found(workshop, "too-heavy-for-pallet", slab, delivery=PALLET)
         assert levels(findings) == expected
+
+
+def test_a_deep_piece_wants_a_pallet_that_is_high_enough(workshop: Workshop) -> None:
+    """On edge a piece stands on the deck: 1100 mm less 150 takes 950, and no millimetre more."""
+    low = with_lifting(workshop, pallets=workshop.lifting.pallets[:1])
+    assert found(low, "too-long-for-pallet", plain(1400, 950), delivery=PALLET) == []
+    (finding,) = found(low, "too-long-for-pallet", plain(1400, 951), delivery=PALLET)
+    assert finding.says.startswith("The slab is 951 mm deep; the carrier takes no more than 950 mm")
+
+
+@pytest.mark.parametrize(("most", "expected"), [(100, ["caution"]), (150, [])])
+def test_a_tail_lift_sets_down_so_much(workshop: Workshop, most: int, expected: list[str]) -> None:
+    """A piece of 81 kg, its crate and its pallet are 121 kg: over 100 a fork-lift is wanted."""
+    lift = with_lifting(workshop, tail_lift_kg=most)
+    assert levels(found(lift, "beyond-tail-lift", plain(), delivery=PALLET)) == expected
+    assert found(lift, "beyond-tail-lift", plain(), delivery=FITTED) == []
+
+
+def test_where_a_pallet_is_set_down_is_said(workshop: Workshop) -> None:
+    """At the kerb, on ground that a pallet truck rolls on; we carry in what we fit."""
+    (note,) = found(workshop, "set-down-at-kerb", plain(), delivery=PALLET)
+    assert (note.level, "kerb" in note.says) == ("note", True)
+    assert found(workshop, "set-down-at-kerb", plain(), delivery=FITTED) == []
+
+
+@pytest.mark.parametrize(
+    ("length", "quantity", "expected"),
+    [(3300, 1, []), (3301, 1, ["stops"]), (1400, 9, []), (1400, 10, ["stops"])],
+)
+def test_our_van_takes_a_length_and_then_a_mass(
+    workshop: Workshop, length: int, quantity: int, expected: list[str]
+) -> None:
+    """Its floor is 3300 mm clear; nine pieces of 81 kg with 15 kg of crate each are 860 kg."""
+    slab = plain(length, quantity=quantity)
+    for delivery in (FITTED, {**FITTED, "kind": "own-van"}):
+        assert levels(found(workshop, "too-much-for-van", slab, delivery=delivery)) == expected
+    assert found(workshop, "too-much-for-van", slab, delivery=PALLET) == []
+
+
+def test_who_collects_is_told_what_to_come_with(workshop: Workshop) -> None:
+    """The longest piece, rounded up, and the packed mass: 1420 mm and 97 kg."""
+    (note,) = found(workshop, "vehicle-to-collect", plain(1420), delivery={"kind": "collect"})
+    assert note.says.startswith(
+        "To collect it, come with a van whose floor is clear for 1450 mm and that may carry 100 kg."
+    )
+    assert found(workshop, "vehicle-to-collect", plain(), delivery=PALLET) == []

@@ -10,14 +10,16 @@ from ledgerstone.shape import shape_of
 from ledgerstone.transport import (
     area_for,
     area_of,
+    crated_kg,
     delivery_price,
     packed_kg,
+    pallet_for,
     people_to_lift,
     slab_kg,
     tidy_postcode,
 )
 from ledgerstone.workshop import Area, Workshop
-from unit.slabs import Json, box, cut, order_of, slab_json, slab_of
+from unit.slabs import Json, box, cut, order_of, shapes_of, slab_json, slab_of
 
 
 def served_by(workshop: Workshop, *patterns: str) -> Workshop:
@@ -192,3 +194,42 @@ def test_hands_are_counted_by_the_workshops_share(
 ) -> None:
     """Each person takes up to 25 kg here; one person always stands there."""
     assert people_to_lift(kg, workshop) == people
+
+
+# --- pallets --------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("length", "width", "quantity", "name"),
+    [
+        (1500, 600, 1, "half pallet"),  # 1200 and 150 beyond it at each end
+        (1501, 600, 1, "long pallet"),
+        (1400, 951, 1, "full pallet"),  # 1100 less the deck's 150 is 950 deep on edge
+        (1400, 900, 5, "full pallet"),  # about 5 × (118 + 15) kg: more than 500
+        (2700, 600, 1, "long pallet"),
+        (2701, 600, 1, None),
+        (1400, 900, 8, None),  # more than 1000 kg
+    ],
+)
+def test_a_pallet_is_chosen_by_size_then_by_mass(
+    workshop: Workshop, length: int, width: int, quantity: int, name: str | None
+) -> None:
+    """The cheapest that takes the longest and deepest piece, and then the packed mass."""
+    slab = slab_json(box(length, width), quantity=quantity)
+    order = order_of(workshop, slab, delivery={"kind": "pallet", "postcode": "HR9 7XX"})
+    chosen = pallet_for(order, shapes_of(order, workshop), workshop)
+    assert (chosen.name if chosen else None) == name
+
+
+def test_a_longer_pallet_costs_more_and_weighs_more(workshop: Workshop) -> None:
+    """160 % of the area's price, and 45 kg in place of 25."""
+    delivery = {"kind": "pallet", "postcode": "HR9 7XX"}
+    prices, masses = [], []
+    for length in (1500, 1501):
+        order = order_of(workshop, slab_json(box(length, 600)), delivery=delivery)
+        shapes = shapes_of(order, workshop)
+        area, pallet = area_of(order.delivery, workshop), pallet_for(order, shapes, workshop)
+        prices.append(delivery_price(order, area, pallet))
+        masses.append(packed_kg(order, shapes, workshop) - crated_kg(order, shapes, workshop))
+    assert prices == [Decimal("68.00"), Decimal("68.00") * 160 / 100]
+    assert masses == pytest.approx([25, 45])

@@ -1,46 +1,62 @@
-"""Checks of what a carrier takes on a pallet: length first, then mass."""
+"""Checks of what carries an order: a carrier's pallets and tail lift, our van, the customer's."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
 from ledgerstone.order import Order
-from ledgerstone.transport import on_edge
+from ledgerstone.transport import on_edge, pallets_by_size
 from ledgerstone.workshop.records import Workshop
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
+_VAN = "the workshop's own van"
+_INSTEAD = "Have it brought by our own van, collect it, or "
 
 
 def fits_a_pallet(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
-    """What goes by pallet is no longer and no heavier than the carrier takes.
+    """What goes by pallet is no longer, no deeper and no heavier than the carrier takes.
 
-    Length is looked at before mass: a long light piece is refused too (handling page §2.1).
+    Size is looked at before mass: a long light piece is refused too (handling page §2.1).
     """
     if order.delivery.kind != "pallet":
         return
-    limits, too_long = workshop.lifting, False
+    pallets = workshop.lifting.pallets
+    fitting = pallets_by_size(order, facts.shapes, workshop)
+    if not fitting:
+        longest = max(pallet.longest_mm for pallet in pallets)
+        deepest = max(p.deepest_mm for p in pallets if p.longest_mm == longest)
+        yield from _too_large(order, facts, longest, deepest)
+        return
+    most = max(pallet.most_kg for pallet in fitting)
+    if facts.packed_kg > most:
+        yield _too_heavy(facts.packed_kg, most)
+
+
+def _too_large(
+    order: Order, facts: Facts, longest_mm: float, deepest_mm: float
+) -> Iterable[Finding]:
     for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
-        length = on_edge(slab, shape).length_mm
-        if length <= limits.pallet_length_mm:
-            continue
-        too_long, said = True, slab.thickness
-        name = capital(slab_words(slab, i, len(order.slabs)))
-        yield Finding(
-            "too-long-for-pallet",
-            "stops",
-            f"{name} is {said.like(length, 'up')} long; the carrier takes no more than"
-            f" {said.like(limits.pallet_length_mm, 'down')} on a pallet. Have it brought by our"
-            " own van, collect it, or make it of two pieces.",
-            _CARRIER,
-            slab=i,
-            at=("/delivery/kind", f"/slabs/{i}/outline"),
-            measured={"length_mm": round(length, 1)},
-            limit={"length_mm": limits.pallet_length_mm},
-        )
-    if not too_long and facts.packed_kg > limits.pallet_most_kg:
-        yield _too_heavy(facts.packed_kg, limits.pallet_most_kg)
+        piece, said = on_edge(slab, shape), slab.thickness
+        sizes = (("long", piece.length_mm, longest_mm), ("deep", piece.depth_mm, deepest_mm))
+        for word, size, most in sizes:
+            if size <= most:
+                continue
+            name = capital(slab_words(slab, i, len(order.slabs)))
+            yield Finding(
+                "too-long-for-pallet",
+                "stops",
+                f"{name} is {said.like(size, 'up')} {word}; the carrier takes no more than"
+                f" {said.like(most, 'down')} on a pallet. {_INSTEAD}make it of two pieces.",
+                _CARRIER,
+                slab=i,
+                at=("/delivery/kind", f"/slabs/{i}/outline"),
+                measured={"length_mm": round(size, 1)},
+                limit={"length_mm": most},
+            )
+            break
 
 
 def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
@@ -48,10 +64,95 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
         "too-heavy-for-pallet",
         "stops",
         f"Packed, the order weighs about {whole_kg(packed_kg)} kg; the carrier takes no more than"
-        f" {most_kg:g} kg on a pallet. Have it brought by our own van, collect it, or order it in"
-        " two parts.",
+        f" {most_kg:g} kg on a pallet. {_INSTEAD}order it in two parts.",
         _CARRIER,
         at=("/delivery/kind",),
         measured={"packed_kg": round(packed_kg, 1)},
         limit={"packed_kg": most_kg},
+    )
+
+
+def tail_lift_takes_it(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """A pallet that is heavier than a tail lift sets down wants a fork-lift at the door."""
+    most, packed = workshop.lifting.tail_lift_kg, facts.packed_kg
+    if order.delivery.kind == "pallet" and packed > most:
+        yield Finding(
+            "beyond-tail-lift",
+            "caution",
+            f"Packed, the order weighs about {whole_kg(packed)} kg; the carrier's tail lift sets"
+            f" down {most:g} kg. Have a fork-lift there on the day, or order it in two parts.",
+            _CARRIER,
+            at=("/delivery/kind",),
+            measured={"packed_kg": round(packed, 1)},
+            limit={"packed_kg": most},
+        )
+
+
+def set_down_at_the_kerb(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """A pallet is set down at the kerb, on ground that a pallet truck rolls on."""
+    if order.delivery.kind == "pallet":
+        yield Finding(
+            "set-down-at-kerb",
+            "note",
+            "The carrier sets the pallet down at the kerb, on hard and level ground: not on gravel,"
+            " grass, a slope or up a step. From there it is yours to bring in.",
+            "common practice, no source",
+            at=("/delivery/kind",),
+        )
+
+
+def fits_our_van(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+    """What we bring ourselves goes into our van: its length first, then its mass."""
+    van = workshop.lifting.van
+    if van is None or order.delivery.kind not in ("own-van", "fitted"):
+        return
+    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, facts.shapes, strict=True)]
+    at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
+    length, said = pieces[at].length_mm, order.slabs[at].thickness
+    if length > van.length_mm:
+        name = capital(slab_words(order.slabs[at], at, len(order.slabs)))
+        yield Finding(
+            "too-much-for-van",
+            "stops",
+            f"{name} is {said.like(length, 'up')} long; our van takes"
+            f" {said.like(van.length_mm, 'down')}. Make it of two pieces, or collect it.",
+            _VAN,
+            slab=at,
+            at=("/delivery/kind", f"/slabs/{at}/outline"),
+            measured={"length_mm": round(length, 1)},
+            limit={"length_mm": van.length_mm},
+        )
+    elif facts.packed_kg > van.most_kg:
+        yield Finding(
+            "too-much-for-van",
+            "stops",
+            f"Packed, the order weighs about {whole_kg(facts.packed_kg)} kg; our van carries"
+            f" {van.most_kg:g} kg. Order it in two parts, or collect it.",
+            _VAN,
+            at=("/delivery/kind",),
+            measured={"packed_kg": round(facts.packed_kg, 1)},
+            limit={"packed_kg": van.most_kg},
+        )
+
+
+def vehicle_to_collect(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+    """Who collects is told what the vehicle must take, and how a slab travels in it."""
+    if order.delivery.kind != "collect":
+        return
+    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, facts.shapes, strict=True)]
+    at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
+    long = order.slabs[at].thickness.like(pieces[at].length_mm, "up", to_mm=50.0)
+    carries = math.ceil(facts.packed_kg / 10 - 1e-9) * 10
+    yield Finding(
+        "vehicle-to-collect",
+        "note",
+        f"To collect it, come with a van whose floor is clear for {long} and that may carry"
+        f" {carries} kg. It travels on edge against a frame, strapped, never flat.",
+        "size and mass; on edge: common practice, no source",
+        slab=at,
+        at=("/delivery/kind",),
+        measured={
+            "length_mm": round(pieces[at].length_mm, 1),
+            "packed_kg": round(facts.packed_kg, 1),
+        },
     )

@@ -10,7 +10,7 @@ from ledgerstone.price.costing import GROUPS, costs
 from ledgerstone.price.settling import HUNDRED, Line, Price, pennies, stepped
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
-from ledgerstone.transport import area_of, delivery_price
+from ledgerstone.transport import area_of, delivery_price, pallet_for
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 
@@ -41,7 +41,8 @@ def price(
     if short > 0:
         lines.append(Line("Up to our smallest order", short))
     worth = sum((line.amount for line in lines), Decimal(0))
-    return stepped([*lines, *_services(order, worth, workshop)], workshop)
+    services = _services(order, worth, workshop)
+    return stepped([*lines, *services, *_delivery(order, tuple(shapes), workshop)], workshop)
 
 
 def _services(order: Order, worth: Decimal, workshop: Workshop) -> Iterator[Line]:
@@ -52,12 +53,18 @@ def _services(order: Order, worth: Decimal, workshop: Workshop) -> Iterator[Line
     cover = cover_price(order, worth, workshop)
     if cover:
         yield Line("Cover in transit", cover)
+
+
+def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Iterator[Line]:
+    """Yield the delivery, by its area and by the pallet that size and mass ask for."""
     area = area_of(order.delivery, workshop)
-    delivery = delivery_price(order, area)
-    if delivery:
-        where = area.name if area else ""
-        how = _HOW.get(order.delivery.kind, "Delivery")
-        yield Line(f"{how}: {where}", pennies(delivery))
+    pallet = pallet_for(order, shapes, workshop)
+    delivery = delivery_price(order, area, pallet)
+    if delivery and area is not None:
+        how = _HOW[order.delivery.kind]
+        if pallet is not None and pallet.price_percent != HUNDRED:
+            how = f"{pallet.name.capitalize()} delivery"
+        yield Line(f"{how}: {area.name}", pennies(delivery))
 
 
 def templating_price(order: Order, workshop: Workshop) -> Decimal:

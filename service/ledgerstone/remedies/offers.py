@@ -70,6 +70,7 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
     "sealer-not-for-place": (promise.other_sealer,),
     "too-long-for-pallet": (promise.other_delivery, plan.smaller_outline, two_pieces),
     "too-heavy-for-pallet": (promise.other_delivery, plan.other_thickness),
+    "too-much-for-van": (promise.other_delivery, plan.smaller_outline, two_pieces),
     "doorway-too-narrow": (making.carried_by_others,),
     "turn-too-tight": (making.carried_by_others, strength.smaller_slab, two_pieces),
     "lift-too-small": (making.carried_by_others, strength.smaller_slab, two_pieces),

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
 from ledgerstone.transport.hands import Who, Zone, filter_kg, people_to_lift, team_lift_kg
-from ledgerstone.transport.masses import packed_kg, slab_kg, tint_of
+from ledgerstone.transport.masses import crated_kg, slab_kg, tint_of
+from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.way_in import (
     PADDING_MM,
     Piece,
@@ -23,6 +24,7 @@ __all__ = [
     "Zone",
     "area_for",
     "area_of",
+    "crated_kg",
     "delivery_price",
     "filter_kg",
     "least_tilt_degrees",
@@ -30,6 +32,8 @@ __all__ = [
     "longest_round_corner",
     "on_edge",
     "packed_kg",
+    "pallet_for",
+    "pallets_by_size",
     "people_to_lift",
     "slab_kg",
     "stands_up",

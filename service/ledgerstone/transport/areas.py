@@ -6,7 +6,7 @@ import re
 from decimal import Decimal
 
 from ledgerstone.order import Delivery, Order
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.workshop.records import Area, Pallet, Workshop
 
 # The BS 7666 v2.0 schema's pattern, read with fullmatch, with P added to the third letter of
 # A9A districts (N1P and W1P are in use); GIR 0AA is no place a slab goes to.
@@ -63,14 +63,22 @@ def area_of(delivery: Delivery, workshop: Workshop) -> Area | None:
     return area_for(postcode, workshop) if postcode is not None else None
 
 
-def delivery_price(order: Order, area: Area | None) -> Decimal | None:
-    """Price of the delivery asked for, before tax, or None where it is not offered."""
+def delivery_price(order: Order, area: Area | None, pallet: Pallet | None = None) -> Decimal | None:
+    """Price of the delivery asked for, before tax, or None where it is not offered.
+
+    Parameters
+    ----------
+    pallet
+        What it goes on, where one has been chosen: longer and heavier ones cost more.
+    """
     kind = order.delivery.kind
     if kind == "collect":
         return Decimal(0)
     if area is None:
         return None
     price = {"pallet": area.pallet, "own-van": area.own_van, "fitted": area.fitted}[kind]
+    if price is not None and pallet is not None:
+        return price * pallet.price_percent / 100
     if price is None or kind != "fitted":
         return price
     return price + area.fitting_per_slab * sum(slab.quantity for slab in order.slabs)

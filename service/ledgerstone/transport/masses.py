@@ -27,12 +27,11 @@ def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
     return concrete + shape.net_area_mm2 / MM2_PER_M2 * workshop.rates.steel_kg_per_m2
 
 
-def packed_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
-    """Mass of the whole order as it leaves: slabs, crates, and a pallet unless collected."""
+def crated_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
+    """Mass of all slabs in their crates."""
     pieces = sum(slab.quantity for slab in order.slabs)
     slabs = sum(
         slab.quantity * slab_kg(slab, shape, workshop)
         for slab, shape in zip(order.slabs, shapes, strict=True)
     )
-    pallet = workshop.lifting.pallet_kg if order.delivery.kind == "pallet" else 0.0
-    return slabs + pieces * workshop.lifting.crate_kg_per_slab + pallet
+    return slabs + pieces * workshop.lifting.crate_kg_per_slab

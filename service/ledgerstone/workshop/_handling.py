@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
 
+from ledgerstone.workshop._carrying import Pallet, Van
 from ledgerstone.workshop._keys import about, above_0, at_least_0, said
 
 
@@ -146,7 +147,9 @@ class Lifting:
         metadata=about("share of one person; a lift above it is assessed first", above=0)
     )
     most_people: int = field(metadata=about("hands round one slab", at_least=1, at_most=8))
-    pallet_kg: float = at_least_0("the pallet itself")
     crate_kg_per_slab: float = at_least_0("crate, foam and straps, each slab")
-    pallet_length_mm: float = above_0("longest piece the carrier takes on a pallet")
-    pallet_most_kg: float = above_0("heaviest pallet the carrier takes")
+    tail_lift_kg: float = field(
+        default=750.0, metadata=about("what the carrier's tail lift sets down", above=0)
+    )
+    pallets: tuple[Pallet, ...] = said("pallets that the carrier takes, the cheapest first")
+    van: Van | None = field(default=None, metadata=about("our own van; without it nobody looks"))

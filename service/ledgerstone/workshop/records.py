@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from ledgerstone.workshop._bench import Bench, BookingRules
 from ledgerstone.workshop._boards import Boards, Foam
+from ledgerstone.workshop._carrying import Pallet, Van
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
 from ledgerstone.workshop._keys import about, said
 from ledgerstone.workshop._look import (
@@ -58,6 +59,7 @@ __all__ = [
     "Mixer",
     "Offer",
     "PaletteShade",
+    "Pallet",
     "Pigment",
     "PigmentSample",
     "Rates",
@@ -72,6 +74,7 @@ __all__ = [
     "StripRule",
     "StripTest",
     "Tax",
+    "Van",
     "Way",
     "Web",
     "Workshop",
