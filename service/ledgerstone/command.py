@@ -132,7 +132,9 @@ def _quote(counter: Counter, asked: argparse.Namespace) -> int:
         if asked.json:
             _write_json(
                 counter,
-                write_quote(answer, desk.workshop, counter.tokens, since, document=document),
+                write_quote(
+                    answer, desk.workshop, counter.tokens, since, document=document, makers=True
+                ),
             )
         else:
             offer = offer_of(answer, desk.workshop, since)

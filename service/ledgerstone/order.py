@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from types import MappingProxyType
-from typing import Literal
+from typing import Literal, get_args
 
 from ledgerstone.quantities import Length
 
@@ -23,9 +23,7 @@ Place = Literal["indoors", "wet-room", "outdoors"]
 Surface = Literal["as-cast", "honed", "polished"]
 UnitFor = Literal["base", "basin", "hob", "gap"]
 
-USES: tuple[Use, ...] = (
-    "worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill",
-)  # fmt: skip
+USES: tuple[Use, ...] = get_args(Use)
 CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-left")
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 SURFACES: tuple[Surface, ...] = ("as-cast", "honed", "polished")
@@ -291,10 +289,12 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once."""
+    """Everything a customer asks for at once; with ``templating`` we come and measure."""
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()
     joins: tuple[Join, ...] = ()
     needed_by: date | None = None
+    sample_tile: bool = False
+    templating: bool = False
     since: str | None = None

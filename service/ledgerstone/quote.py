@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import nullcontext
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -11,11 +11,13 @@ from typing import Literal
 from ledgerstone.checks import Facts, Finding, Timed, check_order
 from ledgerstone.order import Order
 from ledgerstone.price import Price
+from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import Found, Remedy, Trial, find, ways_to_save
 from ledgerstone.schedule import Booking, LeadTime, calendar_print
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.transport import people_to_lift
+from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
 Standing = Literal["estimate", "quotation"]
@@ -34,7 +36,8 @@ class SlabWeight:
 class Quote:
     """The answer when nothing stops the order.
 
-    ``calendar`` is a print of what is booked, and of the public holidays, up to the day.
+    ``calendar`` is a print of what is booked, and of the public holidays, up to the day; ``work``
+    and ``steel``, each slab's, are the workshop's own.
     """
 
     order: Order
@@ -51,6 +54,8 @@ class Quote:
     strength: tuple[SlabStrength, ...]
     area: Area | None
     calendar: str
+    work: tuple[Operation, ...]
+    steel: tuple[SteelPlan, ...]
     ways: tuple[Remedy, ...] = ()
     searched: bool = False
 
@@ -81,8 +86,7 @@ def quote(
     Parameters
     ----------
     plates
-        Factored plates kept from earlier orders; they change how soon the answer comes, never
-        the answer.
+        Factored plates kept from earlier orders; they bear on when the answer comes, never on it.
     trial
         Tries changes on the order as it was sent; without it neither remedies nor ways to save
         are searched for.
@@ -102,27 +106,31 @@ def quote(
         issued=today,
         valid_until=today + timedelta(days=workshop.offer.valid_days),
         standing=_standing(order, workshop),
-        depends_on=tuple(_depends_on(order, workshop)),
+        depends_on=tuple(_depends_on(order, facts.operations, workshop)),
         price=facts.price,
         lead_time=facts.lead_time,
-        weights=tuple(
-            SlabWeight(slab.label, kg, people_to_lift(kg, workshop))
-            for slab, kg in zip(order.slabs, facts.slab_kg, strict=True)
-        ),
+        weights=tuple(_weights(order, facts, workshop)),
         packed_kg=facts.packed_kg,
         findings=checked.findings,
         shapes=facts.shapes,
         strength=facts.strength,
         area=facts.area,
+        work=facts.operations,
+        steel=facts.steel,
         calendar=calendar_print(workshop, bookings, today, facts.lead_time.ready_on),
         searched=trial is not None,
         ways=ways,
     )
 
 
+def _weights(order: Order, facts: Facts, workshop: Workshop) -> Iterator[SlabWeight]:
+    for slab, kg in zip(order.slabs, facts.slab_kg, strict=True):
+        yield SlabWeight(slab.label, kg, people_to_lift(kg, workshop))
+
+
 def waits_for_template(order: Order) -> bool:
-    """Say whether a slab or a cut-out is still to be measured from a template."""
-    return any(
+    """Say whether a slab or a cut-out is still to be measured, by a template or by us."""
+    return order.templating or any(
         slab.size_from == "template-to-follow"
         or any(cutout.size_from == "template-to-follow" for cutout in slab.cutouts)
         for slab in order.slabs
@@ -133,11 +141,17 @@ def _standing(order: Order, workshop: Workshop) -> Standing:
     return "estimate" if waits_for_template(order) else workshop.offer.standing
 
 
-def _depends_on(order: Order, workshop: Workshop) -> Sequence[str]:
+def _depends_on(order: Order, work: Sequence[Operation], workshop: Workshop) -> Sequence[str]:
     """Say what the price and the day rest on."""
     deposit = f"{workshop.offer.deposit_percent.normalize():f}"
     rests_on = [f"The day is held once the deposit of {deposit} % is paid and we have booked it."]
-    if waits_for_template(order):
+    if any(step.stage == "sample" for step in work):
+        rests_on.append("Nothing is cut before you have said yes to a sample tile.")
+    if order.templating:
+        rests_on.append(
+            "This is an estimate until we have come and measured, anywhere in our delivery areas."
+        )
+    elif waits_for_template(order):
         rests_on.append("This is an estimate until the templates are here and measured.")
     if order.delivery.kind == "collect":
         rests_on.append("You collect the order from the workshop.")

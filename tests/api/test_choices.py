@@ -19,7 +19,8 @@ PUBLIC = {
     "finishes", "surface", "says", "sealers", "edges", "profile", "smallest_mm", "largest_mm",
     "limits", "length_mm", "width_mm", "thinnest_mm", "thickest_mm", "smallest_side_mm",
     "inside_radius_mm", "fitting_gap_mm", "slabs", "quantity", "cutouts", "rests", "points",
-    "deliveries", "area", "postcodes", "kinds", "requests", "screens_say",
+    "deliveries", "area", "postcodes", "kinds", "requests", "screens_say", "sample_tile", "price",
+    "templating", "visit", "each",
 }  # fmt: skip
 
 

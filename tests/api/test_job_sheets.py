@@ -85,12 +85,12 @@ def test_every_page_has_its_number_and_the_reference(tmp_path: Path) -> None:
     content = _asked("application/pdf", order=EXAMPLE_ORDER).data
     reference = _asked(order=EXAMPLE_ORDER).get_json()["reference"]
     pages = _printed(tmp_path, content)
-    assert len(pages) == 6
+    assert len(pages) == 7
     for number, page in enumerate(pages, start=1):
         assert reference in page
         assert f"page {number} of {len(pages)}" in page
-    assert "MIRRORED" in pages[2]
-    assert "68.4 kg" in pages[5]
+    assert "MIRRORED" in pages[3]
+    assert "68.4 kg" in pages[6]
 
 
 def test_a_pdf_is_the_same_bytes_each_time() -> None:
@@ -128,3 +128,15 @@ def test_eight_slabs_have_sheets_of_their_own() -> None:
     """Two sheets and a card for each, whatever there is."""
     pages = _asked(order=slabs_order(8)).get_json()["pages"]
     assert len(pages) == 3 + 8 * 3
+
+
+def test_with_the_makers_key_a_quote_tells_its_costs() -> None:
+    """The maker sees every line on the quote itself, and a customer none of them."""
+    client = service()
+    makers = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    sheet = _asked(client=client, order=EXAMPLE_ORDER).get_json()
+    assert makers["costs"] == sheet["costs"]
+    assert any(line["label"].startswith("Hours: ") for line in makers["costs"]["lines"])
+    customers = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    assert "costs" not in customers
+    assert len(customers["price"]["lines"]) == 5

@@ -74,8 +74,9 @@ def _in_hours(lead: LeadTime, shop: Workshop, bookings: Sequence[Booking]) -> It
     public = holidays.country_holidays("GB", subdiv="ENG")
     known: dict[int, set[int]] = {}
     for one in lead.work:
-        wanted = math.ceil(round(one.job.step.hands_hours * 60 / one.job.step.pieces)
-                           / max(one.people, 1))  # fmt: skip
+        step = one.job.step
+        each = round(step.hands_hours / step.pieces * 60)
+        wanted = math.ceil(each / max(one.people, 1))
         if wanted == 0:
             continue
         worked = 0
@@ -122,10 +123,25 @@ def _waits(lead: LeadTime, shop: Workshop) -> Iterator[str]:
         for before, after in pairwise(chain):
             if after.starts < before.ends + before.job.step.wait_hours * 60 - 1e-3:
                 yield f"{after.job.step.name} does not wait for {before.job.step.name}"
+            if after.job.step.unbroken and not _runs_on(before, after, shop):
+                yield f"{after.job.step.name} is cut off from {before.job.step.name}"
         poured = [o for o in chain if o.job.step.stage == "cast"]
         if poured:
             rest = [o for o in chain if o.job.step.stage != "cast"]
             yield from _ages(poured[-1], rest, shop)
+
+
+def _runs_on(before: Laid, after: Laid, shop: Workshop) -> bool:
+    """Whether all hands go from one cast step to the next without a break, where a day is enough.
+
+    Fewer hands than all may wait for another slab's, so only steps of all hands are looked at.
+    """
+    if before.job.step.stage != "cast" or {before.people, after.people} != {shop.calendar.hands}:
+        return True
+    both = (before.job.step, after.job.step)
+    wanted = sum(math.ceil(s.piece_minutes / shop.calendar.hands) for s in both)
+    day = max(1, round(shop.calendar.hours_per_day * 60))
+    return wanted > day or after.hands_end - before.starts == wanted
 
 
 def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
@@ -134,6 +150,7 @@ def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
     table = CLASS_2["S" if shop.recipe.cement_class == "S" else "R"]
     damping = {c: max((1 / d for least, d in table.items() if c >= least), default=0.0)
                for c in by_month}  # fmt: skip
+    freed = next((at for at, one in enumerate(rest) if one.job.frees), -1)
     for at, one in enumerate(rest):
         if one.starts - pour.ends < one.job.step.age_hours * 60 - 1e-3:
             yield f"{one.job.step.name} begins too young"
@@ -142,7 +159,7 @@ def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
             yield f"{one.job.step.name} begins before the strength is there"
         damp = _gained(pour.ends, one.starts, by_month, damping)
         short = damp < 1 - 1e-6 if own is None else one.starts < pour.ends + own * DAY - 1e-3
-        if at and short:
+        if at > freed and short:
             yield f"{one.job.step.name} begins before the damp cover is over"
 
 
@@ -167,9 +184,11 @@ def _load(held: OnTable, work: Sequence[Laid], shop: Workshop) -> Iterator[str]:
     frees = [o for o in work if o.job.load == load and o.job.frees]
     if any(o.starts < start or o.ends > end for o in (*casts, *frees)):
         yield f"load {load} is on the table before or after its time"
-    area = sum(o.job.step.table_mm[0] * o.job.step.table_mm[1] for o in casts)
-    if len(casts) > 1 and area > tables * shop.table.length_mm * shop.table.width_mm + 1e-6:
+    boxes = {o.job.piece: o.job.step.table_mm for o in casts}
+    area = sum(length * width for length, width in boxes.values())
+    if len(boxes) > 1 and area > tables * shop.table.length_mm * shop.table.width_mm + 1e-6:
         yield f"load {load} is larger than its tables"
-    moulds = Counter((o.job.piece.slab, o.job.mould) for o in casts)
+    in_moulds = {(o.job.piece, o.job.mould) for o in casts}
+    moulds = Counter((piece.slab, mould) for piece, mould in in_moulds)
     if any(count > 1 for count in moulds.values()):
         yield f"two pieces of load {load} in one mould"

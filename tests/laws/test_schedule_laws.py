@@ -1,15 +1,17 @@
 """Laws of days: what never makes an order ready sooner, and what work may count on.
 
-Proved on paper first. Jobs are begun in one fixed order and no start overtakes the one before it.
-A job's start is then the greatest of: its own piece's readiness; the start before it; the first
+Proved on paper first. Jobs are begun in one fixed order and no start overtakes the one before it. A
+job's start is then the greatest of: its own piece's readiness; the start before it; the first
 moment from which few enough of the jobs *before it* still hold hands and machines (after the start
 before it nothing else begins, so that count only falls); and, for a load, the first moment from
 which no booking of a table meets its time on the table, which ends no earlier when anything in it
-ends later. Working time maps later moments to later ones, and so does working time with minutes
-left out. A step takes the lesser of the hands it can share and the hands there are: what fitted
-fits with one pair more. So starts and ends only move later when hours, waits, bookings or the day
-of the order do, or the shed is colder; and only earlier with another pair of hands. The sooner of
-several such plans keeps order too.
+ends later; and, for steps that go on unbroken, the first moment from which as many minutes (or a
+whole day's, if they are more) are worked on end: moments that only grow fewer as the run is longer
+or more is booked. Working time maps later moments to later ones, and so does working time with
+minutes left out. A step takes the lesser of the hands it can share and the hands there are: what
+fitted fits with one pair more. So starts and ends only move later when hours, waits, bookings or
+the day of the order do, or the shed is colder; and only earlier with another pair of hands. The
+sooner of several such plans keeps order too.
 
 Under greedy dispatch these would not hold; nor is *a shorter wait is ready sooner* true of the
 stages between, since it may end on a Saturday.

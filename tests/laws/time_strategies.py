@@ -33,7 +33,9 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
     waits = {"cast": draw(st.integers(0, 14)), "seal": draw(st.integers(0, 4))}
     age, days = 24.0 * draw(st.sampled_from((0, 7, 14, 28))), draw(st.integers(0, 3))
     size = (draw(st.floats(300, 3500)), draw(st.floats(60, 300)))
-    steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces)]
+    steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces, frees=True)]
+    if draw(st.booleans()):
+        steps.append(Operation("batch", "cast", slab, draw(HOURS), pieces=pieces, table_mm=size))
     steps += [
         Operation(
             stage,
@@ -48,6 +50,7 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
             machine=MACHINES.get(stage),
             ripe_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
             table_mm=size if stage == "cast" else (0.0, 0.0),
+            unbroken=stage == "cast" and draw(st.booleans()),
         )
         for stage in WORK_STAGES
     ]

@@ -8,7 +8,6 @@ from typing import Any
 import pytest
 from shapely import affinity
 
-from ledgerstone.checks import Facts
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
@@ -59,8 +58,7 @@ def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
     order = read_order(document, workshop)
     answer = quote(order, workshop=workshop, bookings=(), today=today)
     assert isinstance(answer, Quote)
-    facts = Facts(order, workshop, (), today)
-    return Job("ABCD-EFGH", answer, facts.operations, facts.steel, workshop)
+    return Job("ABCD-EFGH", answer, workshop)
 
 
 def texts(job: Job) -> str:
@@ -114,7 +112,8 @@ def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
     rows = job_content(job)["operations"]
     told = sum(row["hands_minutes"] for row in rows)
-    assert told == sum(round(step.hands_hours * 60) for step in job.steps) == job.minutes_in_all()
+    laid = sum(one.job.step.piece_minutes for one in job.quote.lead_time.work)
+    assert told == laid == job.minutes_in_all()
     machine = sum(row["machine_minutes"] for row in rows)
     hire = sum((step.hire for step in job.steps), Decimal(0))
     rates = job.workshop.rates

@@ -22,8 +22,8 @@ def day(n: int) -> date:
 
 
 def step(stage: Stage, hours: float, **more: Any) -> Operation:  # noqa: ANN401  an operation's members
-    """Write one operation."""
-    return Operation(stage, stage, 0, hours, **more)
+    """Write one operation; a finish frees the table."""
+    return Operation(stage, stage, 0, hours, **{"frees": stage == "finish", **more})
 
 
 @pytest.fixture

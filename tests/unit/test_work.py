@@ -8,47 +8,151 @@ import pytest
 
 from ledgerstone.shape import shape_of
 from ledgerstone.wire.order_in import read_order
-from ledgerstone.work import STAGES, mould_hours, operations
+from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, hole, order_of, slab_json, steps_of
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:
-    """Hours for one slab's mould."""
-    order = order_of(workshop, slab)
-    return mould_hours(order.slabs[0], shape_of(order.slabs[0], workshop), workshop)
+    """Hours for one slab's mould, all its steps together."""
+    steps = steps_of(order_of(workshop, slab), workshop)
+    return sum(step.hands_hours for step in steps if step.stage == "mould" and step.slab == 0)
+
+
+def by_name(steps: tuple[Operation, ...]) -> dict[str, Operation]:
+    """Steps by what they are called."""
+    return {step.name: step for step in steps}
 
 
 def test_the_examples_hours_are_those_of_the_profile(
     workshop: Workshop, example_order: dict[str, Any]
 ) -> None:
-    """Hours of the example order, worked by hand from the demonstration profile."""
-    steps = {
-        s.stage + str(s.slab): s for s in steps_of(read_order(example_order, workshop), workshop)
-    }
+    """Every step of the example order, its hours worked by hand from the demonstration profile."""
+    steps = steps_of(read_order(example_order, workshop), workshop)
     area = 1.45 * 0.56 - 3.141592653589793 / 4 * (0.36**2 + 0.035**2)
-    # base + outline + bevel + two square sides (the wall side costs nothing) + two formers
-    mould = 0.75 + 0.25 * 4.02 + 0.20 * 1.45 + 0.08 * 1.12 + 2 * 0.6
-    assert steps["mouldNone"].hands_hours == 2.0
-    assert steps["mould0"].hands_hours == pytest.approx(mould)
-    assert steps["cast0"].hands_hours == pytest.approx(0.9 + (0.7 + 0.4) * area)
-    assert steps["cast0"].wait_hours == 96
-    assert steps["finish0"].hands_hours == pytest.approx(2.2 * area)
-    assert steps["finish0"].machine_hours == pytest.approx(2.2 * area)
-    assert steps["finish0"].wait_hours == 72
-    assert steps["seal0"].hands_hours == pytest.approx(0.1 * 3 * area)
-    assert steps["seal0"].wait_hours == 48
-    assert steps["pack0"].hands_hours == 0.75
+    by_hand = {
+        "Templates, sinks and the signed drawing in hand": 0.25,
+        "Set up": 1.75,
+        "Make the mould": 0.5 + 0.15 * 4.02,
+        "Make and fix the knockouts": 2 * 0.6,
+        # the bevelled front, two square ends; the wall side costs nothing more than its bead
+        "Run the bead": 0.10 * 4.02 + 0.20 * 1.45 + 0.08 * 1.12,
+        "Wipe on the release agent": 0.1,
+        "Level it on the table": 0.15,
+        "Cut and tie the steel": 0.4 * area,
+        "Weigh and mix the batches": 0.8,
+        "Face coat": 0.2 * area,
+        "Lay the steel, back-fill": 0.3 * area,
+        "Strike off and vibrate": 0.2 * area,
+        "Cover it, damp": 0.1,
+        "Sand the back": 0.2 * area,
+        "Take out the knockouts": 2 * 0.25,
+        "Turn it": 0.15,
+        "Demould": 0.3,
+        "Wash it": 0.1,
+        "Fill the voids": 0.4 * area,
+        "Finish: honed": 1.8 * area,
+        "Seal: matt": 0.1 * 3 * area,
+        "Test with water and weigh": 0.1,
+        "Pack": 0.65,
+    }
+    assert [step.name for step in steps] == list(by_hand)
+    assert [s.hands_hours for s in steps] == [pytest.approx(hours) for hours in by_hand.values()]
+    waits = {step.name: step.wait_hours for step in steps if step.wait_hours}
+    assert waits == {"Cover it, damp": 96, "Finish: honed": 72, "Seal: matt": 48}
+    machines = {step.name: step.machine_hours for step in steps if step.machine_hours}
+    assert machines == {"Finish: honed": pytest.approx(1.8 * area)}
+
+
+def test_steps_depend_on_what_was_ordered(workshop: Workshop) -> None:
+    """No openings, no knockouts; left as it is cast, no voids filled."""
+    as_cast = {"surface": "as-cast", "sealer": "matt"}
+    plain = slab_json(box(900, 500), finish=as_cast)
+    holed = slab_json(box(900, 500), hole(100, 450, 250), finish=as_cast)
+    honed = slab_json(box(900, 500), finish={"surface": "honed", "sealer": "matt"})
+    names = [set(by_name(steps_of(order_of(workshop, s), workshop))) for s in (plain, holed, honed)]
+    assert names[1] - names[0] == {"Make and fix the knockouts", "Take out the knockouts"}
+    assert names[2] - names[0] == {"Fill the voids", "Finish: honed"}
+
+
+def test_nothing_is_cut_before_everything_is_in_hand(
+    workshop: Workshop, example_order: dict[str, Any]
+) -> None:
+    """Templates, the sink itself and a signed drawing come first, as a step of their own."""
+    steps = steps_of(read_order(example_order, workshop), workshop)
+    assert steps[0].name == "Templates, sinks and the signed drawing in hand"
+    assert steps[0].slab is None
+
+
+def test_from_the_batch_to_the_cover_nothing_stops(workshop: Workshop) -> None:
+    """The steps of a pour are one unbroken run, begun by the batches."""
+    steps = steps_of(order_of(workshop, slab_json(box(900, 500))), workshop)
+    unbroken = [step.name for step in steps if step.unbroken]
+    assert unbroken == [
+        "Face coat", "Lay the steel, back-fill", "Strike off and vibrate", "Cover it, damp",
+    ]  # fmt: skip
+    bare = replace(workshop, recipe=replace(workshop.recipe, face_coat=None))
+    steps = steps_of(order_of(bare, slab_json(box(900, 500))), bare)
+    assert "Face coat" not in by_name(steps)
 
 
 def test_turning_and_trimming_come_before_the_finish(
     workshop: Workshop, example_order: dict[str, Any]
 ) -> None:
-    """A slab leaves its mould, with two knockouts to trim, before it is honed."""
+    """A slab is sanded, its knockouts taken out, turned and demoulded before it is honed."""
     steps = steps_of(read_order(example_order, workshop), workshop)
     finishing = [step for step in steps if step.stage == "finish"]
-    assert [step.name for step in finishing] == ["Turn and demould", "Finish: honed"]
-    assert finishing[0].hands_hours == 0.75 + 2 * 0.25
+    assert [step.name for step in finishing] == [
+        "Sand the back", "Take out the knockouts", "Turn it", "Demould",
+        "Wash it", "Fill the voids", "Finish: honed",
+    ]  # fmt: skip
+    assert [step.name for step in finishing if step.frees] == ["Demould"]
+
+
+def test_what_a_profile_leaves_out_is_no_step(workshop: Workshop) -> None:
+    """A maker who times the pour as one writes one rule, and the list has one step for it."""
+    hours = replace(
+        workshop.hours, bead_per_m=0.0, release_per_slab=0.0, level_per_slab=0.0,
+        sand_back_per_m2=0.0, wash_per_slab=0.0, fill_per_m2=0.0, test_per_slab=0.0,
+    )  # fmt: skip
+    edges = tuple(replace(edge, hours_per_m=0.0) for edge in workshop.edges)
+    coarse = replace(workshop, hours=hours, edges=edges)
+    names = [s.name for s in steps_of(order_of(coarse, slab_json(box(900, 500))), coarse)]
+    assert "Run the bead" not in names
+    assert "Wash it" not in names
+    assert "Make the mould" in names
+
+
+# --- sample tiles ---------------------------------------------------------------------------
+
+
+def test_tiles_come_first_and_wait_for_a_yes(workshop: Workshop) -> None:
+    """One tile for each look, then the wait for the yes; only then anything is in hand."""
+    graphite = slab_json(box(900, 500), shade={"name": "graphite"})
+    chalk = graphite | {"shade": {"name": "chalk"}}
+    order = order_of(workshop, graphite, graphite, chalk)
+    shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
+    steps = operations(order, shapes, workshop, (4.0,) * 3, with_tiles=True)
+    surface = order.slabs[0].finish.surface
+    assert tiles_of(order) == (("graphite", surface), ("chalk", surface))
+    assert [(s.name, s.hands_hours, s.wait_hours) for s in steps[:4]] == [
+        (f"Cast a sample tile: graphite, {surface}", 0.75, 216.0),
+        (f"Cast a sample tile: chalk, {surface}", 0.75, 216.0),
+        ("Yes to the sample tile", 0.0, 120.0),
+        ("Templates, sinks and the signed drawing in hand", 0.25, 0.0),
+    ]
+
+
+def test_a_workshop_without_tiles_casts_none(workshop: Workshop) -> None:
+    """Without the profile's table there is no such step, whoever asks."""
+    none = replace(workshop, sample=None)
+    order = order_of(none, slab_json(box(900, 500)), sample_tile=True)
+    shapes = tuple(shape_of(slab, none) for slab in order.slabs)
+    steps = operations(order, shapes, none, (4.0,), with_tiles=True)
+    assert not [step for step in steps if step.stage == "sample"]
+
+
+# --- moulds ---------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(
@@ -66,7 +170,7 @@ def test_turning_and_trimming_come_before_the_finish(
 )  # fmt: skip
 def test_a_mould_takes_hours_by_its_parts(workshop: Workshop, more: Json, hours: float) -> None:
     """A mould of 900 by 500 with square edges, and what each part adds to it."""
-    plain = 0.75 + (0.25 + 0.08) * 2.8
+    plain = 0.75 + (0.25 + 0.08) * 2.8  # board, level, release; sides, bead and its edge
     assert hours_of(workshop, slab_json(box(900, 500)) | more) == pytest.approx(plain + hours)
 
 
@@ -86,7 +190,7 @@ def test_steps_stand_in_the_order_of_the_work(workshop: Workshop) -> None:
     steps = steps_of(order_of(workshop, *[slab_json(box(900, 500))] * 3), workshop)
     stages = [STAGES.index(step.stage) for step in steps]
     assert stages == sorted(stages)
-    assert [step.slab for step in steps if step.stage == "cast"] == [0, 1, 2]
+    assert [step.slab for step in steps if step.name == "Face coat"] == [0, 1, 2]
 
 
 @pytest.mark.parametrize(("sealer", "days"), [("matt", 7), ("satin", 21), ("hard wax oil", 14)])
@@ -112,7 +216,7 @@ def test_days_under_cover_are_each_slabs_own(workshop: Workshop) -> None:
     order = order_of(workshop, *[slab_json(box(900, 500))] * 2)
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
     steps = operations(order, shapes, workshop, (4.0, 7.5))
-    assert [s.wait_hours for s in steps if s.stage == "cast"] == [96, 180]
+    assert [s.wait_hours for s in steps if s.wait_hours and s.stage == "cast"] == [96, 180]
 
 
 def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop) -> None:
@@ -121,9 +225,16 @@ def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop)
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
     plain = workshop.handling.ways[0]
     gantry = replace(plain, name="gantry", hours=1.5, price=Decimal(60))
-    usual = operations(order, shapes, workshop, (4.0,), (plain,))
-    hired = operations(order, shapes, workshop, (4.0,), (gantry,))
-    assert usual == operations(order, shapes, workshop, (4.0,))
-    added = [step for step in hired if step not in usual]
-    assert [(s.name, s.stage) for s in added] == [("Move it: gantry", "finish")]
-    assert (added[0].hands_hours, added[0].hire) == (3.0, Decimal(120))
+    usual = by_name(operations(order, shapes, workshop, (4.0,), (plain,)))
+    hired = by_name(operations(order, shapes, workshop, (4.0,), (gantry,)))
+    turned, lifted = usual[f"Turn it: {plain.name}"], hired["Turn it: gantry"]
+    assert (turned.hands_hours, turned.hire) == (0.3, Decimal(0))
+    assert lifted.hands_hours == pytest.approx(3.3)
+    assert lifted.hire == 120
+    assert len(usual) == len(hired)
+
+
+def test_minutes_are_whole_for_every_piece() -> None:
+    """Three pieces of 20.6 minutes are three of 21: what is laid is what is paid."""
+    step = Operation("Face coat", "cast", 0, 3 * 20.6 / 60, 3 * 20.4 / 60, pieces=3)
+    assert (step.piece_minutes, step.hands_minutes, step.machine_minutes) == (21, 63, 60)

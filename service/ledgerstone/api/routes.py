@@ -127,7 +127,9 @@ def _drawing_routes(v1: Blueprint, shop: Shop) -> None:
 def _answer(answer: Quote | SentBack, document: dict[str, Any], shop: Shop, desk: Desk) -> Response:
     if isinstance(answer, Quote):
         since = desk.since(answer.order)
-        body = write_quote(answer, shop.workshop, shop.tokens, since, document=document)
+        body = write_quote(
+            answer, shop.workshop, shop.tokens, since, document=document, makers=desk.makers
+        )
         return Response(json.dumps(body), mimetype="application/json")
     return problem_response(write_sent_back(answer, document, shop.workshop, shop.tokens))
 

@@ -9,7 +9,7 @@ from functools import cached_property, partial
 
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Order, Shade, Slab
-from ledgerstone.price import Price, price
+from ledgerstone.price import Price, costs, making_lines, price, worth
 from ledgerstone.reinforcement import SteelPlan, advise
 from ledgerstone.schedule import (
     Booking,
@@ -177,7 +177,20 @@ class Facts:
             tuple(one.way for one in handled),
             ripe_days=tuple(one.needs_age_days for one in handled),
             moulds=moulds,
+            with_tiles=self._with_tiles,
         )
+
+    @cached_property
+    def _with_tiles(self) -> bool:
+        """Whether tiles are cast first: they are asked for, or the order is worth as much."""
+        sample = self.workshop.sample
+        if sample is None or self.order.sample_tile or sample.always_from is None:
+            return sample is not None and self.order.sample_tile
+        handled = [strength.handled for strength in self.strength]
+        ways = tuple(one.way for one in handled)
+        steps = operations(self.order, self.shapes, self.workshop, self.cover_days, ways)
+        every = costs(self.order, self.shapes, steps, self.workshop, self.steel)
+        return worth(making_lines(every, self.workshop)) >= sample.always_from
 
     @cached_property
     def _soonest(self) -> tuple[tuple[Operation, ...], LeadTime] | None:

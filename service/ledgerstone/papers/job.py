@@ -12,7 +12,7 @@ from ledgerstone.mould import MouldPlan, mould_plan
 from ledgerstone.order import Slab
 from ledgerstone.papers.words import slab_name
 from ledgerstone.price import Cost, costs, steel_pieces
-from ledgerstone.price.costing import minutes, mould_counts
+from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape, shape_of
@@ -30,15 +30,21 @@ class Job:
     ----------
     name
         The quote's reference with its revision.
-    steps, steel
-        The one list of operations, and each slab's steel: those that were priced.
     """
 
     name: str
     quote: Quote
-    steps: tuple[Operation, ...]
-    steel: tuple[SteelPlan, ...]
     workshop: Workshop
+
+    @property
+    def steps(self) -> tuple[Operation, ...]:
+        """The one list of operations: that which was priced."""
+        return self.quote.work
+
+    @property
+    def steel(self) -> tuple[SteelPlan, ...]:
+        """Each slab's steel."""
+        return self.quote.steel
 
     @property
     def slabs(self) -> tuple[Slab, ...]:
@@ -111,4 +117,4 @@ class Job:
 
     def minutes_in_all(self) -> int:
         """Minutes of hands of the whole order."""
-        return sum(minutes(step.hands_hours) for step in self.steps)
+        return sum(step.hands_minutes for step in self.steps)

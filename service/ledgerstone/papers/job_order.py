@@ -22,7 +22,6 @@ from ledgerstone.papers.job_blocks import (
     ticks,
 )
 from ledgerstone.papers.words import day_text, shade_text, size_text
-from ledgerstone.price.costing import minutes
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",
@@ -68,8 +67,8 @@ def order_page(job: Job) -> Content:
 def _work(job: Job) -> Iterator[list[str]]:
     for step in job.steps:
         piece = "the order" if step.slab is None else job.names[step.slab]
-        machine = minutes(step.machine_hours)
-        yield [step.name, piece, hours(minutes(step.hands_hours)),
+        machine = step.machine_minutes
+        yield [step.name, piece, hours(step.hands_minutes),
                hours(machine) if machine else "", ""]  # fmt: skip
 
 

@@ -11,13 +11,13 @@ import typst
 from markupsafe import Markup
 
 from ledgerstone.drawing.raster import FONT_FOLDER
+from ledgerstone.papers.costs import costs_content
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
 from ledgerstone.papers.job_order import batch_page, boards_page, order_page
 from ledgerstone.papers.job_slab import slab_pages
 from ledgerstone.papers.templates import Templates
-from ledgerstone.price.costing import minutes
 
 _PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
 
@@ -41,7 +41,12 @@ def job_content(job: Job) -> Content:
         {**one, "blocks": [{k: v for k, v in b.items() if k not in _LAYOUT} for b in one["blocks"]]}
         for one in job_pages(job)
     ]
-    return {**_head(job), "operations": _operations(job), "costs": _costs(job), "pages": pages}
+    return {
+        **_head(job),
+        "operations": _operations(job),
+        "costs": costs_content(job.quote, job.workshop),
+        "pages": pages,
+    }
 
 
 def _head(job: Job) -> Content:
@@ -55,21 +60,12 @@ def _operations(job: Job) -> list[dict[str, Any]]:
             "name": step.name,
             "stage": step.stage,
             "slab": step.slab,
-            "hands_minutes": minutes(step.hands_hours),
-            "machine_minutes": minutes(step.machine_hours),
+            "hands_minutes": step.hands_minutes,
+            "machine_minutes": step.machine_minutes,
             "wait_hours": round(step.wait_hours, 3),
         }
         for step in job.steps
     ]
-
-
-def _costs(job: Job) -> dict[str, Any]:
-    lines = [
-        {"label": cost.label, "group": cost.group, "amount": f"{cost.amount:.2f}"}
-        for cost in job.costs
-    ]
-    percent = f"{job.workshop.rates.margin_percent.normalize():f}"
-    return {"currency": job.quote.price.currency, "margin_percent": percent, "lines": lines}
 
 
 def job_page(job: Job, templates: Templates) -> str:

@@ -1,6 +1,6 @@
 """What an order costs to make, and what the customer is asked for it. Decimal throughout."""
 
-from ledgerstone.price.asking import price
+from ledgerstone.price.asking import making_lines, price, worth
 from ledgerstone.price.costing import Cost, costs
 from ledgerstone.price.materials import Material, materials, steel_pieces
 from ledgerstone.price.settling import (
@@ -18,6 +18,7 @@ __all__ = [
     "Material",
     "Price",
     "costs",
+    "making_lines",
     "materials",
     "pennies",
     "price",
@@ -25,4 +26,5 @@ __all__ = [
     "stepped",
     "tax_in",
     "tax_on",
+    "worth",
 ]

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 
 from ledgerstone.order import Order, Slab
-from ledgerstone.price.costing import GROUPS, costs
+from ledgerstone.price.costing import GROUPS, Cost, costs
 from ledgerstone.price.settling import HUNDRED, Line, Price, pennies, stepped
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price, pallet_for
-from ledgerstone.work import Operation
+from ledgerstone.work import Operation, tiles_of
 from ledgerstone.workshop.records import Workshop
 
 _HOW = {"pallet": "Pallet delivery", "own-van": "Delivery", "fitted": "Delivery and fitting"}
@@ -31,22 +31,37 @@ def price(
     steel
         Of each slab, where it has been advised.
     """
-    charge = 1 + workshop.rates.margin_percent / HUNDRED
-    every = costs(order, shapes, steps, workshop, steel)
-    lines = []
-    for group in GROUPS:
-        amount = sum((cost.amount for cost in every if cost.group == group), Decimal(0))
-        lines.append(Line(group, pennies(amount * charge)))
-    short = workshop.offer.smallest_order - sum((line.amount for line in lines), Decimal(0))
-    if short > 0:
-        lines.append(Line("Up to our smallest order", short))
-    worth = sum((line.amount for line in lines), Decimal(0))
-    services = _services(order, worth, workshop)
+    lines = making_lines(costs(order, shapes, steps, workshop, steel), workshop)
+    services = _services(order, worth(lines), workshop)
     return stepped([*lines, *services, *_delivery(order, tuple(shapes), workshop)], workshop)
 
 
+def making_lines(every: Iterable[Cost], workshop: Workshop) -> tuple[Line, ...]:
+    """Ask for the making: three lines with their margin, and what is short of the smallest order.
+
+    Sample tiles are in none of them: their own price pays them, or the workshop bears them.
+    """
+    charge = 1 + workshop.rates.margin_percent / HUNDRED
+    amounts = dict.fromkeys(GROUPS, Decimal(0))
+    for cost in every:
+        if cost.group in amounts:
+            amounts[cost.group] += cost.amount
+    lines = tuple(Line(group, pennies(amount * charge)) for group, amount in amounts.items())
+    short = workshop.offer.smallest_order - worth(lines)
+    return (*lines, Line("Up to our smallest order", short)) if short > 0 else lines
+
+
+def worth(lines: Iterable[Line]) -> Decimal:
+    """What lines come to, before tax."""
+    return sum((line.amount for line in lines), Decimal(0))
+
+
 def _services(order: Order, worth: Decimal, workshop: Workshop) -> Iterator[Line]:
-    """Yield measuring, cover and delivery, where there are any."""
+    """Yield tiles and their credit, measuring, cover and delivery, where there are any."""
+    tiles = tiles_price(order, workshop)
+    if tiles:
+        yield Line("Sample tile, paid first", pennies(tiles))
+        yield Line("Sample tile, taken off as you order", pennies(-tiles))
     measuring = templating_price(order, workshop)
     if measuring:
         yield Line("Coming to measure", pennies(measuring))
@@ -67,11 +82,22 @@ def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> It
         yield Line(f"{how}: {area.name}", pennies(delivery))
 
 
-def templating_price(order: Order, workshop: Workshop) -> Decimal:
-    """Price of measuring what is still to be measured: where we fit it, we come; else nothing."""
-    pieces = sum(slab.quantity for slab in order.slabs if _unmeasured(slab))
-    if order.delivery.kind != "fitted" or not pieces:
+def tiles_price(order: Order, workshop: Workshop) -> Decimal:
+    """Price of the sample tiles that are asked for, one for each shade and surface."""
+    if not order.sample_tile or workshop.sample is None:
         return Decimal(0)
+    return workshop.sample.price * len(tiles_of(order))
+
+
+def templating_price(order: Order, workshop: Workshop) -> Decimal:
+    """Price of coming to measure: where it is ordered, and where we fit what is not measured.
+
+    Ordered without anything marked as still to be measured, it is for every piece.
+    """
+    unmeasured = sum(slab.quantity for slab in order.slabs if _unmeasured(slab))
+    if not order.templating and (order.delivery.kind != "fitted" or not unmeasured):
+        return Decimal(0)
+    pieces = unmeasured or sum(slab.quantity for slab in order.slabs)
     services = workshop.services
     return services.templating_visit + services.templating_per_slab * pieces
 

@@ -12,11 +12,12 @@ from ledgerstone.price.materials import materials, sealers
 from ledgerstone.price.settling import HUNDRED, decimal
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
-from ledgerstone.work import Operation
+from ledgerstone.work import Operation, tiles_of
 from ledgerstone.workshop.records import FinishOffered, Workshop
 
 MATERIALS, MAKING, FINISHING = "Materials", "Making and casting", "Finishing and sealing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
+TILES = "Sample tiles"  # paid by their own price, or borne by the workshop: no margin on them
 _FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
 MM2_PER_M2, L_PER_M3 = 1e6, 1000
 
@@ -44,8 +45,18 @@ def costs(
         *_by_area(order, shapes, workshop),
         *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
         *_hands(steps, workshop),
+        *_tiles(order, steps, workshop),
         Cost("Kept for casting again", MAKING, _recasts(order, shapes, steps, workshop)),
     )
+
+
+def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
+    """Yield the concrete of the sample tiles, where some are cast."""
+    sample = workshop.sample
+    if sample is not None and any(step.stage == "sample" for step in steps):
+        litres = sample.litres * len(tiles_of(order))
+        concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
+        yield Cost("Concrete of the tiles", TILES, concrete)
 
 
 def mould_counts(order: Order, steps: Iterable[Operation]) -> tuple[int, ...]:
@@ -86,24 +97,19 @@ def _hands(steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
 
 
 def _group(step: Operation) -> str:
+    if step.stage == "sample":
+        return TILES
     return FINISHING if step.stage in _FINISHING_STAGES else MAKING
 
 
 def wages(step: Operation, workshop: Workshop) -> Decimal:
-    """What a step's hands and machine cost, to the minute, and the gear hired for it."""
+    """What a step's hands and machine cost, to the minute, and the gear hired for it.
+
+    The minutes are the step's own, so that price, schedule and job sheet agree on them.
+    """
     rates = workshop.rates
-    hands, machine = hours(step.hands_hours), hours(step.machine_hours)
+    hands, machine = Decimal(step.hands_minutes) / 60, Decimal(step.machine_minutes) / 60
     return hands * rates.hour + machine * rates.machine_hour + step.hire
-
-
-def hours(hours: float) -> Decimal:
-    """Hours to the minute: price, schedule and job sheet agree on them."""
-    return Decimal(minutes(hours)) / 60
-
-
-def minutes(hours: float) -> int:
-    """Whole minutes of a step."""
-    return round(hours * 60)
 
 
 # --- casting again --------------------------------------------------------------------------

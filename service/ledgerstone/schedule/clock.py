@@ -75,6 +75,24 @@ class WorkingTime:
         found = bisect_right(self._ends, at)
         return max(at, self._starts[found])
 
+    def begin_unbroken(self, at: int, minutes: int) -> int:
+        """Return the first moment from which so many minutes are worked on end.
+
+        More than a day's hours begin with a day that has them all.
+
+        Raises
+        ------
+        NeverWorked
+        """
+        least = min(minutes, self._hours[1] - self._hours[0])
+        self.begin(at)
+        found = bisect_right(self._ends, at)
+        while self._ends[found] - max(at, self._starts[found]) < least:
+            found += 1
+            while found >= len(self._ends):
+                self._lay_a_day()
+        return max(at, self._starts[found])
+
     def after(self, at: int, minutes: int) -> int:
         """Return when so many minutes of work are done that begin at a working minute.
 

@@ -2,7 +2,8 @@
 
 Jobs are begun in one fixed order and no start overtakes the one before it. So a job's start is the
 greatest of its own piece's readiness, the start before it, and the moment from which enough hands,
-a machine and a table are free; and all of these only move later when anything else does.
+a machine and a table are free, with as much time on end as a pour takes; and all of these only move
+later when anything else does.
 """
 
 from __future__ import annotations
@@ -154,14 +155,14 @@ class _Laying:
     def lay_block(self, jobs: Sequence[Job], load: Load | None, number: int | None) -> None:
         """Lay jobs; those of a load start over, later, while a booking has their table."""
         if load is None or number is None:
-            self.laid += [self._lay(job) for job in jobs]
+            self.laid += self._lay_all(jobs)
             return
         floor, shortest = self._state.table_free, _shortest_hold(jobs)
         while True:
             floor = self._bench.tables.free_for(floor, shortest, load.tables)
             before = self._state.copy()
             self._state.table_free = floor
-            laid = [self._lay(job) for job in jobs]
+            laid = self._lay_all(jobs)
             held = self._held(laid)
             clash = self._bench.tables.clash(held, load.tables)
             if clash is None:
@@ -178,16 +179,32 @@ class _Laying:
         ends = [max(freed.get(one.job.piece, one.until), one.ends) for one in casts]
         return min(one.starts for one in casts), max(ends)
 
-    def _lay(self, job: Job) -> Laid:
+    def _lay_all(self, jobs: Sequence[Job]) -> list[Laid]:
+        """Lay jobs one after another; what goes on unbroken begins where it can be done on end."""
+        run, runs = 0, list[int]()
+        for at in range(len(jobs) - 1, -1, -1):
+            follows = at + 1 < len(jobs) and _goes_on(jobs[at], jobs[at + 1])
+            run = self._minutes(jobs[at]) + (run if follows else 0)
+            runs.append(run if follows or jobs[at].step.unbroken else 0)
+        return [self._lay(job, run) for job, run in zip(jobs, reversed(runs), strict=True)]
+
+    def _people(self, step: Operation) -> int:
+        hands = self._bench.workshop.calendar.hands
+        return min(step.people or hands, hands)
+
+    def _minutes(self, job: Job) -> int:
+        """Minutes that hands are at a job, all that share it together."""
+        return math.ceil(job.step.piece_minutes / self._people(job.step))
+
+    def _lay(self, job: Job, on_end: int) -> Laid:
+        """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
         state, step = self._state, job.step
         came = self._came(job)
-        minutes = round(step.hands_hours * 60 / step.pieces)
-        people = min(step.people or self._bench.workshop.calendar.hands,
-                     self._bench.workshop.calendar.hands)  # fmt: skip
+        minutes, people = self._minutes(job), self._people(step)
         start = hands_end = ends = came
         if minutes:
-            start = self._begin(max(came, state.at), people, step.machine)
-            hands_end = self._bench.clock.after(start, math.ceil(minutes / people))
+            start = self._begin(max(came, state.at), people, step.machine, on_end)
+            hands_end = self._bench.clock.after(start, minutes)
             state.at = start
             state.busy.append((hands_end, people, step.machine))
             ends = max(hands_end, self._least(start, step.least_days))
@@ -211,9 +228,9 @@ class _Laying:
             came = max(came, poured + _minutes(job.step.age_hours))
         return came
 
-    def _begin(self, at: int, people: int, machine: str | None) -> int:
+    def _begin(self, at: int, people: int, machine: str | None, on_end: int) -> int:
         """Return the first working minute at which enough hands and the machine are free."""
-        at = self._bench.clock.begin(at)
+        at = self._bench.clock.begin_unbroken(at, on_end)
         while True:
             busy = [one for one in self._state.busy if one[0] > at]
             hands = sum(one[1] for one in busy) + people
@@ -221,7 +238,7 @@ class _Laying:
             if hands <= self._bench.workshop.calendar.hands and running <= self._count(machine):
                 self._state.busy = busy
                 return at
-            at = self._bench.clock.begin(min(one[0] for one in busy))
+            at = self._bench.clock.begin_unbroken(min(one[0] for one in busy), on_end)
 
     def _count(self, machine: str | None) -> int:
         bench = self._bench.workshop.bench
@@ -257,6 +274,10 @@ class _Laying:
             state.ready[piece] = max(state.ready.get(piece, 0), until)
             if job.step.stage == "cast":
                 state.poured[piece] = max(state.poured.get(piece, 0), ends)
+
+
+def _goes_on(job: Job, following: Job) -> bool:
+    return following.step.unbroken and following.piece == job.piece
 
 
 def _shortest_hold(jobs: Sequence[Job]) -> int:

@@ -187,16 +187,22 @@ class _Plan:
                 yield Job(step, piece, mould, at)
 
     def demoulds(self, load: Load, at: int) -> Iterator[Job]:
-        """Take every piece of a load out of its mould: the first step after the cover."""
+        """Take every piece of a load out of its mould: the steps up to the one that frees it."""
         for piece, mould in load.pieces:
-            for step in self._of.get((piece.slab, "finish"), ())[:1]:
-                yield Job(step, piece, mould, at, frees=True)
+            for step in self._finish(piece)[0]:
+                yield Job(step, piece, mould, at, frees=step.frees)
 
     def finishes(self, load: Load, at: int) -> Iterator[Job]:
         """Everything else that a piece's surface needs."""
         for piece, mould in load.pieces:
-            for step in self._of.get((piece.slab, "finish"), ())[1:]:
+            for step in self._finish(piece)[1]:
                 yield Job(step, piece, mould, at)
+
+    def _finish(self, piece: Piece) -> tuple[list[Operation], list[Operation]]:
+        """Part the finishing of a piece after the step that frees its mould."""
+        steps = self._of.get((piece.slab, "finish"), [])
+        after = 1 + max((at for at, step in enumerate(steps) if step.frees), default=-1)
+        return steps[:after], steps[after:]
 
     def rounds(self, stage: Stage) -> Iterator[Job]:
         """Do one stage of all pieces, step by step: every first coat before any second."""

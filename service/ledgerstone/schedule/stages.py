@@ -14,6 +14,7 @@ from ledgerstone.workshop.records import Workshop
 
 # What each stage of work is called, and why it is there.
 WORK: dict[Stage, tuple[str, str]] = {
+    "sample": ("Sample tile", "A tile of your shade and finish is cast, for you to see and touch."),
     "mould": ("Making the mould", "The mould is built to your sizes."),
     "cast": ("Casting", "The steel is laid and the concrete is poured."),
     "finish": ("Turning and finishing", "Out of the mould, then trimmed and finished by hand."),
@@ -43,6 +44,8 @@ class Telling:
 
     def stages(self) -> Iterable[StageDays]:
         """Tell every stage in the order of the work."""
+        yield from self._work("sample")
+        yield from self._yes()
         yield from self._work("mould")
         yield from self._work("cast")
         yield from self._cover()
@@ -67,6 +70,15 @@ class Telling:
         ends = last_day(max(one.ends for one in mine))
         starts = day_at(min(one.starts for one in mine))
         yield StageDays(name, starts, ends, why + self.shut(came, ends))
+
+    def _yes(self) -> Iterable[StageDays]:
+        """The wait for the tile to dry and travel, and for the customer's yes to it."""
+        tiles = self._of("sample")
+        if tiles:
+            ends = last_day(max(one.until for one in tiles))
+            starts = last_day(min(one.ends for one in tiles))
+            why = f"Nothing is cut before you have said yes to it, by {self.day_words(ends)}."
+            yield StageDays("Your yes to the tile", starts, ends, why)
 
     def _cover(self) -> Iterable[StageDays]:
         casts = self._of("cast")

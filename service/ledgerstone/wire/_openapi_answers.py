@@ -172,9 +172,10 @@ _QUOTE = object_of(
         "findings": list_of(ref("Finding"), "Cautions and notes."),
         "drawings": ref("Drawings"),
         "slabs": list_of(ref("SlabAnswer"), "In the order's order."),
+        "costs": ref("Costs"),
         "ways_to_save": list_of(ref("Remedy")),
     },
-    optional=("token", "link", "no_link", "changes", "ways_to_save"),
+    optional=("token", "link", "no_link", "changes", "costs", "ways_to_save"),
     says="The answer when nothing stops the order.",
 )
 

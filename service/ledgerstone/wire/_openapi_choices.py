@@ -58,6 +58,17 @@ CHOICES = object_of(
         "deliveries": list_of(
             object_of({"area": text(), "postcodes": list_of(text()), "kinds": list_of(text())})
         ),
+        "sample_tile": {
+            "anyOf": [object_of({"price": text("Before tax."), "says": text()}), {"type": "null"}],
+            "description": "Null where the workshop casts none.",
+        },
+        "templating": {
+            "anyOf": [
+                object_of({"visit": text("Before tax."), "each": text(), "says": text()}),
+                {"type": "null"},
+            ],
+            "description": "What coming to measure costs; null where the workshop does not come.",
+        },
         "requests": {"type": "boolean", "description": "Whether a quote can be asked for here."},
     },
     says="What this workshop offers in public.",

@@ -214,15 +214,17 @@ _JOB_SHEET = object_of(
                 }
             )
         ),
-        "costs": object_of(
-            {
-                "currency": text(),
-                "margin_percent": text(),
-                "lines": list_of(object_of({"label": text(), "group": text(), "amount": text()})),
-            }
-        ),
+        "costs": ref("Costs"),
         "pages": list_of(object_of({"title": text(), "blocks": list_of(ref("JobBlock"))})),
     }
+)
+_COSTS = object_of(
+    {
+        "currency": text(),
+        "margin_percent": text("On every group but sample tiles."),
+        "lines": list_of(object_of({"label": text(), "group": text(), "amount": text()})),
+    },
+    says="What it costs the workshop, each line to the penny: with the maker's key alone.",
 )
 _JOB_BLOCK = object_of(
     {
@@ -256,6 +258,7 @@ PAPER_ANSWERS: dict[str, JSONSchema] = {
             "signs": text("What is signed at the foot; empty where nothing is."),
         }
     ),
+    "Costs": _COSTS,
     "JobSheet": _JOB_SHEET,
     "JobBlock": _JOB_BLOCK,
     "SheetAsked": _asked("A sheet, of a quote's token or of an order."),

@@ -10,6 +10,7 @@ from shapely.geometry import Point
 from ledgerstone.checks import Finding
 from ledgerstone.checks.finding import geojson
 from ledgerstone.order import Slab
+from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
@@ -36,6 +37,7 @@ def write_quote(
     since: Offer | None = None,
     *,
     document: dict[str, Any] | None = None,
+    makers: bool = False,
 ) -> dict[str, Any]:
     """Write a quote, with its signed link and its drawings' links.
 
@@ -45,6 +47,8 @@ def write_quote(
         The offer that this one changes.
     document
         The order as it was sent: the patches of ways to save apply to it.
+    makers
+        Whether the maker asks, who sees what each line costs.
     """
     offer = offer_of(quote, workshop, since)
     return {
@@ -57,6 +61,7 @@ def write_quote(
         "depends_on": list(quote.depends_on),
         **({} if since is None else {"changes": write_changes(since, offer)}),
         "price": write_price(quote.price),
+        **({"costs": costs_content(quote, workshop)} if makers else {}),
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
         "findings": [write_finding(finding) for finding in quote.findings],

@@ -54,8 +54,17 @@ def say_differences(
     yield from _delivery(before.get("delivery", {}), now.get("delivery", {}))
     if area_before != area_now and area_now is not None:
         yield f"The delivery is to: {area_now}."
+    for key, says in _ASKED.items():
+        if before.get(key, False) != now.get(key, False):
+            yield says[bool(now.get(key))]
     if before.get("needed_by") != now.get("needed_by"):
         yield _needed_by(now.get("needed_by"))
+
+
+_ASKED = {
+    "sample_tile": ("No sample tile is asked for any more.", "A sample tile is asked for."),
+    "templating": ("You measure it yourself.", "We come and measure it."),
+}
 
 
 def _needed_by(day: str | None) -> str:

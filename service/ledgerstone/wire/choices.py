@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from ledgerstone.order import CORNERS, PLACES, USES
+from ledgerstone.papers.words import money_text
 from ledgerstone.shade import SCREENS_DIFFER, SeenShade, palette_shade_seen
 from ledgerstone.wire import order_schemas as bounds
 from ledgerstone.workshop.records import Workshop
@@ -40,6 +41,8 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
         ],
         "limits": _limits(workshop),
         "deliveries": _deliveries(workshop),
+        "sample_tile": _sample_tile(workshop),
+        "templating": _templating(workshop),
         "requests": workshop.mail is not None,
     }
 
@@ -57,6 +60,27 @@ def _shade(seen: SeenShade) -> dict[str, Any]:
 def _tax(workshop: Workshop) -> dict[str, Any] | None:
     tax = workshop.tax
     return {"name": tax.name, "percent": str(tax.percent)} if tax.registered else None
+
+
+def _sample_tile(workshop: Workshop) -> dict[str, Any] | None:
+    sample = workshop.sample
+    if sample is None:
+        return None
+    price = money_text(workshop.workshop.currency, sample.price)
+    says = f"A sample tile first: {price} before tax for each look, taken off again when you order."
+    return {"price": f"{sample.price:.2f}", "says": says}
+
+
+def _templating(workshop: Workshop) -> dict[str, Any] | None:
+    services, currency = workshop.services, workshop.workshop.currency
+    if not services.templating_visit and not services.templating_per_slab:
+        return None
+    visit, each = services.templating_visit, services.templating_per_slab
+    says = (
+        f"Come and measure for me: {money_text(currency, visit)},"
+        f" and {money_text(currency, each)} for each piece, before tax."
+    )
+    return {"visit": f"{visit:.2f}", "each": f"{each:.2f}", "says": says}
 
 
 def _limits(workshop: Workshop) -> dict[str, Any]:

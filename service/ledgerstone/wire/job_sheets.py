@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ledgerstone.checks import Facts
 from ledgerstone.papers.job import Job
 from ledgerstone.quote import SentBack
 from ledgerstone.wire.answering import Desk
@@ -32,6 +31,5 @@ class Foreman:
         quote, desk = asked.answer, self.desk
         if isinstance(quote, SentBack):
             return asked
-        facts = Facts(quote.order, desk.workshop, desk.bookings, quote.issued, desk.plates)
         name = asked.offer.name if asked.offer is not None else ""
-        return Job(name, quote, facts.operations, facts.steel, desk.workshop)
+        return Job(name, quote, desk.workshop)

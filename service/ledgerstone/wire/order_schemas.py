@@ -163,4 +163,6 @@ class OrderSchema(Strict):
     joins = ListField(ObjectField(JoinSchema, "a join"), "the joins", at_most=MOST_SLABS * 2)
     delivery = ObjectField(DeliverySchema, "the delivery")
     needed_by = DayField("the needed-by day", longest=20)
+    sample_tile = YesNoField("a sample tile")
+    templating = YesNoField("coming to measure")
     since = TextField("the earlier quote's token", longest=LONGEST_TOKEN)

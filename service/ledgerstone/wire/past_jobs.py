@@ -13,7 +13,6 @@ from typing import Any, Final
 
 from ledgerstone.checks import Facts
 from ledgerstone.errors import Fault, NotUnderstood
-from ledgerstone.price.costing import minutes
 from ledgerstone.quote import SentBack
 from ledgerstone.wire.answering import Desk
 
@@ -121,7 +120,7 @@ def try_job(job: PastJob, desk: Desk) -> Tried:
         {
             "charged": float(answer.price.total),
             "weighed_kg": sum(slab.quantity * weight.slab_kg for slab, weight in pieces),
-            "hours": sum(minutes(step.hands_hours) for step in facts.operations) / 60,
+            "hours": sum(step.hands_minutes for step in facts.operations) / 60,
             "days": float((answer.lead_time.ready_on - job.ordered_on).days),
         },
     )

@@ -21,6 +21,11 @@ def at_least_0(about: str) -> Any:  # noqa: ANN401  as above
     return field(metadata={"about": about, "at_least": 0})
 
 
+def may_be_0(about: str) -> Any:  # noqa: ANN401  as above
+    """A key whose numbers are nought or more, and nought where it is left out."""
+    return field(default=0.0, metadata={"about": about, "at_least": 0})
+
+
 def percentage(about: str) -> Any:  # noqa: ANN401  as above
     """A key whose numbers are nought to a hundred."""
     return field(metadata={"about": about, "at_least": 0, "at_most": 100})

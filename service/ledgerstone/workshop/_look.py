@@ -59,7 +59,7 @@ class FinishOffered:
 
     surface: Surface = said("as-cast, honed or polished")
     says: str = said("one line for customers")
-    hours_per_m2: float = at_least_0("hands, all grits and void filling together")
+    hours_per_m2: float = at_least_0("hands, all grits together")
     consumables_per_m2: Decimal = at_least_0("pads and discs")
     days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
     grits: tuple[int, ...] = field(

@@ -68,7 +68,7 @@ class Services:
 
     templating_visit: Decimal = field(
         default=Decimal(0),
-        metadata=about("a visit to measure, where we fit what is not measured yet", at_least=0),
+        metadata=about("a visit to measure, where one is ordered or we fit", at_least=0),
     )
     templating_per_slab: Decimal = field(
         default=Decimal(0), metadata=about("added for each piece measured", at_least=0)
@@ -81,6 +81,24 @@ class Services:
     )
     cover_least: Decimal = field(
         default=Decimal(0), metadata=about("the least that cover costs", at_least=0)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sample:
+    """A tile of the recipe, cast before the order: sold, and credited when the order goes ahead."""
+
+    price: Decimal = at_least_0("one tile, before tax, without a margin")
+    hours: float = at_least_0("hands, to cast, finish and send one")
+    litres: float = above_0("concrete for one")
+    ready_days: float = at_least_0("from its pour until it is with the customer")
+    yes_days: float = at_least_0("days that the customer is given to say yes")
+    always_from: Decimal | None = field(
+        default=None,
+        metadata=about(
+            "an order worth this much, before delivery and tax, has tiles whether asked for or not",
+            above=0,
+        ),
     )
 
 

@@ -26,7 +26,7 @@ from ledgerstone.workshop._mixing import Mixer, SlurryFor, SlurryRule
 from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Recipe
 from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
-from ledgerstone.workshop._trading import Area, Identity, Offer, Services, Tax, Web
+from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
 from ledgerstone.workshop._writing import Mail, Reply
 
@@ -65,6 +65,7 @@ __all__ = [
     "Rates",
     "Recipe",
     "Reply",
+    "Sample",
     "Sealer",
     "Services",
     "Shaping",
@@ -113,6 +114,9 @@ class Workshop:
     web: Web = said("where the page stands")
     services: Services = field(
         default_factory=Services, metadata=about("what is done beside the making")
+    )
+    sample: Sample | None = field(
+        default=None, metadata=about("sample tiles; without this table none are cast")
     )
     bench: Bench = field(default_factory=Bench, metadata=about("what the bench works with at once"))
     bookings: BookingRules | None = field(

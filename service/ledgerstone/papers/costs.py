@@ -1,0 +1,22 @@
+"""What an order costs the workshop, line by line: for the maker's eyes alone."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ledgerstone.price import costs
+from ledgerstone.quote import Quote
+from ledgerstone.workshop.records import Workshop
+
+
+def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
+    """Say the costs that a quote's price was made from, each to the penny, and the margin on them.
+
+    The margin is on every group but that of sample tiles, which their own price pays.
+    """
+    every = costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
+    lines = [
+        {"label": cost.label, "group": cost.group, "amount": f"{cost.amount:.2f}"} for cost in every
+    ]
+    percent = f"{workshop.rates.margin_percent.normalize():f}"
+    return {"currency": quote.price.currency, "margin_percent": percent, "lines": lines}

@@ -1,0 +1,81 @@
+"""One step of work, and the stages it may belong to."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Literal
+
+Stage = Literal["sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack"]
+Machine = Literal["mixer", "polisher"]
+STAGES: tuple[Stage, ...] = ("sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack")
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """One step of work: hours of hands, hours of machine, then hours of waiting.
+
+    Hours of hands and of machine, and hire, are those of all its pieces together; the rest is each
+    piece's own.
+
+    Attributes
+    ----------
+    age_hours
+        How old the concrete must be, from its pour, before the step begins.
+    least_days
+        How many working days the step takes however quick the hands are.
+    hire
+        What gear costs that the workshop has not got.
+    pieces
+        How many times the step is done.
+    people
+        The most hands that share it; None is as many as there are.
+    machine
+        What it takes up while hands are at it.
+    ripe_days
+        The concrete's age, adjusted to 20 °C, that the wait after the step lasts until; None is
+        no such age.
+    table_mm
+        What it takes up of a casting table, the longer side first.
+    unbroken
+        It goes on from the step before it, on the same day: concrete does not wait.
+    frees
+        Its end frees the piece's place on the table, and its mould.
+    """
+
+    name: str
+    stage: Stage
+    slab: int | None
+    hands_hours: float
+    machine_hours: float = 0.0
+    wait_hours: float = 0.0
+    age_hours: float = 0.0
+    least_days: int = 1
+    hire: Decimal = Decimal(0)
+    pieces: int = 1
+    people: int | None = None
+    machine: Machine | None = None
+    ripe_days: float | None = None
+    table_mm: tuple[float, float] = (0.0, 0.0)
+    unbroken: bool = False
+    frees: bool = False
+
+    @property
+    def piece_minutes(self) -> int:
+        """Whole minutes of hands for one piece: what the schedule lays."""
+        return minutes(self.hands_hours / self.pieces)
+
+    @property
+    def hands_minutes(self) -> int:
+        """Whole minutes of hands for all pieces: what is paid, and what the job sheet prints."""
+        return self.pieces * self.piece_minutes
+
+    @property
+    def machine_minutes(self) -> int:
+        """Whole minutes of machine for all pieces."""
+        return self.pieces * minutes(self.machine_hours / self.pieces)
+
+
+def minutes(hours: float) -> int:
+    """Whole minutes of so many hours."""
+    return round(hours * 60)
