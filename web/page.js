@@ -9,7 +9,7 @@ import { fillOptions, syncOptions, syncSides } from "./form/options.js";
 import { placedByGap, syncPlaces } from "./form/places.js";
 import { showSlabs, syncJoins, syncRows } from "./form/rows.js";
 import { startingOrder } from "./order/slabs.js";
-import { elements, one, say } from "./show.js";
+import { elements, one, say, write } from "./show.js";
 import { Sketch } from "./sketch/sketch.js";
 import { keepDraft, keptDraft, Store } from "./store.js";
 
@@ -137,14 +137,12 @@ export class Page {
 
   /** @param {string} words */
   draftSays(words) {
-    const place = document.querySelector("#draft-says");
-    if (place && place.textContent !== words) place.textContent = words;
+    write(one("#draft-says"), words);
   }
 
   /** @param {string} words said once to those who listen */
   announce(words) {
-    const status = document.querySelector("#status");
-    if (status && words !== "" && status.textContent !== words) status.textContent = words;
+    if (words !== "") write(one("#status"), words);
   }
 }
 

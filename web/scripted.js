@@ -1,10 +1,10 @@
-/** Runs before anything is drawn: where scripts run, the form is the live one; else the plain one. */
+/** Where scripts run, the plain form becomes the live one, once it is painted; where that fails it stays plain. */
 (() => {
   const { classList } = document.documentElement;
-  if (!("noModule" in HTMLScriptElement.prototype)) return;
   classList.add("scripted");
-  const plain = (/** @type {Event} */ { target }) => {
-    if (target instanceof HTMLScriptElement) classList.remove("scripted");
-  };
-  window.addEventListener("error", plain, true);
+  const start = () => void import("./app.js").catch(() => classList.remove("scripted"));
+  document.addEventListener("DOMContentLoaded", () => {
+    requestAnimationFrame(() => requestAnimationFrame(start));
+    setTimeout(start, 1000); // what nobody sees yet is not painted
+  });
 })();

@@ -80,9 +80,14 @@ export function listed(things) {
  * @param {ParentNode} root
  */
 export function fillWords(root) {
-  for (const element of elements(root, "[data-says]")) element.textContent = say(element.dataset.says ?? "");
+  for (const element of elements(root, "[data-says]")) write(element, say(element.dataset.says ?? ""));
   for (const element of elements(root, "[data-says-label]"))
     element.setAttribute("aria-label", say(element.dataset.saysLabel ?? ""));
+}
+
+/** What is written already is not painted again. @param {Element} element @param {string} words */
+export function write(element, words) {
+  if (element.textContent !== words) element.textContent = words;
 }
 
 /** The one element that is there. @param {string} selector @param {ParentNode} root @returns {HTMLElement} */

@@ -3,7 +3,7 @@
 import { read, without, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
 import { sidesOf, startingSlab } from "../order/slabs.js";
-import { elements, fillWords, make, one, say } from "../show.js";
+import { elements, fillWords, make, one, say, write } from "../show.js";
 import { pointerOf } from "./fields.js";
 import { offer, sideOption } from "./options.js";
 
@@ -56,7 +56,7 @@ export function syncRows(root, store) {
 function name(row, member, i, key) {
   const words = member?.label || say(key, { number: i + 1 });
   const legend = row.querySelector("[data-row-name]");
-  if (legend && legend.textContent !== words) legend.textContent = words;
+  if (legend) write(legend, words);
   const remove = row.querySelector(":scope > fieldset > [data-do=remove-row], :scope > fieldset > .row > [data-do=remove-row]");
   remove?.setAttribute("aria-label", say("row.remove-named", { name: words }));
 }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from flask import Flask, Response, send_from_directory
+from flask import Flask, Response
 from flask.json.provider import DefaultJSONProvider
 from werkzeug.middleware.proxy_fix import ProxyFix
 
@@ -13,6 +13,7 @@ from ledgerstone.api.booked import booked_in
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
+from ledgerstone.api.page import page_routes
 from ledgerstone.api.routes import SHOP, Shop, routes
 from ledgerstone.api.settings import Settings
 from ledgerstone.papers.templates import templates_in
@@ -62,7 +63,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     guard.register(app, shop.workshop)
     _problem_pages(app)
     if settings.web_folder is not None:
-        _page(app, settings)
+        page_routes(app, settings.web_folder)
     if running.counts is None:
         running.counts = metrics.Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
     metrics.register(app, running.counts)
@@ -95,21 +96,3 @@ def _problem_pages(app: Flask) -> None:
                 says = f"{known.status} {known.title}\n{known.usual}\n"
                 return Response(says, mimetype="text/plain")
         return problems.problem(404)
-
-
-def _page(app: Flask, settings: Settings) -> None:
-    """Serve the page's folder as it lies there."""
-    folder = settings.web_folder
-
-    @app.get("/")
-    def index() -> Response:
-        return _file("index.html")
-
-    @app.get("/<path:name>")
-    def file(name: str) -> Response:
-        return _file(name)
-
-    def _file(name: str) -> Response:
-        response = send_from_directory(str(folder), name)
-        response.headers["Cache-Control"] = "no-cache"
-        return response

@@ -1,0 +1,48 @@
+"""The page's folder, served as it lies there, and packed for whoever takes it packed."""
+
+from __future__ import annotations
+
+import gzip
+from functools import lru_cache
+from pathlib import Path
+
+from flask import Flask, Response, request, send_from_directory
+
+_PACKED = {"text/html", "text/css", "text/javascript", "image/svg+xml"}
+
+
+def page_routes(app: Flask, folder: Path) -> None:
+    """Answer the page's address, and each of its files by name."""
+
+    @app.get("/")
+    def index() -> Response:
+        return _file("index.html")
+
+    @app.get("/<path:name>")
+    def file(name: str) -> Response:
+        return _file(name)
+
+    def _file(name: str) -> Response:
+        response = send_from_directory(str(folder), name)
+        response.headers["Cache-Control"] = "no-cache"
+        if response.mimetype in _PACKED:
+            response.vary.add("Accept-Encoding")
+            if response.status_code == 200 and request.accept_encodings["gzip"] > 0:
+                _pack(response)
+        return response
+
+
+def _pack(response: Response) -> None:
+    """Pack what is answered. Its tag is weak: the file is the same, the bytes are not."""
+    response.direct_passthrough = False
+    response.set_data(_packed(response.get_data()))
+    response.headers["Content-Encoding"] = "gzip"
+    response.headers.pop("Accept-Ranges", None)
+    tag, _ = response.get_etag()
+    if tag is not None:
+        response.set_etag(tag, weak=True)
+
+
+@lru_cache(maxsize=128)
+def _packed(data: bytes) -> bytes:
+    return gzip.compress(data, 9, mtime=0)
