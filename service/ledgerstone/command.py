@@ -113,7 +113,7 @@ def _counter(
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
     booked = booked_in(workshop, settings.workshop_path, settings.calendar_path).now(day)
-    desk = Desk(workshop, day, booked.bookings, tokens=tokens, makers=True, not_known=booked.says)
+    desk = Desk(workshop, day, booked.known, tokens=tokens, makers=True, not_known=booked.says)
     return Counter(desk, tokens, settings, out)
 
 

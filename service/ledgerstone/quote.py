@@ -75,7 +75,7 @@ def quote(
     order: Order,
     *,
     workshop: Workshop,
-    bookings: Sequence[Booking],
+    bookings: Sequence[Booking] | None,
     today: date,
     plates: Plates | None = None,
     trial: Trial | None = None,
@@ -85,6 +85,8 @@ def quote(
 
     Parameters
     ----------
+    bookings
+        All that is booked; None where no calendar is read.
     plates
         Factored plates kept from earlier orders; they bear on when the answer comes, never on it.
     trial
@@ -117,7 +119,7 @@ def quote(
         area=facts.area,
         work=facts.operations,
         steel=facts.steel,
-        calendar=calendar_print(workshop, bookings, today, facts.lead_time.ready_on),
+        calendar=calendar_print(workshop, bookings or (), today, facts.lead_time.ready_on),
         searched=trial is not None,
         ways=ways,
     )

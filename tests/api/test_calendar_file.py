@@ -19,7 +19,7 @@ SETTINGS = Settings(
     signing_keys=("a signing key for the tests, of no use elsewhere",),
     today=lambda _zone: date(2026, 11, 25),
 )
-FORTNIGHT = "DTSTART;VALUE=DATE:20261201\r\nDTEND;VALUE=DATE:20261215\r\nSUMMARY:Casting table"
+FORTNIGHT = "DTSTART;VALUE=DATE:20261126\r\nDTEND;VALUE=DATE:20261215\r\nSUMMARY:Casting table"
 
 
 @pytest.fixture
@@ -52,6 +52,18 @@ def test_a_changed_file_is_taken_up_at_the_next_request(
     busy = quoted(calling, example_order)
     assert busy["lead_time"]["ready_on"] > free["lead_time"]["ready_on"]
     assert busy["price"] == free["price"]
+
+
+def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(
+    calling: FlaskClient, file: Path, example_order: dict[str, Any]
+) -> None:
+    """Nothing booked is nothing ahead; without the file the profile's five working days count."""
+    free = quoted(calling, example_order)
+    file.unlink()
+    guessed = quoted(calling, example_order)
+    names = [[stage["name"] for stage in quote["lead_time"]["stages"]] for quote in (free, guessed)]
+    assert ["Waiting its turn" in told for told in names] == [False, True]
+    assert free["lead_time"]["ready_on"] < guessed["lead_time"]["ready_on"]
 
 
 @pytest.mark.parametrize("content", [None, b"", b"BEGIN:VCALENDAR", b"\xff\xfe", b"nonsense"])

@@ -49,7 +49,7 @@ answerable = pytest.mark.parametrize(
 
 def shape_findings(order: Order, workshop: Workshop) -> list[Finding]:
     """Run the first stage of checks."""
-    return list(run_stage("shape", Facts(order, workshop, (), TODAY)))
+    return list(run_stage("shape", Facts(order, workshop, None, TODAY)))
 
 
 def stops(order: Order, workshop: Workshop) -> set[str]:
@@ -224,13 +224,13 @@ def assert_answered(answer: Quote | SentBack) -> None:
 def test_an_awkward_order_is_answered(workshop: Workshop, name: str) -> None:
     """Every order of the gallery is quoted or sent back."""
     order = read_order(AWKWARD[name], workshop)
-    assert_answered(quote(order, workshop=workshop, bookings=(), today=TODAY))
+    assert_answered(quote(order, workshop=workshop, bookings=None, today=TODAY))
 
 
 def assert_answered_alike(document: Json, workshop: Workshop) -> None:
     """An order is quoted or sent back, and the same order on the same day alike."""
     order = read_order(document, workshop)
-    first, again = (quote(order, workshop=workshop, bookings=(), today=TODAY) for _ in range(2))
+    first, again = (quote(order, workshop=workshop, bookings=None, today=TODAY) for _ in range(2))
     assert_answered(first)
     assert first == again
 

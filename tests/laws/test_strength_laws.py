@@ -21,7 +21,7 @@ Json = dict[str, Any]
 
 def _answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     order = read_order(document, workshop)
-    return quote(order, workshop=workshop, bookings=(), today=TODAY, plates=Plates())
+    return quote(order, workshop=workshop, bookings=None, today=TODAY, plates=Plates())
 
 
 def _has_sound_numbers(answer: Quote | SentBack) -> bool:

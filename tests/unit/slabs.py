@@ -57,7 +57,7 @@ def shape_from(workshop: Workshop, outline: Json, *cutouts: Json, **more: object
 
 
 def facts_of(
-    order: Order, workshop: Workshop, today: date, bookings: tuple[Booking, ...] = ()
+    order: Order, workshop: Workshop, today: date, bookings: tuple[Booking, ...] | None = None
 ) -> Facts:
     """Collect the facts of an order."""
     return Facts(order, workshop, bookings, today)

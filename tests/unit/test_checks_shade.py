@@ -33,7 +33,7 @@ def ordered(workshop: Workshop, shade: dict[str, str], **more: Any) -> Order:  #
 
 def found(workshop: Workshop, shade: dict[str, str], **more: Any) -> list[Finding]:  # noqa: ANN401  as above
     """Return what the checks of shades say of one slab."""
-    facts = Facts(ordered(workshop, shade, **more), workshop, (), date(2026, 11, 25))
+    facts = Facts(ordered(workshop, shade, **more), workshop, None, date(2026, 11, 25))
     return [finding for finding in run_stage("shape", facts) if finding.check in NAMES]
 
 

@@ -56,7 +56,7 @@ def job(workshop: Workshop, today: date, example_order: dict[str, Any]) -> Job:
 def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
     """Quote an order and work its job out."""
     order = read_order(document, workshop)
-    answer = quote(order, workshop=workshop, bookings=(), today=today)
+    answer = quote(order, workshop=workshop, bookings=None, today=today)
     assert isinstance(answer, Quote)
     return Job("ABCD-EFGH", answer, workshop)
 

@@ -36,7 +36,7 @@ def shop(workshop: Workshop) -> Workshop:
 
 def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0) -> LeadTime:
     """Lay steps into the calendar of a shop without bookings."""
-    return lead_time(steps, shop, (), today, road)
+    return lead_time(steps, shop, None, today, road)
 
 
 def days_of(lead: LeadTime) -> list[tuple[str, int, int]]:
@@ -203,11 +203,32 @@ def test_it_arrives_after_its_days_on_the_road(
 
 
 def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
-    """Days taken by other work are left out; whose work it is stays in the workshop."""
+    """Days taken by other work are waited for; whose work it is stays in the workshop."""
     taken = (Booking(day(1), day(2), "Mrs Ashby's stairs"),)
     lead = lead_time([step("mould", 1)], shop, taken, MONDAY, 0)
-    assert days_of(lead) == [("Making the mould", 3, 3)]
-    assert "Ashby" not in lead.stages[0].why
+    assert days_of(lead) == [("Waiting its turn", 1, 2), ("Making the mould", 3, 3)]
+    assert lead.stages[0].why == "Our hands are taken until Wednesday 4 November."
+    assert "Ashby" not in repr(lead.stages)
+
+
+def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(shop: Workshop) -> None:
+    """What was taken on is in it: with nothing booked, five days ahead are not waited for twice."""
+    queued = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
+    steps = [step("mould", 1)]
+    assert days_of(lead_time(steps, queued, None, MONDAY, 0))[0] == ("Waiting its turn", 0, 7)
+    assert days_of(lead_time(steps, queued, (), MONDAY, 0)) == [("Making the mould", 1, 1)]
+
+
+def test_a_wait_for_the_table_is_told(shop: Workshop) -> None:
+    """With the mould made, the table taken until Friday is a stage of its own."""
+    taken = (Booking(day(0), day(4), "other", "table"),)
+    lead = lead_time([step("mould", 1), step("cast", 1, wait_hours=24)], shop, taken, MONDAY, 0)
+    assert days_of(lead)[:3] == [
+        ("Making the mould", 1, 1),
+        ("Waiting for the table", 1, 4),
+        ("Casting", 7, 7),
+    ]
+    assert lead.stages[1].why == "The casting table is taken until Friday 6 November."
 
 
 def test_a_closure_is_said(shop: Workshop) -> None:

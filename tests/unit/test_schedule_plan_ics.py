@@ -16,7 +16,7 @@ def test_what_is_written_is_read_as_booked(
 ) -> None:
     """Tables for as long as a load lies there, hands for every job; ordered again, it is later."""
     order = read_order(example_order, workshop)
-    lead = facts_of(order, workshop, today).lead_time
+    lead = facts_of(order, workshop, today, ()).lead_time
     text = plan_ics(lead, order, workshop)
     assert text == plan_ics(lead, order, workshop)
     assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))

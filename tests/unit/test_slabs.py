@@ -18,7 +18,7 @@ NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on l
 
 
 def _facts(document: Json, workshop: Workshop, plates: Plates) -> Facts:
-    return Facts(read_order(document, workshop), workshop, (), TODAY, plates)
+    return Facts(read_order(document, workshop), workshop, None, TODAY, plates)
 
 
 def _said(document: Json, workshop: Workshop, plates: Plates) -> str:

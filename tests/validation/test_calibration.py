@@ -139,7 +139,7 @@ BREAKERS: Final[dict[str, tuple[Json, str]]] = {
 
 def answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     """Read an order and answer it."""
-    return quote(read_order(document, workshop), workshop=workshop, bookings=(), today=TODAY)
+    return quote(read_order(document, workshop), workshop=workshop, bookings=None, today=TODAY)
 
 
 def in_a_cold_shed(workshop: Workshop) -> Workshop:

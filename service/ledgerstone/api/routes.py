@@ -48,7 +48,7 @@ class Shop:
         return Desk(
             self.workshop,
             today,
-            booked.bookings,
+            booked.known,
             plates=self.plates,
             tokens=self.tokens,
             makers=makers,

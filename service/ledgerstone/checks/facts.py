@@ -16,6 +16,7 @@ from ledgerstone.schedule import (
     LeadTime,
     NeverWorked,
     calendar_of,
+    days_ahead,
     lead_time,
     moulds_to_try,
 )
@@ -33,13 +34,13 @@ class Facts:
         self,
         order: Order,
         workshop: Workshop,
-        bookings: Sequence[Booking],
+        bookings: Sequence[Booking] | None,
         today: date,
         plates: Plates | None = None,
     ) -> None:
         self.order = order
         self.workshop = workshop
-        self.bookings = tuple(bookings)
+        self.bookings = None if bookings is None else tuple(bookings)
         self.today = today
         self.plates = plates if plates is not None else Plates()
 
@@ -75,9 +76,10 @@ class Facts:
     @cached_property
     def casting_day(self) -> date:
         """About when it is cast: the month says how warm the workshop is. Today, if never."""
-        ahead = self.workshop.calendar.orders_ahead_days + 2
+        ahead = days_ahead(self.workshop, self.bookings) + 2
         try:
-            return calendar_of(self.workshop, self.bookings).add_working_days(self.today, ahead)
+            calendar = calendar_of(self.workshop, self.bookings or ())
+            return calendar.add_working_days(self.today, ahead)
         except NeverWorked:
             return self.today
 
@@ -137,15 +139,15 @@ class Facts:
 
     @cached_property
     def operations(self) -> tuple[Operation, ...]:
-        """The one list of work, with as many moulds of equal pieces as make it ready soonest."""
-        if len(self._lists) == 1 or self._soonest is None:
+        """The one list of work, with as many moulds of equal pieces as its day asks for."""
+        if len(self._lists) == 1 or self._chosen is None:
             return self._lists[0]
-        return self._soonest[0]
+        return self._chosen[0]
 
     @property
     def has_a_day(self) -> bool:
         """Whether there is a day by which it can be ready."""
-        return self._soonest is not None
+        return self._chosen is not None
 
     @property
     def lead_time(self) -> LeadTime:
@@ -156,9 +158,9 @@ class Facts:
         NeverWorked
             There is no such day.
         """
-        if self._soonest is None:
+        if self._chosen is None:
             raise NeverWorked("no day can be promised")
-        return self._soonest[1]
+        return self._chosen[1]
 
     @cached_property
     def _lists(self) -> tuple[tuple[Operation, ...], ...]:
@@ -193,13 +195,18 @@ class Facts:
         return worth(making_lines(every, self.workshop)) >= sample.always_from
 
     @cached_property
-    def _soonest(self) -> tuple[tuple[Operation, ...], LeadTime] | None:
-        """The first list of those that are ready soonest, and its days; None without a day."""
+    def _chosen(self) -> tuple[tuple[Operation, ...], LeadTime] | None:
+        """The list with the fewest moulds that meets the day; where none does, the soonest ready.
+
+        Where no day is asked for, the soonest; None where there is no day at all.
+        """
         try:
             laid = [(steps, self._laid(steps)) for steps in self._lists]
         except NeverWorked:
             return None
-        return min(laid, key=lambda one: one[1].ready_on)
+        by = self.order.needed_by
+        in_time = [one for one in laid if by is not None and one[1].arrives_latest <= by]
+        return in_time[0] if in_time else min(laid, key=lambda one: one[1].ready_on)
 
     def _laid(self, steps: tuple[Operation, ...]) -> LeadTime:
         return lead_time(

@@ -19,6 +19,7 @@ from ledgerstone.schedule.loads import loads_of, moulds_to_try, tables_for
 from ledgerstone.schedule.rests_on import KNOWN_FOR, calendar_print
 from ledgerstone.schedule.stages import StageDays, Telling
 from ledgerstone.schedule.tables import Tables
+from ledgerstone.schedule.waiting import with_waits
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
@@ -35,6 +36,7 @@ __all__ = [
     "WorkingCalendar",
     "calendar_of",
     "calendar_print",
+    "days_ahead",
     "lead_time",
     "moulds_to_try",
     "tables_for",
@@ -61,7 +63,7 @@ class LeadTime:
 def lead_time(
     steps: Sequence[Operation],
     workshop: Workshop,
-    bookings: Sequence[Booking],
+    bookings: Sequence[Booking] | None,
     today: date,
     days_on_the_road: int,
     *,
@@ -71,6 +73,9 @@ def lead_time(
 
     Parameters
     ----------
+    bookings
+        All that is booked: it stands in the place of the workshop's ``orders_ahead_days``, which
+        count where no calendar is read, and so None is given.
     days_on_the_road
         Working days, at most; with 0 it is there when it is ready.
     by_carrier
@@ -82,17 +87,20 @@ def lead_time(
     NeverWorked
         There is no day by which it can be ready.
     """
-    calendar = calendar_of(workshop, bookings)
-    ahead = workshop.calendar.orders_ahead_days
+    ahead = days_ahead(workshop, bookings)
+    taken = () if bookings is None else bookings
+    calendar = calendar_of(workshop, taken)
     queued = calendar.add_working_days(today, ahead) if ahead else today
     start = minute_at(queued) + 24 * 60
-    clock = WorkingTime(calendar, hours_of_day(workshop), bookings, queued)
-    tables = Tables(workshop.table.count, bookings)
+    clock = WorkingTime(calendar, hours_of_day(workshop), taken, queued)
+    tables = Tables(workshop.table.count, taken)
     bench = Bench(workshop, calendar, clock, tables, concrete_of(workshop).cement)
     loads = loads_of(steps, workshop.table)
     work, on_table = lay(steps, loads, bench, start)
     telling = Telling(work, len(on_table), workshop, today)
-    stages = [*_queue(ahead, today, queued, telling), *telling.stages()]
+    stages = with_waits([*telling.stages()], work, calendar_of(workshop, ()), telling)
+    if ahead:
+        stages.insert(0, _queue(ahead, today, queued, telling))
     done = last_day(max((one.until for one in work), default=start))
     ready = calendar.add_working_days(done, workshop.days.buffer)
     stages += _in_hand(workshop.days.buffer, done, ready)
@@ -109,12 +117,15 @@ def lead_time(
     )
 
 
-def _queue(ahead: int, today: date, queued: date, telling: Telling) -> list[StageDays]:
+def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
+    """Working days of work already taken on, where no calendar tells of it."""
+    return workshop.calendar.orders_ahead_days if bookings is None else 0
+
+
+def _queue(ahead: int, today: date, queued: date, telling: Telling) -> StageDays:
     """Tell the wait for the work that was taken on before."""
-    if ahead == 0:
-        return []
     why = f"{_working_days(ahead)} of work already taken on.{telling.shut(today, queued)}"
-    return [StageDays("Waiting its turn", today, queued, why)]
+    return StageDays("Waiting its turn", today, queued, why)
 
 
 def _in_hand(buffer: int, done: date, ready: date) -> list[StageDays]:

@@ -41,6 +41,11 @@ class CalendarRead:
     says: str = ""
     fingerprint: str = ""
 
+    @property
+    def known(self) -> tuple[Booking, ...] | None:
+        """All that is booked; None where no calendar was read."""
+        return self.bookings if self.fingerprint else None
+
 
 def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) -> CalendarRead:
     """Read what is booked from an iCalendar text, from two months ago to three years ahead.

@@ -30,6 +30,8 @@ class Desk:
 
     Attributes
     ----------
+    bookings
+        All that is booked; None where no calendar is read.
     tokens
         Opens what an order calls its ``since``; without it no order has one.
     makers
@@ -42,7 +44,7 @@ class Desk:
 
     workshop: Workshop
     today: date
-    bookings: Sequence[Booking] = ()
+    bookings: Sequence[Booking] | None = None
     plates: Plates = field(default_factory=Plates)
     tokens: Tokens | None = None
     makers: bool = False

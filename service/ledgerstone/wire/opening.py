@@ -94,7 +94,7 @@ def _calendar_changed(offer: Offer, desk: Desk) -> bool:
     """Whether something else is booked up to the day offered, as far back as that is known."""
     if not offer.calendar or desk.not_known or desk.today - offer.issued > KNOWN_FOR:
         return False
-    now = calendar_print(desk.workshop, desk.bookings, offer.issued, offer.ready_on)
+    now = calendar_print(desk.workshop, desk.bookings or (), offer.issued, offer.ready_on)
     return now != offer.calendar
 
 

@@ -107,6 +107,6 @@ class Calendar:
     hours_per_day: float = field(metadata=about("of one pair of hands", above=0, at_most=16))
     hands: int = field(metadata=about("pairs of hands", at_least=1, at_most=10))
     orders_ahead_days: int = field(
-        metadata=about("working days of work already taken on", at_least=0)
+        metadata=about("working days of work taken on, where no calendar is read", at_least=0)
     )
     closures: tuple[Closure, ...] = field(default=(), metadata=about("holidays of our own"))

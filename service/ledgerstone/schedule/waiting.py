@@ -1,0 +1,57 @@
+"""What a customer is told of waiting for what is booked: for hands, and for the casting table."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from ledgerstone.schedule.booking import day_at, last_day
+from ledgerstone.schedule.days import ONE_DAY, WorkingCalendar
+from ledgerstone.schedule.laying import Laid
+from ledgerstone.schedule.stages import WORK, StageDays, Telling
+
+
+def with_waits(
+    stages: Sequence[StageDays], work: Sequence[Laid], unbooked: WorkingCalendar, telling: Telling
+) -> list[StageDays]:
+    """Set waits for hands and for the table among the stages; whose work it is stays here.
+
+    Parameters
+    ----------
+    unbooked
+        The days that would be worked if nothing were booked.
+    """
+    cast = next((at for at, one in enumerate(stages) if one.name == WORK["cast"][0]), len(stages))
+    return [
+        *_for_hands(work, unbooked, telling),
+        *stages[:cast],
+        *_for_the_table(work, telling),
+        *stages[cast:],
+    ]
+
+
+def _for_hands(
+    work: Sequence[Laid], unbooked: WorkingCalendar, telling: Telling
+) -> Iterator[StageDays]:
+    first = min((one for one in work if one.people), key=lambda one: one.starts, default=None)
+    if first is None:
+        return
+    came, starts = unbooked.first_worked(day_at(first.came)), day_at(first.starts)
+    if starts > came:
+        yield _wait("Waiting its turn", "Our hands are", came, starts - ONE_DAY, telling)
+
+
+def _for_the_table(work: Sequence[Laid], telling: Telling) -> Iterator[StageDays]:
+    """Only what is booked makes the first cast wait for a table."""
+    casts = [one for one in work if one.job.step.stage == "cast" and one.job.load == 0]
+    moulds = [one for one in work if one.job.step.stage == "mould" and one.job.load == 0]
+    if casts and moulds:
+        ready, came = max(one.until for one in moulds), min(one.came for one in casts)
+        if day_at(came) > last_day(ready):
+            name = "Waiting for the table"
+            yield _wait(name, "The casting table is", last_day(ready), last_day(came), telling)
+
+
+def _wait(name: str, what: str, first: date, last: date, telling: Telling) -> StageDays:
+    why = f"{what} taken until {telling.day_words(last)}.{telling.shut(first, last)}"
+    return StageDays(name, first, last, why)
