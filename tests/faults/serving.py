@@ -78,13 +78,19 @@ class Served:
         told: dict[str, Any] = json.loads(ask(self.port, "/v1/health/ready", None).body)
         return told
 
-    def rss_mb(self) -> list[float]:
-        """What each worker holds in memory, MB."""
+    def processor_s(self) -> float:
+        """Processor time of the server's first process, s."""
+        told = Path(f"/proc/{self.process.pid}/stat").read_text(encoding="ascii")
+        user, system = told.rpartition(")")[2].split()[11:13]
+        return (int(user) + int(system)) / os.sysconf("SC_CLK_TCK")
+
+    def rss_mb(self, what: str = "VmRSS") -> list[float]:
+        """What each worker holds in memory, MB; ``VmHWM`` is the most that it ever held."""
         found = []
         for pid in self.workers:
             with suppress(FileNotFoundError):
                 lines = Path(f"/proc/{pid}/status").read_text(encoding="utf-8").splitlines()
-                found += [float(line.split()[1]) / 1024 for line in lines if line[:5] == "VmRSS"]
+                found += [float(line.split()[1]) / 1024 for line in lines if line[:5] == what]
         return found
 
 

@@ -32,7 +32,7 @@ def _same(answers: list[Answer], right: bytes) -> None:
 
 
 def _kill_each_second(service: Served, callers: Callers, seconds: int) -> list[float]:
-    """Kill a worker each second; return how long after each the next good answer came."""
+    """Kill a worker each second; return when, after each, what was asked since was answered."""
     kills = []
     for _ in range(seconds):
         time.sleep(1.0)
@@ -41,12 +41,12 @@ def _kill_each_second(service: Served, callers: Callers, seconds: int) -> list[f
             os.kill(victims[0], signal.SIGKILL)
             kills.append(time.monotonic())
     wait_for(lambda: any(a.status == 200 and a.began_s > kills[-1] for a in callers.answers))
-    ends = sorted(a.began_s + a.took_s for a in callers.answers if a.status == 200)
-    return [next(end for end in ends if end > kill) - kill for kill in kills]
+    good = [(a.began_s, a.began_s + a.took_s) for a in callers.answers if a.status == 200]
+    return [min(end for began, end in good if began >= kill) - kill for kill in kills]
 
 
-def _killed(service: Served, seconds: int) -> float:
-    """Kill workers under load, hold every answer to the right one; return the slowest recovery."""
+def _killed(service: Served, seconds: int) -> None:
+    """Kill workers under load: no wrong answer, and what is asked next is answered within 2 s."""
     right = ask(service.port).body
     with Callers(service.port, 3) as callers:
         recovery_s = _kill_each_second(service, callers, seconds)
@@ -58,21 +58,18 @@ def _killed(service: Served, seconds: int) -> float:
     assert sum(a.status == 0 for a in callers.answers) <= len(recovery_s)
     assert ask(service.port).body == right
     wait_for(lambda: len(service.workers) == 2)
-    return max(recovery_s)
+    assert max(recovery_s) <= RECOVERY_S
 
 
 def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
-    """Three workers killed under load break three connections at most; the rest are as ever."""
+    """Three workers killed under load break three connections at most; two seconds mend all."""
     _killed(service, 3)
 
 
 @pytest.mark.long
 def test_a_worker_killed_each_second_for_half_a_minute(service: Served) -> None:
-    """Thirty kills under load: no wrong answer, and the next good one within two seconds.
-
-    The seconds are held here alone, on demand, where the machine has nothing else to do.
-    """
-    assert _killed(service, 30) <= RECOVERY_S
+    """Thirty kills under load: as with three of them."""
+    _killed(service, 30)
 
 
 def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:

@@ -36,6 +36,15 @@ def test_what_cannot_be_meant_is_told(name: str, said: str) -> None:
         settings_from({f"LEDGERSTONE_{name}": said})
 
 
+def test_a_comma_parts_two_signing_keys() -> None:
+    """Two keys stand with a comma between; a key that holds one is told of, and not shown."""
+    old, new = "o" * 32, "n" * 32
+    assert settings_from({"LEDGERSTONE_SIGNING_KEYS": f"{old}, {new}"}).signing_keys == (old, new)
+    with pytest.raises(SettingsFault, match=r"Key 2 of 2 .* no key can hold one") as fault:
+        settings_from({"LEDGERSTONE_SIGNING_KEYS": f"{old},{new[:20]}"})
+    assert new[:20] not in str(fault.value)
+
+
 def test_keys_are_not_shown() -> None:
     """Settings in print hold neither the maker's key nor a signing key."""
     settings = Settings(maker_key="m" * 40, signing_keys=("s" * 40,))
@@ -46,7 +55,11 @@ def test_keys_are_not_shown() -> None:
 @pytest.mark.parametrize(
     ("name", "value", "says"),
     [
-        ("SIGNING_KEYS", "short", "A signing key has at least 32 bytes. Nothing was started."),
+        (
+            "SIGNING_KEYS",
+            "short",
+            "The key in LEDGERSTONE_SIGNING_KEYS is shorter than 32 letters.",
+        ),
         ("MAKER_KEY", "short", "LEDGERSTONE_MAKER_KEY has at least 16 characters"),
         ("WORKSHOP", "no/such.toml", "there is no such file."),
     ],

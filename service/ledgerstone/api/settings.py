@@ -13,6 +13,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from ledgerstone.errors import SettingsFault
+from ledgerstone.wire.tokens import SHORTEST_KEY
 from ledgerstone.workshop import DEMONSTRATION
 
 SHORTEST_MAKER_KEY = 16
@@ -85,13 +86,12 @@ def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
         One of them cannot be used.
     """
     given = {name: environment.get(f"LEDGERSTONE_{name}", "").strip() for name in _NAMES}
-    keys = tuple(key.strip() for key in given["SIGNING_KEYS"].split(",") if key.strip())
     proxies = int(_number(given, "PROXIES", 0, 8))
     rate_per_s = _number(given, "RATE", 0 if proxies else _USUAL_RATE, 1000)
     return Settings(
         workshop_path=Path(given["WORKSHOP"]) if given["WORKSHOP"] else DEMONSTRATION,
         maker_key=_long_enough(given["MAKER_KEY"]) or _key(),
-        signing_keys=keys or (_key(),),
+        signing_keys=_signing_keys(given["SIGNING_KEYS"]) or (_key(),),
         smtp_password=given["SMTP_PASSWORD"],
         base_url=given["BASE_URL"].rstrip("/") or None,
         web_folder=Path(given["WEB"]) if given["WEB"] else None,
@@ -112,6 +112,19 @@ def _number(given: Mapping[str, str], name: str, usual: float, most: float) -> f
         says = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{said}” was given."
         raise SettingsFault(says)
     return float(said)
+
+
+def _signing_keys(said: str) -> tuple[str, ...]:
+    """Read the keys between commas, oldest first; say which is too short, and that commas part."""
+    keys = tuple(key.strip() for key in said.split(",") if key.strip())
+    short = [n for n, key in enumerate(keys, start=1) if len(key.encode()) < SHORTEST_KEY]
+    if not short:
+        return keys
+    which = "The key" if len(keys) == 1 else f"Key {short[0]} of {len(keys)}"
+    raise SettingsFault(
+        f"{which} in LEDGERSTONE_SIGNING_KEYS is shorter than {SHORTEST_KEY} letters. A comma"
+        " stands between one key and the next, so no key can hold one."
+    )
 
 
 def _long_enough(maker_key: str) -> str:

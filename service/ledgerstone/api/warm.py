@@ -18,8 +18,8 @@ from ledgerstone.wire.choices import write_choices
 from ledgerstone.wire.drawings import Drawer, drawing_content
 from ledgerstone.workshop.records import Workshop
 
-_SIZE_MM: Final = {"length": 1300, "width": 550}
-_HOLE: Final = {"kind": "circle", "diameter": 300, "centre": {"x": 800, "y": 270}}
+_SIZE_MM: Final = {"length": 900, "width": 550}
+_HOLE: Final = {"kind": "circle", "diameter": 200, "centre": {"x": 500, "y": 275}}
 
 
 def warm(shop: Shop) -> None:
@@ -27,7 +27,7 @@ def warm(shop: Shop) -> None:
     write_choices(shop.workshop)
     desk = replace(shop.desk(), timed=nullcontext)
     document = _plain_order(shop.workshop)
-    answer = desk.answer(document)
+    answer = desk.answer(document, search=False)
     if isinstance(answer, Quote):
         write_quote(answer, shop.workshop, shop.tokens, document=document)
     else:
@@ -38,10 +38,10 @@ def warm(shop: Shop) -> None:
 
 
 def _plain_order(workshop: Workshop) -> dict[str, Any]:
-    """A rectangle with a hole, as thick as this workshop casts, on two ends."""
+    """A rectangle with a hole, of the last thickness this workshop names, on two ends."""
     slab = {
         "outline": {"kind": "rectangle", **_SIZE_MM},
-        "thickness": workshop.shaping.thicknesses_mm[0],
+        "thickness": workshop.shaping.thicknesses_mm[-1],
         "cutouts": [_HOLE],
         "rests": {"kind": "ends", "depth": 60},
     }

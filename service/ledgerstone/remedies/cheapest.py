@@ -10,6 +10,7 @@ from itertools import count
 from ledgerstone.checks import Facts, Finding, run_stage, stage_of
 from ledgerstone.order import Order, Outline, Round
 from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.remedies.budget import Budget, order_units, plan_units
 from ledgerstone.remedies.change import Changes, Outcome, changed
 from ledgerstone.remedies.offers import WITHIN, steps
 from ledgerstone.remedies.option import Option, merged
@@ -21,11 +22,15 @@ HELPED = 4.0
 
 
 class Tried:
-    """What changes came to, each tried once, within what may be spent."""
+    """What changes of an order came to, each tried once, within what may be spent."""
 
-    def __init__(self, trial: Callable[[Changes], Outcome | None]) -> None:
+    def __init__(
+        self, trial: Callable[[Changes], Outcome | None], order: Order, budget: Budget
+    ) -> None:
         self._trial = trial
         self._known: dict[str, Outcome | None] = {}
+        self._units = order_units(order)
+        self.budget = budget
         self.full = 0
 
     def outcome(self, changes: Changes) -> Outcome | None:
@@ -33,6 +38,8 @@ class Tried:
         key = key_of(changes)
         if key not in self._known:
             if self.full <= 0 or len(self._known) >= MOST_TRIED:
+                return None
+            if not self.budget.spends(self._units):
                 return None
             self._known[key] = found = self._trial(changes)
             if found is not None and "strength" not in found.checked.not_checked:
@@ -68,6 +75,8 @@ def cheapest(
         if known in seen or (most_share <= WITHIN and not keeps(order, here)):
             continue
         seen.add(known)
+        if not tried.budget.spends(sum(map(plan_units, here.slabs))):
+            return None
         stop, at = _first_stop(tried, here, facts, changes)
         if stop is None and at is not None:
             return changes

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field, replace
 from ledgerstone.checks import Facts, Finding, Stage, check_order
 from ledgerstone.order import Order
 from ledgerstone.price import Price
+from ledgerstone.remedies.budget import Budget, allowed, plan_units
 from ledgerstone.remedies.change import Changes, Outcome, Trial, changed
 from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
 from ledgerstone.remedies.offers import WITHIN, last_resort, options
@@ -25,6 +26,7 @@ MOST_THINGS = 2
 FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
+LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
@@ -75,6 +77,7 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     fix = search.fix(WITHIN)
     nearest = None if fix is not None else search.fix(FAR)
     search.whole.full = FULL_FOR_REMEDIES
+    search.whole.budget = Budget(search.allowed.remedies)
     remedies = {
         finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
     }
@@ -93,7 +96,8 @@ class _Search:
         self.order, self.facts = order, facts
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
-        self.whole = Tried(trial)
+        self.allowed = allowed(order)
+        self.whole = Tried(trial, order, Budget(self.allowed.the_whole))
 
     def fix(self, most_share: float) -> Fix | None:
         """The least change found after which nothing stops the order."""
@@ -120,12 +124,13 @@ class _Search:
             at = self._facts(order)
             return Outcome(order, check_order(at, OF_A_SLAB), at)
 
-        tried = Tried(trial)
+        tried = Tried(trial, alone, Budget(self.allowed.a_slab))
         tried.full = FULL_FOR_A_SLAB
         found = cheapest(tried, alone, facts, (), most_share)
         if found is not None or most_share <= WITHIN:
             return found
         tried.full += FULL_FOR_A_SLAB
+        tried.budget = Budget(self.allowed.a_slab)
         first = next(iter(check_order(facts, OF_A_SLAB).stops))
         plain = last_resort(first, alone, facts)
         return next((o.changes for o in plain if not tried.stops(o.changes)), None)
@@ -137,6 +142,9 @@ class _Search:
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
         shown: list[frozenset[str]] = []
+        slab = 0 if finding.slab is None else finding.slab
+        if not self.whole.budget.spends(LOOKS * plan_units(self.order.slabs[slab])):
+            return
         for rungs in ladders(options(finding, self.order, self.facts)):
             rung = least(self.whole, rungs, (), self._settles(finding))
             outcome = self.whole.outcome(rung.changes) if rung is not None else None
