@@ -13,8 +13,8 @@ export class Drawing {
   constructor() {
     this.picture = make("img", { alt: "", width: "960", height: "720", decoding: "async" });
     this.missing = make("p", { class: "hint", hidden: "" }, say("drawing.missing"));
-    this.link = make("a", { target: "_blank", rel: "noopener" }, say("drawing.large"));
-    this.trueSize = make("a", { target: "_blank", rel: "noopener", hidden: "" }, say("drawing.true-size"));
+    this.link = make("a", { href: "#plan", target: "_blank", rel: "noopener" }, say("drawing.large"));
+    this.trueSize = make("a", { href: "#plan", target: "_blank", rel: "noopener", hidden: "" }, say("drawing.true-size"));
     this.buttons = KINDS.map((kind) => this.button(kind));
     const choose = make("div", { class: "choose", role: "group", "aria-label": say("drawing.name") }, ...this.buttons);
     this.element = make("figure", { hidden: "" }, this.picture, this.missing, make("figcaption", {}, choose, this.link, this.trueSize));

@@ -3,7 +3,7 @@
  * never loaded. First what goes to the service and comes back (openapi/ has it whole).
  */
 
-/** @typedef {{x: string, y: string}} Place */
+/** @typedef {{x: string | number, y: string | number}} Place */
 /**
  * @typedef {{label?: string, kind: string, outline: Outline, at: Place, depth: any,
  *   grooves?: any, fall?: any}} Relief
@@ -88,21 +88,21 @@
  */
 
 // Then the page's own.
-/** @typedef {import("./asking.js").Answered} Answered */
-/** @typedef {import("./sketch/movables.js").Axes} Axes */
-/** @typedef {import("./sketch/geometry.js").Box} Box */
-/** @typedef {import("./store.js").Cause} Cause */
-/** @typedef {import("./answer/findings.js").Context} Context */
-/** @typedef {import("./form/fields.js").Control} Control */
-/** @typedef {import("./sketch/marks.js").Frame} Frame */
-/** @typedef {import("./answer/keep.js").Keeping} Keeping */
-/** @typedef {import("./show.js").Messages} Messages */
-/** @typedef {import("./sketch/movables.js").Movable} Movable */
-/** @typedef {import("./lib/json.js").Operation} Operation */
-/** @typedef {import("./page.js").Page} Page */
-/** @typedef {import("./service.js").Service} Service */
-/** @typedef {import("./sketch/geometry.js").Shape} Shape */
-/** @typedef {import("./sketch/sketch.js").Sketch} Sketch */
-/** @typedef {import("./store.js").Store} Store */
-/** @typedef {import("./lib/lengths.js").Unit} Unit */
-/** @typedef {import("./sketch/geometry.js").XY} XY */
+/** @typedef {import("../../web/asking.js").Answered} Answered */
+/** @typedef {import("../../web/sketch/movables.js").Axes} Axes */
+/** @typedef {import("../../web/sketch/geometry.js").Box} Box */
+/** @typedef {import("../../web/store.js").Cause} Cause */
+/** @typedef {import("../../web/answer/findings.js").Context} Context */
+/** @typedef {import("../../web/form/fields.js").Control} Control */
+/** @typedef {import("../../web/sketch/marks.js").Frame} Frame */
+/** @typedef {import("../../web/answer/keep.js").Keeping} Keeping */
+/** @typedef {import("../../web/show.js").Messages} Messages */
+/** @typedef {import("../../web/sketch/movables.js").Movable} Movable */
+/** @typedef {import("../../web/lib/json.js").Operation} Operation */
+/** @typedef {import("../../web/page.js").Page} Page */
+/** @typedef {import("../../web/service.js").Service} Service */
+/** @typedef {import("../../web/sketch/geometry.js").Shape} Shape */
+/** @typedef {import("../../web/sketch/sketch.js").Sketch} Sketch */
+/** @typedef {import("../../web/store.js").Store} Store */
+/** @typedef {import("../../web/lib/lengths.js").Unit} Unit */
+/** @typedef {import("../../web/sketch/geometry.js").XY} XY */

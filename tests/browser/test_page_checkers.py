@@ -1,0 +1,114 @@
+"""What other people's checkers say of the page: its weight, Lighthouse, the Nu HTML checker."""
+
+import gzip
+import json
+import os
+import subprocess
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from browser.conftest import ROOT, Served
+from browser.states import every_state
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+WEB = ROOT / "web"
+TOOLS = ROOT / "tests/node_modules"
+MOST_BYTES = 80_000
+LEAST_SCORE = 0.98
+TRIES = 8  # the best counts: each score falls with whatever else this machine does meanwhile
+
+
+def test_the_page_packs_small() -> None:
+    """All that the folder holds for a browser, whatever part of it a visit loads: under 80 kB."""
+    files = [f for f in WEB.rglob("*") if f.is_file() and "examples" not in f.parts]
+    packed = sum(len(gzip.compress(file.read_bytes(), 9)) for file in files)
+    print(f"the page: {len(files)} files, {packed / 1000:.1f} kB packed, all of them")
+    assert packed <= MOST_BYTES
+
+
+def test_a_visit_loads_little_and_asks_nobody_else(chromium: Browser, address: str) -> None:
+    """All that loads comes from one place, packed, and nothing is logged."""
+    context = chromium.new_context()
+    page = context.new_page()
+    loaded: list[str] = []
+    faults: list[str] = []
+    page.on("request", lambda request: loaded.append(request.url))
+    page.on("console", lambda message: faults.append(message.text))
+    page.on("pageerror", lambda fault: faults.append(str(fault)))
+    page.goto(address)
+    page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+    assert faults == []
+    assert all(url.startswith((address, "data:")) for url in loaded), loaded
+    own = {url for url in loaded if url.startswith(address) and "/v1/" not in url}
+    assert {f"{address}app.js", f"{address}styles/form.css"} <= own
+    sent = 0
+    for url in own:
+        answer = context.request.get(url, headers={"Accept-Encoding": "gzip"})
+        sent += int(answer.headers["content-length"])
+    context.close()
+    print(f"a first visit: {len(own)} files, {sent / 1000:.1f} kB as sent")
+    assert sent < MOST_BYTES
+
+
+def test_the_nu_checker_finds_nothing_in_any_state(
+    desk: Page, settle: Settle, tmp_path: Path
+) -> None:
+    """The page as it is served, and its document in every state reached, are valid HTML."""
+    files = [WEB / "index.html", *sorted((WEB / "examples").glob("*.html"))]
+
+    def look(state: str) -> None:
+        file = tmp_path / f"{state.replace(' ', '-')}.html"
+        file.write_text(f"<!doctype html>\n{desk.evaluate('document.documentElement.outerHTML')}")
+        files.append(file)
+
+    every_state(desk, settle, look)
+    jar = TOOLS / "vnu-jar/build/dist/vnu.jar"
+    assert jar.exists(), "tests/run installs the checker"
+    done = subprocess.run(
+        ["java", "-jar", jar, "--errors-only", "--stdout", "--exit-zero-always", *files],
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    print(f"the Nu checker looked at {len(files)} documents")
+    assert done.stdout == ""
+
+
+def lighthouse(served: Served, browser_launch: dict[str, Any], report: Path) -> dict[str, float]:
+    """Let Lighthouse look at the page once, as a phone on a slow line, and read its scores."""
+    tool = TOOLS / ".bin/lighthouse"
+    assert tool.exists(), "tests/run installs Lighthouse"
+    flags = " ".join(["--headless=new", *browser_launch["args"]])
+    subprocess.run(
+        [
+            *(tool, served.url, "--quiet", "--output=json", f"--output-path={report}"),
+            "--only-categories=performance,accessibility,best-practices",
+            f"--chrome-flags={flags}",
+        ],
+        env={**os.environ, "CHROME_PATH": browser_launch["executable_path"]},
+        capture_output=True,
+        timeout=180,
+        check=True,
+    )
+    found = json.loads(report.read_text())
+    return {name: part["score"] for name, part in found["categories"].items()}
+
+
+@pytest.mark.alone
+def test_lighthouse_scores_98_and_more(
+    served: Served, browser_launch: dict[str, Any], tmp_path: Path
+) -> None:
+    """Performance, accessibility and best practices, in one and the same look at the page."""
+    looks = []
+    for _ in range(TRIES):
+        scores = lighthouse(served, browser_launch, tmp_path / "report.json")
+        print("Lighthouse:", ", ".join(f"{name} {score:.2f}" for name, score in scores.items()))
+        looks.append(min(scores.values()))
+        if looks[-1] >= LEAST_SCORE:
+            break
+    assert max(looks) >= LEAST_SCORE, looks
