@@ -134,12 +134,13 @@ def test_letters_of_unknown_width_are_held_to_the_width_kept_for_them() -> None:
     assert "textLength" not in render(lettered("basin 5 × 6 °", (0, 0), 15))
 
 
-def test_a_circle_of_chords_is_written_as_two_arcs() -> None:
-    """A disc reads back with the area of the true circle."""
-    path = curved_path(circle((50.0, 40.0), 180.0).exterior.coords[:-1])
+@pytest.mark.parametrize("radius", [180.0, 144.4625, 144.4666])
+def test_a_circle_of_chords_is_written_as_four_arcs(radius: float) -> None:
+    """A disc reads back with the area of the true circle, however its radius is rounded."""
+    path = curved_path(circle((50.0, 40.0), radius).exterior.coords[:-1])
     (ring,) = rings_of(path)
-    assert path.count("a") == 2
-    assert Area(ring).area == pytest.approx(math.pi * 180**2, rel=1e-4)
+    assert path.count("A") == 4
+    assert Area(ring).area == pytest.approx(math.pi * radius**2, rel=1e-4)
     assert (Area(ring).centroid.x, Area(ring).centroid.y) == pytest.approx((50.0, 40.0), abs=0.01)
 
 

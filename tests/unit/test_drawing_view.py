@@ -3,12 +3,14 @@
 import base64
 import dataclasses
 import math
+import re
 import struct
 import zlib
 from xml.etree import ElementTree as ET
 
 import numpy as np
 import pytest
+from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon
 
 from ledgerstone.drawing import draw_view, mottle
@@ -219,3 +221,29 @@ def test_an_ls_hand_is_seen(corner: Corner, workshop: Workshop) -> None:
         "back-left": (60, 1440),
     }
     assert {name for name, place in corners.items() if not outline.covers(Point(place))} == {corner}
+
+
+@pytest.mark.parametrize("name", ["bench", "round", "L front-left", "sieve"])
+def test_mottling_covers_the_top_and_nothing_else(name: str, workshop: Workshop) -> None:
+    """The mottling, laid on the sheet, covers the very rings of the top as they are seen."""
+    root = read(svg_of(GALLERY[name].slab, workshop))
+    (face,) = (node for node in root.iter() if node.get("fill", "").endswith("-face)"))
+    (plane,) = {node.get("transform") for node in root.iter() if node.get("data-unit") == "mm"}
+    assert plane is not None
+    a, b, c, d, e, f = map(float, plane[7:-1].split())
+    high = math.hypot(b, d) / math.hypot(a, c)  # how far the projection squashes a circle
+    drawn = [Polygon([(x, high * y) for x, y in ring]) for ring in rings_of(_round(face, high))]
+    laid = [affine_transform(ring, [a, c, b, d, e, f]) for ring in top_of(root)]
+    for one, other in zip(drawn, laid, strict=True):
+        assert one.exterior.hausdorff_distance(other.exterior) <= 0.05  # units
+
+
+def _round(face: ET.Element, high: float) -> str:
+    """Stretch a path on the sheet until its upright ellipses are circles."""
+
+    def stretched(match: re.Match[str]) -> str:
+        verb, before, x, y = match.groups()
+        return f"{verb}{before or ''}{x} {float(y) / high:.4f}"
+
+    path = r"([MLA])((?:[\d.]+ ){2}0 0 [01] )?(-?[\d.]+) (-?[\d.]+)"
+    return re.sub(path, stretched, face.attrib["d"])

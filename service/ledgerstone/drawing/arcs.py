@@ -10,6 +10,10 @@ import math
 from collections.abc import Sequence
 from typing import Final
 
+import numpy as np
+import numpy.typing as npt
+
+from ledgerstone.drawing.camera import Camera
 from ledgerstone.drawing.svg import number
 from ledgerstone.outline import XY
 
@@ -20,70 +24,90 @@ _WIDEST: Final = math.radians(100.0)
 _SAME: Final = 1e-4
 
 Course = Sequence[Sequence[float]]
+Stretch = tuple[
+    XY, float, bool
+]  # to where; round which radius, 0 if straight; whether it turns left
+Curved = tuple[XY, list[Stretch]]  # where it starts, and how it goes round
 
 
 def curved_path(points: Course, places: int = 2) -> str:
     """Write a closed course, its first point not repeated, with true arcs."""
-    course = [(float(p[0]), float(p[1])) for p in points]
-    lengths, turns = _chords(course)
-    first = _corner(lengths, turns)
-    n = len(course)
-    if first is None:
+    return written(curved(points), places)
+
+
+def curved(points: Course) -> Curved:
+    """Find the true arcs of a closed course, its first point not repeated."""
+    at = np.asarray(points, dtype=np.float64)[:, :2]
+    course = [(x, y) for x, y in at.tolist()]
+    lengths, turns, goes_on = _chords(at)
+    if all(goes_on):
         return _circle(course)
-    data = [f"M{_at(course[first], places)}"]
-    at = 0
-    while at < n:
-        i = (first + at) % n
-        run = _run(lengths, turns, i, n - at)
-        end = course[(i + run) % n]
+    first, n = goes_on.index(False), len(course)
+    stretches: list[Stretch] = []
+    done = 0
+    while done < n:
+        i = (first + done) % n
+        run = _run(turns, goes_on, i, n - done)
         if run >= _CHORDS:
             turn = turns[(i + 1) % n]
             radius = lengths[i] / (2 * math.sin(abs(turn) / 2))
-            sweep = 1 if turn > 0 else 0
-            data.append(f"A{number(radius)} {number(radius)} 0 0 {sweep} {_at(end, places)}")
-            at += run
+            stretches.append((course[(i + run) % n], radius, turn > 0))
+            done += run
         else:
-            data.append(f"L{_at(course[(i + 1) % n], places)}")
-            at += 1
+            stretches.append((course[(i + 1) % n], 0.0, False))
+            done += 1
+    return course[first], stretches
+
+
+def written(course: Curved, places: int = 2, camera: Camera | None = None) -> str:
+    """Write a course as path data: in plane mm, or on the sheet as a camera sees the top.
+
+    The projection turns the plane, which leaves a circle as it is, and then squashes it: on the
+    sheet an arc is one of an ellipse that stands upright.
+    """
+
+    def at(point: XY) -> str:
+        x, y = point if camera is None else camera.at(point[0], point[1], 0.0)
+        return f"{number(x, places)} {number(y, places)}"
+
+    wide, high = (1.0, 1.0) if camera is None else camera.circle
+    start, stretches = course
+    data = [f"M{at(start)}"]
+    for end, radius, is_left in stretches:
+        if radius:
+            sweep = int(is_left is (camera is None))
+            radii = f"{number(radius * wide)} {number(radius * high)}"
+            data.append(f"A{radii} 0 0 {sweep} {at(end)}")
+        else:
+            data.append(f"L{at(end)}")
     return "".join(data) + "Z"
 
 
-def _at(point: XY, places: int = 2) -> str:
-    return f"{number(point[0], places)} {number(point[1], places)}"
+def _chords(at: npt.NDArray[np.float64]) -> tuple[list[float], list[float], list[bool]]:
+    """Length of each chord, the turn to it from the one before (radians), and if it goes on.
+
+    Parameters
+    ----------
+    at
+        The course's points, shape ``(n, 2)``.
+
+    Returns
+    -------
+    lengths, turns, goes_on
+        The last says whether a chord may carry on an arc: it turns slightly, and is as long as
+        the one before.
+    """
+    steps = np.roll(at, -1, axis=0) - at
+    lengths = np.hypot(steps[:, 0], steps[:, 1])
+    before = np.roll(steps, 1, axis=0)
+    across = before[:, 0] * steps[:, 1] - before[:, 1] * steps[:, 0]
+    turns = np.arctan2(across, (before * steps).sum(axis=1))
+    slight = (np.abs(turns) > _SLIGHTEST) & (np.abs(turns) < _SHARPEST)
+    alike = np.abs(lengths - np.roll(lengths, 1)) < _SAME * (lengths + 1.0)
+    return lengths.tolist(), turns.tolist(), (slight & alike).tolist()
 
 
-def _chords(course: Sequence[XY]) -> tuple[list[float], list[float]]:
-    """Length of each chord, and the turn from the chord before to each, radians."""
-    steps = [
-        (x1 - x0, y1 - y0)
-        for (x0, y0), (x1, y1) in zip(course, [*course[1:], course[0]], strict=True)
-    ]
-    lengths = [math.hypot(dx, dy) for dx, dy in steps]
-    turns = [
-        math.atan2(a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1])
-        for a, b in zip([steps[-1], *steps[:-1]], steps, strict=True)
-    ]
-    return lengths, turns
-
-
-def _goes_on(lengths: Sequence[float], turns: Sequence[float], i: int, turn: float) -> bool:
-    """Whether a chord carries on the arc of the one before."""
-    return (
-        _SLIGHTEST < abs(turns[i]) < _SHARPEST
-        and abs(turns[i] - turn) < _SAME
-        and abs(lengths[i] - lengths[i - 1]) < _SAME * (lengths[i] + 1.0)
-    )
-
-
-def _corner(lengths: Sequence[float], turns: Sequence[float]) -> int | None:
-    """Return a point that no arc runs through; None where the whole course is one circle."""
-    for i in range(len(turns)):
-        if not _goes_on(lengths, turns, i, turns[i]):
-            return i
-    return None
-
-
-def _run(lengths: Sequence[float], turns: Sequence[float], start: int, most: int) -> int:
+def _run(turns: Sequence[float], goes_on: Sequence[bool], start: int, most: int) -> int:
     """Count the chords from a point that lie on one circle, as far as a quarter and a little.
 
     A half circle between rounded ends would have its centre anywhere near: the shorter an arc,
@@ -93,15 +117,18 @@ def _run(lengths: Sequence[float], turns: Sequence[float], start: int, most: int
     turn = turns[(start + 1) % n]
     most = min(most, max(1, int(_WIDEST / max(abs(turn), _SLIGHTEST))))
     run = 1
-    while run < most and _goes_on(lengths, turns, (start + run) % n, turn):
+    while run < most:
+        i = (start + run) % n
+        if not goes_on[i] or abs(turns[i] - turn) >= _SAME:
+            break
         run += 1
     return run
 
 
-def _circle(course: Sequence[XY]) -> str:
-    """Write a full circle as two arcs, from its leftmost point round."""
+def _circle(course: Sequence[XY]) -> Curved:
+    """Find a full circle's quarters: half a circle's middle hangs on how its ends are rounded."""
     xs, ys = [p[0] for p in course], [p[1] for p in course]
     x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
     r = math.dist((x, y), course[0])
-    arc = f"a{number(r)} {number(r)} 0 1 0"
-    return f"M{_at((x - r, y))}{arc} {number(2 * r)} 0{arc} {number(-2 * r)} 0Z"
+    quarters = ((x, y - r), (x + r, y), (x, y + r), (x - r, y))
+    return (x - r, y), [(end, r, True) for end in quarters]

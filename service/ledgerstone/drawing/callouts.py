@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from itertools import pairwise
 
 import shapely
@@ -48,12 +49,17 @@ def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
 def _along(line: LineString, frame: Frame) -> list[Box]:
     """Boxes that follow a line, short enough to lie close to it."""
     pieces = max(1, min(24, math.ceil(line.length * frame.per_mm / 16)))
-    points = [line.interpolate(i / pieces, normalized=True) for i in range(pieces + 1)]
-    at = [frame.at((p.x, p.y)) for p in points]
+    at = [frame.at(point) for point in _points_on(line, [i / pieces for i in range(pieces + 1)])]
     return [
         Box(min(a[0], b[0]) - 1, min(a[1], b[1]) - 1, max(a[0], b[0]) + 1, max(a[1], b[1]) + 1)
         for a, b in pairwise(at)
     ]
+
+
+def _points_on(line: LineString, shares: Sequence[float]) -> list[XY]:
+    """Points at shares of a line's length."""
+    points = shapely.line_interpolate_point(line, shares, normalized=True)
+    return [(x, y) for x, y in shapely.get_coordinates(points).tolist()]
 
 
 def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
@@ -144,8 +150,7 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
         letter = by_side[side.name]
         if side.length_mm * frame.per_mm < 2 * _TAG:
             continue
-        spots = (_outside(side, share, frame, 17.0) for share in _ALONG)
-        place = places.place(spots, 2 * _TAG, 2 * _TAG)
+        place = places.place(_outside(side, frame, 17.0), 2 * _TAG, 2 * _TAG)
         if place is None:
             continue
         x, y = place
@@ -156,14 +161,17 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
     return drawn
 
 
-def _outside(side: Side, share: float, frame: Frame, away: float) -> XY:
-    """Return a place beside a side, on the outer hand: the outline runs anticlockwise."""
-    along = side.line.interpolate(share, normalized=True)
+def _outside(side: Side, frame: Frame, away: float) -> list[XY]:
+    """Return places beside a side, on the outer hand: the outline runs anticlockwise."""
     step = min(0.5, 1.0 / max(side.line.length, 1e-9))
-    ahead = side.line.interpolate(min(share + step, 1.0), normalized=True)
-    ux, uy = unit_vector((along.x, along.y), (ahead.x, ahead.y))
-    x, y = frame.at((along.x, along.y))
-    return x + uy * away, y + ux * away
+    ahead = [min(share + step, 1.0) for share in _ALONG]
+    points = _points_on(side.line, [*_ALONG, *ahead])
+    places = []
+    for along, next_to_it in zip(points[: len(_ALONG)], points[len(_ALONG) :], strict=True):
+        ux, uy = unit_vector(along, next_to_it)
+        x, y = frame.at(along)
+        places.append((x + uy * away, y + ux * away))
+    return places
 
 
 def radii(slab: Slab, shape: Shape, frame: Frame, places: Places, like: Length) -> list[Element]:

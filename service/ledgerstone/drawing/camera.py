@@ -35,6 +35,11 @@ class Camera:
         up = away * _SIN_RISE + z * _COS_RISE
         return self.origin[0] + self.per_mm * across, self.origin[1] - self.per_mm * up
 
+    @property
+    def circle(self) -> XY:
+        """How wide and how high a flat circle of 1 mm is seen."""
+        return self.per_mm, self.per_mm * _SIN_RISE
+
     def plane(self, z: float) -> str:
         """Return the transform that lays plane millimetres at a height onto the sheet."""
         k = self.per_mm

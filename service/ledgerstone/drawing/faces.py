@@ -10,7 +10,7 @@ from shapely.geometry import LineString, Polygon
 from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing import arrises, mottle, rebates, solid
-from ledgerstone.drawing.arcs import curved_path
+from ledgerstone.drawing.arcs import curved, curved_path, written
 from ledgerstone.drawing.frame import course_of, polygons
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
@@ -123,21 +123,25 @@ def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
 
 
 def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
-    """Paint the top in plane millimetres: its shade, its mottling, its voids and its sheen."""
+    """Paint the top: its shade, its mottling, its voids and its sheen.
+
+    The mottling alone is painted in the sheet's own units: a renderer lays a pattern that is not
+    turned without asking four neighbours for each dot, in a fifth of the time.
+    """
     places = 1 if scene.is_frilly else 2
-    path = "".join(curved_path(arrises.top_ring(ring), places) for ring in rings)
-    path += "".join(curved_path(course_of(ring)) for p in pieces for ring in p.interiors)
-    path += "".join(curved_path(course_of(sunk.exterior)) for sunk, _ in rebates.sunk(scene))
-    base = hex_of(scene.colour)
-    faces = [
-        element("path", d=path, fill=base, fill_rule="evenodd", data_part="top"),
-        element("path", d=path, fill=f"url(#{scene.prefix}-face)", fill_rule="evenodd"),
-        *_voids(scene),
-    ]
+    courses = [curved(arrises.top_ring(ring)) for ring in rings]
+    courses += [curved(course_of(ring)) for piece in pieces for ring in piece.interiors]
+    courses += [curved(course_of(sunk.exterior)) for sunk, _ in rebates.sunk(scene)]
+    path = "".join(written(course, places) for course in courses)
+    seen = "".join(written(course, places, scene.camera) for course in courses)
+    top = {"d": path, "fill_rule": "evenodd"}
+    over = _voids(scene)
     if scene.gloss > 0.05 and scene.is_plain:
-        sheen = f"url(#{scene.prefix}-sheen)"
-        faces.append(element("path", d=path, fill=sheen, fill_rule="evenodd"))
-    return [element("g", *faces, transform=scene.camera.plane(0.0), data_unit="mm")]
+        over.append(element("path", fill=f"url(#{scene.prefix}-sheen)", **top))
+    plane = {"transform": scene.camera.plane(0.0), "data_unit": "mm"}
+    base = element("path", fill=hex_of(scene.colour), data_part="top", **top)
+    face = element("path", d=seen, fill=f"url(#{scene.prefix}-face)", fill_rule="evenodd")
+    return [element("g", base, **plane), face, element("g", *over, **plane)]
 
 
 def _voids(scene: Scene) -> list[Element]:

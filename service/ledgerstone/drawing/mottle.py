@@ -31,6 +31,7 @@ _OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
 _DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
 _VOIDS_PER_M2: Final = {"as-cast": 240, "honed": 120, "polished": 60}
 _MOST_VOIDS: Final = 260
+_CLEAR_MM: Final = 4.0  # how far voids keep from an edge
 
 Floats = npt.NDArray[np.float64]
 
@@ -104,7 +105,9 @@ def voids(net: Polygon | MultiPolygon, surface: Surface, seed: str) -> list[tupl
     xs, ys = x0 + thrown[:, 0] * (x1 - x0), y0 + thrown[:, 1] * (y1 - y0)
     shapely.prepare(net)
     inside = shapely.contains_xy(net, xs, ys)
-    inside[inside] = shapely.distance(net.boundary, shapely.points(xs[inside], ys[inside])) > 4.0
+    rim = net.boundary
+    shapely.prepare(rim)
+    inside[inside] = ~shapely.dwithin(rim, shapely.points(xs[inside], ys[inside]), _CLEAR_MM)
     widths = 1.4 + 4.2 * thrown[:, 2] ** 4
     kept = [((x, y), w) for x, y, w, ok in zip(xs, ys, widths, inside, strict=True) if ok]
     return [((float(x), float(y)), float(w)) for (x, y), w in kept[:count]]

@@ -42,21 +42,25 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     return [element("g", *layers, fill="#000000", fill_opacity=opacity, data_part="shadow")]
 
 
+def _is_frilly(piece: Polygon, fine_mm: float) -> bool:
+    """Whether an outline is too jagged to throw its own shadow; a smooth curve is not."""
+    return len(piece.exterior.simplify(fine_mm, preserve_topology=False).coords) > _FRILLS
+
+
 def _hidden(piece: Polygon, drop_mm: float, fine_mm: float) -> BaseGeometry:
     """Return where the floor lies behind a piece's top, well within it, in plane mm."""
-    outer = piece.exterior.simplify(fine_mm)
-    if len(outer.coords) > _FRILLS:
+    if _is_frilly(piece, fine_mm):
         return Polygon()
-    top = Polygon(outer.coords).buffer(-9 * fine_mm, join_style="mitre")
+    top = Polygon(piece.exterior.simplify(fine_mm).coords).buffer(-9 * fine_mm, join_style="mitre")
     return affinity.translate(top.simplify(6 * fine_mm), *behind(drop_mm))
 
 
 def _cast(piece: Polygon, drop_mm: float, fine_mm: float) -> Polygon:
     """Return what one piece's outline throws on the floor, in plane mm."""
-    caster = course_of(piece.exterior.simplify(fine_mm))
-    if len(caster) > _FRILLS:
-        caster = course_of(piece.exterior.convex_hull.boundary.simplify(fine_mm))
-    return Polygon([shadow_of((x, y), drop_mm) for x, y in caster])
+    jagged = _is_frilly(piece, fine_mm)
+    caster = piece.exterior.convex_hull.boundary if jagged else piece.exterior
+    course = course_of(caster.simplify(fine_mm))
+    return Polygon([shadow_of((x, y), drop_mm) for x, y in course])
 
 
 def _path(layer: BaseGeometry, camera: Camera, floor_mm: float) -> str:

@@ -80,23 +80,23 @@ def _picture(scene: Scene, height: float) -> Iterable[Element]:
 
 def _shared(scene: Scene) -> list[Element]:
     """Backdrop, mottling and sheen."""
-    tilt = float(mottle.numbers(f"tilt {scene.seed}", 1)[0]) * 360
     side = mottle.tile_mm(max(scene.shape.length_mm, scene.shape.width_mm))
-    dx, dy = (float(n) * side for n in mottle.numbers(f"shift {scene.seed}", 2))
+    wide, high = (side * scale for scale in scene.camera.circle)
+    dx, dy = (float(n) for n in mottle.numbers(f"shift {scene.seed}", 2))
     tile = element(
         "pattern",
         element(
             "image",
             href=mottle.tile(scene.colour),
-            width=side,
-            height=side,
+            width=wide,
+            height=high,
             preserveAspectRatio="none",
         ),
         id=f"{scene.prefix}-face",
-        width=side,
-        height=side,
+        width=wide,
+        height=high,
         patternUnits="userSpaceOnUse",
-        patternTransform=f"rotate({tilt:.1f}) translate({dx:.1f} {dy:.1f})",
+        patternTransform=f"translate({dx * wide:.1f} {dy * high:.1f})",
     )
     room = _gradient(f"{scene.prefix}-room", [(0.0, "#f4f2ee", 1), (1.0, "#dcd9d3", 1)], (0, 1))
     shine = 0.34 * scene.gloss
