@@ -5,6 +5,7 @@ opening to a part of the slab, so that most of them can be made. Neither yields 
 means no piece of concrete: a law below says so.
 """
 
+import copy
 from datetime import date, timedelta
 from typing import Any, Final
 
@@ -25,9 +26,13 @@ from laws.plan_strategies import (
     sides_of,
     written,
 )
+from laws.tripping_orders import TRIPS
 from ledgerstone.quantities import Unit
 
 TODAY: Final = date(2026, 11, 25)
+_METRIC: Final[tuple[Unit | None, ...]] = (None, "mm", "cm", "m")
+_COUNTS: Final = frozenset(("quantity", "grooves", "turn_degrees"))
+_NOT_IN_PLAN: Final = frozenset(("thickness", "depth", "size", "corner_radius"))
 SHADES: Final = ("graphite", "chalk", "tarn slate", "fell clay", "lichen")
 SEALERS: Final = ("matt", "satin", "hard wax oil")
 POSTCODES: Final = (
@@ -205,3 +210,39 @@ def orders(draw: Draw, *, modest: bool = False) -> Json:
 def modest_orders() -> st.SearchStrategy[Json]:
     """Orders of which most can be made: usual sizes, openings apart, delivered nearby."""
     return orders(modest=True)
+
+
+# --- orders aimed at one check --------------------------------------------------------------
+
+
+@st.composite
+def aimed_orders(draw: Draw, name: str) -> Json:
+    """The order that trips one check, varied: in another unit, of another size, among others."""
+    order: Json = copy.deepcopy(TRIPS[name][1])
+    scale = draw(st.sampled_from((1.0, 1.0, 0.97, 1.04)))
+    unit = draw(st.sampled_from(_METRIC))
+    made = [_varied(slab, scale, unit) for slab in order["slabs"]]
+    for slab in made:
+        maybe(draw, slab, label=st.sampled_from(("Seed-tray bench", "Küche — links", "Hall")))
+        if draw(st.booleans()):
+            slab.setdefault("shade", {"name": draw(st.sampled_from(SHADES))})
+        if draw(st.integers(0, 3)) == 0:
+            slab.setdefault("quantity", draw(st.integers(1, 3)))
+    if "joins" not in order and draw(st.integers(0, 4)) == 0:
+        made.append(draw(slabs(modest=True)))
+    order["slabs"] = made
+    if "delivery" not in order and draw(st.integers(0, 2)) == 0:
+        order["delivery"] = draw(deliveries()) | {"postcode": "HR9 7XX"}
+    return order
+
+
+def _varied(part: Any, scale: float, unit: Unit | None, key: str = "") -> Any:  # noqa: ANN401  JSON
+    """Lengths in plan at a scale, in a unit; what was written with a unit stays as it is."""
+    if isinstance(part, dict):
+        return {name: _varied(value, scale, unit, name) for name, value in part.items()}
+    if isinstance(part, list):
+        return [_varied(value, scale, unit, key) for value in part]
+    if isinstance(part, bool) or not isinstance(part, int | float) or key in _COUNTS:
+        return part
+    by = 1.0 if key in _NOT_IN_PLAN else scale
+    return written(round(part * by, 1), unit)

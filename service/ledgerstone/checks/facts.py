@@ -21,7 +21,14 @@ from ledgerstone.schedule import (
     moulds_to_try,
 )
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
+from ledgerstone.strength.in_place import InPlace, in_place
+from ledgerstone.strength.slabs import (
+    Plates,
+    SlabStrength,
+    concrete_of,
+    plate_of,
+    slab_strength,
+)
 from ledgerstone.transport import area_of, packed_kg, slab_kg
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop.records import Area, Workshop
@@ -95,20 +102,36 @@ class Facts:
         return tuple(self._strength_of(i) for i in range(len(self.order.slabs)))
 
     def _strength_of(self, i: int) -> SlabStrength:
+        return replace(self.moved(i), in_place=self.lying(i))
+
+    def moved(self, i: int) -> SlabStrength:
+        """What the plate says of one slab until it lies on its rests: they do not bear on it."""
         slab, shed_c = self.order.slabs[i], self._shed_c
+        without = replace(slab, rests=None)
         make = partial(
             slab_strength,
-            slab,
+            without,
             self.shapes[i],
             self.workshop,
             slab_kg=self.slab_kg[i],
             shed_c=shed_c,
             plates=self.plates,
         )
-        # Looks do not bear on strength, but through the mass: a trial of another shade is free.
-        bare = replace(slab, label="", shade=Shade(), quantity=1)
-        told = f"{shed_c} {self.slab_kg[i]:.6f}"
-        return self.plates.remembered("strength", bare, self.workshop, told, make)
+        shape = self.shapes[i]  # over units, its rests are in its size
+        told = f"{shed_c} {self.slab_kg[i]:.6f} {shape.length_mm} {shape.width_mm}"
+        return self.plates.remembered("moved", _bare(without), self.workshop, told, make)
+
+    def lying(self, i: int) -> InPlace:
+        """What the plate says of one slab on its rests."""
+        slab, shape, workshop = self.order.slabs[i], self.shapes[i], self.workshop
+
+        def make() -> InPlace:
+            concrete = concrete_of(workshop)
+            plate = plate_of(slab, shape, concrete, self.plates)
+            return in_place(slab, shape, plate, concrete, workshop)
+
+        told = f"{self.slab_kg[i]:.6f}"
+        return self.plates.remembered("lying", _bare(slab), workshop, told, make)
 
     @cached_property
     def _shed_c(self) -> float:
@@ -222,3 +245,8 @@ class Facts:
     def price(self) -> Price:
         """What the customer is asked."""
         return price(self.order, self.shapes, self.operations, self.workshop, self.steel)
+
+
+def _bare(slab: Slab) -> Slab:
+    """A slab without its looks, which bear on strength through its mass alone."""
+    return replace(slab, label="", shade=Shade(), quantity=1)

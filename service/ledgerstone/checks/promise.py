@@ -51,8 +51,8 @@ def has_a_day(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
     yield Finding(
         "no-day-free",
         "stops",
-        "Our calendar has no day by which this could be made, so we promise none. Write to us, and"
-        " we will look at it together.",
+        "Our calendar has no day by which this could be made, so we promise no day. Write to us,"
+        " and we will look at it together.",
         "the workshop's calendar",
     )
 

@@ -10,6 +10,7 @@ from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, geojson, only, slab_words, slabs_words
 from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
 from ledgerstone.checks.where import spot_words
+from ledgerstone.errors import PlateError
 from ledgerstone.order import Order, Slab
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
@@ -25,6 +26,7 @@ _LYING: dict[str, str] = {
     "low-rest": "With one rest a little low",
     "after-a-crack": "Once cracked, with somebody sitting on it",
 }
+CRACKS = ("cracks-in-place", "cracks-when-moved")
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
 
@@ -141,6 +143,18 @@ def lies_whole(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
                 " put no more on it."
             )
         yield finding_of("cracks-in-place", i, verdict, says)
+
+
+def still_cracks(check: str, i: int, facts: Facts) -> bool:
+    """Whether a slab cracks where one of ``CRACKS`` looks, without a look at anything else."""
+    try:
+        if check == "cracks-in-place":
+            verdicts = [v for v in facts.lying(i).verdicts if v.case in _LYING]
+        else:
+            verdicts = list(facts.moved(i).handled.verdicts)
+    except PlateError:
+        return True
+    return any(verdict.utilisation > 1.0 for verdict in verdicts)
 
 
 def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:

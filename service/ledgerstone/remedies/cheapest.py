@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from itertools import count
 
 from ledgerstone.checks import Facts, Finding, run_stage, stage_of
+from ledgerstone.checks.strength import CRACKS, still_cracks
 from ledgerstone.order import Order, Outline, Round
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.remedies.budget import Budget, order_units, plan_units
@@ -25,11 +26,13 @@ class Tried:
     """What changes of an order came to, each tried once, within what may be spent."""
 
     def __init__(
-        self, trial: Callable[[Changes], Outcome | None], order: Order, budget: Budget
+        self, trial: Callable[[Changes], Outcome | None], facts: Facts, budget: Budget
     ) -> None:
         self._trial = trial
+        self.facts = facts
         self._known: dict[str, Outcome | None] = {}
-        self._units = order_units(order)
+        self._looks: dict[tuple[str, str], bool] = {}
+        self._units = order_units(facts.order)
         self.budget = budget
         self.full = 0
 
@@ -46,6 +49,28 @@ class Tried:
                 self.full -= 1
         return self._known[key]
 
+    def in_vain(self, changes: Changes, stop: Finding) -> bool:
+        """Say whether changes leave a crack as it is: a look at that alone, before a whole trial.
+
+        Only a look that spares the trial is counted.
+        """
+        key = key_of(changes)
+        if key in self._known or stop.check not in CRACKS or stop.slab is None:
+            return False
+        new = (key, stop.check) not in self._looks and self.full > 0
+        if new and self.budget.spends(self._units / 2):
+            at = self.facts_with(changes)
+            whole = not any(f.level == "stops" for f in run_stage("shape", at))
+            self._looks[key, stop.check] = whole and still_cracks(stop.check, stop.slab, at)
+            self.full -= self._looks[key, stop.check]
+        return self._looks.get((key, stop.check), False)
+
+    def facts_with(self, changes: Changes) -> Facts:
+        """Facts of the changed order."""
+        like = self.facts
+        order = changed(like.order, changes)
+        return Facts(order, like.workshop, like.bookings, like.today, like.plates)
+
     def stops(self, changes: Changes) -> bool:
         """Say whether something stops what changes come to, or it cannot be tried."""
         outcome = self.outcome(changes)
@@ -57,9 +82,7 @@ def key_of(changes: Changes) -> str:
     return repr(sorted(changes, key=lambda change: str(change.path)))
 
 
-def cheapest(
-    tried: Tried, order: Order, facts: Facts, start: Changes, most_share: float
-) -> Changes | None:
+def cheapest(tried: Tried, start: Changes, most_share: float) -> Changes | None:
     """The least set of changes found after which nothing stops the order.
 
     A state is a set of changes to the order as sent; it is left by the options of the first thing
@@ -70,29 +93,26 @@ def cheapest(
     seen: set[str] = set()
     while queue and len(seen) < MOST_STATES:
         cost, _, changes = heapq.heappop(queue)
-        here = changed(order, changes)
+        at = tried.facts_with(changes)
         known = key_of(changes)
-        if known in seen or (most_share <= WITHIN and not keeps(order, here)):
+        if known in seen or (most_share <= WITHIN and not keeps(tried.facts.order, at.order)):
             continue
         seen.add(known)
-        if not tried.budget.spends(sum(map(plan_units, here.slabs))):
+        if not tried.budget.spends(sum(map(plan_units, at.order.slabs))):
             return None
-        stop, at = _first_stop(tried, here, facts, changes)
-        if stop is None and at is not None:
+        stop, at_last = _first_stop(tried, at, changes)
+        if stop is None and at_last is not None:
             return changes
-        if stop is None or at is None:
+        if stop is None or at_last is None:
             continue
-        for option in _options(tried, stop, at, changes, most_share):
+        for option in _options(tried, stop, at_last, changes, most_share):
             then = merged(changes, option.changes)
             heapq.heappush(queue, (cost + option.cost, next(ticket), then))
     return None
 
 
-def _first_stop(
-    tried: Tried, here: Order, facts: Facts, changes: Changes
-) -> tuple[Finding | None, Facts | None]:
+def _first_stop(tried: Tried, at: Facts, changes: Changes) -> tuple[Finding | None, Facts | None]:
     """What first stops a changed order, with its facts; no facts where all is spent."""
-    at = Facts(here, facts.workshop, facts.bookings, facts.today, facts.plates)
     plan = next((f for f in run_stage("shape", at) if f.level == "stops"), None)
     if plan is not None:
         return plan, at
@@ -114,10 +134,18 @@ def _options(
         yield from every
         return
     best = float("inf")
+
+    def settles(option: Option) -> bool:
+        then = merged(changes, option.changes)
+        if tried.in_vain(then, stop):
+            return False
+        outcome = tried.outcome(then)
+        return outcome is not None and stop.id not in outcome.stops
+
     for rungs in ladders(every):
         if rungs[0].cost >= best:
             return
-        rung = least(tried, rungs, changes, lambda outcome: stop.id not in outcome.stops)
+        rung = least(rungs, settles)
         if rung is None:
             yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
             continue
@@ -127,21 +155,16 @@ def _options(
         yield rung
 
 
-def least(
-    tried: Tried, rungs: list[Option], base: Changes, good: Callable[[Outcome], bool]
-) -> Option | None:
-    """The least rung of a ladder that is good: none where the top is not; else by bisection."""
-
-    def passes(rung: Option) -> bool:
-        outcome = tried.outcome(merged(base, rung.changes))
-        return outcome is not None and good(outcome)
-
-    low, high = 0, len(rungs) - 1
-    if not passes(rungs[high]):
+def least(rungs: Sequence[Option], good: Callable[[Option], bool]) -> Option | None:
+    """The least rung of a ladder that is good: the first, else by bisection below the top."""
+    if good(rungs[0]):
+        return rungs[0]
+    low, high = 1, len(rungs) - 1
+    if high < low or not good(rungs[high]):
         return None
     while low < high:
         middle = (low + high) // 2
-        if passes(rungs[middle]):
+        if good(rungs[middle]):
             high = middle
         else:
             low = middle + 1

@@ -12,6 +12,7 @@ from ledgerstone.remedies import promise_offers as promise
 from ledgerstone.remedies import soon_offers as soon
 from ledgerstone.remedies import strength_offers as strength
 from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.plain import plain_slab
 from ledgerstone.remedies.split import two_pieces
 
 WITHIN = 0.1  # how far a size may change and still be what was asked for
@@ -31,6 +32,7 @@ _BEARING: tuple[Offer, ...] = (
 OFFERS: dict[str, tuple[Offer, ...]] = {
     "too-big-for-table": (plan.smaller_outline, two_pieces),
     "aggregate-too-large": (plan.other_thickness,),
+    "steel-rusts": (plan.other_thickness,),
     "strength-unknown": (plan.layout_options, plan.other_thickness, strength.other_rests),
     "too-thin": (plan.other_thickness,),
     "too-thick": (plan.other_thickness,),
@@ -98,7 +100,7 @@ def steps(finding: Finding, order: Order, facts: Facts, most_share: float) -> li
 
 def last_resort(finding: Finding, order: Order, facts: Facts) -> list[Option]:
     """List plain slabs, the nearest first: for where nothing else is found."""
-    return _sorted((plan.plain_slab,), finding, order, facts, 1.0)
+    return _sorted((plain_slab,), finding, order, facts, 1.0)
 
 
 def _sorted(

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ledgerstone.checks import Finding
-from ledgerstone.order import Cutout, Order, Point, Polygon, Rectangle, Round, Slab
+from ledgerstone.order import Cutout, LShape, Order, Point, Polygon, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, Path
 from ledgerstone.remedies.layout import Layout
@@ -130,27 +130,40 @@ def resized_outline(
     if isinstance(outline, Round):
         old = outline.diameter
         return (Change((*base, "diameter"), old.like(old.mm * min(fx, fy), step, to_mm=to_mm)),)
+    rounded = tuple(_smaller_radii(base, outline, min(fx, fy)))
     if isinstance(outline, Polygon):
         points = tuple(
             Point(p.x.like(p.x.mm * fx, to_mm=1), p.y.like(p.y.mm * fy, to_mm=1))
             for p in outline.points
         )
-        return (Change((*base, "points"), points),)
-    factors = {"length": fx, "width": fy}
+        return (Change((*base, "points"), points), *rounded)
+    sized = (
+        [(base, outline)]
+        if isinstance(outline, Rectangle)
+        else [(base, outline), ((*base, "notch"), outline.notch)]
+    )
     changes = [
-        Change((*base, name), old.like(old.mm * f, step, to_mm=to_mm))
-        for name, f in factors.items()
+        Change((*path, name), old.like(old.mm * f, step, to_mm=to_mm))
+        for path, record in sized
+        for name, f in (("length", fx), ("width", fy))
         if abs(f - 1.0) > 1e-9
-        for old in [getattr(outline, name)]
+        for old in [getattr(record, name)]
     ]
-    if not isinstance(outline, Rectangle):
-        changes += [
-            Change((*base, "notch", name), old.like(old.mm * f, step, to_mm=to_mm))
-            for name, f in factors.items()
-            if abs(f - 1.0) > 1e-9
-            for old in [getattr(outline.notch, name)]
-        ]
-    return tuple(changes)
+    return (*changes, *rounded)
+
+
+def _smaller_radii(
+    base: Path, outline: Rectangle | LShape | Polygon, scale: float
+) -> Iterable[Change]:
+    """Corner radii that shrink with their outline: a smaller one may not hold them."""
+    if scale >= 1.0:
+        return
+    if outline.corner_radius is not None and outline.corner_radius.mm > 0.0:
+        old = outline.corner_radius
+        yield Change((*base, "corner_radius"), old.like(old.mm * scale, "down"))
+    for corner, old in getattr(outline, "corner_radii", {}).items():
+        if old.mm > 0.0:
+            yield Change((*base, "corner_radii", corner), old.like(old.mm * scale, "down"))
 
 
 def weighed(option: Option, extra: float) -> Option:

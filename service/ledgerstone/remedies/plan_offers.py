@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import partial
-from types import MappingProxyType
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.order import Cutout, Finish, LShape, Order, Rectangle, Rests, Shade, Slab
+from ledgerstone.order import Cutout, LShape, Order, Rectangle, Slab
 from ledgerstone.outline import side_names
 from ledgerstone.remedies.change import Change, Path, changed
 from ledgerstone.remedies.layout import DIRECTIONS, Freedom, find_layout
@@ -20,9 +18,11 @@ from ledgerstone.remedies.option import (
     named,
     resized_outline,
 )
+from ledgerstone.remedies.strength_offers import helps
 from ledgerstone.shape import Shape, cutout_size_mm
 
 MOST_AT_ONCE = 2
+_ALIKE_MM = 2.0  # within the cast tolerance
 # Kept beyond the rule, so that a place rounded to 5 mm, or to 1 mm where room is short, holds.
 _MARGINS = ((5.2, ROUND_TO_MM), (1.5, 1.0), (0.0, 0.1))
 
@@ -197,12 +197,15 @@ def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) 
     old = order.slabs[finding.slab].thickness
     shaping = facts.workshop.shaping
     for usual in shaping.thicknesses_mm:
-        if shaping.thinnest_mm <= usual <= shaping.thickest_mm and abs(usual - old.mm) > 0.5:
-            change = Change(("slabs", finding.slab, "thickness"), old.like(usual))
+        new = old.like(usual)
+        if new.mm > shaping.thickest_mm:  # a sixteenth of an inch over
+            new = old.like(usual, "down")
+        made = shaping.thinnest_mm <= new.mm <= shaping.thickest_mm
+        if made and abs(new.mm - old.mm) > _ALIKE_MM and helps(finding, old.mm / new.mm):
             yield Option(
-                "thicker" if usual > old.mm else "thinner",
-                (change,),
-                1.0 + abs(usual - old.mm) / 10,
+                "thicker" if new.mm > old.mm else "thinner",
+                (Change(("slabs", finding.slab, "thickness"), new),),
+                1.0 + abs(new.mm - old.mm) / 10,
             )
 
 
@@ -227,35 +230,3 @@ def fewer_openings(
         laid = next(iter(_laid("fewer", i, fewer, at, freedom)), None) if every else None
         moved = laid.changes if laid is not None else ()
         yield Option("fewer", (*removed, *moved), 30.0 * gone)
-
-
-def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) -> Iterable[Option]:
-    """The last resort for the nearest makeable: a plain slab about as large, bedded all over."""
-    if finding.slab is None or most_share <= 0.1:
-        return
-    i, slab, workshop = finding.slab, order.slabs[finding.slab], facts.workshop
-    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
-    table, least = workshop.table, workshop.shaping.smallest_side_mm
-    say = slab.thickness
-    fit = (offered.name for offered in workshop.sealers if slab.place in offered.places)
-    sealer = next(fit, slab.finish.sealer)
-    for share in (1.0, 0.7, 0.45):
-        length = min(max(share * (x1 - x0), least), table.length_mm)
-        width = min(max(share * (y1 - y0), least), table.width_mm)
-        for thickness in workshop.shaping.thicknesses_mm:
-            plain = replace(
-                slab,
-                outline=Rectangle(
-                    say.like(length, "down", to_mm=5), say.like(width, "down", to_mm=5)
-                ),
-                thickness=say.like(thickness),
-                size_from="finished",
-                cutouts=(),
-                reliefs=(),
-                edges=MappingProxyType({}),
-                shade=Shade(name=workshop.palette[0].name),
-                finish=Finish(slab.finish.surface, sealer),
-                rests=Rests("full"),
-            )
-            cost = 400.0 + 100.0 * (1 - share) + abs(thickness - slab.thickness.mm) / 10
-            yield Option(f"plain-{share:g}", (Change(("slabs", i), plain),), cost)

@@ -11,10 +11,11 @@ from dataclasses import dataclass, field, replace
 
 from ledgerstone.checks import Facts, Finding, Stage, check_order
 from ledgerstone.order import Order
+from ledgerstone.outline import side_names
 from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget, allowed, plan_units
-from ledgerstone.remedies.change import Changes, Outcome, Trial, changed
-from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
+from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed
+from ledgerstone.remedies.cheapest import Tried, cheapest, keeps, ladders, least
 from ledgerstone.remedies.offers import WITHIN, last_resort, options
 from ledgerstone.remedies.option import Option, merged
 from ledgerstone.remedies.words import say_changes
@@ -27,6 +28,7 @@ FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
+NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
 MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
@@ -75,16 +77,24 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(order, facts, findings, trial)
     fix = search.fix(WITHIN)
-    nearest = None if fix is not None else search.fix(FAR)
-    search.whole.full = FULL_FOR_REMEDIES
-    search.whole.budget = Budget(search.allowed.remedies)
+    left = search.whole.budget
+    search.whole.full, search.whole.budget = FULL_FOR_REMEDIES, Budget(search.allowed.remedies)
     remedies = {
         finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
     }
-    why_not = None
-    if fix is None and nearest is None:
-        why_not = "We looked for a change that would do, and found none. Ask us: we may know one."
+    search.whole.budget = left
+    fix = fix or _of_a_remedy(order, remedies)
+    nearest = None if fix is not None else search.fix(FAR)
+    why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not)
+
+
+def _of_a_remedy(order: Order, remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
+    """The first remedy after which the order quotes, and which keeps what was asked for."""
+    for remedy in (one for each in remedies.values() for one in each):
+        if remedy.price is not None and keeps(order, changed(order, remedy.changes)):
+            return Fix(say_changes(order, remedy.changes), remedy.changes, remedy.price)
+    return None
 
 
 class _Search:
@@ -97,7 +107,8 @@ class _Search:
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
         self.allowed = allowed(order)
-        self.whole = Tried(trial, order, Budget(self.allowed.the_whole))
+        self.whole = Tried(trial, facts, Budget(self.allowed.the_whole))
+        self._alone: dict[int, Tried] = {}
 
     def fix(self, most_share: float) -> Fix | None:
         """The least change found after which nothing stops the order."""
@@ -107,8 +118,16 @@ class _Search:
             if mended is None:
                 return None
             changes = merged(changes, _moved_to(mended, i, self.order, changes))
+        changes = merged(changes, _joins_left(self.order, changes))
+        starts = [changes]
+        if most_share > WITHIN:
+            starts.append(merged(changes, (Change(("delivery", "kind"), "collect"),)))
+        return next(filter(None, (self._whole(start, most_share) for start in starts)), None)
+
+    def _whole(self, start: Changes, most_share: float) -> Fix | None:
+        """Put right what the slabs, each put right by itself, come to together."""
         self.whole.full = FULL_FOR_ALL
-        found = cheapest(self.whole, self.order, self.facts, changes, most_share)
+        found = cheapest(self.whole, start, most_share)
         outcome = self.whole.outcome(found) if found is not None else None
         if found is None or outcome is None or outcome.price is None:
             return None
@@ -124,9 +143,10 @@ class _Search:
             at = self._facts(order)
             return Outcome(order, check_order(at, OF_A_SLAB), at)
 
-        tried = Tried(trial, alone, Budget(self.allowed.a_slab))
+        tried = self._alone.setdefault(i, Tried(trial, facts, Budget(0.0)))
+        tried.budget = Budget(self.allowed.a_slab)
         tried.full = FULL_FOR_A_SLAB
-        found = cheapest(tried, alone, facts, (), most_share)
+        found = cheapest(tried, (), most_share)
         if found is not None or most_share <= WITHIN:
             return found
         tried.full += FULL_FOR_A_SLAB
@@ -134,6 +154,10 @@ class _Search:
         first = next(iter(check_order(facts, OF_A_SLAB).stops))
         plain = last_resort(first, alone, facts)
         return next((o.changes for o in plain if not tried.stops(o.changes)), None)
+
+    def why_not(self) -> str:
+        """Say why nothing was found: what is still in the way of a plain slab."""
+        return f"{NOTHING} What stands in the way: {self.stops[0].says}"
 
     def _facts(self, order: Order) -> Facts:
         old = self.facts
@@ -146,7 +170,7 @@ class _Search:
         if not self.whole.budget.spends(LOOKS * plan_units(self.order.slabs[slab])):
             return
         for rungs in ladders(options(finding, self.order, self.facts)):
-            rung = least(self.whole, rungs, (), self._settles(finding))
+            rung = least(rungs, self._settles(finding))
             outcome = self.whole.outcome(rung.changes) if rung is not None else None
             if rung is None or outcome is None or _shown_already(rung, shown):
                 continue
@@ -157,9 +181,20 @@ class _Search:
             if len(shown) == MOST_REMEDIES:
                 return
 
-    def _settles(self, finding: Finding) -> Callable[[Outcome], bool]:
-        """A test of outcomes: the finding is settled, and nothing new stops the order."""
-        return lambda outcome: finding.id not in outcome.stops and outcome.stops <= self.before
+    def _settles(self, finding: Finding) -> Callable[[Option], bool]:
+        """A test of options: the finding is settled, and nothing new stops the order."""
+
+        def good(option: Option) -> bool:
+            if self.whole.in_vain(option.changes, finding):
+                return False
+            outcome = self.whole.outcome(option.changes)
+            return (
+                outcome is not None
+                and finding.id not in outcome.stops
+                and outcome.stops <= self.before
+            )
+
+        return good
 
 
 def _shown_already(rung: Option, shown: list[frozenset[str]]) -> bool:
@@ -192,3 +227,15 @@ def _moved_to(changes: Changes, i: int, order: Order, before: Changes) -> Change
             )
             moved.append(replace(change, new=(*joins, *own)))
     return tuple(moved)
+
+
+def _joins_left(order: Order, changes: Changes) -> Changes:
+    """Leave out the joins at sides that a changed slab no longer has."""
+    here = changed(order, changes)
+    sides = [side_names(slab.outline) for slab in here.slabs]
+    kept = tuple(
+        join
+        for join in here.joins
+        if all(end.side in sides[end.slab] for end in (join.one, join.other))
+    )
+    return () if kept == here.joins else (Change(("joins",), kept or None),)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from shapely.geometry import Point as PlanePoint
+from shapely.geometry import shape as geometry
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Point, Rests, Slab
@@ -15,21 +16,39 @@ from ledgerstone.remedies.option import Option, resized_cutout, resized_outline
 from ledgerstone.shape import Shape
 
 _FRAME_MM = 40.0
+_BESIDE_MM = 250.0
+_CLOSE = 1.02  # what a finding writes is rounded
 _LEG_IN_MM = 60.0
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
 
 
 def smaller_openings(
-    finding: Finding, order: Order, _facts: Facts, most_share: float
+    finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
-    """Make the largest openings a little smaller."""
+    """Make the opening beside which it cracks a little smaller."""
     if finding.slab is None:
         return
     i = finding.slab
-    for k, cutout in enumerate(order.slabs[i].cutouts):
+    for k in _beside(finding, facts.shapes[i]):
         for share in _shares(most_share):
+            cutout = order.slabs[i].cutouts[k]
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
             yield Option("smaller-opening", changes, 2.0 + 50 * share)
+
+
+def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
+    """The opening nearest to where a slab cracks, where it is near."""
+    if finding.where_mm is None:
+        return
+    spot = geometry(dict(finding.where_mm))
+    near = [
+        (opening.polygon.distance(spot), opening.index)
+        for opening in shape.openings
+        if not opening.polygon.is_empty
+    ]
+    distance, index = min(near, default=(float("inf"), -1))
+    if distance <= _BESIDE_MM:
+        yield index
 
 
 def smaller_slab(
@@ -41,9 +60,22 @@ def smaller_slab(
     i, slab = finding.slab, order.slabs[finding.slab]
     longest = facts.shapes[i].length_mm >= facts.shapes[i].width_mm
     for share in _shares(most_share):
-        scales = [(1 - share, 1.0), (1.0, 1 - share)]
-        for scale in scales if longest else scales[::-1]:
-            yield Option("smaller-slab", resized_outline(i, slab, scale), 2.0 + 25 * share)
+        if helps(finding, 1 - share):
+            scales = [(1 - share, 1.0), (1.0, 1 - share)]
+            for scale in scales if longest else scales[::-1]:
+                yield Option("smaller-slab", resized_outline(i, slab, scale), 2.0 + 25 * share)
+
+
+def helps(finding: Finding, scale: float) -> bool:
+    """Whether a crack may be avoided by a span, or by one over a thickness, so much smaller.
+
+    Stress goes down by the square at the very most (a strip under its own weight, of one
+    thickness); what that does not settle need not be tried.
+    """
+    stress, limit = finding.measured.get("stress_mpa"), finding.limit.get("stress_mpa")
+    if not isinstance(stress, float) or not isinstance(limit, float):
+        return True
+    return stress * scale**2 <= limit * _CLOSE
 
 
 def _shares(most_share: float) -> tuple[float, ...]:
@@ -60,15 +92,17 @@ def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> I
     base: Path = ("slabs", i, "rests")
     if rests is None:
         return
-    yield from _shorter_overhangs(rests, base)
+    yield from _shorter_overhangs(finding, rests, base)
     if rests.kind == "legs":
         yield from _legs(finding, rests, shape, base)
     yield from _more_rests(slab, shape, base)
 
 
-def _shorter_overhangs(rests: Rests, base: Path) -> Iterable[Option]:
+def _shorter_overhangs(finding: Finding, rests: Rests, base: Path) -> Iterable[Option]:
     for side, overhang in rests.overhang.items():
         for share in (0.9, 0.75, 0.6, 0.5, 0.35, 0.2):
+            if not helps(finding, share):
+                continue
             new = overhang.like(overhang.mm * share, "down", to_mm=10)
             if 0.0 < new.mm < overhang.mm:
                 change = Change((*base, "overhang", side), new)

@@ -11,7 +11,9 @@ from ledgerstone.checks.thickness import relief_words
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path, member
+from ledgerstone.remedies.rest_words import rest_words
 
+_SEEN_MM = 0.5
 _DELIVERY = {
     "collect": "Collect the order from the workshop.",
     "pallet": "Have it delivered on a pallet.",
@@ -26,7 +28,8 @@ def say_changes(order: Order, changes: Sequence[Change]) -> tuple[str, ...]:
     last: Path = ()
     for change in changes:
         new_piece = change.path[0] == "slabs" and int(change.path[1]) >= len(order.slabs)
-        subject = last if new_piece or change.path == ("joins",) else _subject(change.path)
+        joined = change.path == ("joins",) and not _leaves_out(order, change)
+        subject = last if new_piece or joined else _subject(change.path)
         grouped.setdefault(subject, []).append(change)
         last = subject
     return tuple(_sentence(order, subject, group) for subject, group in grouped.items())
@@ -92,8 +95,13 @@ def _middle(points: Sequence[Any], axis: str) -> float:
     return (min(values) + max(values)) / 2
 
 
+def _across(points: Sequence[Any], axis: str) -> float:
+    values: list[float] = [getattr(point, axis).mm for point in points]
+    return max(values) - min(values)
+
+
 def _step(old: Length, by_mm: float, axis: str) -> str:
-    if abs(by_mm) < 0.5:
+    if abs(by_mm) < _SEEN_MM:
         return ""
     towards = {
         ("x", True): "to the right",
@@ -105,6 +113,13 @@ def _step(old: Length, by_mm: float, axis: str) -> str:
 
 
 def _sizes(order: Order, changes: Sequence[Change], name: str) -> list[str]:
+    for change in changes:
+        if change.path[-1] == "points":
+            old = member(order, change.path)
+            across = [_across(points, "x") for points in (change.new, old)]
+            if across[1] - across[0] > _SEEN_MM:
+                now, was = (old[0].x.like(mm) for mm in across)
+                return [f"Make {name} {now} across instead of {was}, smaller in proportion."]
     size = {str(c.path[-1]): c for c in changes if c.path[-1] in ("diameter", "length", "width")}
     if "diameter" in size:
         change = size["diameter"]
@@ -121,14 +136,14 @@ def _outline(order: Order, subject: Path, changes: Sequence[Change]) -> str:
     name = _slab(order, subject)
     if any(change.path[-1] == "points" or len(change.path) == 3 for change in changes):
         return f"Make {name} smaller in proportion."
-    says = []
-    for change in changes:
-        old, part = member(order, change.path), str(change.path[-1])
-        if "corner_radius" in change.path or "corner_radii" in change.path:
-            says.append(f"Round the inside corner of {name} to {change.new}.")
-            continue
-        way = {"length": "long", "width": "deep", "diameter": "across"}[part]
-        says.append(f"Make {name} {change.new} {way} instead of {old}.")
+    ways = {"length": "long", "width": "deep", "diameter": "across"}
+    says = [
+        f"Make {'the notch of ' if 'notch' in change.path else ''}{name} {change.new}"
+        f" {ways[str(change.path[-1])]} instead of {member(order, change.path)}."
+        for change in changes
+        if change.path[-1] in ways
+    ]  # radii that shrink with their outline go without saying
+    says = says or [f"Round the inside corner of {name} to {one.new}." for one in changes]
     return " ".join(says)
 
 
@@ -139,28 +154,8 @@ def _thickness(order: Order, subject: Path, changes: Sequence[Change]) -> str:
 
 def _rests(order: Order, subject: Path, changes: Sequence[Change]) -> str:
     name = _slab(order, subject)
-    says = [_rest(order, change, name) for change in changes]
+    says = [rest_words(order, change, name) for change in changes]
     return " ".join(dict.fromkeys(says))
-
-
-def _rest(order: Order, change: Change, name: str) -> str:
-    if len(change.path) == 3:
-        return {
-            "frame": f"Carry {name} on a frame under its sides.",
-            "full": f"Bed {name} all over on a solid base.",
-            "legs": f"Carry {name} on legs nearer to its corners.",
-        }.get(change.new.kind, f"Change what {name} rests on.")
-    part = str(change.path[3])
-    if part == "overhang":
-        side = side_words(str(change.path[4]))
-        return f"Let {side} overhang {change.new} instead of {member(order, change.path)}."
-    if part == "fixed":
-        return f"Have {name} fixed down to its rests."
-    if part == "at":
-        if change.new is None:
-            return "Leave out the rest that stands under no concrete."
-        return f"Place a leg {change.new.x} from the left and {change.new.y} from the front."
-    return f"Change what {name} rests on."
 
 
 def _word(change: Change) -> str:
@@ -224,6 +219,17 @@ def _relief(order: Order, subject: Path, changes: Sequence[Change]) -> str:
     return " ".join([*([f"Move {name} {' and '.join(steps)}."] if steps else []), *says])
 
 
+def _leaves_out(order: Order, change: Change) -> bool:
+    """Whether a join that was asked for is no longer there."""
+    return any(join not in (change.new or ()) for join in order.joins)
+
+
+def _joins(order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+    gone = sum(join not in (changes[-1].new or ()) for join in order.joins)
+    what = "the join whose side is gone" if gone == 1 else "the joins whose sides are gone"
+    return f"Leave out {what}: we agree with you how the pieces meet."
+
+
 def _whole_slab(order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     name = _slab(order, changes[0].path)
     if len(changes) == 1:
@@ -246,4 +252,5 @@ _SAYS: dict[str, Callable[[Order, Path, Sequence[Change]], str]] = {
     "delivery": _delivery,
     "needed_by": _needed_by,
     "slabs": _whole_slab,
+    "joins": _joins,
 }

@@ -1,0 +1,68 @@
+"""The laws of remedies, held on one order at one workshop."""
+
+import contextlib
+import copy
+from typing import Any
+
+import jsonpatch
+
+from laws.plan_strategies import Json
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.remedies_out import write_fixes, write_remedies
+
+
+def stops(answer: Quote | SentBack) -> set[str]:
+    """Ids of what stops an order."""
+    return {finding.id for finding in answer.findings if finding.level == "stops"}
+
+
+def patched(order: Json, patch: list[dict[str, Any]]) -> Json:
+    """The order with a patch applied by the independent library; applied twice, no more comes."""
+    made: Json = jsonpatch.apply_patch(copy.deepcopy(order), patch)
+    # Mostly what it tested is no longer so: then it fails loudly, and changes nothing.
+    with contextlib.suppress(jsonpatch.JsonPatchException, jsonpatch.JsonPointerException):
+        assert jsonpatch.apply_patch(copy.deepcopy(made), patch) == made
+    return made
+
+
+def hold_the_laws(order: Json, desk: Desk) -> Quote | SentBack:
+    """Every remedy settles what it says and adds no stop; a fix quotes at the price it named."""
+    answer = desk.answer(order)
+    if isinstance(answer, Quote):
+        return answer
+    before = stops(answer)
+    for finding in answer.findings:
+        shown = write_remedies(order, answer.found, finding.id)
+        assert len(shown) <= 3
+        assert len({remedy["says"] for remedy in shown}) == len(shown)
+        for remedy in shown:
+            assert remedy["verified"] is True
+            after = desk.answer(patched(order, remedy["patch"]), search=False)
+            assert finding.id not in stops(after)
+            assert not stops(after) & set(remedy["settles"])
+            assert stops(after) <= before
+            if "price" in remedy:
+                assert isinstance(after, Quote)
+                assert f"{after.price.total:.2f}" == remedy["price"]["total"]
+    hold_the_fix(order, desk, answer)
+    return answer
+
+
+def hold_the_fix(order: Json, desk: Desk, answer: SentBack) -> None:
+    """A fix, or the nearest makeable, quotes at its price; where there is none it says why."""
+    fixes = write_fixes(order, answer.found, sorted(stops(answer)))
+    for name in {"fix_all", "nearest_makeable"} & set(fixes):
+        made = patched(order, fixes[name]["patch"])
+        quote = desk.answer(made, search=False)
+        assert isinstance(quote, Quote)
+        assert f"{quote.price.total:.2f}" == fixes[name]["price"]["total"]
+        assert fixes[name]["says"]
+        assert name == "nearest_makeable" or _keeps(order, made)
+    assert {"fix_all", "nearest_makeable", "why_no_fix"} & set(fixes)
+
+
+def _keeps(order: Json, made: Json) -> bool:
+    """Every slab and every cut-out of the order is still there."""
+    counts = [[len(slab.get("cutouts", [])) for slab in one["slabs"]] for one in (order, made)]
+    return counts[0] == counts[1]
