@@ -93,6 +93,14 @@ class Served:
                 found += [float(line.split()[1]) / 1024 for line in lines if line[:5] == what]
         return found
 
+    def pss_mb(self) -> float:
+        """What all its processes hold together, what they share counted once, MB."""
+        rows = [
+            Path(f"/proc/{pid}/smaps_rollup").read_text(encoding="ascii").split("\nPss:")[1]
+            for pid in (self.process.pid, *self.workers)
+        ]
+        return sum(int(row.split()[0]) for row in rows) / 1024
+
 
 @contextmanager
 def served(

@@ -6,6 +6,7 @@ import signal
 import threading
 import time
 from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -31,18 +32,27 @@ def _same(answers: list[Answer], right: bytes) -> None:
     assert all(a.body == right for a in answers if a.status == 200)
 
 
+def _replaced(service: Served, victim: int) -> bool:
+    return victim not in service.workers and len(service.workers) == 2
+
+
 def _kill_each_second(service: Served, callers: Callers, seconds: int) -> list[float]:
-    """Kill a worker each second; return when, after each, what was asked since was answered."""
-    kills = []
+    """Kill a worker each second; return how long after each the service was whole again.
+
+    Whole is: as many workers as before, and a good answer since.
+    """
+    kills, staffed_s = [], []
     for _ in range(seconds):
         time.sleep(1.0)
-        victims = service.workers
-        if victims:
-            os.kill(victims[0], signal.SIGKILL)
-            kills.append(time.monotonic())
+        victim = service.workers[0]
+        os.kill(victim, signal.SIGKILL)
+        kills.append(time.monotonic())
+        wait_for(partial(_replaced, service, victim))
+        staffed_s.append(time.monotonic() - kills[-1])
     wait_for(lambda: any(a.status == 200 and a.began_s > kills[-1] for a in callers.answers))
-    good = [(a.began_s, a.began_s + a.took_s) for a in callers.answers if a.status == 200]
-    return [min(end for began, end in good if began >= kill) - kill for kill in kills]
+    ends = sorted(a.began_s + a.took_s for a in callers.answers if a.status == 200)
+    good_s = [next(end for end in ends if end > kill) - kill for kill in kills]
+    return [max(both) for both in zip(staffed_s, good_s, strict=True)]
 
 
 def _killed(service: Served, seconds: int) -> None:

@@ -128,7 +128,7 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
 
 
 def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:
-    """Every so many of the places where slabs only rest; each rest keeps its first and last."""
+    """Every so many places of rests that only push; each keeps one, or its first and last."""
     held = [s.holds_down or (isinstance(s, LineSupport) and s.clamped) for s in supports]
     pushing = sum(len(w) for w, is_held in zip(wished, held, strict=True) if not is_held)
     stride = -(-pushing // MOST_STATIONS)
@@ -141,6 +141,8 @@ def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list
 
 
 def _every(stride: int, count: int) -> IntArray:
+    if count <= stride:
+        return np.array([count // 2])
     return np.unique(np.append(np.arange(0, count - 1, stride), count - 1))
 
 
