@@ -133,7 +133,7 @@ def plan_of(document: Json, workshop: Workshop) -> tuple[BatchPlan, list[int]]:
 def test_batches_add_up_to_the_order(document: Json, mixer: Mixer) -> None:
     """Every piece is poured as often as it was asked for, and the litres are those of the pieces.
 
-    What is bought weighs what is mixed and filled.
+    What is bought weighs what is mixed and filled, and the dry slurry in the repair pots.
     """
     workshop = replace(WORKSHOP, mixer=mixer)
     plan, quantities = plan_of(document, workshop)
@@ -147,7 +147,7 @@ def test_batches_add_up_to_the_order(document: Json, mixer: Mixer) -> None:
     assert mixed == pytest.approx(wanted, rel=1e-9)
     kg = sum(pour.times * one.count * one.batch.kg for pour in plan.pours for one in pour.batches)
     kg += sum(
-        n * sum(one.kg for one in s.slurry.weighings)
+        n * sum(one.kg for one in s.slurry.weighings) + n * workshop.slurry.repair_pot_kg
         for n, s in zip(quantities, plan.slabs, strict=True)
     )
     assert sum(one.kg for one in plan.purchases) == pytest.approx(kg, rel=1e-9)
@@ -165,13 +165,17 @@ def test_only_a_single_piece_is_poured_late(document: Json, mixer: Mixer) -> Non
 @given(st.integers(300, 2000), st.integers(200, 1000), st.sampled_from((2, 3)), tints)
 @usual
 def test_twice_the_slab_is_twice_the_mix(length: int, width: int, times: int, tint: Tint) -> None:
-    """A slab so many times as wide takes as much of everything so many times over."""
+    """A slab so many times as wide takes as much of everything so many times over.
+
+    But for the repair pot: that is one for a piece, however large.
+    """
+    workshop = replace(WORKSHOP, slurry=replace(WORKSHOP.slurry, repair_pot_kg=0.0))
     used = []
     for across in (width, width * times):
         slab = {"outline": {"kind": "rectangle", "length": length, "width": across},
                 "thickness": 40}  # fmt: skip
-        order = read_order({"slabs": [slab]}, WORKSHOP)
-        shapes = [shape_of(slab, WORKSHOP) for slab in order.slabs]
-        plan = batch_plan(order, shapes, WORKSHOP, tints=[tint])
+        order = read_order({"slabs": [slab]}, workshop)
+        shapes = [shape_of(slab, workshop) for slab in order.slabs]
+        plan = batch_plan(order, shapes, workshop, tints=[tint])
         used.append({one.name: one.kg for one in plan.purchases})
     assert used[1] == {name: pytest.approx(times * kg, rel=1e-9) for name, kg in used[0].items()}

@@ -16,6 +16,7 @@ from ledgerstone.mix import (
     open_minutes,
     palette_tint,
     pour_minutes,
+    repair_pot,
     slurry_of,
     weaker,
     weighing,
@@ -256,6 +257,22 @@ def test_slurry_has_the_bodys_dose_on_its_own_cement(workshop: Workshop) -> None
     assert ratio == pytest.approx(workshop.slurry.water_cement_ratio)
 
 
+def test_a_repair_pot_is_the_slurry_dry(workshop: Workshop) -> None:
+    """A quarter of a kilogram at 4 %: 240 g of cement and 10 g of black, and no water in it."""
+    pot = repair_pot(BLACK, workshop)
+    assert pot is not None
+    assert [(one.role, one.weighed_kg) for one in pot.weighings] == [
+        ("cement", 0.24), ("pigment", 0.01),
+    ]  # fmt: skip
+    assert sum(one.kg for one in pot.weighings) == pytest.approx(0.25)
+    # by hand: 0.25 / 1.04 of cement, 0.4 of that in water, at 3150, 4600 and 1000 kg a cubic metre
+    cement = 0.25 / 1.04
+    litres = 1000 * (cement / 3150 + 0.04 * cement / 4600 + 0.4 * cement / 1000)
+    assert pot.litres == pytest.approx(litres)
+    none = replace(workshop, slurry=replace(workshop.slurry, repair_pot_kg=0.0))
+    assert repair_pot(BLACK, none) is None
+
+
 def test_no_slurry_is_made_for_a_surface_as_cast(workshop: Workshop) -> None:
     """The demonstration fills nothing on an as-cast face."""
     assert slurry_of("as-cast", 2.0, BLACK, workshop).litres == 0
@@ -265,7 +282,8 @@ def test_whole_packs_are_bought(workshop: Workshop) -> None:
     """40 litres with 500 kg of cement to the cubic metre take 20 kg: one bag of 25."""
     priced = replace(PLAIN[1], price_per_kg=Decimal("0.40"))
     recipe = recipe_of(PLAIN[0], priced, PLAIN[2])
-    here = replace(mixing(workshop, recipe), slurry=replace(workshop.slurry, amounts=()))
+    none = replace(workshop.slurry, amounts=(), repair_pot_kg=0.0)
+    here = replace(mixing(workshop, recipe), slurry=none)
     plan = plan_of(here, slab_json(box(1000, 1000)))
     cement = next(one for one in plan.purchases if one.role == "cement")
     assert cement.kg == pytest.approx(20)

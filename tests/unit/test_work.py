@@ -1,16 +1,18 @@
 """The one list of operations: what it holds, and hours worked by hand from the profile."""
 
 from dataclasses import replace
+from datetime import date, timedelta
 from decimal import Decimal
 from typing import Any
 
 import pytest
 
+from ledgerstone.checks import Facts
 from ledgerstone.shape import shape_of
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, hole, order_of, slab_json, steps_of
+from unit.slabs import Json, box, facts_of, hole, order_of, slab_json, steps_of
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:
@@ -238,3 +240,31 @@ def test_minutes_are_whole_for_every_piece() -> None:
     """Three pieces of 20.6 minutes are three of 21: what is laid is what is paid."""
     step = Operation("Face coat", "cast", 0, 3 * 20.6 / 60, 3 * 20.4 / 60, pieces=3)
     assert (step.piece_minutes, step.hands_minutes, step.machine_minutes) == (21, 63, 60)
+
+
+# --- equal pieces ---------------------------------------------------------------------------
+
+
+def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
+    workshop: Workshop, today: date
+) -> None:
+    """Three like pieces: one mould cast three times if there is time, three moulds if there is not.
+
+    One mould costs less, and is never ready sooner.
+    """
+    slab = slab_json(box(900, 300), quantity=3)
+    soonest = facts_of(order_of(workshop, slab), workshop, today)
+    late = soonest.lead_time.arrives_latest + timedelta(days=60)
+    patient = facts_of(order_of(workshop, slab, needed_by=late.isoformat()), workshop, today)
+    soon = soonest.lead_time.arrives_latest.isoformat()
+    hurried = facts_of(order_of(workshop, slab, needed_by=soon), workshop, today)
+    made = [moulds_of(facts) for facts in (soonest, patient, hurried)]
+    assert made == [3, 1, 3]
+    assert patient.price.total < hurried.price.total
+    assert patient.lead_time.ready_on > hurried.lead_time.ready_on
+    assert patient.lead_time.arrives_latest <= late
+
+
+def moulds_of(facts: Facts) -> int:
+    """How many moulds of the first slab are made."""
+    return next(s.pieces for s in facts.operations if s.name == "Make the mould")

@@ -21,6 +21,7 @@ from ledgerstone.schedule import (
     moulds_to_try,
 )
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.strength.handling import Cover
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.slabs import (
     Plates,
@@ -116,9 +117,10 @@ class Facts:
             slab_kg=self.slab_kg[i],
             shed_c=shed_c,
             plates=self.plates,
+            cover=self._cover,
         )
         shape = self.shapes[i]  # over units, its rests are in its size
-        told = f"{shed_c} {self.slab_kg[i]:.6f} {shape.length_mm} {shape.width_mm}"
+        told = f"{shed_c} {self._cover} {self.slab_kg[i]:.6f} {shape.length_mm} {shape.width_mm}"
         return self.plates.remembered("moved", _bare(without), self.workshop, told, make)
 
     def lying(self, i: int) -> InPlace:
@@ -136,6 +138,14 @@ class Facts:
     @cached_property
     def _shed_c(self) -> float:
         return self.workshop.handling.workshop_c[self.casting_day.month - 1]
+
+    @property
+    def _cover(self) -> Cover:
+        """How its slabs lie in their moulds: in the heated tent where it is asked for."""
+        tent = self.workshop.tent
+        if tent is None or not self.order.heated_curing:
+            return Cover(self.workshop.days.under_cover, self._shed_c)
+        return Cover(tent.under_cover_days, max(tent.warmth_c, self._shed_c))
 
     def is_worked_out(self, i: int) -> bool:
         """Whether the plate has an answer for one slab."""
@@ -158,7 +168,9 @@ class Facts:
     def _steel_of(self, i: int) -> SteelPlan:
         slab = self.order.slabs[i]
         make = partial(advise, slab, self.shapes[i], self._strength_of(i), self.workshop)
-        return self.plates.remembered("steel", slab, self.workshop, self._shed_c, make)
+        return self.plates.remembered(
+            "steel", slab, self.workshop, (self._shed_c, self._cover), make
+        )
 
     @cached_property
     def operations(self) -> tuple[Operation, ...]:

@@ -16,6 +16,7 @@ from ledgerstone.shape import Shape
 
 _WIDE, _EDGE, _SMALL = 600.0, 14.0, 15.0
 _STEEL = "#94371a"
+_RAIL_HOLDS_MM = 200.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,15 +30,18 @@ class DrawnBar:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """Steel of one slab, and where it is gripped, all in the plane of the drawing.
+    """Steel of one slab, where it is gripped and where a rail is clamped, as it is drawn.
 
-    ``grips_mm`` are two places along the long side, which lies along y where ``along_y``.
+    ``grips_mm`` are two places along the long side, which lies along y where ``along_y``;
+    ``grip_says`` stands beside them. ``rail_mm`` are the ends of the rail, where there is one.
     """
 
     bars: tuple[DrawnBar, ...]
     mesh_mm: tuple[tuple[float, float, float, float], ...]
     grips_mm: XY
     along_y: bool
+    rail_mm: tuple[XY, XY] | None = None
+    grip_says: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +66,8 @@ def draw_steel(shape: Shape, layer: Layer, *, title: str, says: str) -> str:
     for box in layer.mesh_mm:
         drawn += _mesh(box, shape, scale)
     drawn += _grips(shape, layer, scale)
+    if layer.rail_mm is not None:
+        drawn += _rail(*layer.rail_mm, scale)
     for bar in layer.bars:
         drawn += _bar(bar, scale)
     return _drawn("steel", (_WIDE, height), title, says, drawn)
@@ -136,6 +142,48 @@ def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[Element]:
             ends = [(scale.at((place, y0)), 1), (scale.at((place, y1)), -1)]
             arrows = [f"M{x:.1f} {y + 4 * s:.1f}l-7 {12 * s}h14z" for (x, y), s in ends]
         drawn += [element("path", d=arrow, fill=INK) for arrow in arrows]
+        if layer.grip_says:
+            x, y = ends[1][0]
+            at = (x - 60, y + 5) if layer.along_y else (x, y - 19)
+            drawn.append(lettered(layer.grip_says, at, _SMALL, anchor="middle", bold=True))
+    return drawn
+
+
+def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
+    """Return the ends of a rail across all openings, along the long side.
+
+    It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
+    a clamp wants, where there is so much (common practice, no source).
+    """
+    openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
+    largest = max(openings, key=lambda one: one.area)
+    x0, y0, x1, y1 = shapely.unary_union(openings).bounds
+    a, b, c, d = shape.outline.bounds
+    x, y = largest.centroid.x, largest.centroid.y
+    if along_y:
+        return (x, max(b + 20.0, y0 - _RAIL_HOLDS_MM)), (x, min(d - 20.0, y1 + _RAIL_HOLDS_MM))
+    return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
+
+
+def _rail(start: XY, end: XY, scale: _Scale) -> list[Element]:
+    """Draw a rail as a bar with a clamp at each end."""
+    (x0, y0), (x1, y1) = scale.at(start), scale.at(end)
+    upright = abs(x1 - x0) < abs(y1 - y0)
+    left, top = min(x0, x1), min(y0, y1)
+    wide, high = abs(x1 - x0), abs(y1 - y0)
+    box = (left - 9, top, 18.0, high) if upright else (left, top - 9, wide, 18.0)
+    drawn = [
+        element("rect", x=box[0], y=box[1], width=box[2], height=box[3], fill="#ffffff",
+                stroke=INK, stroke_width=1.6)
+    ]  # fmt: skip
+    across, along = (15, 6) if upright else (6, 15)
+    for x, y in ((x0, y0), (x1, y1)):
+        clamp = {"x": x - across, "y": y - along, "width": 2 * across, "height": 2 * along}
+        drawn.append(element("rect", **clamp, fill=INK))
+    at = ((x0 + x1) / 2, (y0 + y1) / 2 + 5)
+    drawn.append(
+        lettered("CLAMP THE RAIL HERE", at, 13.0, anchor="middle", bold=True, halo="#ffffff")
+    )
     return drawn
 
 
@@ -157,7 +205,8 @@ def draw_section(*, thickness: str, height: str, cover: str, face: str, bar: str
         element("path", d=f"M{left + 14} {middle}H{right - 14}", stroke=_STEEL, stroke_width=2),
         *(element("circle", cx=left + 40 + 44 * i, cy=middle - 4, r=3.4, fill=_STEEL)
           for i in range(7)),
-        *_up_down(left + 210, foot, middle + 2, f"cover {cover}"),
+        *_up_down(left + 210, foot, middle + 2, ""),
+        lettered(f"cover {cover}", (left + 218, middle + 17), _SMALL, halo="#ebe7dd"),
         *_up_down(left - 56, foot, top, thickness),
         lettered("Open back, struck off " + height, (left, top - 16), _SMALL),
         lettered(bar, (left + 8, middle - 12), _SMALL),

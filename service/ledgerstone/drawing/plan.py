@@ -43,7 +43,14 @@ class _Part:
     end: float
 
 
-def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin] = ()) -> str:
+def draw_plan(
+    slab: Slab,
+    shape: Shape,
+    *,
+    title: TitleBlock,
+    pins: Sequence[Pin] = (),
+    alone: bool = False,
+) -> str:
     """Draw a slab's dimensioned plan as an SVG document.
 
     Parameters
@@ -54,19 +61,18 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
         What the title block says.
     pins
         Findings to mark, by number.
-
+    alone
+        Leave out the table of openings and the title block, on white: the sheet has its own.
     """
     prefix = _prefix(slab, title)
     frame = _frame(slab, shape)
     plan = _plan(slab, shape, frame, pins, prefix)
-    like = leading_length(slab)
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
-    table, end = schedule.table(schedule.entries(slab, frame, like), end)
-    scale = block.scale_text(frame, like)
-    foot, end = block.title_block(slab, title, scale, end + 14)
+    told, end = ((), end) if alone else _told(slab, frame, title, end)
     height = float(math.ceil(end + MARGIN))
-    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
-    drawn = element("g", *plan.drawn, *rows, *table, *foot, font_family=FAMILY)
+    white = "#ffffff" if alone else PAPER
+    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=white)
+    drawn = element("g", *plan.drawn, *rows, *told, font_family=FAMILY)
     return render(
         document(
             (SHEET_WIDTH, height),
@@ -76,6 +82,16 @@ def draw_plan(slab: Slab, shape: Shape, *, title: TitleBlock, pins: Sequence[Pin
             children=[patterns(prefix), paper, drawn],
         )
     )
+
+
+def _told(
+    slab: Slab, frame: Frame, title: TitleBlock, top: float
+) -> tuple[tuple[Element, ...], float]:
+    """Draw the table of openings and the title block, and say where they end."""
+    like = leading_length(slab)
+    table, end = schedule.table(schedule.entries(slab, frame, like), top)
+    foot, end = block.title_block(slab, title, block.scale_text(frame, like), end + 14)
+    return (*table, *foot), end
 
 
 def _prefix(slab: Slab, title: TitleBlock) -> str:

@@ -29,7 +29,7 @@ from ledgerstone.mix.plan import (
     late_pours,
     placed_l,
 )
-from ledgerstone.mix.slurry import Slurry, sealer_l, slurry_of
+from ledgerstone.mix.slurry import Slurry, repair_pot, sealer_l, slurry_of
 
 __all__ = [
     "Batch",
@@ -54,6 +54,7 @@ __all__ = [
     "palette_tint",
     "placed_l",
     "pour_minutes",
+    "repair_pot",
     "sealer_l",
     "slurry_of",
     "weaker",

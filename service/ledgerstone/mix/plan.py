@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from ledgerstone.mix.batches import Batches, Weighing, batches, open_minutes, pour_minutes
 from ledgerstone.mix.mixes import Mix, Tint, mixes_of, palette_tint
-from ledgerstone.mix.slurry import Slurry, slurry_of
+from ledgerstone.mix.slurry import Slurry, repair_pot, slurry_of
 from ledgerstone.order import Order, Surface
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.proportions import Role
@@ -20,12 +20,16 @@ MM2_PER_M2, MM3_PER_L = 1e6, 1e6
 
 @dataclass(frozen=True, slots=True)
 class SlabConcrete:
-    """What one piece of a slab takes: litres placed, and with waste as face coat and backing."""
+    """What one piece of a slab takes: litres placed, and with waste as face coat and backing.
+
+    ``pot`` is the repair pot that is packed with it, where the profile has one.
+    """
 
     placed_l: float
     face_l: float
     backing_l: float
     slurry: Slurry
+    pot: Slurry | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +120,12 @@ def batch_plan(
     pouring = _Pouring(workshop, each, tuple(tints), tuple(s.net_area_mm2 for s in shapes))
     rounds = _rounds([slab.quantity for slab in order.slabs], moulds or [1] * len(order.slabs))
     pours = tuple(pour for pieces, times in rounds for pour in pouring.pours(pieces, times))
-    slurries = [(one.slurry, slab.quantity) for one, slab in zip(each, order.slabs, strict=True)]
+    slurries = [
+        (slurry, slab.quantity)
+        for one, slab in zip(each, order.slabs, strict=True)
+        for slurry in (one.slurry, one.pot)
+        if slurry is not None
+    ]
     return BatchPlan(each, pours, tuple(_purchases(pours, slurries, workshop)))
 
 
@@ -137,7 +146,8 @@ def _concrete(shape: Shape, surface: Surface, tint: Tint, workshop: Workshop) ->
     face = min(litres, shape.net_area_mm2 * coat.thickness_mm / MM3_PER_L) if coat else 0.0
     more = 1 + workshop.recipe.waste_percent / 100
     slurry = slurry_of(surface, shape.net_area_mm2 / MM2_PER_M2, tint, workshop)
-    return SlabConcrete(litres, face * more, (litres - face) * more, slurry)
+    pot = repair_pot(tint, workshop)
+    return SlabConcrete(litres, face * more, (litres - face) * more, slurry, pot)
 
 
 def _rounds(

@@ -32,9 +32,31 @@ def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) 
 
     Source: absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement.
     """
+    litres = area_m2 * sum(o.l_per_m2 for o in workshop.slurry.amounts if o.surface == surface)
+    parts = _parts(tint, workshop)
+    made = proportions.scaled(parts, litres / 1000 / proportions.volume_m3(parts))
+    return Slurry(litres, tuple(weighing(part, workshop.mixer) for part in made))
+
+
+def repair_pot(tint: Tint, workshop: Workshop) -> Slurry | None:
+    """Return the pot of dry slurry that goes with a piece, or none where the profile has none.
+
+    Its litres are those it makes with the water that is stirred in later.
+    """
+    if not workshop.slurry.repair_pot_kg:
+        return None
+    parts = _parts(tint, workshop)
+    dry_kg = proportions.mass_kg(part for part in parts if part.role != "water")
+    made = proportions.scaled(parts, workshop.slurry.repair_pot_kg / dry_kg)
+    dry = (part for part in made if part.role != "water")
+    litres = 1000 * proportions.volume_m3(made)
+    return Slurry(litres, tuple(weighing(part, workshop.mixer) for part in dry))
+
+
+def _parts(tint: Tint, workshop: Workshop) -> tuple[Part, ...]:
+    """Return slurry of a kilogram of neat cement: water, cement, the slab's own dose."""
     rule = workshop.slurry
-    litres = area_m2 * sum(one.l_per_m2 for one in rule.amounts if one.surface == surface)
-    parts = (
+    return (
         Part(name="water", role="water", kg=rule.water_cement_ratio, density_kg_per_m3=1000.0),
         Part(
             name=neat_cement(tint, workshop.recipe),
@@ -45,8 +67,6 @@ def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) 
         ),
         *pigment_parts(tint.doses, 1.0, workshop.pigments),
     )
-    made = proportions.scaled(parts, litres / 1000 / proportions.volume_m3(parts))
-    return Slurry(litres, tuple(weighing(part, workshop.mixer) for part in made))
 
 
 def sealer_l(area_m2: float, coats: int, coverage_m2_per_l: float) -> float:

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
+from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of
 from ledgerstone.mould import MouldPlan, mould_plan
 from ledgerstone.order import Slab
+from ledgerstone.outline import XY
 from ledgerstone.papers.words import slab_name
 from ledgerstone.price import Cost, costs, steel_pieces
 from ledgerstone.price.costing import mould_counts
@@ -17,6 +19,7 @@ from ledgerstone.quote import Quote
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
+from ledgerstone.strength.handling import best_grips_mm
 from ledgerstone.transport import tint_of
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
@@ -77,8 +80,9 @@ class Job:
 
     @cached_property
     def moulds(self) -> MouldPlan:
-        """What the moulds are made of."""
-        order, shapes = self.quote.order, self.quote.shapes
+        """What the moulds are made of, sides by their names in the mould: left and right over."""
+        slabs, shapes = zip(*self.in_mould, strict=True)
+        order = replace(self.quote.order, slabs=slabs)
         return mould_plan(order, shapes, self.workshop, moulds=self.counts)
 
     @cached_property
@@ -95,6 +99,12 @@ class Job:
     def mix_of(self, slab: Slab) -> Mix:
         """Return the mix of a slab's back."""
         return mixes_of(tint_of(slab, self.workshop), self.workshop)[-1]
+
+    def rail_in(self, i: int, shape: Shape) -> tuple[XY, XY] | None:
+        """Return where the rail is clamped on a slab as it is drawn, if its way has one."""
+        if not self.quote.strength[i].handled.way.rail or not shape.openings:
+            return None
+        return rail_of(shape, along_y=best_grips_mm(shape.outline)[1])
 
     def wet_kg(self, i: int) -> float:
         """Mass of one piece as it is poured, steel in it."""

@@ -9,7 +9,7 @@ from typing import Any
 
 Block = dict[str, Any]
 Content = dict[str, Any]
-BLANK = ""
+NAME = 28  # letters of a name, where it heads a sheet or stands in a table
 
 
 def heading(says: str) -> Block:
@@ -47,14 +47,20 @@ def table(
     rows: Iterable[Sequence[str]],
     widths: Sequence[int],
     right: Sequence[int] = (),
+    *,
+    large: bool = False,
 ) -> Block:
-    """Set a table: its columns' shares of the width, and which of them hold figures."""
+    """Set a table: its columns' shares of the width, and which of them hold figures.
+
+    ``large`` is for what is read and ticked at the mixer, with wet gloves.
+    """
     return {
         "kind": "table",
         "columns": list(columns),
         "rows": [list(row) for row in rows],
         "widths": list(widths),
         "right": list(right),
+        "large": large,
     }
 
 
@@ -64,8 +70,18 @@ def drawing(svg: str, words: str, height_mm: int) -> Block:
 
 
 def page(title: str, *blocks: Block) -> Content:
-    """Begin a page."""
-    return {"title": title, "blocks": [block for block in blocks if block]}
+    """Begin a page; it runs on to more sheets where one does not hold it."""
+    return {"title": title, "blocks": [block for block in blocks if block], "one_sheet": False}
+
+
+def one_sheet(title: str, *blocks: Block) -> Content:
+    """Begin a page that is one sheet of paper: letters and drawings give way until all is on it."""
+    return {**page(title, *blocks), "one_sheet": True}
+
+
+def shortened(text: str, most: int) -> str:
+    """Cut a name to so many letters, and show that it was cut."""
+    return text if len(text) <= most else f"{text[: most - 1].rstrip()}…"
 
 
 def mm(length_mm: float) -> str:

@@ -5,23 +5,26 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.drawing.casting import draw_sheet
-from ledgerstone.mix import Batches, Pour
+from ledgerstone.mix import Batches, Pour, batches, mixes_of
+from ledgerstone.order import Slab
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
+    NAME,
     Block,
     Content,
     drawing,
     facts,
     heading,
-    hours,
     mm,
     page,
     says,
-    short_day,
+    shortened,
     table,
     ticks,
 )
+from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.words import day_text, shade_text, size_text
+from ledgerstone.transport import tint_of
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",
@@ -31,45 +34,41 @@ CAUTIONS = (
 
 
 def order_page(job: Job) -> Content:
-    """Write the first sheet: what it is, the days, and the work."""
+    """Write the first sheets: what it is, what must be in hand, the cautions, and every day."""
     quote, lead = job.quote, job.quote.lead_time
     slabs = zip(job.slabs, quote.shapes, job.names, strict=True)
+    begun = [one.begins_at.date() for one in lead.work if one.people]
     return page(
         f"Job sheet {job.name}",
         facts(
-            *((f"{slab.quantity} × {name}", f"{size_text(slab, shape)}; {shade_text(slab)}")
+            *((f"{slab.quantity} × {shortened(name, NAME)}",
+               f"{size_text(slab, shape)}; {shade_text(slab)}")
               for slab, shape, name in slabs),
+            *([("Begin", day_text(min(begun)))] if begun else []),
             ("Ready", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"),
         ),
         heading("Before anything is cut"),
-        ticks(
-            "The drawing is signed and dated, and is this revision",
-            "The sink, the hob and every template are here, and were measured here",
-        ),
-        heading("Days"),
-        table(
-            ("What", "From", "To", "Why", "Done on"),
-            [[s.name, short_day(s.starts), short_day(s.ends), s.why, ""] for s in lead.stages],
-            (20, 15, 15, 38, 12),
-        ),
-        heading("Work"),
-        table(
-            ("Step", "Piece", "Hands", "Machine", "Really took"),
-            [*_work(job), ["In all", "", hours(job.minutes_in_all()), "", ""]],
-            (40, 24, 12, 12, 12),
-            right=(2, 3),
-        ),
+        ticks(*_in_hand(job)),
         heading("Take care"),
         says(*CAUTIONS, *(f.says for f in quote.findings if f.level == "caution")),
+        heading("Day by day"),
+        says(f"Hands are minutes of all hands together; the plan has {_pairs(job)} at work. Write"
+             " down what each step really took and weighed: the next price is better for it."),
+        day_plan(job),
     )  # fmt: skip
 
 
-def _work(job: Job) -> Iterator[list[str]]:
-    for step in job.steps:
-        piece = "the order" if step.slab is None else job.names[step.slab]
-        machine = step.machine_minutes
-        yield [step.name, piece, hours(step.hands_minutes),
-               hours(machine) if machine else "", ""]  # fmt: skip
+def _pairs(job: Job) -> str:
+    hands = job.workshop.calendar.hands
+    return "one pair" if hands == 1 else f"{hands} pairs"
+
+
+def _in_hand(job: Job) -> Iterator[str]:
+    """Yield what must be here first: nothing is cut until all of it is ticked."""
+    if any(step.stage == "sample" for step in job.steps):
+        yield "The customer has said yes to the sample tile"
+    yield "The drawing is signed and dated, and is this revision"
+    yield "The sink, the hob and every template are here, and were measured here"
 
 
 # --- batch cards ----------------------------------------------------------------------------
@@ -77,25 +76,34 @@ def _work(job: Job) -> Iterator[list[str]]:
 
 def batch_page(job: Job) -> Content:
     """Write a card for every batch, in the order in which things go into the mixer."""
-    plan, blocks = job.batches, []
+    plan, blocks = job.batches, list(_tiles(job))
     for number, pour in enumerate(plan.pours, start=1):
         blocks += list(_pour(job, number, pour))
-    bought = [
-        [p.name, f"{p.kg:.2f}", str(p.packs) if p.packs is not None else "loose"]
-        for p in plan.purchases
-    ]
     return page(
         "Batch cards",
         says("From top to bottom, as it goes into the mixer. Tick each as it goes in.",
              CAUTIONS[0], CAUTIONS[1]),
         *blocks,
-        heading("What the order uses"),
-        table(("Thing", "kg", "Packs"), bought, (60, 20, 20), right=(1, 2)),
     )  # fmt: skip
 
 
+def _tiles(job: Job) -> Iterator[Block]:
+    """Yield a card for each sample tile: mixed by hand, with the same recipe and dose."""
+    sample, workshop = job.workshop.sample, job.workshop
+    if sample is None or not any(step.stage == "sample" for step in job.steps):
+        return
+    looks: dict[tuple[str, str], Slab] = {}
+    for slab in job.slabs:
+        looks.setdefault((slab.shade.name or slab.shade.match or "", slab.finish.surface), slab)
+    for (shade, surface), slab in looks.items():
+        mix = mixes_of(tint_of(slab, workshop), workshop)[0]
+        one = batches(mix, sample.litres, workshop.recipe, workshop.mixer)
+        yield heading(f"Sample tile: {shade}, {surface}. Send it and wait for the yes")
+        yield _card(one)
+
+
 def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
-    names = ", ".join(job.names[i] for i in pour.slabs)
+    names = ", ".join(shortened(job.names[i], NAME) for i in pour.slabs)
     times = f", {pour.times} times over" if pour.times > 1 else ""
     yield heading(f"Pour {number}: {names}{times}")
     limit = job.workshop.mixer.open_minutes
@@ -108,18 +116,21 @@ def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
 
 
 def _card(one: Batches) -> Block:
+    """Set one batch, with a box to tick for each time that it is mixed."""
     batch = one.batch
     boxes = [f"{n}" for n in range(1, one.count + 1)]
     shown = boxes if len(boxes) <= 8 else [*boxes[:7], f"to {one.count}"]
     name = {"face": "Face coat", "backing": "Backing", "body": "Concrete"}[batch.coat]
+    bags = f", {batch.bags:.2f} bags each" if batch.bags is not None else ""
     rows = [
         [w.name, f"{w.weighed_kg:.{_places(w.step_kg)}f}", "", *("☐" for _ in shown)]
         for w in batch.weighings
     ]
-    told = f"{name}: {one.count} × {batch.litres:.1f} l, w/c {batch.water_cement_ratio:.2f}"
-    share = max(4, 36 // max(1, len(shown)))
+    told = f"{name}: {one.count} × {batch.litres:.1f} l, w/c {batch.water_cement_ratio:.2f}{bags}"
+    share = max(5, 30 // max(1, len(shown)))
     columns = (told, "Weigh, kg", "Really", *shown)
-    return table(columns, rows, (44, 14, 12, *(share for _ in shown)), right=(1,))
+    widths = (44, 16, 16, *(share for _ in shown))
+    return table(columns, rows, widths, right=(1,), large=True)
 
 
 def _places(step_kg: float) -> int:
@@ -138,9 +149,15 @@ def boards_page(job: Job) -> Content:
         title = f"Sheet {sheet + 1} of {plan.boards.sheets}"
         svg = draw_sheet(plan.boards, sheet, marks, title=title)
         blocks += [heading(f"{title}: {mm(boards.length_mm)} × {mm(boards.width_mm)} mm"),
-                   drawing(svg, f"{title}, pieces numbered as in the list", 88)]  # fmt: skip
+                   drawing(svg, f"{title}, pieces numbered as in the list", 72)]  # fmt: skip
     rows = [
-        [mark, p.name, mm(max(p.length_mm, p.width_mm)), mm(min(p.length_mm, p.width_mm)), ""]
+        [
+            mark,
+            _named(p.name),
+            mm(max(p.length_mm, p.width_mm)),
+            mm(min(p.length_mm, p.width_mm)),
+            "",
+        ]
         for mark, p in zip(marks, plan.boards.placed, strict=True)
     ]
     blocks.append(
@@ -149,24 +166,42 @@ def boards_page(job: Job) -> Content:
         )
     )
     return page(
-        "Boards, foam and bars",
-        says(f"Saw's kerf {mm(boards.kerf_mm)} mm. Waste of the sheets"
-             f" {plan.boards.waste_percent:.0f} %: keep the offcuts that are worth it."),
+        "To cut and to have",
+        says(
+            "Left and right are the mould's own, as on its plan: mirrored.",
+            f"Saw's kerf {mm(boards.kerf_mm)} mm. Waste of the sheets"
+            f" {plan.boards.waste_percent:.0f} %: keep the offcuts that are worth it.",
+        ),
         *blocks,
         *_foam(job),
         *_stock(job),
-        heading("Small things"),
-        table(("Thing", "Used", "To have"),
-              [[s.name, f"{round(s.used, 2):g} {s.unit}", f"{s.packs} {s.unit}"]
-               for s in plan.supplies if s.packs],
-              (50, 25, 25), right=(1, 2)),
-    )  # fmt: skip
+        heading("What the order uses"),
+        table(("Thing", "Used", "To have"), _used(job), (50, 25, 25), right=(1, 2)),
+    )
+
+
+def _named(name: str) -> str:
+    """Name a board piece, its slab's name in short."""
+    slab, _, part = name.rpartition(": ")
+    return f"{shortened(slab, NAME)}: {part}"
+
+
+def _used(job: Job) -> Iterator[list[str]]:
+    """Yield what goes into the moulds and the concrete, and the packs that hold it."""
+    for supply in job.moulds.supplies:
+        if supply.packs:
+            used = f"{round(supply.used, 2):g} {supply.unit}"
+            yield [supply.name, used, f"{supply.packs} {supply.unit}"]
+    for bought in job.batches.purchases:
+        packs = "loose" if bought.packs is None else f"{bought.packs} packs"
+        yield [bought.name, f"{bought.kg:.2f} kg", packs]
 
 
 def _foam(job: Job) -> Iterator[Block]:
     pieces = [
-        [f"{name}: {f.name}", f.kind, f"{mm(f.length_mm)} × {mm(f.width_mm)}",
-         mm(f.height_mm), str(f.layers) if f.layers else "turned", ""]
+        [f"{shortened(name, NAME)}: {shortened(f.name, NAME)}", f.kind,
+         f"{mm(f.length_mm)} × {mm(f.width_mm)}", mm(f.height_mm),
+         str(f.layers) if f.layers else "turned", ""]
         for name, mould in zip(job.names, job.moulds.moulds, strict=True)
         for f in mould.formers
     ]  # fmt: skip
@@ -192,4 +227,8 @@ def _stock(job: Job) -> Iterator[Block]:
               mm(s.waste_mm), ""] for s in job.moulds.strips]  # fmt: skip
     if rows:
         yield heading("Bars, mesh and strip")
+        if cut.stocks or mesh:
+            mesh_kg = sum(piece.kg for piece in mesh)
+            yield says(f"Bars {cut.kg:.2f} kg, of {cut.bought_kg:.2f} kg bought; mesh"
+                       f" {mesh_kg:.2f} kg.")  # fmt: skip
         yield table(("Length", "Cut from it, mm", "Left, mm", "Cut"), rows, (18, 62, 12, 8), (2,))

@@ -16,12 +16,12 @@ from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
 from ledgerstone.papers.job_order import batch_page, boards_page, order_page
-from ledgerstone.papers.job_slab import slab_pages
+from ledgerstone.papers.job_slab import list_pages, slab_pages
 from ledgerstone.papers.templates import Templates
 
 _PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
 
-_LAYOUT: Final = ("svg", "height_mm", "widths", "right", "points")
+_LAYOUT: Final = ("svg", "height_mm", "widths", "right", "points", "large")
 
 
 def job_pages(job: Job) -> Iterator[Content]:
@@ -30,6 +30,7 @@ def job_pages(job: Job) -> Iterator[Content]:
     yield boards_page(job)
     for i in range(len(job.slabs)):
         yield from slab_pages(job, i)
+    yield from list_pages(job)
     yield batch_page(job)
     for i in range(len(job.slabs)):
         yield carry_card(job, i)
@@ -38,7 +39,10 @@ def job_pages(job: Job) -> Iterator[Content]:
 def job_content(job: Job) -> Content:
     """Say a job sheet as plain lists and texts, its drawings left out, with what it costs."""
     pages = [
-        {**one, "blocks": [{k: v for k, v in b.items() if k not in _LAYOUT} for b in one["blocks"]]}
+        {
+            "title": one["title"],
+            "blocks": [{k: v for k, v in b.items() if k not in _LAYOUT} for b in one["blocks"]],
+        }
         for one in job_pages(job)
     ]
     return {

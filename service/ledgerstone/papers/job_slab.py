@@ -1,4 +1,8 @@
-"""The pages of one slab: its mould and steel, seen from above, and the card for its crate."""
+"""The sheets of one slab: its mould, and its steel, lifts and finish, as it lies face down.
+
+Each is one sheet of paper. A list that would not leave its drawing legible goes on a page of its
+own at the end, with those of the order's other slabs.
+"""
 
 from __future__ import annotations
 
@@ -6,12 +10,12 @@ from collections.abc import Iterator
 
 from ledgerstone.drawing import TitleBlock, draw_plan
 from ledgerstone.drawing.casting import DrawnBar, Layer, draw_section, draw_steel
-from ledgerstone.drawing.mirrored import side_names_mirrored
+from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.mix import sealer_l
-from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
+    NAME,
     Block,
     Content,
     drawing,
@@ -21,16 +25,18 @@ from ledgerstone.papers.job_blocks import (
     kept_mm,
     kg,
     mm,
+    one_sheet,
     page,
     says,
+    shortened,
     table,
     ticks,
     to_5_mm,
 )
 from ledgerstone.price.costing import finish_of
-from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import best_grips_mm
 
+MOST_ROWS = 18
 MIRRORED = (
     "MIRRORED: this is the mould as you look down into it. The face lies underneath, against the"
     " board; left and right are changed over."
@@ -41,6 +47,33 @@ def slab_pages(job: Job, i: int) -> Iterator[Content]:
     """Write the two sheets of one slab."""
     yield _mould_page(job, i)
     yield _steel_page(job, i)
+
+
+def list_pages(job: Job) -> Iterator[Content]:
+    """Write the lists that are too long for their slab's sheet, all slabs' together."""
+    blocks: list[Block] = []
+    for i, name in enumerate(job.names):
+        for says_what, long in (("knockouts", _knockouts(job, i)), ("steel", _bars(job, i))):
+            if _is_long(long):
+                blocks += [
+                    heading(f"{shortened(name, NAME)}: {says_what}, from the mould's edges, mm")
+                ]
+                blocks.append(long)
+    if blocks:
+        yield page("Long lists, mirrored as the moulds are", flag(MIRRORED), *blocks)
+
+
+def _is_long(listed: Block) -> bool:
+    return bool(listed) and len(listed["rows"]) > MOST_ROWS
+
+
+def _here_or_later(listed: Block, says_what: str) -> Iterator[Block]:
+    """Show a list on the slab's own sheet, or say where it stands."""
+    if _is_long(listed):
+        rows = len(listed["rows"])
+        yield says(f"The list of {says_what}, {rows} lines, is on the page “Long lists”.")
+    elif listed:
+        yield listed
 
 
 def _times(job: Job, i: int) -> str:
@@ -62,12 +95,12 @@ def _mould_page(job: Job, i: int) -> Content:
         shade=slab.shade.name or slab.shade.match or "",
         workshop=job.workshop.workshop.name,
     )
-    plan = draw_plan(slab, shape, title=title)
-    return page(
-        f"{job.names[i]}: the mould{_times(job, i)}",
+    plan = draw_plan(slab, shape, title=title, alone=True)
+    return one_sheet(
+        f"{shortened(job.names[i], NAME)}: the mould{_times(job, i)}",
         flag(MIRRORED),
-        drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 150),
-        *_knockouts(slab, shape),
+        drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 190),
+        *_here_or_later(_knockouts(job, i), "knockouts"),
         facts(
             ("Sides", f"{mm(mould.height_mm)} mm high on the base board"),
             ("Screws", f"{mould.screws}, in {mm(mould.pilot_mm)} mm pilot holes"),
@@ -79,45 +112,52 @@ def _mould_page(job: Job, i: int) -> Content:
 
 
 def _beads(job: Job, i: int) -> str:
-    beads = job.moulds.moulds[i].beads
-    told = [f"{_side(job, i, b.along)} {b.profile} {mm(b.size_mm)}" for b in beads]
+    """Say the beads: along each seen side, and round all rims that show together."""
+    beads, sides = job.moulds.moulds[i].beads, {side.name for side in job.in_mould[i][1].sides}
+    along = [b for b in beads if b.along in sides]
+    told = [f"{b.along} {b.profile} {mm(b.size_mm)}" for b in along]
+    rims = len(beads) - len(along)
+    told += [f"{rims} rim{'' if rims == 1 else 's'}, as small as an arris"] if rims else []
     total = sum(bead.length_mm for bead in beads) / 1000
+    if len(along) > MOST_ROWS:
+        told = [f"{len(along)} sides and {rims} rims, as the plan has them"]
     return f"{', '.join(told)}; {total:.1f} m in all" if told else "none"
 
 
 def _drips(job: Job, i: int) -> Iterator[tuple[str, str]]:
     for side, length in job.moulds.moulds[i].drips_mm.items():
-        yield "Drip former", f"{_side(job, i, side)}, {mm(length)} mm long, on the open back"
+        yield "Drip former", f"{side}, {mm(length)} mm long, on the open back"
 
 
-def _side(job: Job, i: int, name: str) -> str:
-    """Call a side as the drawing does: left and right changed over."""
-    return side_names_mirrored(job.slabs[i].outline).get(name, name)
-
-
-def _knockouts(slab: Slab, shape: Shape) -> Iterator[Block]:
-    """Say where each former stands, measured from the mould's own inside edges."""
+def _knockouts(job: Job, i: int) -> Block:
+    """List where each former stands, measured from the mould's own inside edges."""
+    slab, shape = job.in_mould[i]
     x0, y0, x1, y1 = shape.outline.bounds
+
+    def row(name: str, size: str, box: tuple[float, ...]) -> list[str]:
+        a, b, c, d = box
+        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
+        return [shortened(name, 18), size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d),
+                centre, ""]  # fmt: skip
+
     rows = []
     for opening in shape.openings:
         if opening.polygon.is_empty:
             continue
-        cutout = slab.cutouts[opening.index]
         a, b, c, d = opening.polygon.bounds
-        name = cutout.label or f"cut-out {opening.index + 1}"
+        name = slab.cutouts[opening.index].label or "opening"
+        name = f"{letter_of(opening.index)} {name}"
         size = f"⌀ {mm(c - a)}" if opening.radius_mm else f"{mm(c - a)} × {mm(d - b)}"
-        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
-        rows.append([name, size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d), centre, ""])
-    for relief, polygon in zip(slab.reliefs, shape.reliefs, strict=True):
+        rows.append(row(name, size, (a, b, c, d)))
+    for k, (relief, polygon) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
         a, b, c, d = polygon.bounds
-        name = f"{relief.label or relief.kind}, {mm(relief.depth.mm)} high"
-        size = f"{mm(c - a)} × {mm(d - b)}"
-        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
-        rows.append([name, size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d), centre, ""])
-    if rows:
-        yield heading("Knockouts, from the mould's own inside edges, mm")
-        columns = ("Former", "Size", "Left", "Right", "Front", "Back", "Centre x, y", "Checked")
-        yield table(columns, rows, (22, 14, 10, 10, 10, 10, 15, 11), right=(2, 3, 4, 5))
+        letter = letter_of(len(slab.cutouts) + k)
+        name = f"{letter} {mm(relief.depth.mm)} high: {relief.label or relief.kind}"
+        rows.append(row(name, f"{mm(c - a)} × {mm(d - b)}", (a, b, c, d)))
+    if not rows:
+        return {}
+    columns = ("Knockout", "Size", "Left", "Right", "Front", "Back", "Centre x, y", "Checked")
+    return table(columns, rows, (22, 14, 10, 10, 10, 10, 15, 11), right=(2, 3, 4, 5))
 
 
 # --- steel, lifts, finish -------------------------------------------------------------------
@@ -125,12 +165,12 @@ def _knockouts(slab: Slab, shape: Shape) -> Iterator[Block]:
 
 def _steel_page(job: Job, i: int) -> Content:
     steel = job.steel[i]
-    return page(
-        f"{job.names[i]}: steel, lifts, finish{_times(job, i)}",
+    return one_sheet(
+        f"{shortened(job.names[i], NAME)}: steel, lifts, finish{_times(job, i)}",
         flag(f"{MIRRORED} Arrows: the best places to lift."),
         _steel_drawing(job, i),
         _section(job, i),
-        _bars(job, i),
+        *_here_or_later(_bars(job, i), "bars and mesh"),
         says(*steel.notes),
         heading("Lifts"),
         _lifts(job, i),
@@ -155,9 +195,10 @@ def _steel_drawing(job: Job, i: int) -> Block:
         tuple((over - x - m.length_mm, y, over - x, y + m.width_mm) for m, (x, y) in meshes),
         grips,
         along_y,
+        job.rail_in(i, shape),
     )
     words = f"Steel of {job.names[i]} in its mould: {len(steel.bars)} bars"
-    return drawing(draw_steel(shape, layer, title="Steel in the mould", says=words), words, 44)
+    return drawing(draw_steel(shape, layer, title="Steel in the mould", says=words), words, 62)
 
 
 def _section(job: Job, i: int) -> Block:
@@ -175,7 +216,7 @@ def _section(job: Job, i: int) -> Block:
         f" at {job.workshop.steel.mesh_pitch_mm:g}",
         says=words,
     )
-    return drawing(svg, words, 32)
+    return drawing(svg, words, 44)
 
 
 def _bars(job: Job, i: int) -> Block:
@@ -241,7 +282,14 @@ def _finish(job: Job, i: int) -> Block:
         for n in range(1, sealer.coats + 1)
     ]
     steps.append(f"Let it harden {workshop.days.after_sealing:g} days; drop water on it and look")
-    steps.append(
-        "Weigh it, write the mass on its card; pack on edge in foam, a pot of dry slurry with it"
-    )
+    steps += _pot(job, i)
+    steps.append("Weigh it, write the mass on its card; pack on edge in foam")
     return ticks(*steps)
+
+
+def _pot(job: Job, i: int) -> Iterator[str]:
+    """Say what goes into the repair pot; its label is on the carry card."""
+    pot = job.batches.slabs[i].pot
+    if pot is not None:
+        parts = ", ".join(f"{w.weighed_kg:g} kg {w.name}" for w in pot.weighings)
+        yield f"Repair pot: {parts}, dry; its label is on the carry card"

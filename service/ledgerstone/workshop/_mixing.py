@@ -45,4 +45,11 @@ class SlurryRule:
     cement_pack_kg: float | None = field(
         default=None, metadata=about("where the recipe is a bag: neat cement as bought", above=0)
     )
+    repair_pot_kg: float = field(
+        default=0.0,
+        metadata=about(
+            "dry slurry, weighed and labelled, packed with each slab for later repairs",
+            at_least=0,
+        ),
+    )
     amounts: tuple[SlurryFor, ...] = said("litres by surface")
