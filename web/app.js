@@ -3,7 +3,7 @@
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
-import { fillWords, setWords } from "./show.js";
+import { fillWords, one, setWords } from "./show.js";
 import { keepChoices, keptChoices } from "./store.js";
 
 const LONGEST_RETRY_S = 30;
@@ -56,10 +56,8 @@ function waited(kind, inS) {
 if (window.parent !== window) void import("./embedded.js").then(({ fitInto }) => fitInto(window.parent));
 await words();
 defineAnswer();
-const form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));
-form.inert = true; // until it is known what the workshop offers, an entry would be lost
 const service = new Service(address());
 const choices = await choicesFrom(service);
 showWorkshop(choices.workshop);
 new Page(service, choices).begin();
-form.inert = false;
+one("#order").inert = false;

@@ -4,7 +4,7 @@ import { Trouble } from "./service.js";
 
 /** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 
-const PAUSE_MS = 300;
+const PAUSE_MS = 150;
 const FOLLOW_MS = 150;
 const REST_MS = 700;
 const SLOW_MS = 4000;

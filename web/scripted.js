@@ -2,8 +2,14 @@
 (() => {
   const { classList } = document.documentElement;
   classList.add("scripted");
-  const start = () => void import("./app.js").catch(() => classList.remove("scripted"));
   document.addEventListener("DOMContentLoaded", () => {
+    const form = /** @type {HTMLElement} */ (document.querySelector("#order"));
+    form.inert = true; // until it is known what the workshop offers, an entry would be lost
+    const start = () =>
+      import("./app.js").catch(() => {
+        classList.remove("scripted");
+        form.inert = false;
+      });
     requestAnimationFrame(() => requestAnimationFrame(start));
     setTimeout(start, 1000); // what nobody sees yet is not painted
   });

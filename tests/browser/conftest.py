@@ -123,6 +123,7 @@ def opened(
     context.set_default_timeout(PATIENCE_MS)
     page = context.new_page()
     page.goto(served.url)
+    page.locator("#plan .stone[d]").wait_for(state="attached")  # the form is live, not only there
     return context, page
 
 

@@ -20,13 +20,14 @@ SMALL_TARGETS = """() => Array
 TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize(("scheme", "width"), [("light", 360), ("light", 1440), ("dark", 1440)])
 def test_axe_finds_nothing_in_any_state(
-    desk: Page, settle: Settle, no_violations: Look, scheme: str
+    desk: Page, settle: Settle, no_violations: Look, scheme: str, width: int
 ) -> None:
-    """No rule of axe-core is broken in any state, in light and in dark."""
+    """No rule of axe-core is broken in any state: light and dark, narrow and wide."""
+    desk.set_viewport_size({"width": width, "height": 800})
     desk.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
-    every_state(desk, settle, lambda state: no_violations(desk, f"{state}, {scheme}"))
+    every_state(desk, settle, lambda state: no_violations(desk, f"{state}, {scheme}, {width} px"))
 
 
 @pytest.mark.parametrize("width", [320, 360, 768])

@@ -4,40 +4,13 @@ import re
 from collections.abc import Callable
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Page, expect
+
+from browser.hands import drag, middle, thing
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
 Look = Callable[[Page, str], None]
-
-
-def thing(page: Page, key: str) -> Locator:
-    """Find a thing on the plan that can be moved."""
-    return page.locator(f"#plan [data-key={key}]")
-
-
-def middle(page: Page, key: str) -> tuple[float, float]:
-    """Find the middle of what is pressed of a thing, on the screen."""
-    thing(page, key).scroll_into_view_if_needed()
-    box = thing(page, key).locator("circle").first.bounding_box()
-    assert box is not None
-    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
-
-
-def px_per_mm(page: Page) -> float:
-    """How large a millimetre is on the screen: the slab is 1500 mm long."""
-    box = page.locator("#plan .stone").bounding_box()
-    assert box is not None
-    return (box["width"] - 2) / 1500
-
-
-def drag(page: Page, key: str, dx_mm: float, dy_mm: float) -> None:
-    """Drag a thing by so much, and hold it there."""
-    scale = px_per_mm(page)
-    x, y = middle(page, key)
-    page.mouse.move(x, y)
-    page.mouse.down()
-    page.mouse.move(x + dx_mm * scale, y - dy_mm * scale, steps=8)
 
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:

@@ -6,6 +6,8 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.hands import tab_to
+
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
 
@@ -25,39 +27,6 @@ FOCUSED = """() => {
     covered: !(whole.contains(middle) || middle?.contains(whole)),
   };
 }"""
-
-
-def tab_to(page: Page, label: str) -> None:
-    """Press Tab until something of this name has focus."""
-    for _ in range(150):
-        page.keyboard.press("Tab")
-        if page.evaluate(FOCUSED)["label"].startswith(label):
-            return
-    pytest.fail(f"Tab never came to {label!r}.")
-
-
-def test_a_round_table_is_ordered_by_keyboard_alone(desk: Page, settle: Settle) -> None:
-    """Shape, diameter, legs, place and the final check, and the answer takes focus."""
-    settle(desk)
-    tab_to(desk, "Rectangle")
-    desk.keyboard.press("ArrowRight")
-    desk.keyboard.press("ArrowRight")
-    expect(desk.get_by_role("radio", name="Round", exact=True)).to_be_checked()
-    tab_to(desk, "Diameter")
-    desk.keyboard.press("Control+a")
-    desk.keyboard.type("90 cm")
-    tab_to(desk, "What it is")
-    desk.keyboard.type("Table")
-    expect(desk.get_by_label("What it is", exact=True)).to_have_value("table")
-    tab_to(desk, "It rests on")
-    desk.keyboard.type("Legs")
-    settle(desk)
-    expect(desk.get_by_label("From the left end").first).to_have_value("205")
-    tab_to(desk, "Check it all")
-    desk.keyboard.press("Enter")
-    expect(desk.locator("#answer")).to_be_focused()
-    settle(desk)
-    expect(desk.locator(".weight")).to_contain_text("900 × 900 × 40 mm")
 
 
 def test_an_opening_is_added_moved_and_removed_by_keyboard(desk: Page, settle: Settle) -> None:

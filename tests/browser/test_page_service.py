@@ -24,33 +24,6 @@ class Service(Protocol):
     def stop(self) -> None: ...  # noqa: D102  a protocol says it
 
 
-def test_the_service_goes_and_comes_back(
-    chromium: Browser, own_service: Service, settle: Settle, no_violations: Look
-) -> None:
-    """It is said plainly, nothing is lost, people can be reached, the price returns by itself."""
-    own_service.start()
-    context = chromium.new_context(locale="en-GB")
-    page = context.new_page()
-    page.goto(own_service.url)
-    settle(page)
-    before = page.locator(".price .first").inner_text()
-    own_service.stop()
-    page.get_by_label("Length", exact=True).fill("1900")
-    notice = page.locator(".trouble .notice")
-    expect(notice).to_contain_text("can’t be reached. What you entered is kept.")
-    expect(notice.get_by_role("link", name="hello@tarnside.example.com")).to_be_visible()
-    expect(notice.get_by_role("link", name="01632 960417")).to_be_visible()
-    expect(page.locator("#status")).to_contain_text("can’t be reached")
-    expect(page.locator(".live")).to_have_text("For the order before your last change")
-    assert page.locator(".price .first").inner_text() == before
-    no_violations(page, "service away")
-    own_service.start()
-    expect(page.locator(".price .first")).not_to_have_text(before, timeout=40_000)
-    expect(notice).to_have_count(0)
-    expect(page.get_by_label("Length", exact=True)).to_have_value("1900")
-    context.close()
-
-
 def test_a_reload_while_the_service_is_away_keeps_the_order(
     chromium: Browser, own_service: Service, settle: Settle
 ) -> None:

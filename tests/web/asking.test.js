@@ -39,10 +39,10 @@ test("typing waits for a pause, asks for little, and for everything once it rest
   const asking = new Asking(service);
   for (const name of ["1", "14", "145"]) {
     asking.ask(order(name), { typing: true });
-    mock.timers.tick(200);
+    mock.timers.tick(100);
   }
   assert.equal(asked.length, 0);
-  mock.timers.tick(100);
+  mock.timers.tick(50);
   assert.deepEqual(asked.map(({ order, minimal }) => [order.name, minimal]), [["145", true]]);
   asked[0]?.answer({});
   await turn();

@@ -24,7 +24,7 @@ export class Drag {
     svg.addEventListener("pointerdown", (event) => this.down(event));
     svg.addEventListener("pointermove", (event) => this.move(event));
     svg.addEventListener("pointerup", () => this.up());
-    svg.addEventListener("pointercancel", () => this.up());
+    svg.addEventListener("pointercancel", () => this.cancel());
     svg.addEventListener("keydown", (event) => this.key(event));
     svg.addEventListener("click", (event) => this.press(event));
     svg.addEventListener("focusin", (event) => this.focused(event));
@@ -53,6 +53,14 @@ export class Drag {
     if (!now.moved) return;
     const to = sketch.frame.from({ x: point.x + now.grip.x, y: point.y + now.grip.y });
     sketch.move(movable, this.rest(movable, to), { cause: "moving", group: `drag ${this.count}` });
+  }
+
+  /** A second finger came: it was no drag, but the start of a pinch. */
+  cancel() {
+    const moved = this.now?.moved;
+    this.now = null;
+    if (moved) this.sketch.page.store.undo();
+    this.up();
   }
 
   up() {

@@ -1,0 +1,128 @@
+"""How soon a change is priced on the screen, and how often a long drag asks."""
+
+import statistics
+import time
+from collections.abc import Callable, Iterator
+
+import pytest
+from playwright.sync_api import Browser, Page, Response, expect
+
+from browser.conftest import Served, free_port
+from browser.hands import middle, px_per_mm
+
+pytestmark = pytest.mark.browser
+Settle = Callable[[Page], None]
+BAR_MS = 400
+CHANGES = 40
+VISITOR = "203.0.113.7"  # an address for documentation (RFC 5737)
+
+# Types the last digit as a key press does, and waits for the price to be another; in the page, so
+# that only the page's own time counts.
+CHANGE = """(length) => new Promise((resolve) => {
+  const field = document.querySelector("#outline-length");
+  const panel = document.querySelector("ledgerstone-answer");
+  const began = performance.now();
+  const watch = new MutationObserver(() => {
+    if (!["answered", "settled"].includes(panel.dataset.state)) return;
+    watch.disconnect();
+    requestAnimationFrame(() => resolve(performance.now() - began));
+  });
+  field.value = length;
+  field.dispatchEvent(new Event("input", {bubbles: true}));
+  watch.observe(panel, {attributes: true, attributeFilter: ["data-state"]});
+})"""
+
+
+@pytest.mark.alone
+def test_a_change_is_priced_within_400_ms(desk: Page, settle: Settle) -> None:
+    """From the last keystroke to the new price on the screen, over forty sizes never asked before.
+
+    The service's own time is nearly all of it beside the pause that typing is given; both are in.
+    """
+    settle(desk)
+    times = []
+    for change in range(CHANGES):
+        times.append(float(desk.evaluate(CHANGE, str(1203 + 7 * change))))
+        settle(desk)
+        assert "£" in desk.locator(".price .first").inner_text()
+    median = statistics.median(times)
+    late = statistics.quantiles(times, n=20)[-1]
+    print(f"a change to its price: median {median:.0f} ms, p95 {late:.0f} ms, of {len(times)}")
+    assert median <= BAR_MS
+
+
+@pytest.fixture
+def limited() -> Iterator[Served]:
+    """A service that limits each caller as it does by itself, one worker counting them all."""
+    limits = {"WEB_CONCURRENCY": "1", "LEDGERSTONE_PROXIES": "1", "LEDGERSTONE_RATE": "10"}
+    service = Served(free_port(), limits)
+    service.start()
+    yield service
+    service.stop()
+
+
+def test_a_long_drag_is_never_turned_away(
+    chromium: Browser, limited: Served, settle: Settle
+) -> None:
+    """Ten seconds of dragging to and fro, by a caller from outside, meet no 429."""
+    context = chromium.new_context(locale="en-GB", extra_http_headers={"X-Forwarded-For": VISITOR})
+    page = context.new_page()
+    answers: list[Response] = []
+    page.on("response", lambda answer: answers.append(answer) if "/v1/" in answer.url else None)
+    page.goto(limited.url)
+    page.get_by_role("button", name="Basin", exact=True).click()
+    settle(page)
+    asked = len(answers)
+    scale = px_per_mm(page)
+    x, y = middle(page, "opening-0")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    until = time.monotonic() + 10
+    step = 0
+    while time.monotonic() < until:
+        step += 1
+        page.mouse.move(x + (step % 60 - 30) * 4 * scale, y, steps=2)
+        page.wait_for_timeout(16)
+    page.mouse.up()
+    settle(page)
+    print(f"a drag of ten seconds: {step} moves, {len(answers) - asked} questions")
+    assert len(answers) - asked > 10
+    assert {answer.status for answer in answers} <= {200, 422}
+    context.close()
+
+
+def test_the_limit_of_that_service_is_real(limited: Served, chromium: Browser) -> None:
+    """Asked as fast as can be by one caller, it does say 429."""
+    context = chromium.new_context(extra_http_headers={"X-Forwarded-For": VISITOR})
+    statuses: set[int] = set()
+    for _ in range(1000):
+        statuses.add(context.request.get(f"{limited.url}v1/quotes/none").status)
+        if 429 in statuses:
+            break
+    context.close()
+    assert 429 in statuses
+
+
+def test_two_fingers_enlarge_the_plan(phone: Page, settle: Settle) -> None:
+    """Pinching on the plan, even on an opening, enlarges what is seen and moves nothing."""
+    settle(phone)
+    phone.get_by_role("button", name="Basin", exact=True).tap()
+    settle(phone)
+    x, y = middle(phone, "opening-0")
+    pinch(phone, x, y)
+    assert phone.evaluate("visualViewport.scale") > 1.2
+    expect(phone.get_by_label("Centre from the left end")).to_have_value("750")
+    expect(phone.get_by_label("Centre from the front")).to_have_value("300")
+
+
+def pinch(page: Page, x: float, y: float) -> None:
+    """Put two fingers down and spread them."""
+    client = page.context.new_cdp_session(page)
+    for step in range(11):
+        kind = "touchMove" if step else "touchStart"
+        reach = 15 + 6 * step
+        points = [{"x": x - reach, "y": y, "id": 0}, {"x": x + reach, "y": y, "id": 1}]
+        client.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+        page.wait_for_timeout(16)
+    client.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+    page.wait_for_timeout(200)
