@@ -28,6 +28,7 @@ from ledgerstone.strength._outline import FloatArray
 BoolArray = NDArray[np.bool_]
 PATIENCE = 5  # rounds of whole blocks that may pass without fewer rests that offend
 MOST_ROUNDS = 60
+ALIKE = 16  # systems whose sizes differ by less are solved together
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +53,7 @@ class Exchange:
     by_pull: FloatArray
 
     def touching(
-        self, wanted: FloatArray, pulls: FloatArray, pulling: FloatArray, opening: FloatArray
+        self, wanted: FloatArray, pulls: FloatArray, nothing: FloatArray, begin: BoolArray
     ) -> BoolArray:
         """Rests that touch in each case, shape (c, k), as near as the rounds come to it.
 
@@ -60,28 +61,23 @@ class Exchange:
         ----------
         wanted, pulls
             ``c`` and ``b``, one row a case: shapes (c, k) and (c, 3).
-        pulling, opening
-            Reactions and overlaps that still count as nothing in each case, shape (c,).
+        nothing
+            Reaction, and overlap, that still count as nothing in each case, shape (c, 2).
+        begin
+            Rests that are first thought to touch, shape (c, k).
         """
         base, turned = self.base, self.exchanged.T
         start = pulls @ self.by_pull.T - wanted[:, base] @ turned[base]
         start[:, ~base] += wanted[:, ~base]
-        size = np.stack([pulling, opening], axis=1)
-        like_base = np.zeros((1, len(base)), dtype=bool)
-        first = self._settled(start[:1], size[:1], like_base)
-        others = self._settled(start[1:], size[1:], np.repeat(first, len(start) - 1, axis=0))
-        return np.asarray(base ^ np.concatenate([first, others]))
-
-    def _settled(self, start: FloatArray, size: FloatArray, differs: BoolArray) -> BoolArray:
-        """Where each case's rests differ from the base, begun from where they may, (c, k)."""
+        differs = base ^ begin
         values = self._values(start, differs)
         left = np.arange(len(start))
-        fewest = np.full(len(start), len(self.base) + 1)
+        fewest = np.full(len(start), len(base) + 1)
         patience = np.zeros(len(start), dtype=np.intp)
         for _ in range(MOST_ROUNDS):
-            touch = self.base ^ differs[left]
-            pulls = np.where(self.pushes_only, -values[left], 0.0) / size[left, :1]
-            offends = np.where(touch, pulls, values[left] / size[left, 1:])
+            touch = base ^ differs[left]
+            pulled = np.where(self.pushes_only, -values[left], 0.0) / nothing[left, :1]
+            offends = np.where(touch, pulled, values[left] / nothing[left, 1:])
             swaps = offends > 1.0
             many = swaps.sum(axis=1)
             still = many > 0
@@ -91,27 +87,17 @@ class Exchange:
             better = many < fewest[left]
             patience[left] = np.where(better, PATIENCE, patience[left] - 1)
             fewest[left] = np.minimum(fewest[left], many)
-            worst = np.arange(len(self.base)) == offends.argmax(axis=1)[:, None]
+            worst = np.arange(len(base)) == offends.argmax(axis=1)[:, None]
             differs[left] ^= np.where((patience[left] >= 0)[:, None], swaps, worst)
             values[left] = self._values(start[left], differs[left])
-        return differs
+        return np.asarray(base ^ differs)
 
     def _values(self, start: FloatArray, differs: BoolArray) -> FloatArray:
         """Reactions of what touches and overlaps of what is apart, shape (c, k)."""
         if not differs.any():
             return start.copy()
-        many = differs.sum(axis=1)
-        at = np.argsort(~differs, axis=1, kind="stable")[:, : many.max()]
-        real = np.arange(at.shape[1]) < many[:, None]
-        block = self.exchanged[at[:, :, None], at[:, None, :]] * (
-            real[:, :, None] & real[:, None, :]
-        )
-        block[:, np.arange(at.shape[1]), np.arange(at.shape[1])] += ~real
-        right = np.where(real, -np.take_along_axis(start, at, axis=1), 0.0)
-        other = solved_each(block, right)
-        y = np.zeros_like(start)
-        np.put_along_axis(y, at, np.where(real, other, 0.0), axis=1)
-        return np.where(differs, y, start + y @ self.exchanged.T)
+        other = solved_within(self.exchanged, -start, differs)
+        return np.where(differs, other, start + other @ self.exchanged.T)
 
 
 def exchange_of(
@@ -141,13 +127,32 @@ def exchange_of(
 
 
 def bordered(flexibility: FloatArray, rigid: FloatArray) -> FloatArray:
-    """``[[A, -R], [R', 0]]`` of one set, or of many: shapes (..., t, t) and (..., t, 3)."""
-    count = flexibility.shape[-1]
-    matrix = np.zeros((*flexibility.shape[:-2], count + 3, count + 3))
-    matrix[..., :count, :count] = flexibility
-    matrix[..., :count, count:] = -rigid
-    matrix[..., count:, :count] = np.swapaxes(rigid, -1, -2)
-    return matrix
+    """``[[A, -R], [R', 0]]``, shape (t + 3, t + 3)."""
+    return np.block([[flexibility, -rigid], [rigid.T, np.zeros((3, 3))]])
+
+
+def solved_within(matrix: FloatArray, right: FloatArray, within: BoolArray) -> FloatArray:
+    """Solution of the part of a matrix (n, n) that each row of ``within`` (c, n) picks.
+
+    ``right`` and the solution have shape (c, n); what is not picked is nothing. Parts of about one
+    size are solved together, filled up with ones on their diagonal. A part that has no single
+    solution comes out as not-a-number, and spoils none of the others.
+    """
+    found = np.zeros_like(right)
+    many = within.sum(axis=1)
+    for size in np.unique(-(-many // ALIKE) * ALIKE).tolist():
+        rows = np.flatnonzero((many <= size) & (many > size - ALIKE))
+        if size == 0:
+            continue
+        at = np.argsort(~within[rows], axis=1, kind="stable")[:, : many[rows].max()]
+        real = np.arange(at.shape[1]) < many[rows, None]
+        part = matrix[at[:, :, None], at[:, None, :]]
+        part *= real[:, :, None]
+        part *= real[:, None, :]
+        part[:, np.arange(at.shape[1]), np.arange(at.shape[1])] += ~real
+        wanted = np.where(real, right[rows[:, None], at], 0.0)
+        found[rows[:, None], at] = np.where(real, solved_each(part, wanted), 0.0)
+    return found
 
 
 def solved_each(matrices: FloatArray, right: FloatArray) -> FloatArray:

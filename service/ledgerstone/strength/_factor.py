@@ -148,11 +148,12 @@ def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray
     padded = np.zeros((depth, count + size), order="F")
     padded[:, :count] = lower
     s0, s1 = padded.strides
+    upper = np.triu(np.ones((size, size)))
     for start in range(0, count, size):
         here = min(size, count - start)
         dense = as_strided(padded[0:, start:], (2 * size, here), (s0, s1 - s0))
-        diagonal.append(np.asfortranarray(np.tril(dense[:here])))
+        diagonal.append(dense[:here].copy(order="F"))  # what lies over its diagonal is never read
         if start + size < count:
             after = min(size, count - start - size)
-            below.append(np.triu(dense[size : size + after], k=0)[:, :here].copy())
+            below.append(dense[size : size + after] * upper[:after, :here])
     return tuple(diagonal), tuple(below)

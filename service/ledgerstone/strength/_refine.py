@@ -146,7 +146,7 @@ def at_rest(
         angle = float(angles_degrees(whole.points, free).min(initial=180.0))
         if round_no > 0 and angle > best_angle:
             best, best_angle = whole, angle
-        if round_no > 1 and best_angle >= WELL_SHAPED:
+        if round_no > 0 and best_angle >= WELL_SHAPED:
             break
         kept = ~crowded(whole.points, triangles, fixed, spacing) if round_no == 0 else None
         inner = smoothed(whole.points, triangles, fixed, guards, kept)

@@ -94,7 +94,7 @@ def settled_cases(
     *,
     thickness_mm: float,
     rigidity: float,
-    gaps_mm: Sequence[float] | None,
+    gaps_mm: Sequence[float] | FloatArray | None,
 ) -> Settled:
     """Every case settled on its rests.
 
@@ -105,21 +105,30 @@ def settled_cases(
     thickness_mm, rigidity
         The slab's own, mm and N·mm.
     gaps_mm
-        How low each support lies, in the order of the supports; None puts all level.
+        How low each support lies, shape (supports,) or (supports, cases); None puts all level.
     """
     units, shares = _shares(cases, thickness_mm)
     forces, rows = model.carried(units)
     pulls = (footing.motions.T @ forces) @ shares
-    low = np.zeros(len(footing.stations.owner))
+    free = (footing.rows.T @ rows) @ shares
     if gaps_mm is not None:
         low = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
         low[~footing.stations.is_force] = 0.0
-    free = (footing.rows.T @ rows) @ shares - low[:, None]
+        free -= low.reshape(len(low), -1)
     reactions, motions, tips = _each(footing, free, pulls)
     alive = np.array([t is None for t in tips])
     u = model.factor.backward(rows @ (shares * alive) - footing.rows @ reactions)
     u += footing.motions @ motions
     return Settled(u, reactions, tips)
+
+
+def tips_of(
+    model: Model, footing: Footing, cases: Sequence[Sequence[Load]], *, thickness_mm: float
+) -> tuple[SlabTipsError | None, ...]:
+    """How the slab tips in each case, or None where it rests."""
+    units, shares = _shares(cases, thickness_mm)
+    forces, _ = model.carried(units)
+    return _tips(footing, (footing.motions.T @ forces) @ shares)
 
 
 def _shares(cases: Sequence[Sequence[Load]], thickness_mm: float) -> tuple[list[Load], FloatArray]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -20,9 +21,7 @@ from ledgerstone.strength.mesh import Mesh
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
 MOST_STATIONS_AREA = 120
-# Of all rests together, where they only push: a slab on rests of usual sizes has 30 to 250. What is
-# settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
-MOST_STATIONS = 320
+SAME_MM = 1e-6
 REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
 
 
@@ -110,7 +109,8 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
         If no part of a support meets the slab.
     """
     reach = mesh.polygon.buffer(REACH_MM / 2.0, join_style="mitre")
-    wished = _not_too_many([_places(support, mesh, reach) for support in supports], supports)
+    shapely.prepare(reach)
+    wished = [_places(support, mesh, reach) for support in supports]
     places = np.concatenate(wished)
     owner = np.repeat(np.arange(len(wished)), [len(p) for p in wished])
     triangle, share, moved = mesh.nearest(places)
@@ -125,25 +125,6 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     pushes = ~clamps & ~np.array([s.holds_down for s in supports])
     force = Stations(places, owner, pushes[owner], np.ones(len(owner), dtype=bool), triangle, rows)
     return _with_turning(force, share, clamps[owner])
-
-
-def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:
-    """Every so many places of rests that only push; each keeps one, or its first and last."""
-    held = [s.holds_down or (isinstance(s, LineSupport) and s.clamped) for s in supports]
-    pushing = sum(len(w) for w, is_held in zip(wished, held, strict=True) if not is_held)
-    stride = -(-pushing // MOST_STATIONS)
-    if stride <= 1:
-        return wished
-    return [
-        places if is_held else places[_every(stride, len(places))]
-        for places, is_held in zip(wished, held, strict=True)
-    ]
-
-
-def _every(stride: int, count: int) -> IntArray:
-    if count <= stride:
-        return np.array([count // 2])
-    return np.unique(np.append(np.arange(0, count - 1, stride), count - 1))
 
 
 def _with_turning(force: Stations, share: FloatArray, clamped: NDArray[np.bool_]) -> Stations:
@@ -186,7 +167,7 @@ def _line_places(support: LineSupport, mesh: Mesh, reach: BaseGeometry) -> Float
     line = LineString(support.points) if len(support.points) > 1 else None
     if line is None or line.length < 1.0:
         return np.array(support.points[:1])
-    met = line.intersection(reach)
+    met = line if reach.contains(line) else line.intersection(reach)
     pieces = [
         p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty
     ]
@@ -206,11 +187,15 @@ def _along(line: LineString, mesh: Mesh, step: float, closest: float) -> FloatAr
         along = np.concatenate([[0.0], _nodes_on(mesh, a, b, length), [length]])
         along = _filled(_spaced(along, min(closest, 0.5 * length)), step)
         places = a + (along / length)[:, None] * (b - a)
-        same = bool(kept) and np.allclose(kept[-1][-1], places[0], atol=1e-6)
+        same = bool(kept) and _coincide(kept[-1][-1], places[0])
         kept.append(places[1:] if same else places)
     places = np.concatenate(kept)
-    closed = len(places) > 2 and np.allclose(places[0], places[-1], atol=1e-6)
+    closed = len(places) > 2 and _coincide(places[0], places[-1])
     return places[:-1] if closed else places
+
+
+def _coincide(a: FloatArray, b: FloatArray) -> bool:
+    return math.dist(a, b) < SAME_MM
 
 
 def _nodes_on(mesh: Mesh, a: FloatArray, b: FloatArray, length: float) -> FloatArray:
@@ -232,11 +217,11 @@ def _spaced(along: FloatArray, closest: float) -> FloatArray:
 
 
 def _filled(along: FloatArray, step: float) -> FloatArray:
-    parts = [
-        np.linspace(a, b, max(1, round((b - a) / step)), endpoint=False)
-        for a, b in zip(along[:-1].tolist(), along[1:].tolist(), strict=True)
-    ]
-    return np.concatenate([*parts, along[-1:]])
+    filled: list[float] = []
+    for a, b in pairwise(along.tolist()):
+        count = max(1, round((b - a) / step))
+        filled += [a + k * (b - a) / count for k in range(count)]
+    return np.array([*filled, float(along[-1])])
 
 
 def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:

@@ -6,8 +6,10 @@ import numpy as np
 from scipy.linalg import LinAlgError
 
 from ledgerstone.strength import contact
-from ledgerstone.strength._exchange import BoolArray, Exchange, bordered, exchange_of, solved_each
+from ledgerstone.strength._exchange import BoolArray, Exchange, bordered, exchange_of, solved_within
 from ledgerstone.strength._outline import FloatArray
+
+MOST_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
 
 
 class Contact:
@@ -21,6 +23,7 @@ class Contact:
     def __init__(self, rests: contact.Rests) -> None:
         self._rests = rests
         self._exchange: Exchange | None = None
+        self._seen: list[tuple[FloatArray, BoolArray]] = []
 
     def settled(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance]:
         """Balance of every case.
@@ -37,7 +40,15 @@ class Contact:
         """
         try:
             exchange = self._made_ready(free[:, 0], pulls[:, 0])
-            found = self._together(exchange, free.T / self._rests.stiffening, pulls.T)
+            scaled, count = free.T / self._rests.stiffening, free.shape[1]
+            portion = max(1, MOST_TOGETHER // len(free) ** 2)
+            found = [
+                one
+                for k in range(0, count, portion)
+                for one in self._together(
+                    exchange, scaled[k : k + portion], pulls.T[k : k + portion]
+                )
+            ]
         except LinAlgError:
             found = [None] * free.shape[1]
         return [
@@ -50,6 +61,8 @@ class Contact:
         if self._exchange is None:
             base = contact.settled(rests, free, pull).touching
             flexibility = rests.flexibility / rests.stiffening
+            wanted = free / rests.stiffening + rests.rigid @ pull
+            self._seen = [(_unit(wanted[None]), base[None])]
             self._exchange = exchange_of(flexibility, rests.rigid, rests.pushes_only, base)
         return self._exchange
 
@@ -61,7 +74,9 @@ class Contact:
         load = np.abs(pulls).max(axis=1)
         opening = contact.OPENS * (np.abs(free).max(axis=1) + load)
         wanted = free + pulls @ rests.rigid.T
-        touching = exchange.touching(wanted, pulls, contact.PULLS * load, opening)
+        nothing = np.column_stack([contact.PULLS * load, opening])
+        touching = exchange.touching(wanted, pulls, nothing, self._most_like(wanted))
+        self._seen.append((_unit(wanted), touching))
         reactions, motions = self._straight(wanted, pulls, touching)
         sunk = wanted - reactions @ (rests.flexibility / rests.stiffening) + motions @ rests.rigid.T
         pushes = np.where(rests.pushes_only, reactions, 0.0).min(axis=1) >= -contact.PULLS * load
@@ -73,22 +88,22 @@ class Contact:
             for k, good in enumerate((pushes & clear & balanced).tolist())
         ]
 
+    def _most_like(self, wanted: FloatArray) -> BoolArray:
+        """The touching rests of the settled case that is most like each one, (c, k)."""
+        seen = np.concatenate([unit for unit, _ in self._seen])
+        touching = np.concatenate([touching for _, touching in self._seen])
+        return np.asarray(touching[(_unit(wanted) @ seen.T).argmax(axis=1)])
+
     def _straight(
         self, wanted: FloatArray, pulls: FloatArray, touching: BoolArray
     ) -> tuple[FloatArray, FloatArray]:
         """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
         rests = self._rests
-        many = touching.sum(axis=1)
-        at = np.argsort(~touching, axis=1, kind="stable")[:, : many.max()]
-        real = np.arange(at.shape[1]) < many[:, None]
-        both = real[:, :, None] & real[:, None, :]
-        block = rests.flexibility[at[:, :, None], at[:, None, :]] * (both / rests.stiffening)
-        block[:, np.arange(at.shape[1]), np.arange(at.shape[1])] += ~real
-        matrix = bordered(block, rests.rigid[at] * real[:, :, None])
-        right = np.concatenate(
-            [np.where(real, np.take_along_axis(wanted, at, axis=1), 0.0), pulls], axis=1
-        )
-        solved = solved_each(matrix, right)
-        reactions = np.zeros_like(wanted)
-        np.put_along_axis(reactions, at, np.where(real, solved[:, :-3], 0.0), axis=1)
-        return reactions, solved[:, -3:]
+        matrix = bordered(rests.flexibility / rests.stiffening, rests.rigid)
+        within = np.column_stack([touching, np.ones((len(touching), 3), dtype=bool)])
+        solved = solved_within(matrix, np.column_stack([wanted, pulls]), within)
+        return solved[:, :-3], solved[:, -3:]
+
+
+def _unit(rows: FloatArray) -> FloatArray:
+    return np.asarray(rows / np.maximum(np.linalg.norm(rows, axis=1, keepdims=True), 1e-300))

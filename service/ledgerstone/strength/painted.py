@@ -52,18 +52,18 @@ def painted(
     for supports in Holding(plate.outline).lines(BEST_LIFT):
         cases = plate.on(supports).cases([[pallet]])
         if cases.tips[0] is None:
-            used = np.maximum(used, _used(cases, trusted))
+            used = np.maximum(used, _used(cases, np.array([trusted])))
             break
     carrying = () if slab.use in NOBODY_SITS else under(bearings(slab, shape), plate)
     lying = Lying(slab, shape, plate, concrete, workshop, carrying)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
-        for cases, basis in lying.everybody():
-            used = np.maximum(used, _used(cases, lying.limit_mpa(basis)))
+        for cases, limits in lying.everybody():
+            used = np.maximum(used, _used(cases, limits))
     return Painted(mesh.nodes, mesh.triangles, used, lies)
 
 
-def _used(cases: Cases, limit_mpa: float) -> FloatArray:
-    """The worst case's stress at each node over what is trusted, shape (n,)."""
+def _used(cases: Cases, limits_mpa: FloatArray) -> FloatArray:
+    """The worst case's stress at each node over what is trusted in it, shape (n,)."""
     _, stress = cases.stress_field()
-    return np.asarray(stress.max(axis=1) / limit_mpa)
+    return np.asarray((stress / limits_mpa).max(axis=1))

@@ -14,10 +14,12 @@ from collections.abc import Sequence
 
 from shapely.geometry import Polygon
 
+from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import _rested
 from ledgerstone.strength._cases import Answer, Cases, Stress
 from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
 from ledgerstone.strength._model import Model, model_of
+from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     AreaSupport,
     LineSupport,
@@ -141,8 +143,23 @@ class Rested:
         other = self.plate.at(thickness_mm=thickness_mm, e_mpa=e_mpa)
         return Rested(other, self.footing, self.support_count)
 
+    def tips(self, cases: Sequence[Sequence[Load]]) -> tuple[SlabTipsError | None, ...]:
+        """For each case how the slab tips, or None where it rests.
+
+        Raises
+        ------
+        OffTheSlabError
+            If a load does not meet the slab.
+        """
+        return _rested.tips_of(
+            self.plate.model, self.footing, cases, thickness_mm=self.plate.thickness_mm
+        )
+
     def cases(
-        self, cases: Sequence[Sequence[Load]], *, gaps_mm: Sequence[float] | None = None
+        self,
+        cases: Sequence[Sequence[Load]],
+        *,
+        gaps_mm: Sequence[float] | FloatArray | None = None,
     ) -> Cases:
         """Every case worked out.
 
@@ -151,7 +168,8 @@ class Rested:
         cases
             Loads of each case; they act together.
         gaps_mm
-            How low each support lies, in the order of the supports; None puts all level.
+            How low each support lies, in the order of the supports: in every case alike, or in
+            each, shape (supports, cases). None puts all level.
 
         Raises
         ------
