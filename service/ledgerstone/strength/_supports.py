@@ -21,6 +21,9 @@ from ledgerstone.strength.mesh import Mesh
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
 MOST_STATIONS_AREA = 120
+# Of all rests together, where they only push: a slab on rests of usual sizes has 30 to 250. What is
+# settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
+MOST_STATIONS = 320
 SAME_MM = 1e-6
 REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
 
@@ -110,7 +113,7 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     """
     reach = mesh.polygon.buffer(REACH_MM / 2.0, join_style="mitre")
     shapely.prepare(reach)
-    wished = [_places(support, mesh, reach) for support in supports]
+    wished = _not_too_many([_places(support, mesh, reach) for support in supports], supports)
     places = np.concatenate(wished)
     owner = np.repeat(np.arange(len(wished)), [len(p) for p in wished])
     triangle, share, moved = mesh.nearest(places)
@@ -125,6 +128,25 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     pushes = ~clamps & ~np.array([s.holds_down for s in supports])
     force = Stations(places, owner, pushes[owner], np.ones(len(owner), dtype=bool), triangle, rows)
     return _with_turning(force, share, clamps[owner])
+
+
+def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:
+    """Every so many places of rests that only push; each keeps one, or its first and last."""
+    held = [s.holds_down or (isinstance(s, LineSupport) and s.clamped) for s in supports]
+    pushing = sum(len(w) for w, is_held in zip(wished, held, strict=True) if not is_held)
+    stride = -(-pushing // MOST_STATIONS)
+    if stride <= 1:
+        return wished
+    return [
+        places if is_held else places[_every(stride, len(places))]
+        for places, is_held in zip(wished, held, strict=True)
+    ]
+
+
+def _every(stride: int, count: int) -> IntArray:
+    if count <= stride:
+        return np.array([count // 2])
+    return np.unique(np.append(np.arange(0, count - 1, stride), count - 1))
 
 
 def _with_turning(force: Stations, share: FloatArray, clamped: NDArray[np.bool_]) -> Stations:
