@@ -184,6 +184,8 @@ def _text_page(
     summary: str,
     mimetype: str,
     schema: JSONSchema,
+    example: object,
+    *,
     refusals: tuple[int, ...] = (404,),
     **more: Any,  # noqa: ANN401  OpenAPI's own members
 ) -> dict[str, Any]:
@@ -196,13 +198,20 @@ def _text_page(
             "200": {
                 "description": "The text.",
                 "headers": _REQUEST_ID,
-                "content": {mimetype: {"schema": schema}},
+                "content": {
+                    mimetype: {"schema": schema, "examples": {"beginning": {"value": example}}}
+                },
             },
             **problems(*refusals),
         },
     }
 
 
+_COUNTED = (
+    "# HELP ledgerstone_stage_seconds_total Seconds spent, by stage.\n"
+    "# TYPE ledgerstone_stage_seconds_total counter\n"
+    'ledgerstone_stage_seconds_total{stage="strength"} 12.75\n'
+)
 _KIND_PARAMETER = {
     "name": "kind",
     "in": "path",
@@ -224,7 +233,13 @@ PATHS: dict[str, Any] = {
         )
     },
     "/v1/openapi.yaml": {
-        "get": _text_page("getDocument", "This document", "application/yaml", {"type": "object"}),
+        "get": _text_page(
+            "getDocument",
+            "This document",
+            "application/yaml",
+            {"type": "object"},
+            {"openapi": "3.1.0", "info": {"title": "Ledgerstone", "version": "1"}},
+        ),
     },
     "/metrics": {
         "get": {
@@ -233,7 +248,8 @@ PATHS: dict[str, Any] = {
                 "What was answered and how long it took",
                 "text/plain",
                 text(),
-                (401,),
+                _COUNTED,
+                refusals=(401,),
                 description=(
                     "Prometheus' text format, of all workers together. Answered to the machine"
                     " itself, and elsewhere to the maker's key. No label is of a person."
@@ -248,6 +264,7 @@ PATHS: dict[str, Any] = {
             "What a problem's type means",
             "text/plain",
             text(),
+            "429 Too many at once\nWait a moment and ask again.\n",
             parameters=[_KIND_PARAMETER],
         ),
     },

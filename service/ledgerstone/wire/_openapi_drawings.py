@@ -5,15 +5,26 @@ from __future__ import annotations
 from typing import Any
 
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX
+from ledgerstone.wire._openapi_answer_examples import INSTANCE
 from ledgerstone.wire._openapi_calls import answer, problems
 from ledgerstone.wire._openapi_parts import JSONSchema, ref, text, whole
 from ledgerstone.wire.order_schemas import MOST_CUTOUTS, MOST_SLABS
+from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.wire.tokens import LONGEST_TOKEN
 
 _PROBLEM = "application/problem+json"
 _REQUEST_ID = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
 _NAMES = ["plan", "view", "assembled"]
 _BYTES: JSONSchema = {"type": "string", "format": "binary"}
+
+
+_NO_WIDTH = {
+    "type": PROBLEMS + BY_STATUS[400].name,
+    "title": BY_STATUS[400].title,
+    "status": 400,
+    "detail": "Give the picture's width as a whole number of pixels, from 320 to 1600.",
+    "instance": INSTANCE,
+}
 
 
 def _in_query(name: str, says: str, schema: JSONSchema) -> dict[str, Any]:
@@ -98,7 +109,7 @@ def _drawing(
             "400": answer(
                 "The workshop no longer offers what the link names, or it cannot be drawn so.",
                 {"anyOf": [ref("NotUnderstood"), ref("Problem")]},
-                {},
+                {"width_that_is_no_number": _NO_WIDTH},
                 _PROBLEM,
             ),
             **problems(404, 406, 414, *refusals),

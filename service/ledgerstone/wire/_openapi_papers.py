@@ -131,7 +131,12 @@ _SHEETS = {
             {"three_faults_in_it": answers.NOT_UNDERSTOOD},
             _PROBLEM,
         ),
-        "422": answer("The order cannot be made as asked.", ref("SentBack"), {}, _PROBLEM),
+        "422": answer(
+            "The order cannot be made as asked.",
+            ref("SentBack"),
+            {"basin_near_the_front": answers.SENT_BACK_EXAMPLE},
+            _PROBLEM,
+        ),
         **problems(401, 404, 406, 408, 409, 413, 415),
     },
 }
@@ -191,7 +196,12 @@ _JOB_SHEETS = {
             {"three_faults_in_it": answers.NOT_UNDERSTOOD},
             _PROBLEM,
         ),
-        "422": answer("The order cannot be made as asked.", ref("SentBack"), {}, _PROBLEM),
+        "422": answer(
+            "The order cannot be made as asked.",
+            ref("SentBack"),
+            {"basin_near_the_front": answers.SENT_BACK_EXAMPLE},
+            _PROBLEM,
+        ),
         **problems(401, 406, 408, 409, 413, 415),
     },
 }
