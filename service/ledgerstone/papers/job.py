@@ -8,7 +8,7 @@ from functools import cached_property
 
 from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
-from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of
+from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of, sealer_l
 from ledgerstone.mould import MouldPlan, mould_plan
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
@@ -99,6 +99,13 @@ class Job:
     def mix_of(self, slab: Slab) -> Mix:
         """Return the mix of a slab's back."""
         return mixes_of(tint_of(slab, self.workshop), self.workshop)[-1]
+
+    def sealer_l(self, i: int) -> float:
+        """Litres of sealer that one piece takes, all coats together."""
+        name = self.slabs[i].finish.sealer
+        sealer = next(one for one in self.workshop.sealers if one.name == name)
+        area_m2 = self.quote.shapes[i].net_area_mm2 / 1e6
+        return sealer_l(area_m2, sealer.coats, sealer.coverage_m2_per_l)
 
     def rail_in(self, i: int, shape: Shape) -> tuple[XY, XY] | None:
         """Return where the rail is clamped on a slab as it is drawn, if its way has one."""

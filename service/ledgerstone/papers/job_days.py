@@ -13,8 +13,8 @@ from ledgerstone.papers.job_blocks import Block, hours, short_day, shortened, ta
 from ledgerstone.schedule import Laid
 from ledgerstone.schedule.laying import moment
 
-COLUMNS = ("Day", "From", "Step", "Piece", "Hands", "Really", "Noted, kg")
-WIDTHS = (17, 10, 44, 24, 12, 12, 14)
+COLUMNS = ("Day", "From", "Step", "Piece", "Hands", "Really", "Weighed")
+WIDTHS = (18, 9, 43, 27, 12, 11, 13)
 PIECE = COLUMNS.index("Piece")  # of one single slab it is not said in every line
 WORTH_TELLING_MINUTES = 6 * 60  # a wait as long as this is told; a shorter one is a break
 
@@ -73,5 +73,5 @@ def _piece(job: Job, laid: Sequence[Laid]) -> str:
     slab = laid[0].job.step.slab
     if slab is None:
         return "the order"
-    name, quantity = shortened(job.names[slab], 24), job.slabs[slab].quantity
+    name, quantity = shortened(job.names[slab], 18), job.slabs[slab].quantity
     return name if quantity == 1 else f"{len(laid)} of {quantity} {name}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from ledgerstone.drawing.casting import draw_sheet
@@ -187,14 +188,31 @@ def _named(name: str) -> str:
 
 
 def _used(job: Job) -> Iterator[list[str]]:
-    """Yield what goes into the moulds and the concrete, and the packs that hold it."""
+    """Yield what goes into the moulds, the concrete and onto it, and the packs that hold it."""
     for supply in job.moulds.supplies:
         if supply.packs:
             used = f"{round(supply.used, 2):g} {supply.unit}"
-            yield [supply.name, used, f"{supply.packs} {supply.unit}"]
+            yield [supply.name, used, _count(supply.packs, supply.unit)]
     for bought in job.batches.purchases:
-        packs = "loose" if bought.packs is None else f"{bought.packs} packs"
+        packs = "loose" if bought.packs is None else _count(bought.packs, "packs")
         yield [bought.name, f"{bought.kg:.2f} kg", packs]
+    for name, litres in _sealers(job).items():
+        yield [f"sealer {name}", f"{litres:.2f} litres", _count(math.ceil(litres), "litres")]
+
+
+def _sealers(job: Job) -> dict[str, float]:
+    """Litres of each sealer that the order takes."""
+    litres: dict[str, float] = {}
+    for i, slab in enumerate(job.slabs):
+        litres[slab.finish.sealer] = litres.get(slab.finish.sealer, 0.0) + (
+            slab.quantity * job.sealer_l(i)
+        )
+    return litres
+
+
+def _count(number: int, units: str) -> str:
+    """Say so many sheets, or one sheet."""
+    return f"{number} {units.removesuffix('s') if number == 1 else units}"
 
 
 def _foam(job: Job) -> Iterator[Block]:

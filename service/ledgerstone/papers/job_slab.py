@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from ledgerstone.drawing import TitleBlock, draw_plan
 from ledgerstone.drawing.casting import DrawnBar, Layer, draw_section, draw_steel
 from ledgerstone.drawing.schedule import letter_of
-from ledgerstone.mix import sealer_l
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
@@ -67,12 +66,13 @@ def _is_long(listed: Block) -> bool:
     return bool(listed) and len(listed["rows"]) > MOST_ROWS
 
 
-def _here_or_later(listed: Block, says_what: str) -> Iterator[Block]:
+def _here_or_later(listed: Block, says_what: str, head: str = "") -> Iterator[Block]:
     """Show a list on the slab's own sheet, or say where it stands."""
     if _is_long(listed):
         rows = len(listed["rows"])
         yield says(f"The list of {says_what}, {rows} lines, is on the page “Long lists”.")
     elif listed:
+        yield heading(head) if head else {}
         yield listed
 
 
@@ -100,7 +100,9 @@ def _mould_page(job: Job, i: int) -> Content:
         f"{shortened(job.names[i], NAME)}: the mould{_times(job, i)}",
         flag(MIRRORED),
         drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 190),
-        *_here_or_later(_knockouts(job, i), "knockouts"),
+        *_here_or_later(
+            _knockouts(job, i), "knockouts", "Knockouts, from the mould's own inside edges, mm"
+        ),
         facts(
             ("Sides", f"{mm(mould.height_mm)} mm high on the base board"),
             ("Screws", f"{mould.screws}, in {mm(mould.pilot_mm)} mm pilot holes"),
@@ -226,7 +228,7 @@ def _bars(job: Job, i: int) -> Block:
     for bar in steel.bars:
         xs = sorted((over - bar.start_mm[0], over - bar.end_mm[0]))
         ys = sorted((bar.start_mm[1], bar.end_mm[1]))
-        where = f"left {mm(xs[0])} to {mm(xs[1])}, front {mm(ys[0])} to {mm(ys[1])}"
+        where = f"left {_from_to(*xs)}, front {_from_to(*ys)}"
         size = f"{bar.diameter_mm:g} mm bar"
         rows.append([bar.mark, size, mm(bar.length_mm), where, ""])
     for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
@@ -235,6 +237,12 @@ def _bars(job: Job, i: int) -> Block:
         rows.append([piece.mark, size, f"{mm(piece.length_mm)} × {mm(piece.width_mm)}", where, ""])
     columns = ("Mark", "What", "Cut, mm", "Where it lies, from the mould's edges, mm", "Cut")
     return table(columns, rows, (8, 18, 19, 47, 8))
+
+
+def _from_to(first_mm: float, last_mm: float) -> str:
+    """Say a stretch, or a place where it has no length."""
+    first, last = mm(first_mm), mm(last_mm)
+    return first if first == last else f"{first} to {last}"
 
 
 def _lifts(job: Job, i: int) -> Block:
@@ -266,7 +274,7 @@ def _finish(job: Job, i: int) -> Block:
     sealer = next(s for s in workshop.sealers if s.name == slab.finish.sealer)
     slurry = job.batches.slabs[i].slurry
     area = shape.net_area_mm2 / 1e6
-    litres = sealer_l(area, sealer.coats, sealer.coverage_m2_per_l)
+    litres = job.sealer_l(i)
     steps = [f"Sand the open back flat: {mm(workshop.boards.sanding_mm)} mm stands proud"]
     if workshop.boards.sanding_mm <= 0:
         steps = []
