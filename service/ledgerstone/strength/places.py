@@ -58,9 +58,11 @@ def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> 
         *_along_sides(shape),
         *_grid(shape),
     )
+    shapely.prepare(room)
+    rim = room.boundary
     places: list[Place] = []
     for xy in wished:
-        near = _onto(room, xy)
+        near = _onto(room, rim, xy)
         if all(math.dist(near, other.xy) > 0.75 * side_mm for other in places):
             places.append(Place(near, _kind(Point(near), free, hull)))
             if len(places) == MOST_PLACES:
@@ -112,11 +114,11 @@ def _kind(
     return "free-corner" if out > 1.0 and near else "anywhere"
 
 
-def _onto(room: Polygon | MultiPolygon, xy: XY) -> XY:
+def _onto(room: Polygon | MultiPolygon, rim: BaseGeometry, xy: XY) -> XY:
     """The place in ``room`` nearest to a wished one."""
     point = Point(xy)
     if not room.contains(point):
-        point = room.boundary.interpolate(room.boundary.project(point))
+        point = rim.interpolate(rim.project(point))
     return round(point.x, 3), round(point.y, 3)
 
 
