@@ -11,7 +11,6 @@ from statistics import median
 from types import MappingProxyType
 from typing import Any, Final
 
-from ledgerstone.checks import Facts
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.quote import SentBack
 from ledgerstone.wire.answering import Desk
@@ -113,14 +112,13 @@ def try_job(job: PastJob, desk: Desk) -> Tried:
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
         return Tried(job, {}, stops)
-    facts = Facts(answer.order, then.workshop, then.bookings, then.today, then.plates)
     pieces = zip(answer.order.slabs, answer.weights, strict=True)
     return Tried(
         job,
         {
             "charged": float(answer.price.total),
             "weighed_kg": sum(slab.quantity * weight.slab_kg for slab, weight in pieces),
-            "hours": sum(step.hands_minutes for step in facts.operations) / 60,
+            "hours": sum(step.hands_minutes for step in answer.work) / 60,
             "days": float((answer.lead_time.ready_on - job.ordered_on).days),
         },
     )
