@@ -60,6 +60,7 @@ def main() -> None:
     outcome: Counter[str] = Counter()
     left: Counter[str] = Counter()
     times: list[float] = []
+    verified: list[int] = []
     for order in sample(count, number, kind):
         began = time.process_time()
         answer = DESK.answer(order)
@@ -71,6 +72,7 @@ def main() -> None:
         checks = {finding.check for finding in answer.findings if finding.level == "stops"}
         tripped.update(checks)
         found = answer.found
+        verified.append(found.verified if found is not None else 0)
         if found is None or (found.fix_all is None and found.nearest_makeable is None):
             outcome["neither"] += 1
             left.update(checks)
@@ -80,6 +82,9 @@ def main() -> None:
             outcome["nearest_makeable"] += 1
             left.update(f"{check} (nearest)" for check in checks)
     show(outcome, tripped, left, sorted(times))
+    spent_on = sorted(verified)
+    half, most = spent_on[len(spent_on) // 2], spent_on[int(0.95 * (len(spent_on) - 1))]
+    print(f"full verifications: p50 {half}, p95 {most}, most {spent_on[-1]}")
 
 
 def show(

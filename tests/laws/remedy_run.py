@@ -11,7 +11,7 @@ import sys
 import time
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Final
 
@@ -134,7 +134,8 @@ def _read(path: Path) -> Tally:
 
 def _write(path: Path, tally: Tally) -> None:
     path.parent.mkdir(parents=True, exist_ok=True)
-    path.write_text(json.dumps(asdict(tally)), encoding="utf-8")
+    kept = {name: getattr(tally, name) for name in ("orders", "tripped", "outcomes", "broken")}
+    path.write_text(json.dumps(kept), encoding="utf-8")
 
 
 def show(total: Tally) -> None:

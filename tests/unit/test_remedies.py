@@ -1,6 +1,7 @@
 """The customer's orders that can't be made, and what a good maker would answer."""
 
 import copy
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -11,14 +12,17 @@ from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.remedies_out import write_fixes, write_remedies
 from ledgerstone.workshop import Workshop
+from ledgerstone.workshop.records import Dose
+from ledgerstone.workshop.summary import second_looks
 
+TODAY = date(2026, 11, 25)
 Json = dict[str, Any]
 
 
 @pytest.fixture(scope="module")
 def desk(workshop: Workshop) -> Desk:
     """A desk that keeps its plates between the orders of this file."""
-    return Desk(workshop, date(2026, 11, 25))
+    return Desk(workshop, TODAY)
 
 
 def rectangle(length: str, width: str, thickness: str = "40 mm", **more: object) -> Json:
@@ -96,6 +100,66 @@ def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
     ]
     assert len(mended["slabs"]) == 2
     assert mended["joins"][0]["gap"] == "2 mm"
+
+
+def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(desk: Desk) -> None:
+    """3.6 m in one piece, fitted up fourteen steps: two pieces that six people carry."""
+    order = rectangle("3600 mm", "620 mm", label="Kitchen run", rests={"kind": "full"})
+    order["delivery"] = {
+        "kind": "fitted",
+        "postcode": "HR9 7XX",
+        "floor": 1,
+        "steps": 14,
+        "doorway": "762 mm",
+        "turn": {"from": "900 mm", "into": "1000 mm"},
+        "ceiling": "2400 mm",
+    }
+    says, mended, quote = fixed(desk, order, "nearest_makeable")
+    assert says == [
+        "Make “Kitchen run” of two pieces, 1799 mm and 1799 mm long, with a join between them."
+    ]
+    assert mended["delivery"] == order["delivery"]
+    lifting = desk.workshop.lifting
+    assert all(one.slab_kg <= lifting.most_people * lifting.kg_per_person for one in quote.weights)
+    checks = {finding.check for finding in quote.findings}
+    assert not checks & {"too-heavy-for-steps", "beyond-hands"}
+
+
+def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(desk: Desk) -> None:
+    """Two runs of 3.2 m: each is cut in two, and each half meets the other half of its own run."""
+    order = rectangle("3200 mm", "620 mm", rests={"kind": "full"})
+    order["slabs"] += rectangle("3000 mm", "600 mm", rests={"kind": "full"})["slabs"]
+    _, mended, _ = fixed(desk, order, "nearest_makeable")
+    lengths = [slab["outline"]["length"] for slab in mended["slabs"]]
+    assert lengths == ["1599 mm", "1499 mm", "1599 mm", "1499 mm"]
+    ends = [(join["one"]["slab"], join["other"]["slab"]) for join in mended["joins"]]
+    assert ends == [(0, 2), (1, 3)]
+
+
+def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
+    workshop: Workshop,
+) -> None:
+    """12 % black on white cement is past the 10 % of ASTM C979: graphite, the nearest, is offered.
+
+    A maker who raises the limit to 14 % casts it, and the customer reads nothing of a standard.
+    """
+    jet = replace(
+        workshop.palette[0],
+        name="jet",
+        colour="#2b2c2e",
+        cement="white",
+        doses=(Dose(pigment="black iron oxide", percent=12.0),),
+    )
+    shop = replace(workshop, palette=(*workshop.palette, jet))
+    order = rectangle("900 mm", "500 mm", shade={"name": "jet"}, rests={"kind": "full"})
+    says, mended, _ = fixed(Desk(shop, TODAY), order)
+    assert says == ["Make the slab in graphite."]
+    assert mended["slabs"][0]["shade"] == {"name": "graphite"}
+    bolder = replace(shop, shade=replace(shop.shade, most_percent=14.0))
+    quote = Desk(bolder, TODAY).answer(order, search=False)
+    assert isinstance(quote, Quote)
+    assert not any("C979" in finding.says + finding.source for finding in quote.findings)
+    assert any("C979" in line and "jet" in line for line in second_looks(bolder))
 
 
 def test_two_sinks_and_three_taps_are_laid_out_anew(desk: Desk) -> None:

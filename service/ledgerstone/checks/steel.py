@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from dataclasses import replace
 
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words
@@ -12,6 +13,10 @@ from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
 from ledgerstone.workshop.records import Workshop
 
 _PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}
+
+
+_THICKER = "Make it thicker."
+_NOT_HERE = "No thickness that we cast is enough there: have it indoors, or ask us for other steel."
 
 
 def grains_pass(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
@@ -46,9 +51,12 @@ def steel_covered(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[F
         kept = slab.thickness.like(max(cover.kept_mm, 0.0), "down")
         wanted = slab.thickness.like(cover.wanted_mm, "up")
         if rusts:
+            thickest = replace(slab, thickness=slab.thickness.like(workshop.shaping.thickest_mm))
+            enough = cover_of(replace(thickest, reliefs=()), workshop.steel).is_kept
             says = (
                 f"{capital(_PLACES[slab.place])} steel in {name} would rust: it has {kept} of"
-                f" concrete over it and needs {wanted}. Make it thicker."
+                f" concrete over it and needs {wanted}."
+                f" {_THICKER if enough else _NOT_HERE}"
             )
         else:
             says = (

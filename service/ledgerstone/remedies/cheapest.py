@@ -9,7 +9,7 @@ from itertools import count
 
 from ledgerstone.checks import Facts, Finding, run_stage, stage_of
 from ledgerstone.checks.strength import CRACKS, still_cracks
-from ledgerstone.order import Order, Outline, Round
+from ledgerstone.order import LShape, Order, Outline, Round
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.remedies.budget import Budget, order_units, plan_units
 from ledgerstone.remedies.change import Changes, Outcome, changed
@@ -35,6 +35,7 @@ class Tried:
         self._units = order_units(facts.order)
         self.budget = budget
         self.full = 0
+        self.verified = 0
 
     def outcome(self, changes: Changes) -> Outcome | None:
         """Try changes; None where they are not understood, or all is spent."""
@@ -47,6 +48,7 @@ class Tried:
             self._known[key] = found = self._trial(changes)
             if found is not None and "strength" not in found.checked.not_checked:
                 self.full -= 1
+                self.verified += 1
         return self._known[key]
 
     def in_vain(self, changes: Changes, stop: Finding) -> bool:
@@ -186,22 +188,29 @@ def keeps(before: Order, after: Order) -> bool:
     for one, other in zip(before.slabs, after.slabs, strict=True):
         if len(one.cutouts) != len(other.cutouts):
             return False
-        sizes = [(_outline_size(one.outline), _outline_size(other.outline))]
+        sizes = [(_outline_sizes(one.outline), _outline_sizes(other.outline))]
         sizes += [
             (cutout_size_mm(a), cutout_size_mm(b))
             for a, b in zip(one.cutouts, other.cutouts, strict=True)
         ]
         for old, new in sizes:
-            if any(abs(n - o) > WITHIN * o + 1e-6 for o, n in zip(old, new, strict=True)):
+            if len(old) != len(new) or _far(old, new):
                 return False
     return True
 
 
-def _outline_size(outline: Outline) -> tuple[float, float]:
+def _far(old: tuple[float, ...], new: tuple[float, ...]) -> bool:
+    return any(abs(n - o) > WITHIN * o + 1e-6 for o, n in zip(old, new, strict=True))
+
+
+def _outline_sizes(outline: Outline) -> tuple[float, ...]:
     if isinstance(outline, Round):
-        return outline.diameter.mm, outline.diameter.mm
+        return (outline.diameter.mm, outline.diameter.mm)
     if isinstance(outline, OrderPolygon):
         xs = [point.x.mm for point in outline.points]
         ys = [point.y.mm for point in outline.points]
-        return max(xs) - min(xs), max(ys) - min(ys)
-    return outline.length.mm, outline.width.mm
+        return (max(xs) - min(xs), max(ys) - min(ys))
+    sizes = (outline.length.mm, outline.width.mm)
+    if isinstance(outline, LShape):
+        return (*sizes, outline.notch.length.mm, outline.notch.width.mm)
+    return sizes

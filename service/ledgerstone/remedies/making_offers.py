@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.edges import THINNEST_MM
+from ledgerstone.checks.thickness import GRAINS
 from ledgerstone.order import SURFACES, Order, Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
@@ -69,15 +70,16 @@ def without_drip(finding: Finding, order: Order, _facts: Facts, _most: float) ->
     yield Option("without-drip", changes, 3.0)
 
 
-def shallower_relief(finding: Finding, order: Order, _facts: Facts, _m: float) -> Iterable[Option]:
-    """Make a relief so shallow that enough is left beneath it."""
-    i, limit = finding.slab, finding.limit.get("left_mm")
+def shallower_relief(finding: Finding, order: Order, facts: Facts, _m: float) -> Iterable[Option]:
+    """Make reliefs so shallow that enough is left beneath them, for the grains too."""
+    i, limit = finding.slab, finding.limit.get("left_mm", 0.0)
     if i is None or not isinstance(limit, float):
         return
     slab, changes, cost = order.slabs[i], [], 1.0
-    for k in map(int, named(finding, "reliefs")):
+    least = max(limit, GRAINS * facts.workshop.recipe.largest_aggregate_mm)
+    for k in map(int, named(finding, "reliefs")) if limit else range(len(slab.reliefs)):
         depth = slab.reliefs[k].depth
-        new = depth.like(slab.thickness.mm - limit, "down")
+        new = depth.like(slab.thickness.mm - least, "down")
         if 0.0 < new.mm < depth.mm:
             changes.append(Change(("slabs", i, "reliefs", k, "depth"), new))
             cost += (depth.mm - new.mm) / 10

@@ -31,7 +31,7 @@ _BEARING: tuple[Offer, ...] = (
 
 OFFERS: dict[str, tuple[Offer, ...]] = {
     "too-big-for-table": (plan.smaller_outline, two_pieces),
-    "aggregate-too-large": (plan.other_thickness,),
+    "aggregate-too-large": (plan.layout_options, making.shallower_relief, plan.other_thickness),
     "steel-rusts": (plan.other_thickness,),
     "strength-unknown": (plan.layout_options, plan.other_thickness, strength.other_rests),
     "too-thin": (plan.other_thickness,),
@@ -66,15 +66,15 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
     "edge-not-made": (making.edge_size,),
     "edge-too-deep": (making.edge_size, plan.other_thickness),
     "edge-too-thin-for-finish": (making.edge_size, making.plainer_finish, plan.other_thickness),
-    "neck-too-narrow": (plan.other_thickness,),
+    "neck-too-narrow": (plan.slimmer_notch, plan.other_thickness),
     "cutout-over-unit-side": (making.cutout_inside_unit,),
     "pour-too-slow": (plan.other_thickness, strength.smaller_slab, two_pieces),
     "sealer-not-for-place": (promise.other_sealer,),
-    "too-long-for-pallet": (promise.other_delivery, plan.smaller_outline, two_pieces),
+    "too-long-for-pallet": (promise.other_delivery, strength.short_enough, two_pieces),
     "too-heavy-for-pallet": (promise.other_delivery, plan.other_thickness),
-    "too-much-for-van": (promise.other_delivery, plan.smaller_outline, two_pieces),
+    "too-much-for-van": (promise.other_delivery, strength.short_enough, two_pieces),
     "doorway-too-narrow": (making.carried_by_others,),
-    "turn-too-tight": (making.carried_by_others, strength.smaller_slab, two_pieces),
+    "turn-too-tight": (making.carried_by_others, strength.short_enough, two_pieces),
     "lift-too-small": (making.carried_by_others, strength.smaller_slab, two_pieces),
     "lift-overloaded": (making.carried_by_others, plan.other_thickness, strength.smaller_slab),
     "too-heavy-for-steps": (

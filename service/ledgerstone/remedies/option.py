@@ -14,6 +14,7 @@ from ledgerstone.remedies.layout import Layout
 from ledgerstone.shape import Shape
 
 ROUND_TO_MM = 5.0
+_HARDLY_MM = 0.05
 MOVE_COSTS = 0.01  # a change of a hundred millimetres weighs 1
 RESIZE_COSTS = 20.0  # a tenth more slab weighs 2
 SHRINK_COSTS = 50.0  # a tenth less opening weighs 5: what goes into it has its size
@@ -80,7 +81,7 @@ def _cutout_changes(
         return
     for axis, step in zip(("x", "y"), by, strict=True):
         old: Length = getattr(cutout.centre, axis)
-        if abs(step) > 0.01:
+        if abs(step) > (_HARDLY_MM if to_mm < 1.0 else to_mm / 2):
             yield Change((*base, "centre", axis), old.like(old.mm + step, to_mm=to_mm))
 
 

@@ -10,7 +10,7 @@ from ledgerstone.checks.shape import strip_rule
 from ledgerstone.order import Cutout, LShape, Order, Rectangle, Slab
 from ledgerstone.outline import side_names
 from ledgerstone.remedies.change import Change, Path, changed
-from ledgerstone.remedies.layout import DIRECTIONS, Freedom, find_layout
+from ledgerstone.remedies.layout import DIRECTIONS, Freedom, Layout, find_layout
 from ledgerstone.remedies.option import (
     ROUND_TO_MM,
     Option,
@@ -18,11 +18,23 @@ from ledgerstone.remedies.option import (
     named,
     resized_outline,
 )
-from ledgerstone.remedies.strength_offers import helps
+from ledgerstone.remedies.strength_offers import helps, lightens
 from ledgerstone.shape import Shape, cutout_size_mm
 
 MOST_AT_ONCE = 2
 _ALIKE_MM = 2.0  # within the cast tolerance
+_WANTS_THICKER = frozenset(
+    (
+        "aggregate-too-large",
+        "relief-too-deep",
+        "too-thin-for-drip",
+        "edge-too-deep",
+        "edge-too-thin-for-finish",
+        "steel-rusts",
+    )
+)
+_TOO = ("too-thin", "too-thick")
+GRAINS_WIDE = 5.0  # ACI 318-19 26.4.2.1(a)(5): a fifth of the narrowest place
 # Kept beyond the rule, so that a place rounded to 5 mm, or to 1 mm where room is short, holds.
 _MARGINS = ((5.2, ROUND_TO_MM), (1.5, 1.0), (0.0, 0.1))
 
@@ -103,7 +115,7 @@ def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> 
         tight = lay(margin_mm=0.0)
         if tight is None:
             continue
-        for margin_mm, to_mm in _MARGINS:
+        for margin_mm, to_mm in _margins(tight, shape):
             layout = lay(margin_mm=margin_mm) if margin_mm else tight
             if layout is not None:
                 changes, cost = layout_changes(order, i, shape, layout, to_mm)
@@ -112,12 +124,21 @@ def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> 
                     return
 
 
+def _margins(tight: Layout, shape: Shape) -> Iterable[tuple[float, float]]:
+    """Round to 5 mm what moves by more, and to 1 mm what hardly moves."""
+    moves = [abs(by) for moved in tight.moved_mm.values() for by in moved]
+    shrinks = [share * shape.openings[i].longer_mm for i, share in tight.shrunk.items()]
+    most = max([*moves, *shrinks, *tight.grown_mm.values()], default=0.0)
+    return _MARGINS if most > ROUND_TO_MM / 2 else (_MARGINS[1], _MARGINS[0], _MARGINS[2])
+
+
 def _clear(slab: Slab, shape: Shape, facts: Facts) -> list[float]:
-    """What each opening's rule asks beside it."""
+    """What each opening's rule asks beside it, and what the grains need to get there."""
+    grains = GRAINS_WIDE * facts.workshop.recipe.largest_aggregate_mm
     clear = []
     for opening in shape.openings:
         rule = strip_rule(slab.cutouts[opening.index], opening.longer_mm, facts.workshop)
-        clear.append(rule.stops_mm if rule is not None else 1.0)
+        clear.append(max(rule.stops_mm if rule is not None else 1.0, grains))
     return clear
 
 
@@ -171,7 +192,8 @@ def smaller_outline(finding: Finding, order: Order, facts: Facts, _most: float) 
         if _is_disc_like(order, i):
             fx = fy = min(fx, fy)
         changes = resized_outline(i, order.slabs[i], (fx, fy))
-        yield Option("smaller", changes, 1.0 + 20.0 * (2.0 - fx - fy))
+        if changes:
+            yield Option("smaller", changes, 1.0 + 20.0 * (2.0 - fx - fy))
 
 
 def _is_disc_like(order: Order, i: int) -> bool:
@@ -196,17 +218,40 @@ def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) 
         return
     old = order.slabs[finding.slab].thickness
     shaping = facts.workshop.shaping
+    alike_mm = 0.0 if finding.check in _TOO else _ALIKE_MM
     for usual in shaping.thicknesses_mm:
         new = old.like(usual)
         if new.mm > shaping.thickest_mm:  # a sixteenth of an inch over
             new = old.like(usual, "down")
         made = shaping.thinnest_mm <= new.mm <= shaping.thickest_mm
-        if made and abs(new.mm - old.mm) > _ALIKE_MM and helps(finding, old.mm / new.mm):
+        useful = helps(finding, old.mm / new.mm) and lightens(finding, new.mm / old.mm)
+        useful = useful and (new.mm > old.mm or finding.check not in _WANTS_THICKER)
+        if made and useful and abs(new.mm - old.mm) > alike_mm:
             yield Option(
                 "thicker" if new.mm > old.mm else "thinner",
                 (Change(("slabs", finding.slab, "thickness"), new),),
                 1.0 + abs(new.mm - old.mm) / 10,
             )
+
+
+def slimmer_notch(finding: Finding, order: Order, _facts: Facts, _m: float) -> Iterable[Option]:
+    """Make an L's notch smaller, until its arms are wider than they are thick."""
+    if finding.slab is None:
+        return
+    slab = order.slabs[finding.slab]
+    if not isinstance(slab.outline, LShape):
+        return
+    base = ("slabs", finding.slab, "outline", "notch")
+    for times in (1.0, 2.0, 3.0):
+        changes, cost = [], 1.0
+        for name in ("length", "width"):
+            whole, notch = getattr(slab.outline, name), getattr(slab.outline.notch, name)
+            new = notch.like(whole.mm - times * slab.thickness.mm, "down", to_mm=ROUND_TO_MM)
+            if 0.0 < new.mm < notch.mm:
+                changes.append(Change((*base, name), new))
+                cost += 20.0 * (1.0 - new.mm / notch.mm)
+        if changes:
+            yield Option("smaller-notch", tuple(changes), cost)
 
 
 def fewer_openings(

@@ -8,6 +8,8 @@ from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Shade
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import Option
+from ledgerstone.shade import Lab, delta_e_2000, palette_shade_seen, shade_seen, srgb_to_lab
+from ledgerstone.workshop.records import Workshop
 
 
 def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
@@ -22,15 +24,25 @@ def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Ite
 
 
 def other_shade(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
-    """A shade of the palette in place of one that is not had."""
+    """A shade of the palette in place of one that is not had, the nearest in colour first."""
     if finding.slab is None:
         return
+    wished, workshop = order.slabs[finding.slab].shade, facts.workshop
+    goal = _colour_of(wished, workshop)
     path = ("slabs", finding.slab, "shade")
-    for k, shade in enumerate(facts.workshop.palette):
-        named = shade.name in finding.says
-        if shade.name != order.slabs[finding.slab].shade.name:
-            cost = 1.0 if named else 2.0 + 0.1 * k
-            yield Option("shade", (Change(path, Shade(name=shade.name)),), cost)
+    for shade in workshop.palette:
+        if shade.name != wished.name:
+            seen = palette_shade_seen(shade, workshop).lab
+            away = delta_e_2000(seen, goal) if goal is not None else 0.0
+            yield Option("shade", (Change(path, Shade(name=shade.name)),), 1.0 + away / 100)
+
+
+def _colour_of(shade: Shade, workshop: Workshop) -> Lab | None:
+    """The colour that a shade was chosen for."""
+    if shade.match is not None:
+        return srgb_to_lab(shade.match)
+    seen = shade_seen(shade, workshop)
+    return seen.lab if seen is not None else None
 
 
 def other_sealer(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:

@@ -18,6 +18,7 @@ from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed
 from ledgerstone.remedies.cheapest import Tried, cheapest, keeps, ladders, least
 from ledgerstone.remedies.offers import WITHIN, last_resort, options
 from ledgerstone.remedies.option import Option, merged
+from ledgerstone.remedies.split import IN_TWO
 from ledgerstone.remedies.words import say_changes
 
 FAR = 0.6
@@ -65,12 +66,15 @@ class Found:
         A bigger change, only where there is no ``fix_all``.
     why_not
         The plain reason where nothing was found.
+    verified
+        How often an order, or one slab alone, went through the checks of strength too.
     """
 
     remedies: dict[str, tuple[Remedy, ...]] = field(default_factory=dict)
     fix_all: Fix | None = None
     nearest_makeable: Fix | None = None
     why_not: str | None = None
+    verified: int = 0
 
 
 def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial) -> Found:
@@ -86,7 +90,7 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     fix = fix or _of_a_remedy(order, remedies)
     nearest = None if fix is not None else search.fix(FAR)
     why_not = None if fix is not None or nearest is not None else search.why_not()
-    return Found(remedies, fix, nearest, why_not)
+    return Found(remedies, fix, nearest, why_not, search.verified)
 
 
 def _of_a_remedy(order: Order, remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
@@ -155,6 +159,11 @@ class _Search:
         plain = last_resort(first, alone, facts)
         return next((o.changes for o in plain if not tried.stops(o.changes)), None)
 
+    @property
+    def verified(self) -> int:
+        """How many full verifications were spent."""
+        return self.whole.verified + sum(tried.verified for tried in self._alone.values())
+
     def why_not(self) -> str:
         """Say why nothing was found: what is still in the way of a plain slab."""
         return f"{NOTHING} What stands in the way: {self.stops[0].says}"
@@ -202,26 +211,34 @@ def _shown_already(rung: Option, shown: list[frozenset[str]]) -> bool:
     parts = frozenset(map(repr, rung.changes))
     if any(parts >= other for other in shown):
         return True
-    return bool(shown) and len({change.path[:4] for change in rung.changes}) > MOST_THINGS
+    things = {change.path[:4] for change in rung.changes}
+    return bool(shown) and rung.effect != IN_TWO and len(things) > MOST_THINGS
 
 
 def _moved_to(changes: Changes, i: int, order: Order, before: Changes) -> Changes:
-    """Changes of a slab alone, as changes of slab ``i`` among the others."""
-    added = sum(len(c.path) == 2 and c.path[0] == "slabs" for c in before if c.path[1] != i)
-    extra = len(order.slabs) + added // 2
+    """Changes of a slab alone, as changes of slab ``i`` among the others.
+
+    Pieces that it was cut into come after every slab that there is.
+    """
+    count = len(order.slabs)
+    new = {c.path[1] for c in before if c.path[0] == "slabs" and int(c.path[1]) >= count}
+    extra = count + len(new) - 1
+
+    def moved_index(k: int) -> int:
+        return i if k == 0 else extra + k
+
     moved = []
     for change in changes:
         if change.path[0] == "slabs":
-            index = i if change.path[1] == 0 else extra
+            index = moved_index(int(change.path[1]))
             moved.append(replace(change, path=("slabs", index, *change.path[2:])))
         elif change.path == ("joins",):
             joins = next((c.new for c in before if c.path == ("joins",)), order.joins)
-            ends = {0: i, 1: extra}
             own = tuple(
                 replace(
                     join,
-                    one=replace(join.one, slab=ends[join.one.slab]),
-                    other=replace(join.other, slab=ends[join.other.slab]),
+                    one=replace(join.one, slab=moved_index(join.one.slab)),
+                    other=replace(join.other, slab=moved_index(join.other.slab)),
                 )
                 for join in change.new
             )

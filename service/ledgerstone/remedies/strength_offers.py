@@ -17,6 +17,7 @@ from ledgerstone.shape import Shape
 
 _FRAME_MM = 40.0
 _BESIDE_MM = 250.0
+_BATCHES = 1.2  # the last batch is seldom a full one
 _CLOSE = 1.02  # what a finding writes is rounded
 _LEG_IN_MM = 60.0
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
@@ -31,9 +32,30 @@ def smaller_openings(
     i = finding.slab
     for k in _beside(finding, facts.shapes[i]):
         for share in _shares(most_share):
+            if not helps(finding, _less_slender(facts.shapes[i], k, share)):
+                continue
             cutout = order.slabs[i].cutouts[k]
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
             yield Option("smaller-opening", changes, 2.0 + 50 * share)
+
+
+def lightens(finding: Finding, scale: float) -> bool:
+    """Whether a slab of so much less concrete may settle what it weighs, or takes to pour."""
+    if finding.check == "pour-too-slow":
+        hours, most = finding.measured["open_hours"], finding.limit["open_hours"]
+        return bool(hours * scale <= most * _BATCHES)
+    if any(key.endswith("_kg") for key in finding.limit):
+        return scale < 1.0
+    return True
+
+
+def _less_slender(shape: Shape, k: int, share: float) -> float:
+    """How much less slender the strips beside an opening become when it is made smaller."""
+    opening = shape.openings[k]
+    wider = share * opening.longer_mm / 2
+    widths = [s.width_mm for s in shape.strips if k in (s.opening, s.faces) and s.width_mm > 1.0]
+    narrowest = min(widths, default=opening.longer_mm)
+    return min(1.0 - share, narrowest / (narrowest + wider))
 
 
 def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
@@ -60,10 +82,25 @@ def smaller_slab(
     i, slab = finding.slab, order.slabs[finding.slab]
     longest = facts.shapes[i].length_mm >= facts.shapes[i].width_mm
     for share in _shares(most_share):
-        if helps(finding, 1 - share):
+        if helps(finding, 1 - share) and lightens(finding, 1 - share):
             scales = [(1 - share, 1.0), (1.0, 1 - share)]
             for scale in scales if longest else scales[::-1]:
                 yield Option("smaller-slab", resized_outline(i, slab, scale), 2.0 + 25 * share)
+
+
+def short_enough(
+    finding: Finding, order: Order, facts: Facts, most_share: float
+) -> Iterable[Option]:
+    """Make the slab just as short as passes, where that is not far from what was asked for."""
+    long, most = (numbers.get("length_mm") for numbers in (finding.measured, finding.limit))
+    if finding.slab is None or not isinstance(long, float) or not isinstance(most, float):
+        return
+    share = 1.0 - most / long
+    if 0.0 < share <= most_share:
+        shape, scale = facts.shapes[finding.slab], most / long
+        axes = (scale, 1.0) if shape.length_mm >= shape.width_mm else (1.0, scale)
+        changes = resized_outline(finding.slab, order.slabs[finding.slab], axes)
+        yield Option("short-enough", changes, 1.0 + 20 * share)
 
 
 def helps(finding: Finding, scale: float) -> bool:
@@ -138,7 +175,7 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
     leg = rests.at[k]
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
-        place = Point(leg.x.like(near.x), leg.y.like(near.y))
+        place = Point(leg.x.like(near.x, to_mm=5), leg.y.like(near.y, to_mm=5))
         at = (*rests.at[:k], place, *rests.at[k + 1 :])
         yield Option("move-leg", (Change(base, replace(rests, at=at)),), 1.0)
 

@@ -6,14 +6,14 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any
 
-from ledgerstone.checks.finding import cutout_words, side_words
+from ledgerstone.checks.finding import cutout_words, side_words, slab_words
 from ledgerstone.checks.thickness import relief_words
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path, member
 from ledgerstone.remedies.rest_words import rest_words
 
-_SEEN_MM = 0.5
+_SEEN_MM = 0.05
 _DELIVERY = {
     "collect": "Collect the order from the workshop.",
     "pallet": "Have it delivered on a pallet.",
@@ -51,10 +51,9 @@ def _sentence(order: Order, subject: Path, changes: Sequence[Change]) -> str:
 
 def _slab(order: Order, subject: Path) -> str:
     index = int(subject[1])
-    label = order.slabs[index].label if index < len(order.slabs) else ""
-    if label:
-        return f"“{label}”"
-    return "the slab" if len(order.slabs) == 1 else f"slab {index + 1}"
+    if index < len(order.slabs):
+        return slab_words(order.slabs[index], index, len(order.slabs))
+    return f"slab {index + 1}"
 
 
 def _cutout(order: Order, subject: Path, changes: Sequence[Change]) -> str:
@@ -109,7 +108,7 @@ def _step(old: Length, by_mm: float, axis: str) -> str:
         ("y", True): "towards the back",
         ("y", False): "towards the front",
     }[axis, by_mm > 0]
-    return f"{old.like(abs(by_mm))} {towards}"
+    return f"{old.like(abs(by_mm), to_mm=1.0 if abs(by_mm) >= 1.0 else 0.1)} {towards}"
 
 
 def _sizes(order: Order, changes: Sequence[Change], name: str) -> list[str]:
