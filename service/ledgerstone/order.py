@@ -289,7 +289,10 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once; with ``templating`` we come and measure."""
+    """Everything a customer asks for at once.
+
+    With ``templating`` we come and measure; ``heated_curing`` is for what is needed sooner.
+    """
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()
@@ -297,4 +300,5 @@ class Order:
     needed_by: date | None = None
     sample_tile: bool = False
     templating: bool = False
+    heated_curing: bool = False
     since: str | None = None

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from datetime import date
 from itertools import pairwise
 
@@ -107,12 +107,18 @@ def _within_counts(lead: LeadTime, shop: Workshop) -> Iterator[str]:
             yield f"{after.job.step.name} overtakes {before.job.step.name}"
 
 
-def _gained(start: int, end: int, by_month: Sequence[float], rate: dict[float, float]) -> float:
-    """What is gained between two minutes at each month's rate for a day, day by day."""
+Rate = Callable[[float], float]
+
+
+def _gained(pour: Laid, end: int, by_month: Sequence[float], rate: Rate, tent_end: float) -> float:
+    """What is gained from a pour on at each day's rate; under a tent at no less than its warmth."""
     total = 0.0
-    for ordinal in range(start // DAY, end // DAY + 1):
-        low, high = max(start, ordinal * DAY), min(end, (ordinal + 1) * DAY)
-        total += rate[by_month[date.fromordinal(ordinal).month - 1]] * max(0, high - low) / DAY
+    for ordinal in range(pour.ends // DAY, end // DAY + 1):
+        low, high = max(pour.ends, ordinal * DAY), min(end, (ordinal + 1) * DAY)
+        shed = by_month[date.fromordinal(ordinal).month - 1]
+        tent = max(0, min(high, tent_end) - low) if pour.job.step.warm_c is not None else 0
+        total += rate(max(shed, pour.job.step.warm_c or shed)) * tent / DAY
+        total += rate(shed) * max(0, high - low - tent) / DAY
     return total
 
 
@@ -146,18 +152,20 @@ def _runs_on(before: Laid, after: Laid, shop: Workshop) -> bool:
 
 def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
     by_month, own = shop.handling.workshop_c, shop.bench.damp_days
-    ageing = {c: ageing_rate(c) for c in by_month}
     table = CLASS_2["S" if shop.recipe.cement_class == "S" else "R"]
-    damping = {c: max((1 / d for least, d in table.items() if c >= least), default=0.0)
-               for c in by_month}  # fmt: skip
+
+    def damping(celsius: float) -> float:
+        return max((1 / days for least, days in table.items() if celsius >= least), default=0.0)
+
     freed = next((at for at, one in enumerate(rest) if one.job.frees), -1)
     for at, one in enumerate(rest):
         if one.starts - pour.ends < one.job.step.age_hours * 60 - 1e-3:
             yield f"{one.job.step.name} begins too young"
         ripe = pour.job.step.ripe_days or 0.0
-        if _gained(pour.ends, one.starts, by_month, ageing) < ripe - 1e-6:
+        if _gained(pour, one.starts, by_month, ageing_rate, pour.until) < ripe - 1e-6:
             yield f"{one.job.step.name} begins before the strength is there"
-        damp = _gained(pour.ends, one.starts, by_month, damping)
+        tent_end = pour.ends + math.ceil(60 * pour.job.step.warm_hours)  # to the minute
+        damp = _gained(pour, one.starts, by_month, damping, tent_end)
         short = damp < 1 - 1e-6 if own is None else one.starts < pour.ends + own * DAY - 1e-3
         if at > freed and short:
             yield f"{one.job.step.name} begins before the damp cover is over"

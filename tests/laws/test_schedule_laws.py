@@ -13,6 +13,10 @@ fitted fits with one pair more. So starts and ends only move later when hours, w
 the day of the order do, or the shed is colder; and only earlier with another pair of hands. The
 sooner of several such plans keeps order too.
 
+Under a heated tent that is warmer than the shed in every month a cover lasts as long whenever it
+begins, and a fixed part of it counts as damp cover at the tent's warmth; the rest is gained at the
+shed's, so what is damp still ends later when it is poured later or the shed is colder.
+
 Under greedy dispatch these would not hold; nor is *a shorter wait is ready sooner* true of the
 stages between, since it may end on a Saturday.
 """
@@ -125,6 +129,23 @@ def test_a_colder_shed_is_never_ready_earlier(
     colder = replace(shop, handling=replace(shop.handling, workshop_c=cold))
     usually = lead_time(steps, shop, busy, today, 2)
     assert not_earlier(lead_time(steps, colder, busy, today, 2), usually)
+
+
+@thorough
+@given(operation_lists(), days_of_two_years, taken, st.data())
+def test_a_heated_tent_is_never_ready_later(
+    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+) -> None:
+    """With every cover in a tent that is warmer than the shed ever is, nothing is ready later."""
+    shop = data.draw(calendars_of(workshop))
+    warm_c, hours = data.draw(st.floats(31, 50)), data.draw(st.floats(0, 96))
+    bare = [replace(step, warm_c=None, warm_hours=0.0) for step in steps]
+    tent = [
+        replace(step, warm_c=warm_c, warm_hours=hours) if step.stage == "cast" else step
+        for step in bare
+    ]
+    without = lead_time(bare, shop, busy, today, 2)
+    assert not_earlier(without, lead_time(tent, shop, busy, today, 2))
 
 
 @thorough

@@ -33,6 +33,8 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
     waits = {"cast": draw(st.integers(0, 14)), "seal": draw(st.integers(0, 4))}
     age, days = 24.0 * draw(st.sampled_from((0, 7, 14, 28))), draw(st.integers(0, 3))
     size = (draw(st.floats(300, 3500)), draw(st.floats(60, 300)))
+    # A tent is warmer than the shed ever is: a profile whose tent is not is refused.
+    warm_c, warm_hours = draw(st.none() | st.floats(31, 50)), draw(st.floats(0, 96))
     steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces, frees=True)]
     if draw(st.booleans()):
         steps.append(Operation("batch", "cast", slab, draw(HOURS), pieces=pieces, table_mm=size))
@@ -49,6 +51,8 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
             people=draw(st.sampled_from((None, 1, 2))),
             machine=MACHINES.get(stage),
             ripe_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
+            warm_c=warm_c if stage == "cast" else None,
+            warm_hours=warm_hours if stage == "cast" and warm_c is not None else 0.0,
             table_mm=size if stage == "cast" else (0.0, 0.0),
             unbroken=stage == "cast" and draw(st.booleans()),
         )

@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.shape import shape_of
 from ledgerstone.strength._holding import Holding
-from ledgerstone.strength.handling import Handling
+from ledgerstone.strength.handling import Cover, Handling
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Verdict
@@ -35,7 +35,8 @@ def _handling(
     plate = plate_of(slab, shape, concrete, plates)
     whole = cache(lambda: plates.of(shape.outline, slab.thickness.mm, concrete.ecm_mpa))
     kg = slab_kg(slab, shape, workshop)
-    return Handling(shape, plate, whole, concrete, workshop, kg, shed_c)
+    cover = Cover(workshop.days.under_cover, shed_c)
+    return Handling(shape, plate, whole, concrete, workshop, kg, shed_c, cover)
 
 
 def _by(workshop: Workshop, held: str) -> Workshop:

@@ -99,3 +99,26 @@ def test_a_later_day_is_what_is_left(desk: Desk) -> None:
     assert answer.found.fix_all is not None
     (says,) = answer.found.fix_all.says
     assert says.startswith("Give us until ")
+
+
+def test_what_the_workshop_can_do_itself_is_offered_first(workshop: Workshop) -> None:
+    """Where no sealer's age hides it, the heated tent keeps the piece and its delivery as asked."""
+    ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
+    desk = Desk(replace(workshop, sealers=ageless), date(2027, 1, 11))
+    document = {"slabs": [plain(**FULL)], "delivery": PALLET}
+    shown, answer = offers(desk, document, 1)
+    assert next(iter(shown)) == "Have it cured in our heated tent."
+    assert answer.found is not None
+    assert answer.found.fix_all is not None
+    assert answer.found.fix_all.says == ("Have it cured in our heated tent.",)
+    unheated = Desk(replace(workshop, sealers=ageless, tent=None), date(2027, 1, 11))
+    assert "Have it cured in our heated tent." not in offers(unheated, document, 1)[0]
+
+
+def test_the_tent_and_collection_are_offered_together(workshop: Workshop) -> None:
+    """Where neither is enough by itself, both are one change."""
+    ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
+    desk = Desk(replace(workshop, sealers=ageless), date(2027, 1, 11))
+    document = {"slabs": [plain(**FULL)], "delivery": PALLET}
+    shown, _ = offers(desk, document, 6)
+    assert "Have it cured in our heated tent. Collect the order from the workshop." in shown

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.schedule import Booking, LeadTime, WorkingCalendar, lead_time
+from ledgerstone.schedule import LeadTime, WorkingCalendar, lead_time
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import Operation, Stage
 from ledgerstone.workshop import Workshop
@@ -26,12 +26,17 @@ def step(stage: Stage, hours: float, **more: Any) -> Operation:  # noqa: ANN401 
     return Operation(stage, stage, 0, hours, **{"frees": stage == "finish", **more})
 
 
-@pytest.fixture
-def shop(workshop: Workshop) -> Workshop:
+def on_an_empty_bench(workshop: Workshop) -> Workshop:
     """Two pairs of hands, 8 to 15; nothing taken on, no day in hand, no closure, no damp cover."""
     calendar = replace(workshop.calendar, orders_ahead_days=0, closures=())
     days, bench = replace(workshop.days, buffer=0), replace(workshop.bench, damp_days=0.0)
     return replace(workshop, calendar=calendar, days=days, bench=bench)
+
+
+@pytest.fixture
+def shop(workshop: Workshop) -> Workshop:
+    """A bench with nothing on it."""
+    return on_an_empty_bench(workshop)
 
 
 def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0) -> LeadTime:
@@ -177,14 +182,6 @@ def test_age_is_waited_for_where_nothing_dries(shop: Workshop) -> None:
     assert days_of(lead)[2] == ("Drying before sealing", 1, 8)
 
 
-def test_work_taken_on_comes_first(shop: Workshop) -> None:
-    """Five working days ahead pass before a new order's mould."""
-    busy = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
-    lead = laid(busy, step("mould", 1))
-    assert days_of(lead) == [("Waiting its turn", 0, 7), ("Making the mould", 8, 8)]
-    assert lead.stages[0].why == "5 working days of work already taken on."
-
-
 def test_days_in_hand_are_working_days(shop: Workshop) -> None:
     """Three days kept in hand from a Tuesday end on the Friday, and say so."""
     careful = replace(shop, days=replace(shop.days, buffer=3))
@@ -200,35 +197,6 @@ def test_it_arrives_after_its_days_on_the_road(
     lead = laid(shop, step("pack", 1), road=road)
     assert (lead.ready_on, lead.if_ordered_by) == (day(1), MONDAY)
     assert (lead.arrives_earliest, lead.arrives_latest) == (day(earliest), day(latest))
-
-
-def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
-    """Days taken by other work are waited for; whose work it is stays in the workshop."""
-    taken = (Booking(day(1), day(2), "Mrs Ashby's stairs"),)
-    lead = lead_time([step("mould", 1)], shop, taken, MONDAY, 0)
-    assert days_of(lead) == [("Waiting its turn", 1, 2), ("Making the mould", 3, 3)]
-    assert lead.stages[0].why == "Our hands are taken until Wednesday 4 November."
-    assert "Ashby" not in repr(lead.stages)
-
-
-def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(shop: Workshop) -> None:
-    """What was taken on is in it: with nothing booked, five days ahead are not waited for twice."""
-    queued = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
-    steps = [step("mould", 1)]
-    assert days_of(lead_time(steps, queued, None, MONDAY, 0))[0] == ("Waiting its turn", 0, 7)
-    assert days_of(lead_time(steps, queued, (), MONDAY, 0)) == [("Making the mould", 1, 1)]
-
-
-def test_a_wait_for_the_table_is_told(shop: Workshop) -> None:
-    """With the mould made, the table taken until Friday is a stage of its own."""
-    taken = (Booking(day(0), day(4), "other", "table"),)
-    lead = lead_time([step("mould", 1), step("cast", 1, wait_hours=24)], shop, taken, MONDAY, 0)
-    assert days_of(lead)[:3] == [
-        ("Making the mould", 1, 1),
-        ("Waiting for the table", 1, 4),
-        ("Casting", 7, 7),
-    ]
-    assert lead.stages[1].why == "The casting table is taken until Friday 6 November."
 
 
 def test_a_closure_is_said(shop: Workshop) -> None:
@@ -305,10 +273,3 @@ def test_equal_pieces_go_round_in_the_moulds_that_there_are(shop: Workshop) -> N
     lead = laid(shop, step("mould", 1), cast, step("finish", 3, pieces=3))
     assert len(lead.on_table) == 3
     assert lead.stages[1].why.startswith("Cast in 3 turns")
-
-
-def test_a_table_that_is_booked_puts_the_cast_off(shop: Workshop) -> None:
-    """With four days of cover, a table free for two days does not do."""
-    taken = (Booking(day(4), day(11), "other", "table"),)
-    steps = [step("cast", 1, wait_hours=96), step("finish", 1)]
-    assert lead_time(steps, shop, taken, MONDAY, 0).stages[0].starts == day(14)

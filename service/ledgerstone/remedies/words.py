@@ -180,6 +180,10 @@ def _delivery(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     return "Change the delivery."
 
 
+def _heated_curing(_order: Order, _subject: Path, _changes: Sequence[Change]) -> str:
+    return "Have it cured in our heated tent."
+
+
 def _needed_by(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     day: date = changes[0].new
     return f"Give us until {day:%-d %B %Y}."
@@ -250,6 +254,7 @@ _SAYS: dict[str, Callable[[Order, Path, Sequence[Change]], str]] = {
     "reliefs": _relief,
     "delivery": _delivery,
     "needed_by": _needed_by,
+    "heated_curing": _heated_curing,
     "slabs": _whole_slab,
     "joins": _joins,
 }

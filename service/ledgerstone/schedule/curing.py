@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
 from types import MappingProxyType
 
@@ -33,9 +34,28 @@ def damp_days(celsius: float, cement: CementClass) -> float | None:
     return next((days for least, days in CLASS_2[cement] if celsius >= least), None)
 
 
-def damp_until(
-    poured: int, own_days: float | None, cement: CementClass, by_month: Sequence[float]
-) -> int:
+@dataclass(frozen=True, slots=True)
+class Warmth:
+    """How warm a piece is: the shed's warmth by month, or a heated tent's while it is under it.
+
+    ``tent_until`` is the minute at which it leaves the tent; None is that it stays there.
+    """
+
+    by_month: Sequence[float]
+    tent_c: float | None = None
+    tent_until: int | None = None
+
+    def at(self, minute: int) -> tuple[float, int]:
+        """Return the warmth at a minute, and the minute until which it stays as it is."""
+        day = day_at(minute)
+        celsius, end = self.by_month[day.month - 1], _next_month(day)
+        if self.tent_c is None or (self.tent_until is not None and minute >= self.tent_until):
+            return celsius, end
+        until = end if self.tent_until is None else min(end, self.tent_until)
+        return max(celsius, self.tent_c), until
+
+
+def damp_until(poured: int, own_days: float | None, cement: CementClass, warmth: Warmth) -> int:
     """Return the minute until which a slab is kept damp: the maker's own days, else class 2's."""
     if own_days is not None:
         return poured + math.ceil(own_days * MINUTES_A_DAY - 1e-6)
@@ -44,16 +64,16 @@ def damp_until(
         days = damp_days(celsius, cement)
         return 0.0 if days is None else 1.0 / days
 
-    return _gained(poured, 1.0, share, by_month)
+    return _gained(poured, 1.0, share, warmth)
 
 
-def aged_by(poured: int, age_days: float, by_month: Sequence[float]) -> int:
+def aged_by(poured: int, age_days: float, warmth: Warmth) -> int:
     """Return the minute at which concrete has an age, adjusted to 20 °C (EN 1992-1-1 (B.10))."""
-    return _gained(poured, age_days, ageing_rate, by_month)
+    return _gained(poured, age_days, ageing_rate, warmth)
 
 
-def _gained(start: int, wanted: float, rate: Rate, by_month: Sequence[float]) -> int:
-    """Return the minute at which so much is gained, at each month's own rate for a day.
+def _gained(start: int, wanted: float, rate: Rate, warmth: Warmth) -> int:
+    """Return the minute at which so much is gained, at each warmth's own rate for a day.
 
     Raises
     ------
@@ -62,11 +82,10 @@ def _gained(start: int, wanted: float, rate: Rate, by_month: Sequence[float]) ->
     """
     at, still, idle = start, wanted, 0
     while still > 0.0:
-        day = day_at(at)
-        gain = rate(by_month[day.month - 1])
-        end = _next_month(day)
+        celsius, end = warmth.at(at)
+        gain = rate(celsius)
         idle = 0 if gain > 0.0 else idle + 1
-        if idle > len(by_month):
+        if idle > len(warmth.by_month):
             raise NeverWorked("the shed is too cold for concrete to cure in any month")
         within = gain * (end - at) / MINUTES_A_DAY
         if within >= still:

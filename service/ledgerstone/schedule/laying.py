@@ -15,7 +15,7 @@ from datetime import datetime, time
 
 from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at
 from ledgerstone.schedule.clock import WorkingTime
-from ledgerstone.schedule.curing import aged_by, damp_until
+from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
 from ledgerstone.schedule.days import Span, WorkingCalendar
 from ledgerstone.schedule.loads import Job, Load, Piece, in_order
 from ledgerstone.schedule.tables import Tables
@@ -84,6 +84,7 @@ class _State:
     ready: dict[Piece, int] = field(default_factory=dict)
     poured: dict[Piece, int] = field(default_factory=dict)
     moulds: dict[Piece, int] = field(default_factory=dict)
+    warm: dict[Piece, Warmth] = field(default_factory=dict)
     table_free: int = 0
     order_ready: int = 0
 
@@ -94,6 +95,7 @@ class _State:
             ready=dict(self.ready),
             poured=dict(self.poured),
             moulds=dict(self.moulds),
+            warm=dict(self.warm),
         )
 
 
@@ -253,13 +255,17 @@ class _Laying:
 
     def _waits(self, job: Job, ends: int) -> int:
         """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
-        step, by_month = job.step, self._bench.workshop.handling.workshop_c
+        step, state, by_month = job.step, self._state, self._bench.workshop.handling.workshop_c
         until = ends + _minutes(step.wait_hours)
         if step.stage == "cast" and step.ripe_days is not None:
-            until = max(until, aged_by(ends, step.ripe_days, by_month))
-        if job.frees and job.piece in self._state.poured:
+            until = max(until, aged_by(ends, step.ripe_days, Warmth(by_month, step.warm_c)))
+        if step.stage == "cast" and step.warm_c is not None:
+            warm = ends + _minutes(step.warm_hours)
+            state.warm[job.piece] = Warmth(by_month, step.warm_c, warm)
+        if job.frees and job.piece in state.poured:
             own = self._bench.workshop.bench.damp_days
-            damp = damp_until(self._state.poured[job.piece], own, self._bench.cement, by_month)
+            warmth = state.warm.get(job.piece, Warmth(by_month))
+            damp = damp_until(state.poured[job.piece], own, self._bench.cement, warmth)
             until = max(until, damp)
         return until
 

@@ -69,9 +69,17 @@ def tables_for(boxes: Sequence[Box], table: CastingTable) -> int:
 def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
     """Share an order's pieces among loads of the casting tables, each as full as it goes.
 
-    A load has no more pieces of one slab than there are moulds of it.
+    A load has no more pieces of one slab than there are moulds of it. A mould that no load needs is
+    made before the last one: it stands in the list of work.
     """
     slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
+    loads = _shared(slabs, table)
+    for slab in slabs if loads else ():
+        loads[-1].new_moulds += [Piece(slab.index, k) for k in range(slab.made, slab.moulds)]
+    return loads
+
+
+def _shared(slabs: Sequence[_Slab], table: CastingTable) -> list[Load]:
     loads: list[Load] = []
     while any(slab.left for slab in slabs):
         load, boxes = Load(), list[Box]()
@@ -90,11 +98,14 @@ def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
 def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tuple[int, ...], ...]:
     """How many moulds of each slab may be made: one for all its pieces, or as many as lie at once.
 
-    The fewest first. An order without equal pieces has one way.
+    The fewest first. At once is beside the order's other slabs, so that no mould is made for
+    nothing. An order without equal pieces has one way.
     """
     slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
-    at_once = tuple(_taken(slab.box, slab.left, (), table) for slab in slabs)
-    return tuple(dict.fromkeys([(1,) * len(slabs), at_once]))
+    for slab in slabs:
+        slab.moulds = slab.left
+    _shared(slabs, table)
+    return tuple(dict.fromkeys([(1,) * len(slabs), tuple(slab.made for slab in slabs)]))
 
 
 def _made(steps: Sequence[Operation]) -> list[int]:

@@ -85,6 +85,9 @@ class Telling:
         if casts:
             month = day_at(min(one.ends for one in casts)).month
             warm = f": {self._workshop.handling.workshop_c[month - 1]:g} °C in the workshop"
+            tents = [one.job.step.warm_c for one in casts if one.job.step.warm_c is not None]
+            if tents:
+                warm = f": {tents[0]:g} °C in the heated tent"
             yield from self._wait("Curing under cover", casts, "Cures under cover until", warm)
 
     def _rack(self) -> Iterable[StageDays]:

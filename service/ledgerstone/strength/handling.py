@@ -52,6 +52,14 @@ class Handled:
         return all(verdict.utilisation <= 1.0 for verdict in self.verdicts)
 
 
+@dataclass(frozen=True, slots=True)
+class Cover:
+    """How long a slab lies in its mould at least, and how warm it is there."""
+
+    least_days: float
+    celsius: float
+
+
 @dataclass(frozen=True)
 class Handling:
     """One slab's ways through the workshop.
@@ -65,6 +73,8 @@ class Handling:
         Its mass.
     shed_c
         Temperature of the workshop in the month of casting.
+    cover
+        How it lies in its mould.
     """
 
     shape: Shape
@@ -74,6 +84,7 @@ class Handling:
     workshop: Workshop
     slab_kg: float
     shed_c: float
+    cover: Cover
 
     def chosen(self) -> Handled:
         """Take the first of the workshop's ways that suffices; where none does, the nearest.
@@ -112,13 +123,14 @@ class Handling:
         )
 
     def _cover_days(self, way: Way) -> float:
-        return max(self.workshop.days.under_cover + way.later_days, YOUNGEST_DAYS)
+        return max(self.cover.least_days + way.later_days, YOUNGEST_DAYS)
 
     def _handled(self, way: Way) -> Handled:
         cover_days = self._cover_days(way)
-        age = adjusted_age_days([(cover_days, self.shed_c)])
-        rested = cover_days + self.workshop.days.drying + self.workshop.days.after_sealing
-        packed_age = adjusted_age_days([(rested, self.shed_c)])
+        covered = (cover_days, self.cover.celsius)
+        age = adjusted_age_days([covered])
+        rested = self.workshop.days.drying + self.workshop.days.after_sealing
+        packed_age = adjusted_age_days([covered, (rested, self.shed_c)])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
         pallet = _scaled(self._on_lines, self.workshop.handling.pallet_factor)
         on_bearers = self._verdict("on-bearers", pallet, packed_age)

@@ -14,7 +14,7 @@ from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength.concrete import Concrete, DesignBasis
-from ledgerstone.strength.handling import Handled, Handling
+from ledgerstone.strength.handling import Cover, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.tested import Strip, tested_strength_of
@@ -121,9 +121,21 @@ def concrete_of(workshop: Workshop) -> Concrete:
 
 
 def slab_strength(
-    slab: Slab, shape: Shape, workshop: Workshop, *, slab_kg: float, shed_c: float, plates: Plates
+    slab: Slab,
+    shape: Shape,
+    workshop: Workshop,
+    *,
+    slab_kg: float,
+    shed_c: float,
+    plates: Plates,
+    cover: Cover | None = None,
 ) -> SlabStrength:
     """Try one slab in every position it is ever in.
+
+    Parameters
+    ----------
+    cover
+        How it lies in its mould; None is for the usual days, as warm as the shed.
 
     Raises
     ------
@@ -143,6 +155,7 @@ def slab_strength(
         workshop,
         slab_kg,
         shed_c,
+        cover if cover is not None else Cover(workshop.days.under_cover, shed_c),
     )
     return SlabStrength(
         handled=ways.chosen(),

@@ -246,7 +246,7 @@ CHOICES: Example = {
     "deliveries": [
         {"area": "Around Wethermoor", "postcodes": ["HR", "LD"], "kinds": ["pallet", "fitted"]}
     ],
-    **dict.fromkeys(("sample_tile", "templating")),
+    **dict.fromkeys(("sample_tile", "templating", "heated_curing")),
     "requests": False,
 }
 

@@ -69,6 +69,10 @@ CHOICES = object_of(
             ],
             "description": "What coming to measure costs; null where the workshop does not come.",
         },
+        "heated_curing": {
+            "anyOf": [object_of({"warmth_c": number(), "says": text()}), {"type": "null"}],
+            "description": "Null where the workshop has no heated tent.",
+        },
         "requests": {"type": "boolean", "description": "Whether a quote can be asked for here."},
     },
     says="What this workshop offers in public.",

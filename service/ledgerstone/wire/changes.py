@@ -64,6 +64,7 @@ def say_differences(
 _ASKED = {
     "sample_tile": ("No sample tile is asked for any more.", "A sample tile is asked for."),
     "templating": ("You measure it yourself.", "We come and measure it."),
+    "heated_curing": ("It cures without the heated tent.", "It cures in our heated tent."),
 }
 
 

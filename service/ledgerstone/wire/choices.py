@@ -43,6 +43,7 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
         "deliveries": _deliveries(workshop),
         "sample_tile": _sample_tile(workshop),
         "templating": _templating(workshop),
+        "heated_curing": _heated_curing(workshop),
         "requests": workshop.mail is not None,
     }
 
@@ -81,6 +82,17 @@ def _templating(workshop: Workshop) -> dict[str, Any] | None:
         f" and {money_text(currency, each)} for each piece, before tax."
     )
     return {"visit": f"{visit:.2f}", "each": f"{each:.2f}", "says": says}
+
+
+def _heated_curing(workshop: Workshop) -> dict[str, Any] | None:
+    tent = workshop.tent
+    if tent is None:
+        return None
+    says = (
+        f"Cure it in our heated tent at {tent.warmth_c:g} °C, to have it sooner: the price shows"
+        " what that costs."
+    )
+    return {"warmth_c": tent.warmth_c, "says": says}
 
 
 def _limits(workshop: Workshop) -> dict[str, Any]:

@@ -117,6 +117,8 @@ def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[str]:
     for name in dict.fromkeys(slab["finish"]["surface"] for slab in slabs):
         if name not in surfaces:
             yield f"the surface “{name}”"
+    if offer.order.get("heated_curing") and workshop.tent is None:
+        yield "heated curing"
     if offer.area is not None and offer.area not in {area.name for area in workshop.areas}:
         yield f"delivery to the area “{offer.area}”"
 

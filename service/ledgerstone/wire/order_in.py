@@ -69,6 +69,9 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
         slabs.append(slab)
     order = Order(**{**data, "slabs": tuple(slabs), "joins": tuple(data.get("joins", ()))})
     faults += _join_faults(order)
+    if order.heated_curing and workshop.tent is None:
+        says = "We have no heated tent here. Leave “heated_curing” out, or write false."
+        faults.append(Fault("/heated_curing", says))
     return order, faults
 
 

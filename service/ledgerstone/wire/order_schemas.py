@@ -165,4 +165,5 @@ class OrderSchema(Strict):
     needed_by = DayField("the needed-by day", longest=20)
     sample_tile = YesNoField("a sample tile")
     templating = YesNoField("coming to measure")
+    heated_curing = YesNoField("heated curing")
     since = TextField("the earlier quote's token", longest=LONGEST_TOKEN)

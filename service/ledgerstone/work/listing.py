@@ -40,12 +40,13 @@ def operations(
     with_tiles
         Whether sample tiles are cast first, and the customer's yes to them waited for.
     """
-    steps = [*(_tiles(order, workshop) if with_tiles else ()), *_in_hand(workshop)]
+    steps = [*(_tiles(order, workshop) if with_tiles else ()), *_in_hand(order, workshop)]
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
         made = moulds[i] if moulds else slab.quantity
         ripe = ripe_days[i] if ripe_days else None
         steps += moulding(i, slab, shape, workshop, made)
-        steps += casting(i, slab, shape, workshop, moulds=made, cover=(cover_days[i], ripe))
+        cover, heated = (cover_days[i], ripe), order.heated_curing
+        steps += casting(i, slab, shape, workshop, moulds=made, cover=cover, heated=heated)
         steps += moving(i, slab, shape, workshop, ways[i] if ways else None)
         steps += surfacing(i, slab, shape, workshop)
         steps += sealing(i, slab, shape, workshop)
@@ -75,10 +76,12 @@ def _tiles(order: Order, workshop: Workshop) -> Iterator[Operation]:
     yield Operation("Yes to the sample tile", "sample", None, 0.0, wait_hours=24 * sample.yes_days)
 
 
-def _in_hand(workshop: Workshop) -> Iterator[Operation]:
+def _in_hand(order: Order, workshop: Workshop) -> Iterator[Operation]:
     """Yield what comes before the first cut: nothing is cut until all of it is in hand."""
     hours = workshop.hours
     yield Operation(
         "Templates, sinks and the signed drawing in hand", "mould", None, hours.in_hand_per_order
     )
     yield Operation("Set up", "mould", None, hours.set_up_per_order)
+    if order.heated_curing and workshop.tent is not None:
+        yield Operation("Put up the heated tent", "mould", None, workshop.tent.hours_per_order)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, edge_lengths_mm
@@ -60,11 +61,12 @@ def casting(
     *,
     moulds: int,
     cover: tuple[float, float | None],
+    heated: bool,
 ) -> Iterator[Operation]:
     """Yield the steps of every pour: steel, batch, face coat, back-fill, strike off, cover.
 
     From the batch on they are one unbroken run: concrete does not wait for tomorrow. ``cover`` is
-    the days under cover, and the adjusted age that must be reached there.
+    the days under cover and the adjusted age that is reached there; ``heated`` is in the tent.
     """
     n, hours, area = slab.quantity, workshop.hours, shape.net_area_mm2 / MM2_PER_M2
     again = (n - moulds) * workshop.bench.mould_again_hours
@@ -86,14 +88,18 @@ def casting(
             name, "cast", i, n * each, pieces=n, machine=machine, table_mm=box, unbroken=at > 0
         )
     days, ripe = cover
+    tent = workshop.tent if heated else None
     yield Operation(
         "Cover it, damp",
         "cast",
         i,
         n * hours.cover_per_slab,
         wait_hours=24 * days,
+        hire=n * tent.price_per_day * Decimal(repr(days)) if tent else Decimal(0),
         pieces=n,
         ripe_days=ripe,
+        warm_c=tent.warmth_c if tent else None,
+        warm_hours=24 * tent.under_cover_days if tent else 0.0,
         table_mm=box,
         unbroken=True,
     )

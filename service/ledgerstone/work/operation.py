@@ -41,6 +41,10 @@ class Operation:
         It goes on from the step before it, on the same day: concrete does not wait.
     frees
         Its end frees the piece's place on the table, and its mould.
+    warm_c
+        How warm a heated tent keeps the piece while it waits; None is the shed's own warmth.
+    warm_hours
+        For how long the tent does so at least: that much of it counts as damp cover too.
     """
 
     name: str
@@ -59,6 +63,8 @@ class Operation:
     table_mm: tuple[float, float] = (0.0, 0.0)
     unbroken: bool = False
     frees: bool = False
+    warm_c: float | None = None
+    warm_hours: float = 0.0
 
     @property
     def piece_minutes(self) -> int:

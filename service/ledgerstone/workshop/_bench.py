@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from decimal import Decimal
 
-from ledgerstone.workshop._keys import about
+from ledgerstone.workshop._keys import about, at_least_0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,6 +37,22 @@ class Bench:
             at_most=90,
         ),
     )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tent:
+    """A heated tent over the casting tables, under which concrete gains its strength sooner."""
+
+    warmth_c: float = field(
+        metadata=about("held in it while a slab is under it", at_least=15, at_most=50)
+    )
+    under_cover_days: float = field(
+        metadata=about("in it, from pouring to demoulding, at least", above=0, at_most=30)
+    )
+    hours_per_order: float = field(
+        metadata=about("hands, to put it up and take it down", at_least=0, at_most=24)
+    )
+    price_per_day: Decimal = at_least_0("warmth, each piece and day under it")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from ledgerstone.workshop._bench import Bench, BookingRules
+from ledgerstone.workshop._bench import Bench, BookingRules, Tent
 from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._carrying import Pallet, Van
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
@@ -75,6 +75,7 @@ __all__ = [
     "StripRule",
     "StripTest",
     "Tax",
+    "Tent",
     "Van",
     "Way",
     "Web",
@@ -119,6 +120,7 @@ class Workshop:
         default=None, metadata=about("sample tiles; without this table none are cast")
     )
     bench: Bench = field(default_factory=Bench, metadata=about("what the bench works with at once"))
+    tent: Tent | None = field(default=None, metadata=about("a heated tent, where there is one"))
     bookings: BookingRules | None = field(
         default=None, metadata=about("the calendar file of what is booked")
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from ledgerstone.workshop.consistency.shared import Found, each_once
-from ledgerstone.workshop.records import Bench, BookingRules, Calendar, Handling
+from ledgerstone.workshop.records import Bench, BookingRules, Calendar, Days, Handling, Tent
 
 DAY_HOURS = 24
 COLDEST_C = 5.0  # below it no damp cover counts, EN 13670 8.5, from memory
@@ -26,6 +26,20 @@ def _warm_enough(bench: Bench, handling: Handling) -> Found:
     if bench.damp_days is None and handling.workshop_c and max(handling.workshop_c) < COLDEST_C:
         says = f"no month reaches {COLDEST_C:g} °C, so no damp cover would ever end."
         yield ("handling", "workshop_c"), f"{says} Heat the shed, or write damp_days in [bench]."
+
+
+def _tent_is_sooner(tent: Tent | None, days: Days, handling: Handling) -> Found:
+    if tent is None:
+        return
+    if tent.under_cover_days >= days.under_cover:
+        says = (
+            f"this is no less than under_cover in [days], {days.under_cover:g}: it saves nothing."
+        )
+        yield ("tent", "under_cover_days"), says
+    if handling.workshop_c and tent.warmth_c <= max(handling.workshop_c):
+        warmest = max(handling.workshop_c)
+        says = f"the shed itself reaches {warmest:g} °C. Write what the tent holds above that."
+        yield ("tent", "warmth_c"), says
 
 
 def _words(bookings: BookingRules | None) -> Found:
@@ -49,4 +63,10 @@ def _file(bookings: BookingRules | None) -> Found:
         yield ("bookings", "file"), says
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (_within_a_day, _warm_enough, _words, _file)
+CHECKS: tuple[Callable[..., Found], ...] = (
+    _within_a_day,
+    _warm_enough,
+    _tent_is_sooner,
+    _words,
+    _file,
+)
