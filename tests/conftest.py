@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from hypothesis import settings
 
+from ledgerstone.wire._openapi_examples import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 
 if TYPE_CHECKING:
@@ -24,45 +25,7 @@ SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
 
 # The order that design.md writes out.
-EXAMPLE_ORDER: dict[str, Any] = {
-    "slabs": [
-        {
-            "label": "Seed-tray bench",
-            "quantity": 1,
-            "use": "worktop",
-            "size_from": "finished",
-            "outline": {"kind": "rectangle", "length": "1450 mm", "width": "560 mm"},
-            "thickness": "40 mm",
-            "cutouts": [
-                {
-                    "label": "basin",
-                    "kind": "circle",
-                    "diameter": "360 mm",
-                    "centre": {"x": "980 mm", "y": "270 mm"},
-                    "rim": "shown",
-                },
-                {
-                    "label": "tap",
-                    "kind": "circle",
-                    "diameter": "35 mm",
-                    "centre": {"x": "980 mm", "y": "505 mm"},
-                    "rim": "covered",
-                },
-            ],
-            "edges": {"front": {"profile": "bevel", "size": "5 mm"}, "back": {"profile": "wall"}},
-            "shade": {"name": "graphite"},
-            "finish": {"surface": "honed", "sealer": "matt"},
-            "place": "outdoors",
-            "rests": {
-                "kind": "units",
-                "units": [{"width": "650 mm"}, {"width": "800 mm", "for": "basin"}],
-                "overhang": {"front": "20 mm"},
-            },
-        }
-    ],
-    "delivery": {"kind": "pallet", "postcode": "HR9 7XX", "doorway": "762 mm", "steps": 0},
-    "needed_by": "2027-03-25",
-}
+EXAMPLE_ORDER = BENCH
 
 
 @pytest.fixture(scope="session")
