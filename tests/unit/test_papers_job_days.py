@@ -131,3 +131,26 @@ def test_the_repair_pot_is_weighed_and_labelled(workshop: Workshop, today: date)
     none = replace(workshop, slurry=replace(workshop.slurry, repair_pot_kg=0.0))
     said = repr([one["blocks"] for one in job_pages(job_of({"slabs": [slab]}, none, today))])
     assert "pot" not in said.replace("potter", "")
+
+
+# --- pours ----------------------------------------------------------------------------------
+
+
+def test_what_is_poured_together_is_cast_on_the_same_day(workshop: Workshop, today: date) -> None:
+    """Batch cards and days agree: two slabs for which the table has no room at once are two pours.
+
+    Two small ones of one shade lie on it together, and share their batches.
+    """
+    large = slab_json(box(2000, 600), rests={"kind": "full"})
+    small = slab_json(box(800, 400), rests={"kind": "full"})
+    for slab, together in ((large, False), (small, True)):
+        job = job_of({"slabs": [slab, slab]}, workshop, today)
+        pours = [pour.slabs for pour in job.batches.pours]
+        assert pours == ([(0, 1)] if together else [(0,), (1,)])
+        for pour in pours:
+            days = {
+                one.begins_at.date()
+                for one in job.quote.lead_time.work
+                if one.job.step.slab in pour and one.job.step.name == "Weigh and mix the batches"
+            }
+            assert len(days) == 1

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from itertools import groupby
 
 from ledgerstone.mix.batches import Batches, Weighing, batches, open_minutes, pour_minutes
 from ledgerstone.mix.mixes import Mix, Tint, mixes_of, palette_tint
@@ -95,6 +96,7 @@ def batch_plan(
     *,
     tints: Sequence[Tint] | None = None,
     moulds: Sequence[int] | None = None,
+    loads: Sequence[Sequence[int]] | None = None,
 ) -> BatchPlan:
     """Plan the batches of an order.
 
@@ -104,12 +106,15 @@ def batch_plan(
         Of each slab; left out, those of the palette.
     moulds
         How many moulds each slab has; left out, one, cast as often as the slab is wanted.
+    loads
+        Which pieces, by slab index, lie on the tables at once, as the schedule laid them; left
+        out, those that stand ready in the same round, as far as the tables' area goes.
 
     Notes
     -----
-    What has the same mix and stands ready in the same round is poured together, in the order's
-    order, as long as the tables hold it and the last batch is placed within the open time. A
-    single piece is one pour however long it takes: see ``late_pours``.
+    What has the same mix and is cast at once is poured together, in the order's order, as long as
+    the last batch is placed within the open time. A single piece is one pour however long it
+    takes: see ``late_pours``.
     """
     if tints is None:
         tints = [palette_tint(slab, workshop) for slab in order.slabs]
@@ -117,8 +122,13 @@ def batch_plan(
         _concrete(shape, slab.finish.surface, tint, workshop)
         for slab, shape, tint in zip(order.slabs, shapes, tints, strict=True)
     )
-    pouring = _Pouring(workshop, each, tuple(tints), tuple(s.net_area_mm2 for s in shapes))
-    rounds = _rounds([slab.quantity for slab in order.slabs], moulds or [1] * len(order.slabs))
+    areas = tuple(0.0 if loads is not None else s.net_area_mm2 for s in shapes)
+    pouring = _Pouring(workshop, each, tuple(tints), areas)
+    rounds: Iterable[tuple[tuple[int, ...], int]]
+    if loads is None:
+        rounds = _rounds([slab.quantity for slab in order.slabs], moulds or [1] * len(order.slabs))
+    else:
+        rounds = ((tuple(load), len(list(same))) for load, same in groupby(map(tuple, loads)))
     pours = tuple(pour for pieces, times in rounds for pour in pouring.pours(pieces, times))
     slurries = [
         (slurry, slab.quantity)

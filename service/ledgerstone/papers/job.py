@@ -17,6 +17,7 @@ from ledgerstone.price import Cost, costs, steel_pieces
 from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
 from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.schedule import cast_together
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
 from ledgerstone.strength.handling import best_grips_mm
@@ -76,7 +77,8 @@ class Job:
         """What is mixed."""
         tints = [tint_of(slab, self.workshop) for slab in self.slabs]
         order, shapes = self.quote.order, self.quote.shapes
-        return batch_plan(order, shapes, self.workshop, tints=tints, moulds=self.counts)
+        loads = cast_together(self.steps, self.workshop.table)
+        return batch_plan(order, shapes, self.workshop, tints=tints, loads=loads)
 
     @cached_property
     def moulds(self) -> MouldPlan:

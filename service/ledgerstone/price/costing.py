@@ -11,6 +11,7 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.price.materials import materials, sealers
 from ledgerstone.price.settling import HUNDRED, decimal
 from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.schedule import cast_together
 from ledgerstone.shape import Shape
 from ledgerstone.work import Operation, tiles_of
 from ledgerstone.workshop.records import FinishOffered, Workshop
@@ -39,7 +40,8 @@ def costs(
     steel: Sequence[SteelPlan] | None = None,
 ) -> tuple[Cost, ...]:
     """What making the order costs the workshop, line by line, before any margin."""
-    taken = materials(order, shapes, workshop, steel, mould_counts(order, steps))
+    loads = cast_together(steps, workshop.table)
+    taken = materials(order, shapes, workshop, steel, mould_counts(order, steps), loads=loads)
     return (
         *(Cost(m.name, MATERIALS, m.amount) for m in taken),
         *_by_area(order, shapes, workshop),

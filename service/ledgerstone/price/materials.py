@@ -43,6 +43,8 @@ def materials(
     workshop: Workshop,
     steel: Sequence[SteelPlan] | None = None,
     moulds: Sequence[int] | None = None,
+    *,
+    loads: Sequence[Sequence[int]] | None = None,
 ) -> tuple[Material, ...]:
     """List what goes into the slabs and their moulds.
 
@@ -52,10 +54,23 @@ def materials(
         Of each slab, where it has been advised; left out, mesh over each slab and no bars.
     moulds
         How many moulds of each slab are made; left out, one, cast again and again.
+    loads
+        Which pieces are cast at once, by slab index, where that is known.
     """
     moulds = moulds if moulds is not None else [1] * len(order.slabs)
     return (
-        *_concrete(order, shapes, workshop, moulds),
+        *_concrete(
+            order,
+            workshop,
+            batch_plan(
+                order,
+                shapes,
+                workshop,
+                tints=[tint_of(slab, workshop) for slab in order.slabs],
+                moulds=moulds,
+                loads=loads,
+            ),
+        ),
         *_moulds(order, shapes, workshop, moulds),
         *_steel(order, shapes, workshop, steel),
     )
@@ -81,11 +96,7 @@ def sealers(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> tuple[
 # --- concrete -------------------------------------------------------------------------------
 
 
-def _concrete(
-    order: Order, shapes: Sequence[Shape], workshop: Workshop, moulds: Sequence[int]
-) -> Iterator[Material]:
-    tints = [tint_of(slab, workshop) for slab in order.slabs]
-    plan = batch_plan(order, shapes, workshop, tints=tints, moulds=moulds)
+def _concrete(order: Order, workshop: Workshop, plan: BatchPlan) -> Iterator[Material]:
     whole = workshop.rates.packs == "whole"
     for bought in plan.purchases:
         price = bought.packs_price if whole else bought.use_price

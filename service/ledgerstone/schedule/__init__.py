@@ -15,7 +15,7 @@ from ledgerstone.schedule.booking import Booking, last_day, minute_at
 from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, place_of
 from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
 from ledgerstone.schedule.laying import Bench, Laid, OnTable, lay
-from ledgerstone.schedule.loads import loads_of, moulds_to_try, tables_for
+from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try, tables_for
 from ledgerstone.schedule.rests_on import KNOWN_FOR, calendar_print
 from ledgerstone.schedule.stages import StageDays, Telling
 from ledgerstone.schedule.tables import Tables
@@ -36,6 +36,7 @@ __all__ = [
     "WorkingCalendar",
     "calendar_of",
     "calendar_print",
+    "cast_together",
     "days_ahead",
     "lead_time",
     "moulds_to_try",

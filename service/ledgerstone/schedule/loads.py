@@ -95,6 +95,14 @@ def _shared(slabs: Sequence[_Slab], table: CastingTable) -> list[Load]:
     return loads
 
 
+def cast_together(steps: Sequence[Operation], table: CastingTable) -> tuple[tuple[int, ...], ...]:
+    """Return the pieces of each load, by the index of their slab."""
+    return tuple(
+        tuple(piece.slab for piece, _ in load.pieces if piece.slab is not None)
+        for load in loads_of(steps, table)
+    )
+
+
 def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tuple[int, ...], ...]:
     """How many moulds of each slab may be made: one for all its pieces, or as many as lie at once.
 
