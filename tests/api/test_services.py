@@ -113,3 +113,16 @@ def test_choices_say_what_they_cost() -> None:
     assert choices["sample_tile"]["price"] == "45.00"
     assert (choices["templating"]["visit"], choices["templating"]["each"]) == ("70.00", "25.00")
     assert "£45.00" in choices["sample_tile"]["says"]
+
+
+def test_without_the_tile_it_is_ready_sooner() -> None:
+    """Where the day comes too late because of the tile, leaving it out is offered, and verified."""
+    plain = date.fromisoformat(_quote(EXAMPLE_ORDER)["lead_time"]["arrives"]["latest"])
+    order = EXAMPLE_ORDER | {"sample_tile": True, "needed_by": plain.isoformat()}
+    answer = service().post("/v1/quotes", json=order)
+    assert answer.status_code == 422
+    (late,) = [f for f in answer.get_json()["findings"] if f["check"] == "needed-too-soon"]
+    offered = {remedy["says"]: remedy for remedy in late["remedies"]}
+    without = offered["Leave the sample tile out, and the wait for your yes to it."]
+    assert without["patch"][-1] == {"op": "replace", "path": "/sample_tile", "value": False}
+    assert without["verified"]

@@ -13,13 +13,15 @@ from ledgerstone.workshop.records import Sealer, Workshop
 
 
 def sooner(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
-    """The heated tent, collection, a sealer that goes on sooner, a surface of fewer days."""
+    """The heated tent, no sample tile, collection, a quicker sealer, a surface of fewer days."""
     heated = (Change(("heated_curing",), new=True),)
     if facts.workshop.tent is not None and not order.heated_curing:
         yield Option("heated", heated, 1.0)
         if order.delivery.kind != "collect" and facts.area is not None:
             both = (*heated, Change(("delivery", "kind"), "collect"))
             yield Option("heated-and-collect", both, 3.2)
+    if order.sample_tile:
+        yield Option("no-tile", (Change(("sample_tile",), new=False),), 1.5)
     if order.delivery.kind != "collect" and facts.area is not None:
         yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
     for k, changes in enumerate(_sealers(order, facts.workshop)):

@@ -184,6 +184,10 @@ def _heated_curing(_order: Order, _subject: Path, _changes: Sequence[Change]) ->
     return "Have it cured in our heated tent."
 
 
+def _sample_tile(_order: Order, _subject: Path, _changes: Sequence[Change]) -> str:
+    return "Leave the sample tile out, and the wait for your yes to it."
+
+
 def _needed_by(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     day: date = changes[0].new
     return f"Give us until {day:%-d %B %Y}."
@@ -255,6 +259,7 @@ _SAYS: dict[str, Callable[[Order, Path, Sequence[Change]], str]] = {
     "delivery": _delivery,
     "needed_by": _needed_by,
     "heated_curing": _heated_curing,
+    "sample_tile": _sample_tile,
     "slabs": _whole_slab,
     "joins": _joins,
 }
