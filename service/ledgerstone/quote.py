@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import nullcontext
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Literal
 
 from ledgerstone.checks import Facts, Finding, Timed, check_order
+from ledgerstone.checks.promise import day_words
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
@@ -103,12 +104,13 @@ def quote(
         return SentBack(order, checked.findings, checked.not_checked, facts.shapes, found)
     with timed("remedies"):
         ways = () if trial is None else ways_to_save(order, facts, checked.findings, trial)
+    standing, until = _standing(order, workshop), today + timedelta(days=workshop.offer.valid_days)
     return Quote(
         order=order,
         issued=today,
-        valid_until=today + timedelta(days=workshop.offer.valid_days),
-        standing=_standing(order, workshop),
-        depends_on=tuple(_depends_on(order, facts.operations, workshop)),
+        valid_until=until,
+        standing=standing,
+        depends_on=tuple(_depends_on(facts, standing, until)),
         price=facts.price,
         lead_time=facts.lead_time,
         weights=tuple(_weights(order, facts, workshop)),
@@ -143,18 +145,48 @@ def _standing(order: Order, workshop: Workshop) -> Standing:
     return "estimate" if waits_for_template(order) else workshop.offer.standing
 
 
-def _depends_on(order: Order, work: Sequence[Operation], workshop: Workshop) -> Sequence[str]:
+def with_standing(answer: Quote, standing: Standing) -> Quote:
+    """Give a quote another standing, and say so in what it rests on."""
+    was, now = (_standing_says(answer.order, s, answer.valid_until)
+                for s in (answer.standing, standing))  # fmt: skip
+    rests_on = tuple(now if says == was else says for says in answer.depends_on)
+    return replace(answer, standing=standing, depends_on=rests_on)
+
+
+def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator[str]:
     """Say what the price and the day rest on."""
-    deposit = f"{workshop.offer.deposit_percent.normalize():f}"
-    rests_on = [f"The day is held once the deposit of {deposit} % is paid and we have booked it."]
-    if any(step.stage == "sample" for step in work):
-        rests_on.append("Nothing is cut before you have said yes to a sample tile.")
+    order, offer = facts.order, facts.workshop.offer
+    here = []
+    if offer.deposit_percent:
+        here.append(f"the deposit of {offer.deposit_percent.normalize():f} % paid")
+    if waits_for_template(order) and not order.templating:
+        here.append("the templates here")
+    with_it = f" with {' and '.join(here)}" if here else ""
+    by = day_words(facts.today)
+    yield f"The day is for an order by {by}{with_it}. It is held once we have booked it."
+    yield _standing_says(order, standing, valid_until)
+    if any(step.stage == "sample" for step in facts.operations):
+        yield "Nothing is cut before you have said yes to a sample tile."
+    if order.delivery.kind == "collect":
+        yield "You collect the order from the workshop."
+    yield (
+        "It is made to your measure, so as a rule it cannot be returned once it is made. The law"
+        " where you live has the last word."
+    )
+
+
+def _standing_says(order: Order, standing: Standing, valid_until: date) -> str:
+    """Say in right words what an estimate or a quotation is: a best guess, or a fixed offer.
+
+    Source: handling page §5, a quotation is a fixed offer within its scope, an estimate binds none.
+    """
     if order.templating:
-        rests_on.append(
+        return (
             "This is an estimate until we have come and measured, anywhere in our delivery areas."
         )
-    elif waits_for_template(order):
-        rests_on.append("This is an estimate until the templates are here and measured.")
-    if order.delivery.kind == "collect":
-        rests_on.append("You collect the order from the workshop.")
-    return rests_on
+    if waits_for_template(order):
+        return "This is an estimate until the templates are here and measured."
+    if standing == "estimate":
+        return "This is an estimate, our best guess: once we have looked it over we quote for it."
+    fixed = f"its price is fixed until {day_words(valid_until)}"
+    return f"This is a quotation: {fixed}, for the order as it stands here."

@@ -2,13 +2,14 @@
 
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from typing import Any
 
 import pytest
 
 from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
-from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
@@ -71,9 +72,39 @@ def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     """The deposit is said in plain figures, and that a collected order is fetched."""
     answer = asked(workshop, order_of(workshop, SMALL))
     assert answer.depends_on == (
-        "The day is held once the deposit of 40 % is paid and we have booked it.",
+        (
+            "The day is for an order by 25 November 2026 with the deposit of 40 % paid. It is held once"
+            " we have booked it."
+        ),
+        "This is an estimate, our best guess: once we have looked it over we quote for it.",
         "You collect the order from the workshop.",
+        (
+            "It is made to your measure, so as a rule it cannot be returned once it is made. The law"
+            " where you live has the last word."
+        ),
     )
+
+
+def test_templates_that_are_to_follow_are_part_of_the_day(workshop: Workshop) -> None:
+    """The day is for an order with deposit and templates; without a deposit, with templates."""
+    to_follow = SMALL | {"size_from": "template-to-follow"}
+    answer = asked(workshop, order_of(workshop, to_follow))
+    assert " with the deposit of 40 % paid and the templates here. " in answer.depends_on[0]
+    free = replace(workshop, offer=replace(workshop.offer, deposit_percent=Decimal(0)))
+    answer = asked(free, order_of(free, to_follow))
+    assert "by 25 November 2026 with the templates here. " in answer.depends_on[0]
+    assert " by 25 November 2026. " in asked(free, order_of(free, SMALL)).depends_on[0]
+
+
+def test_another_standing_is_said_in_its_own_words(workshop: Workshop) -> None:
+    """A quotation fixes its price until its last day; an estimate is a guess; each says one."""
+    answer = asked(workshop, order_of(workshop, SMALL))
+    quotation = with_standing(answer, "quotation")
+    assert quotation.depends_on[1] == (
+        "This is a quotation: its price is fixed until 25 December 2026, for the order as it stands"
+        " here."
+    )
+    assert with_standing(quotation, "estimate") == answer
 
 
 def test_what_stops_is_sent_back_with_what_was_not_checked(workshop: Workshop) -> None:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from ledgerstone.schedule import moulds_to_try
+from ledgerstone.schedule import moulds_to_try, tables_for
 from ledgerstone.schedule.loads import loads_of
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
@@ -40,3 +40,9 @@ def test_a_second_table_takes_more_at_once(workshop: Workshop) -> None:
     """With two tables all nine lie beside the long one."""
     two = replace(workshop.table, length_mm=2700, width_mm=1200, count=2)
     assert moulds_to_try(steps(9), two) == ((1, 1), (1, 9))
+
+
+def test_a_piece_longer_than_a_table_has_one_to_itself() -> None:
+    """Two of 3500 mm take two tables, however shallow; two of 2700 share one."""
+    assert tables_for([(3500.0, 200.0)] * 2, TABLE) == 2
+    assert tables_for([(2700.0, 200.0)] * 2, TABLE) == 1

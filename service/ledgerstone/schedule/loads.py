@@ -46,11 +46,12 @@ class Load:
 def tables_for(boxes: Sequence[Box], table: CastingTable) -> int:
     """Return how many tables pieces lie on, laid in rows along each table, the deepest rows first.
 
-    Plain rows, not the best packing: what they say fits does fit. A piece as long as the table has
-    one to itself, and so has each piece when nothing is known of its size but that it is large.
+    Plain rows, not the best packing: what they say fits does fit. A piece that is longer than a
+    table has one to itself: its size has been looked at before.
     """
     rows: list[list[float]] = []  # [depth, length still free]
-    for length, depth in sorted(boxes, key=lambda box: (-box[1], -box[0])):
+    lain = [(long, table.width_mm if long > table.length_mm else deep) for long, deep in boxes]
+    for length, depth in sorted(lain, key=lambda box: (-box[1], -box[0])):
         row = next((row for row in rows if row[1] >= length and row[0] >= depth), None)
         if row is None:
             row = [depth, table.length_mm]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, Example
+from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, RESTS_ON, Example
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 
 _SCREENS = "Screens show colours differently: ask for a cast sample before you decide."
@@ -60,9 +60,7 @@ QUOTE: Example = {
     "issued": "2026-11-25",
     "valid_until": "2026-12-25",
     "standing": "estimate",
-    "depends_on": [
-        "The day is held once the deposit of 40 % is paid and we have booked it.",
-    ],
+    "depends_on": RESTS_ON,
     "price": {
         "currency": "GBP",
         "lines": [

@@ -11,7 +11,7 @@ from typing import Any
 from ledgerstone.checks import Facts, Timed, check_order
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.order import Order
-from ledgerstone.quote import Quote, SentBack, quote, waits_for_template
+from ledgerstone.quote import Quote, SentBack, quote, waits_for_template, with_standing
 from ledgerstone.remedies import Outcome
 from ledgerstone.schedule import Booking
 from ledgerstone.strength.slabs import Plates
@@ -77,14 +77,15 @@ class Desk:
         if self.not_known and isinstance(answer, Quote):
             return self._without_bookings(answer)
         if self.makers and isinstance(answer, Quote) and not waits_for_template(order):
-            return replace(answer, standing="quotation")
+            return with_standing(answer, "quotation")
         return answer
 
     def _without_bookings(self, answer: Quote) -> Quote:
         """Say that the day is a guess; the maker is told why."""
         why = f" {self.not_known}" if self.makers else ""
         says = f"We could not look into our calendar, so the day is a guess that we confirm.{why}"
-        return replace(answer, standing="estimate", depends_on=(says, *answer.depends_on))
+        guess = with_standing(answer, "estimate")
+        return replace(guess, depends_on=(says, *guess.depends_on))
 
     def read(self, sent: Any) -> Order:  # noqa: ANN401  JSON
         """Read an order as it was sent; where it changes an offer, that lends its delivery area.

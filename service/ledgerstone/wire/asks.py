@@ -10,7 +10,7 @@ from marshmallow import ValidationError, fields
 
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.price import Price
-from ledgerstone.quote import Quote, SentBack
+from ledgerstone.quote import Quote, SentBack, with_standing
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.fields import ChoiceField, Strict, TextField, YesNoField
 from ledgerstone.wire.links import Offer, link_of, offer_of, open_offer, write_offer
@@ -154,11 +154,10 @@ def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:
     )
     lead_time = replace(quote.lead_time, ready_on=offer.ready_on, if_ordered_by=offer.if_ordered_by)
     made = replace(
-        quote,
+        with_standing(quote, offer.standing),
         price=price,
         lead_time=lead_time,
         issued=offer.issued,
         valid_until=offer.valid_until,
-        standing=offer.standing,
     )
     return made, same
