@@ -1,5 +1,6 @@
 """The assembled plan: joined sides meet at their gap, backs in line, and the hand is said."""
 
+import dataclasses
 import math
 import re
 
@@ -168,6 +169,14 @@ def test_what_the_order_does_not_say_is_said(workshop: Workshop) -> None:
     shapes = [shape_of(slab, workshop) for slab in slabs]
     svg = draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], title="T")
     assert BACKS_IN_LINE[:40] in " ".join(texts(read(svg)))
+
+
+def test_how_many_of_a_piece_is_said(workshop: Workshop) -> None:
+    """A piece that is wanted twice is drawn once, and its row says so."""
+    slabs = [run(2000), dataclasses.replace(run(1200), quantity=2)]
+    shapes = [shape_of(slab, workshop) for slab in slabs]
+    said = texts(read(draw_assembled(slabs, shapes, [], title="T")))
+    assert [("2 of these" in row) for row in said if " mm by " in row] == [False, True]
 
 
 def test_walls_are_hatched_where_the_pieces_stand(workshop: Workshop) -> None:

@@ -7,8 +7,10 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from ledgerstone.drawing import Pin, TitleBlock, pin_at
-from ledgerstone.drawing.lettering import ACCENT
-from ledgerstone.order import Cutout
+from ledgerstone.drawing.beneath import unit_boxes
+from ledgerstone.drawing.frame import SMALL
+from ledgerstone.drawing.lettering import ACCENT, text_width
+from ledgerstone.order import Cutout, Rectangle, Rests, Unit
 from ledgerstone.shape import cutout_size_mm, shape_of
 from ledgerstone.workshop import Workshop
 from unit.drawn_plans import parts, plan_of
@@ -16,9 +18,12 @@ from unit.drawn_slabs import (
     GALLERY,
     SVG,
     Drawn,
+    L,
     area_of,
     bench,
+    disc,
     elbow,
+    made,
     texts,
 )
 
@@ -213,6 +218,41 @@ def test_every_side_has_its_sections_letter(workshop: Workshop) -> None:
 def test_a_gap_between_units_is_named_and_carries_nothing(workshop: Workshop) -> None:
     """Of three units and a gap, three are dotted."""
     assert len(list(parts(plan_of(GALLERY["long"], workshop), "rest"))) == 3
+
+
+@pytest.mark.parametrize("corner", ["back-left", "back-right"])
+def test_units_stand_no_deeper_than_the_slab(corner: str, workshop: Workshop) -> None:
+    """Under an L, units are as deep as the slab is over their middle."""
+    units = tuple(Unit(L(width)) for width in (600, 900, 600))
+    slab = dataclasses.replace(elbow(corner), rests=Rests("units", units=units))  # type: ignore[arg-type]  # a corner's name
+    assert slab.rests is not None
+    deep = [y1 - y0 for (_, y0, _, y1), _ in unit_boxes(slab.rests, shape_of(slab, workshop))]
+    assert deep == ([650.0, 650.0, 1500.0] if corner == "back-left" else [1500.0, 650.0, 650.0])
+
+
+def test_figures_keep_off_the_lines_at_the_slabs_ends(workshop: Workshop) -> None:
+    """A figure near an end stands beside the line that the overall hangs on, not on it."""
+    slab = made(Rectangle(L(2100), L(600)), disc(40, 40, 300), disc(40, 2060, 300))
+    shape = shape_of(slab, workshop)
+    root = plan_of(slab, workshop)
+    (group,) = (g for g in root.iter() if g.get("data-unit") == "mm")
+    a, _, _, _, e, _ = map(float, group.attrib["transform"][7:-1].split())
+    ends = [a * x + e for x in (shape.outline.bounds[0], shape.outline.bounds[2])]
+    for node in root.iter(f"{SVG}text"):
+        said = "".join(node.itertext())
+        if said not in {"20", "40", "60", "2040", "2060", "2080"}:
+            continue
+        at, half = float(node.attrib["x"]), text_width(said, SMALL) / 2
+        upright = "transform" in node.attrib  # from its foot up it lies left of its place
+        low, high = (at - 0.75 * SMALL, at + 0.25 * SMALL) if upright else (at - half, at + half)
+        assert not any(low < end < high for end in ends), said
+
+
+@pytest.mark.parametrize(("unit", "bar"), [("mm", "200 mm"), ("cm", "20 cm"), ("m", "0.2 m")])
+def test_the_scale_bar_speaks_the_sheets_unit(unit: str, bar: str, workshop: Workshop) -> None:
+    """Who wrote centimetres reads them on the bar."""
+    size = {"mm": ("1450 mm", "560 mm"), "cm": ("145 cm", "56 cm"), "m": ("1.45 m", "0.56 m")}[unit]
+    assert bar in texts(plan_of(made(Rectangle(L(size[0]), L(size[1]))), workshop))
 
 
 def test_rests_are_dotted_and_units_are_named(workshop: Workshop) -> None:

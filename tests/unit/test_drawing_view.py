@@ -17,16 +17,18 @@ from ledgerstone.drawing import draw_view, mottle
 from ledgerstone.drawing.camera import brightness, facing
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import hex_of, rgb_of
-from ledgerstone.order import CORNERS, Corner, Slab
+from ledgerstone.order import CORNERS, Corner, Edge, Rectangle, Slab
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from unit.contrast import contrast
 from unit.drawn_slabs import (
     GALLERY,
     SVG,
+    L,
     bench,
     disc,
     elbow,
+    made,
     read,
     rings_of,
     texts,
@@ -247,3 +249,24 @@ def _round(face: ET.Element, high: float) -> str:
 
     path = r"([MLA])((?:[\d.]+ ){2}0 0 [01] )?(-?[\d.]+) (-?[\d.]+)"
     return re.sub(path, stretched, face.attrib["d"])
+
+
+@pytest.mark.parametrize("profile", ["bevel", "round"])
+def test_an_edge_runs_out_round_a_corner_without_a_spike(profile: str, workshop: Workshop) -> None:
+    """Where one edge ends and another begins on a curve, the top stays whole and inside."""
+    edges = {"front": Edge(profile, L(15)), "back": Edge("wall")}  # type: ignore[arg-type]
+    slab = made(Rectangle(L(1200), L(600), L(60)), edges=edges)
+    shape = shape_of(slab, workshop)
+    (top, *_) = top_of(read(svg_of(slab, workshop)))
+    assert top.is_valid
+    assert shape.outline.buffer(0.1).covers(top)
+    assert top.covers(Point(600, 15.2))
+    assert not top.covers(Point(600, 14.8))
+
+
+def test_voids_keep_off_a_worked_edge(workshop: Workshop) -> None:
+    """No void lies on a rounded rim."""
+    net = shape_of(GALLERY["round"].slab, workshop).net
+    thrown = mottle.voids(net, "as-cast", "x", 10.0)
+    assert len(thrown) > 50
+    assert min(net.boundary.distance(Point(place)) for place, _ in thrown) > 14.0

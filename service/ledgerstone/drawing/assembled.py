@@ -287,7 +287,8 @@ def _piece_row(slab: Slab, shape: Shape) -> str:
     like = leading_length(slab)
     length, width = spoken(like, shape.length_mm), spoken(like, shape.width_mm)
     name = fitted(slab.label or "Slab", 300, SMALL)
-    return f"{name}: {length} by {width}, {slab.thickness.text()} thick"
+    many = f"{slab.quantity} of these, each " if slab.quantity > 1 else ""
+    return f"{name}: {many}{length} by {width}, {slab.thickness.text()} thick"
 
 
 def _join_row(join: Join, slabs: Sequence[Slab]) -> str:

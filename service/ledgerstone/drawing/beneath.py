@@ -96,11 +96,19 @@ def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, flo
     edges = [x0 + over.get("left", 0.0)]
     for unit in rests.units:
         edges.append(edges[-1] + unit.width.mm)
+    backs = [min(back, _back_mm(shape, (a + b) / 2)) for a, b in pairwise(edges)]
     return [
-        ((a, front, b, back), f"{unit.use} {unit.width.text()}")
-        for (a, b), unit in zip(pairwise(edges), rests.units, strict=True)
-        if front < back
+        ((a, front, b, deep), f"{unit.use} {unit.width.text()}")
+        for (a, b), deep, unit in zip(pairwise(edges), backs, rests.units, strict=True)
+        if front < deep
     ]
+
+
+def _back_mm(shape: Shape, x_mm: float) -> float:
+    """How far back the slab reaches at a place along its front; no unit is drawn any deeper."""
+    _, y0, _, y1 = shape.outline.bounds
+    across = shape.outline.intersection(LineString([(x_mm, y0), (x_mm, y1)]))
+    return y1 if across.is_empty else float(across.bounds[3])
 
 
 def unit_labels(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:

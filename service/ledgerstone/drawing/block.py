@@ -101,7 +101,7 @@ def scale_text(frame: Frame, like: Length) -> str:
 def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:
     """Draw a bar of a round length, black and white by halves."""
     inches = like.unit in {"in", "ft"}
-    sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars()
+    sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars(like)
     fitting = [(mm, text) for mm, text in sizes if mm * frame.per_mm <= 130]
     mm, text = fitting[-1] if fitting else sizes[0]
     x, y = at
@@ -114,5 +114,8 @@ def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:
     ]
 
 
-def _metric_bars() -> list[tuple[float, str]]:
+def _metric_bars(like: Length) -> list[tuple[float, str]]:
+    """Bars of whole millimetres and metres, or in the sheet's own unit where that is another."""
+    if like.unit != "mm":
+        return [(n, like.in_unit(n).text()) for n in _METRIC_MM]
     return [(n, f"{n} mm" if n < 1000 else f"{n // 1000} m") for n in _METRIC_MM]

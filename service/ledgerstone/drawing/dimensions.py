@@ -26,6 +26,7 @@ LINE = SMALL + 4
 OVERALL = 26.0
 _SAME_MM = 0.5
 _EDGES_UP_TO = 9
+_OFF_END = 3.0  # how far figures keep from the lines at the slab's ends, where they can
 _FLAT_SHIFT = 46.0  # figures are turned upright where lying flat would push one farther
 
 
@@ -98,10 +99,7 @@ def along_front(
     ticks = [frame.at((station.at_mm, 0.0))[0] for station in shown]
     texts = [figures(like, station.at_mm - frame.start_mm[0]) for station in shown]
     wide = [text_width(text, SMALL) + 10 for text in texts]
-    flat = spread(ticks, wide, low, high)
-    moved = max((abs(a - b) for a, b in zip(flat, ticks, strict=True)), default=0.0)
-    upright = moved > _FLAT_SHIFT or sum(wide) > high - low
-    places = spread(ticks, [LINE] * len(texts), low, high) if upright else flat
+    places, upright = _set_out(ticks, wide, ((x0 + _OFF_END, x1 - _OFF_END), (low, high)))
     deep = (max((text_width(t, SMALL) for t in texts), default=0) if upright else 12.0) + BEND + 8
     overall = line + deep + OVERALL - 8 if texts else line + PLAIN + 2
     drawn = _overall_flat(x0, x1, y, overall, overall_text(frame, like, 0))
@@ -118,6 +116,31 @@ def along_front(
             )
     lines = tuple(Box(t - 0.5, y, t + 0.5, line) for t in ticks)
     return Chain(tuple(drawn), overall - y + 8, len(wished) - len(shown), lines)
+
+
+def _set_out(
+    ticks: list[float], wide: list[float], ends: tuple[tuple[float, float], tuple[float, float]]
+) -> tuple[list[float], bool]:
+    """Set figures by their ticks, lying or upright: off the lines at the slab's ends if they can.
+
+    Parameters
+    ----------
+    ends
+        Between the lines at the slab's ends, and the whole room that there is.
+
+    Returns
+    -------
+    places, is_upright
+    """
+    narrow = [LINE] * len(ticks)
+    for low, high in ends:
+        lying = spread(ticks, wide, low, high)
+        moved = max((abs(a - b) for a, b in zip(lying, ticks, strict=True)), default=0.0)
+        if moved <= _FLAT_SHIFT and sum(wide) <= high - low:
+            return lying, False
+        if sum(narrow) <= high - low:
+            return spread(ticks, narrow, low, high), True
+    return spread(ticks, narrow, *ends[1]), True
 
 
 def along_left(frame: Frame, wished: list[Station], like: Length, low: float, high: float) -> Chain:

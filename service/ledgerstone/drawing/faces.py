@@ -146,7 +146,10 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
 
 def _voids(scene: Scene) -> list[Element]:
     """Dot the voids, as round-ended strokes of no length, by size."""
-    thrown = mottle.voids(rebates.untouched(scene), scene.slab.finish.surface, scene.seed)
+    edges = scene.slab.edges.values()
+    worked_mm = max((edge.size.mm for edge in edges if edge.size is not None), default=0.0)
+    net, surface = rebates.untouched(scene), scene.slab.finish.surface
+    thrown = mottle.voids(net, surface, scene.seed, worked_mm)
     dark = mixed(scene.colour, DARK, 0.5)
     least = 1.1 / scene.camera.per_mm
     drawn = []

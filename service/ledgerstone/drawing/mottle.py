@@ -31,7 +31,7 @@ _OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
 _DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
 _VOIDS_PER_M2: Final = {"as-cast": 240, "honed": 120, "polished": 60}
 _MOST_VOIDS: Final = 260
-_CLEAR_MM: Final = 4.0  # how far voids keep from an edge
+_CLEAR_MM: Final = 4.0  # how far voids keep from an edge, at the least
 
 Floats = npt.NDArray[np.float64]
 
@@ -95,8 +95,13 @@ def _octave(cells: int) -> Floats:
     return noise
 
 
-def voids(net: Polygon | MultiPolygon, surface: Surface, seed: str) -> list[tuple[XY, float]]:
-    """Places and widths of the small air voids that show on a face, in plane mm."""
+def voids(
+    net: Polygon | MultiPolygon, surface: Surface, seed: str, edge_mm: float = 0.0
+) -> list[tuple[XY, float]]:
+    """Places and widths of the small air voids that show on a face, in plane mm.
+
+    They keep clear of the rim by as much as ``edge_mm``, the size of its worked edge, and a little.
+    """
     count = min(_MOST_VOIDS, round(_VOIDS_PER_M2[surface] * net.area / 1e6))
     if count == 0:
         return []
@@ -107,7 +112,9 @@ def voids(net: Polygon | MultiPolygon, surface: Surface, seed: str) -> list[tupl
     inside = shapely.contains_xy(net, xs, ys)
     rim = net.boundary
     shapely.prepare(rim)
-    inside[inside] = ~shapely.dwithin(rim, shapely.points(xs[inside], ys[inside]), _CLEAR_MM)
+    inside[inside] = ~shapely.dwithin(
+        rim, shapely.points(xs[inside], ys[inside]), _CLEAR_MM + edge_mm
+    )
     widths = 1.4 + 4.2 * thrown[:, 2] ** 4
     kept = [((x, y), w) for x, y, w, ok in zip(xs, ys, widths, inside, strict=True) if ok]
     return [((float(x), float(y)), float(w)) for (x, y), w in kept[:count]]

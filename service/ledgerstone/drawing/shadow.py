@@ -15,8 +15,8 @@ from ledgerstone.drawing.frame import course_of, polygons
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.shape import Shape
 
-_LAYERS: Final = 14  # so many that no step between two is seen; an image costs a renderer more
-_DARKEST: Final = 0.34
+_LAYERS: Final = 16  # so many that no step between two is seen; an image costs a renderer more
+_DARKEST: Final = 0.3
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
 _FRILLS: Final = 160  # points of an outline above which its hull throws the shadow
 _FINE: Final = 1.0  # units that a shadow's edge may stray

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -24,6 +24,8 @@ _ARRIS_MM = 1.5
 _ROUND_STEPS = 4
 _MANY = 260  # stretches of an outline
 _ON_SIDE_MM = 0.05
+_CHORD_MM = 45.0  # stretches no longer than this may be chords of a rounded corner
+_CURVED = math.cos(math.radians(40.0))  # stretches that turn less than this are on one curve
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,9 +116,14 @@ class Ring:
 
 
 def _mitre(point: XY, before: XY, by_before: float, after: XY, by_after: float) -> XY:
-    """Where two lines through a point meet once each has moved inwards."""
+    """Where two lines through a point meet once each has moved inwards.
+
+    On a curve two stretches hardly turn: where one edge ends there and another begins, it does so
+    half way between the two, not where their lines would meet far off.
+    """
     turn = before[0] * after[1] - before[1] * after[0]
-    if abs(turn) < 0.02:
+    ahead = before[0] * after[0] + before[1] * after[1]
+    if abs(turn) < 0.02 or (ahead > _CURVED and by_before != by_after):
         by = (by_before + by_after) / 2
         return point[0] - after[0] * by, point[1] - after[1] * by
     x = (by_after * before[1] - by_before * after[1]) / turn
@@ -143,7 +150,33 @@ def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring
     edges = [
         by_side[i] if far < tolerance else opened for i, far in zip(nearest, how_far, strict=True)
     ]
-    return Ring(ring, tuple(edges))
+    return graded(Ring(ring, tuple(edges)))
+
+
+def graded(ring: Ring) -> Ring:
+    """Let one worked edge run out into another along the curve on which they meet."""
+    edges, normals, n = list(ring.edges), ring.normals(), len(ring.edges)
+    lengths = [math.dist(*ends) for ends in ring.stretches()]
+
+    def goes_on(i: int) -> bool:
+        before, after = normals[i - 1], normals[i % n]
+        short = max(lengths[i - 1], lengths[i % n]) <= _CHORD_MM
+        return short and before[0] * after[0] + before[1] * after[1] > _CURVED
+
+    for i in range(n):
+        one, other = ring.edges[i - 1], ring.edges[i]
+        if one.size_mm == other.size_mm or not goes_on(i):
+            continue
+        first, last = i - 1, i
+        while last - first < n and goes_on(first) and ring.edges[first - 1] == one:
+            first -= 1
+        while last - first < n and goes_on(last + 1) and ring.edges[(last + 1) % n] == other:
+            last += 1
+        for k in range(first, last + 1):
+            share = (k - first) / (last - first)
+            size = one.size_mm + (other.size_mm - one.size_mm) * share
+            edges[k % n] = replace(ring.edges[k % n], size_mm=size)
+    return Ring(ring.points, tuple(edges))
 
 
 def upright(ring: Ring, foot_mm: float) -> list[Ribbon]:
