@@ -12,6 +12,7 @@ from ledgerstone.strength.handling import Cover, Handling
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Verdict
+from ledgerstone.strength.weight import weight_of
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, cut, polygon, slab_of
@@ -36,7 +37,8 @@ def _handling(
     whole = cache(lambda: plates.of(shape.outline, slab.thickness.mm, concrete.ecm_mpa))
     kg = slab_kg(slab, shape, workshop)
     cover = Cover(workshop.days.under_cover, shed_c)
-    return Handling(shape, plate, whole, concrete, workshop, kg, shed_c, cover)
+    weight = weight_of(slab, workshop)
+    return Handling(shape, plate, whole, concrete, workshop, kg, shed_c, cover, weight)
 
 
 def _by(workshop: Workshop, held: str) -> Workshop:

@@ -14,6 +14,7 @@ from ledgerstone.strength.places import Place
 from ledgerstone.strength.rests import bearings
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
+from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, cut, hole, polygon, slab_of
 
@@ -34,7 +35,8 @@ def _lying(workshop: Workshop, outline: Json, **more: object) -> tuple[Lying, Sl
     shape = shape_of(slab, workshop)
     concrete = concrete_of(workshop)
     plate = plate_of(slab, shape, concrete, Plates())
-    return Lying(slab, shape, plate, concrete, workshop, bearings(slab, shape)), slab, shape
+    weight = weight_of(slab, workshop)
+    return Lying(slab, shape, plate, concrete, workshop, bearings(slab, shape), weight), slab, shape
 
 
 def _stress(result: InPlace, case: str) -> float:

@@ -18,10 +18,10 @@ from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.schedule import cast_together
+from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
 from ledgerstone.strength.handling import best_grips_mm
-from ledgerstone.transport import tint_of
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 

@@ -25,7 +25,7 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.words import day_text, shade_text, size_text
-from ledgerstone.transport import tint_of
+from ledgerstone.shade import tint_of
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",

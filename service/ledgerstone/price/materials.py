@@ -17,10 +17,9 @@ from ledgerstone.mould.nesting import equal_parts
 from ledgerstone.order import Order
 from ledgerstone.price.settling import decimal
 from ledgerstone.reinforcement import SteelPlan
-from ledgerstone.shade import shade_recipe
+from ledgerstone.shade import shade_recipe, tint_of
 from ledgerstone.shape import Shape
 from ledgerstone.steel import Bar, MeshPiece, cut_list, mesh_nest
-from ledgerstone.transport import tint_of
 from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6

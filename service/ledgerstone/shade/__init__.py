@@ -31,6 +31,7 @@ from ledgerstone.shade.seen import (
     sealed_as,
     shade_recipe,
     shade_seen,
+    tint_of,
 )
 from ledgerstone.shade.words import SCREENS_DIFFER, certainty_words, difference_words
 
@@ -65,4 +66,5 @@ __all__ = [
     "shade_seen",
     "srgb_to_lab",
     "through_film",
+    "tint_of",
 ]

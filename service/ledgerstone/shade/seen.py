@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
-from ledgerstone.order import Shade
+from ledgerstone.mix import Tint, palette_tint
+from ledgerstone.order import Shade, Slab
 from ledgerstone.shade.colour import Lab, delta_e_2000, lab_to_srgb, srgb_to_lab
 from ledgerstone.shade.layer import Appearance
 from ledgerstone.shade.match import Match, nearest_recipe
@@ -121,3 +122,11 @@ def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, f
 def sealed_as(sealer: Sealer) -> Appearance:
     """How a sealer changes a colour: one that soaks in hardly, a film as satin."""
     return "sealed-satin" if sealer.kind == "film" else "sealed-matt"
+
+
+def tint_of(slab: Slab, workshop: Workshop) -> Tint:
+    """Return what colours a slab's mix, of the palette or matched; else the recipe's own cement."""
+    recipe = shade_recipe(slab.shade, workshop)
+    if recipe is None:
+        return palette_tint(slab, workshop)
+    return Tint("white" if recipe.cement == "white" else "grey", recipe.doses)

@@ -22,7 +22,6 @@ from ledgerstone.strength.governing import Governing, governing, worst_of
 from ledgerstone.strength.places import Place, load_places
 from ledgerstone.strength.plate import Cases, Load, OwnWeight, PatchLoad, Plate, Pressure, Rested
 from ledgerstone.strength.rests import Bearing
-from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.tipping import tipping_places
 from ledgerstone.strength.verdict import Case, Verdict
 from ledgerstone.workshop.records import Workshop
@@ -57,6 +56,7 @@ class Lying:
     concrete: Concrete
     workshop: Workshop
     carrying: Sequence[Bearing]
+    weight: OwnWeight
 
     @cached_property
     def hull(self) -> BaseGeometry:
@@ -70,11 +70,6 @@ class Lying:
         """Where a person is tried."""
         side = self.workshop.loads.point_side_mm
         return load_places(self.shape, side, [bearing.footprint for bearing in self.carrying])
-
-    @cached_property
-    def weight(self) -> OwnWeight:
-        """The slab's own weight."""
-        return OwnWeight(self.workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY)
 
     @cached_property
     def even(self) -> Pressure:

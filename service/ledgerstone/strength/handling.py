@@ -16,7 +16,7 @@ from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.governing import DIGITS, Governing, governing, worst_of
-from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure
+from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure, Rested
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.workshop.records import Way, Workshop
@@ -75,6 +75,8 @@ class Handling:
         Temperature of the workshop in the month of casting.
     cover
         How it lies in its mould.
+    weight
+        Its concrete's weight.
     """
 
     shape: Shape
@@ -85,6 +87,7 @@ class Handling:
     slab_kg: float
     shed_c: float
     cover: Cover
+    weight: OwnWeight
 
     def chosen(self) -> Handled:
         """Take the first of the workshop's ways that suffices; where none does, the nearest.
@@ -165,9 +168,8 @@ class Handling:
 
     # --- what holds it, and what it weighs --------------------------------------------------
 
-    @property
-    def _weight(self) -> float:
-        return self.workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY
+    def _heavier(self, factor: float) -> OwnWeight:
+        return OwnWeight(factor * self.weight.n_per_mm3)
 
     @cached_property
     def _held(self) -> Holding:
@@ -180,17 +182,17 @@ class Handling:
     @cached_property
     def _on_lines(self) -> Governing:
         """Stress of its bare weight on two lines at the best places; more weight scales it."""
-        return _first(self.plate, self._held.lines(BEST_LIFT), [[OwnWeight(self._weight)]])
+        return _first(_each_on(self.plate, self._held.lines(BEST_LIFT)), [[self.weight]])
 
     @cached_property
     def _braced_on_lines(self) -> Governing:
         lines = self._braced_held.lines(BEST_LIFT)
-        return _first(self.braced(), lines, [[OwnWeight(self._weight)]])
+        return _first(_each_on(self.braced(), lines), [[self.weight]])
 
     @cached_property
     def _hung_by_the_ends(self) -> Governing:
         lines = self._held.lines(HANDS_AT_THE_ENDS)
-        return _first(self.plate, lines, [[OwnWeight(self._weight)]])
+        return _first(_each_on(self.plate, lines), [[self.weight]])
 
     # --- the steps --------------------------------------------------------------------------
 
@@ -198,23 +200,35 @@ class Handling:
         """Level out of the mould at the best lines: 1.3 G, or G and the mould's pull."""
         handling = self.workshop.handling
         plate, held = self._as_moved(way)
-        heavy: list[Load] = [OwnWeight(handling.out_of_mould_factor * self._weight)]
-        stuck: list[Load] = [OwnWeight(self._weight), Pressure(handling.adhesion_n_per_m2 * 1e-6)]
-        return _first(plate, held.lines(BEST_LIFT), [heavy, stuck])
+        heavy: list[Load] = [self._heavier(handling.out_of_mould_factor)]
+        stuck: list[Load] = [self.weight, Pressure(handling.adhesion_n_per_m2 * 1e-6)]
+        return _first(_each_on(plate, held.lines(BEST_LIFT)), [heavy, stuck])
 
     def _turned(self, way: Way) -> Governing:
         """One long edge on the table, hands at two far points; the mould on it, or letting go."""
         handling = self.workshop.handling
-        plate, held = self._as_moved(way)
         factor = handling.out_of_mould_factor
-        heavy: list[Load] = [OwnWeight(factor * self._weight)]
+        heavy: list[Load] = [self._heavier(factor)]
         mould = factor * handling.mould_kg_per_m2 * GRAVITY * 1e-6
         pull = handling.adhesion_n_per_m2 * 1e-6
         young: list[Load] = [*heavy, Pressure(mould)]
         if way.sides_on:
-            return _first(plate, held.hinges(), [young])
-        stuck: list[Load] = [OwnWeight(self._weight), Pressure(pull)]
-        return _first(plate, held.hinges(), [heavy, stuck])
+            return _first(self._on_hinges(way), [young])
+        stuck: list[Load] = [self.weight, Pressure(pull)]
+        return _first(self._on_hinges(way), [heavy, stuck])
+
+    @cached_property
+    def _hinged(self) -> dict[bool, list[Rested]]:
+        """The slab on its hinges, without a rail and with one, as far as they were tried."""
+        return {False: [], True: []}
+
+    def _on_hinges(self, way: Way) -> Iterable[Rested]:
+        plate, held = self._as_moved(way)
+        tried = self._hinged[way.rail]
+        for k, supports in enumerate(held.hinges()):
+            if k == len(tried):
+                tried.append(plate.on(supports))
+            yield tried[k]
 
     def _as_moved(self, way: Way) -> tuple[Plate, Holding]:
         return (self.braced(), self._braced_held) if way.rail else (self.plate, self._held)
@@ -226,7 +240,7 @@ class Handling:
             found = on_edge_stress(
                 held.simpler,
                 thickness_mm=self.shape.thickness_mm,
-                n_per_mm3=factor * self._weight,
+                n_per_mm3=factor * self.weight.n_per_mm3,
                 held_mm=held.places_mm(share),
                 more_n_per_mm=factor * mould_kg_per_m2 * GRAVITY * 1e-6 * held.depth_mm,
                 along_y=held.along_y,
@@ -254,10 +268,14 @@ def _peak(handled: Handled) -> float:
     return max(verdict.utilisation for verdict in handled.verdicts)
 
 
-def _first(plate: Plate, holds: Iterable[Supports], cases: list[list[Load]]) -> Governing:
+def _each_on(plate: Plate, holds: Iterable[Supports]) -> Iterable[Rested]:
+    return (plate.on(supports) for supports in holds)
+
+
+def _first(holds: Iterable[Rested], cases: list[list[Load]]) -> Governing:
     """The worst case on the first set of supports that the slab does not tip off."""
-    for supports in holds:
-        found = worst_of(governing(plate.on(supports).cases(cases)))
+    for rested in holds:
+        found = worst_of(governing(rested.cases(cases)))
         if not found.tips:
             break
     return found

@@ -12,6 +12,7 @@ from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import Bearing, bearings
 from ledgerstone.strength.verdict import Verdict
+from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
 NOBODY_SITS = ("upstand", "splashback", "end-panel")
@@ -60,7 +61,7 @@ def in_place(
     off = tuple(bearing for bearing in told if bearing not in carrying)
     if not carrying:
         return InPlace(off_the_slab=off, nothing_carries=bool(told))
-    lying = Lying(slab, shape, plate, concrete, workshop, carrying)
+    lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight_of(slab, workshop))
     return replace(_lies(lying), off_the_slab=off)
 
 

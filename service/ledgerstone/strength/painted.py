@@ -16,7 +16,7 @@ from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.in_place import NOBODY_SITS, under
 from ledgerstone.strength.plate import Cases, OwnWeight, Plate
 from ledgerstone.strength.rests import bearings
-from ledgerstone.strength.tested import GRAVITY
+from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
 
@@ -47,15 +47,15 @@ def painted(
     mesh = plate.model.mesh
     used = np.zeros(len(mesh.nodes))
     trusted = concrete.design_bending_mpa(slab.thickness.mm, IN_USE_DAYS)
-    density = workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY
-    pallet = OwnWeight(workshop.handling.pallet_factor * density)
+    weight = weight_of(slab, workshop)
+    pallet = OwnWeight(workshop.handling.pallet_factor * weight.n_per_mm3)
     for supports in Holding(plate.outline).lines(BEST_LIFT):
         cases = plate.on(supports).cases([[pallet]])
         if cases.tips[0] is None:
             used = np.maximum(used, _used(cases, np.array([trusted])))
             break
     carrying = () if slab.use in NOBODY_SITS else under(bearings(slab, shape), plate)
-    lying = Lying(slab, shape, plate, concrete, workshop, carrying)
+    lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
         for cases, limits in lying.everybody():

@@ -19,6 +19,7 @@ from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.tested import Strip, tested_strength_of
 from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
 MOST_PLATES = 4
@@ -156,6 +157,7 @@ def slab_strength(
         slab_kg,
         shed_c,
         cover if cover is not None else Cover(workshop.days.under_cover, shed_c),
+        weight_of(slab, workshop),
     )
     return SlabStrength(
         handled=ways.chosen(),

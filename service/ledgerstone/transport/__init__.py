@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
 from ledgerstone.transport.hands import Who, Zone, filter_kg, people_to_lift, team_lift_kg
-from ledgerstone.transport.masses import crated_kg, slab_kg, tint_of
+from ledgerstone.transport.masses import crated_kg, slab_kg
 from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.way_in import (
     PADDING_MM,
@@ -40,5 +40,4 @@ __all__ = [
     "team_lift_kg",
     "tidy_postcode",
     "tilt_in_lift_degrees",
-    "tint_of",
 ]

@@ -2,22 +2,14 @@
 
 from __future__ import annotations
 
-from ledgerstone.mix import Tint, hardened_kg_per_m3, palette_tint
+from ledgerstone.mix import hardened_kg_per_m3
 from ledgerstone.order import Order, Slab
-from ledgerstone.shade import shade_recipe
+from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Workshop
 
 MM3_PER_M3 = 1e9
 MM2_PER_M2 = 1e6
-
-
-def tint_of(slab: Slab, workshop: Workshop) -> Tint:
-    """Return what colours a slab's mix, of the palette or matched; else the recipe's own cement."""
-    recipe = shade_recipe(slab.shade, workshop)
-    if recipe is None:
-        return palette_tint(slab, workshop)
-    return Tint("white" if recipe.cement == "white" else "grey", recipe.doses)
 
 
 def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
