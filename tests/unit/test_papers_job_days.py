@@ -147,6 +147,7 @@ def test_what_is_poured_together_is_cast_on_the_same_day(workshop: Workshop, tod
         job = job_of({"slabs": [slab, slab]}, workshop, today)
         pours = [pour.slabs for pour in job.batches.pours]
         assert pours == ([(0, 1)] if together else [(0,), (1,)])
+        assert ("mixed and placed together" in repr(list(job_pages(job)))) is together
         for pour in pours:
             days = {
                 one.begins_at.date()

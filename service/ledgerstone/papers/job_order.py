@@ -53,10 +53,22 @@ def order_page(job: Job) -> Content:
         heading("Take care"),
         says(*CAUTIONS, *(f.says for f in quote.findings if f.level == "caution")),
         heading("Day by day"),
-        says(f"Hands are minutes of all hands together; the plan has {_pairs(job)} at work. Write"
-             " down what each step really took and weighed: the next price is better for it."),
+        says(*_how_to_read(job)),
         day_plan(job),
     )  # fmt: skip
+
+
+def _how_to_read(job: Job) -> Iterator[str]:
+    """Yield what must be known of the day plan to work by it."""
+    yield (
+        f"Hands are minutes of all hands together; the plan has {_pairs(job)} at work. Write down"
+        " what each step really took and weighed: the next price is better for it."
+    )
+    if any(len(pour.slabs) > 1 for pour in job.batches.pours):
+        yield (
+            "Pieces of one pour on the batch cards are mixed and placed together, coat by coat;"
+            " their lines here give each its share."
+        )
 
 
 def _pairs(job: Job) -> str:
