@@ -1,6 +1,8 @@
 """Time to lay an order of eight slabs into a calendar with 500 bookings over two years.
 
 Run ``python tests/benchmarks/schedule_benchmark.py``. Bar: 20 ms warm (issue 7), bookings parsed.
+Time of the processor is what the work costs; time on the wall is longer on a machine in a crowd.
+The first run fills the public holidays of its years, and is told apart.
 """
 
 from __future__ import annotations
@@ -9,7 +11,7 @@ import sys
 from datetime import date, time, timedelta
 from pathlib import Path
 from statistics import median
-from time import perf_counter
+from time import perf_counter, process_time
 
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
@@ -24,18 +26,23 @@ HOLDS: tuple[Holds, ...] = ("table", "people")
 
 
 def main() -> None:
-    """Print the median and the slowest of some runs."""
+    """Print the first run, then the median and the slowest of some more."""
     workshop = load_profile(DEMONSTRATION)
     slabs = [slab_json(box(900 + 150 * n, 560)) for n in range(8)]
     steps = steps_of(order_of(workshop, *slabs), workshop)
     days = [TODAY + timedelta(days=1 + n * 730 // 500) for n in range(500)]
     taken = [Booking(d, d, "x", HOLDS[n % 9 == 0], *_hours(n)) for n, d in enumerate(days)]
-    spent = []
+    spent, wall = [], []
     for _ in range(TIMES):
-        began = perf_counter()
+        began, began_wall = process_time(), perf_counter()
         lead_time(steps, workshop, taken, TODAY, 3, by_carrier=True)
-        spent.append(1000 * (perf_counter() - began))
-    print(f"eight slabs, 500 bookings: median {median(spent):.1f} ms, slowest {max(spent):.1f} ms")
+        spent.append(1000 * (process_time() - began))
+        wall.append(1000 * (perf_counter() - began_wall))
+    first, *warm = spent
+    print(
+        f"eight slabs, 500 bookings: median {median(warm):.1f} ms, slowest {max(warm):.1f} ms of the"
+        f" processor (the first {first:.1f} ms); {median(wall[1:]):.1f} ms on the wall"
+    )
 
 
 def _hours(n: int) -> tuple[time, time]:

@@ -73,16 +73,14 @@ def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     answer = asked(workshop, order_of(workshop, SMALL))
     assert answer.depends_on == (
         (
-            "The day is for an order by 25 November 2026 with the deposit of 40 % paid. It"
-            " is held once"
-            " we have booked it."
+            "The day is for an order by 25 November 2026 with the deposit of 40 % paid. It is held"
+            " once we have booked it."
         ),
         "This is an estimate, our best guess: once we have looked it over we quote for it.",
         "You collect the order from the workshop.",
         (
-            "It is made to your measure, so as a rule it cannot be returned once it is made."
-            " The law"
-            " where you live has the last word."
+            "It is made to your measure, so as a rule it cannot be returned once it is made. The"
+            " law where you live has the last word."
         ),
     )
 

@@ -23,7 +23,8 @@ def hours_of_day(workshop: Workshop) -> Span:
 def calendar_of(workshop: Workshop, bookings: Sequence[Booking]) -> WorkingCalendar:
     """Make a workshop's calendar of days: a day whose working hours are all booked is shut."""
     closures = [(closure.first, closure.last) for closure in workshop.calendar.closures]
-    taken = [span for one in bookings if (span := _whole_days(one, hours_of_day(workshop)))]
+    hours = hours_of_day(workshop)
+    taken = [span for one in bookings if (span := _whole_days(one, hours))]
     return WorkingCalendar(place_of(workshop), workshop.calendar.weekdays, [*closures, *taken])
 
 

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
+from functools import lru_cache
+from types import MappingProxyType
 
 import holidays
 
@@ -16,6 +18,14 @@ Span = tuple[int, int]
 
 class NeverWorked(ValueError):
     """No day is worked within ten years, or the work would not be done in a lifetime."""
+
+
+@lru_cache(maxsize=256)
+def public_holidays(country: str, year: int) -> Mapping[date, str]:
+    """Return a year's public holidays by their days; what the calendar of days is made of."""
+    nation, _, part = country.partition("-")
+    found = holidays.country_holidays(nation, subdiv=part or None, years=year, expand=False)
+    return MappingProxyType({day: str(name) for day, name in found.items()})
 
 
 class WorkingCalendar:
@@ -42,22 +52,20 @@ class WorkingCalendar:
         weekdays: Iterable[str] = WEEKDAYS[:5],
         closed: Iterable[tuple[date, date]] = (),
     ) -> None:
-        nation, _, part = country.partition("-")
-        self._public = holidays.country_holidays(nation, subdiv=part or None)
+        self._country = country
         self._worked = frozenset(WEEKDAYS.index(name) for name in weekdays)
         self._closed = merged((a.toordinal(), b.toordinal() + 1) for a, b in closed)
         self._starts = [first for first, _ in self._closed]
 
     def is_worked(self, day: date) -> bool:
         """Say whether hands work on a day."""
-        if day.weekday() not in self._worked or day in self._public:
+        if day.weekday() not in self._worked or day in public_holidays(self._country, day.year):
             return False
         return not _lies_in(day.toordinal(), self._closed, self._starts)
 
     def holiday(self, day: date) -> str | None:
         """Name the public holiday on a day, or None."""
-        name = self._public.get(day)
-        return str(name) if name is not None else None
+        return public_holidays(self._country, day.year).get(day)
 
     def first_worked(self, day: date) -> date:
         """Return the day itself if it is worked, else the next one that is.
