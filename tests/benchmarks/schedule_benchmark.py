@@ -40,8 +40,8 @@ def main() -> None:
         wall.append(1000 * (perf_counter() - began_wall))
     first, *warm = spent
     print(
-        f"eight slabs, 500 bookings: median {median(warm):.1f} ms, slowest {max(warm):.1f} ms of the"
-        f" processor (the first {first:.1f} ms); {median(wall[1:]):.1f} ms on the wall"
+        f"eight slabs, 500 bookings: median {median(warm):.1f} ms, slowest {max(warm):.1f} ms of"
+        f" the processor (the first {first:.1f} ms); {median(wall[1:]):.1f} ms on the wall"
     )
 
 
