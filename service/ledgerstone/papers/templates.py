@@ -134,6 +134,8 @@ def template_faults(text: str) -> Iterator[tuple[int, str]]:
             environment.compile(text)
     except TemplateSyntaxError as fault:
         found = [(fault.lineno, f"the template does not read: {fault.message}")]
+    except RecursionError:
+        found = [(1, "the template holds things in one another too deep to be read.")]
     yield from found
 
 
@@ -144,7 +146,7 @@ def _faults(node: nodes.Node, depth: int) -> Iterator[tuple[int, str]]:
     if isinstance(node, nodes.For):
         depth += 1
         if depth > DEEPEST_LOOP or node.recursive or not _is_given(node.iter):
-            yield node.lineno, "loops go over what is given, and three deep at most."
+            yield node.lineno, "a loop goes over what is given, and three deep at most."
     if isinstance(node, nodes.Getattr) and node.attr.startswith("_"):
         yield node.lineno, "names that begin with _ are not given."
     for child in node.iter_child_nodes():

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from itertools import islice
-from typing import cast
+from typing import Any, cast
 from zoneinfo import ZoneInfo
 
 import icalendar
@@ -27,6 +27,7 @@ _TOO_OFTEN = {"SECONDLY", "MINUTELY", "HOURLY"}
 _NOT_DAILY = (
     "An entry of the calendar file recurs more often than daily. Write it as hours of each day."
 )
+_STANDS_STILL = "An entry of the calendar file recurs at an interval of nought. Write at least 1."
 _BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
 
 
@@ -59,6 +60,8 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
         calendar = icalendar.Calendar.from_ical(text)
         if any(_frequency(event) & _TOO_OFTEN for event in calendar.walk("VEVENT")):
             return CalendarRead(says=_NOT_DAILY)
+        if any(_stands_still(event) for event in calendar.walk("VEVENT")):
+            return CalendarRead(says=_STANDS_STILL)
         taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
     except _BAD:
         return CalendarRead(says="The calendar file does not read as a calendar. Export it again.")
@@ -104,9 +107,18 @@ def _taken(
 
 
 def _frequency(event: icalendar.Component) -> set[str]:
+    return {str(name).upper() for name in _of_rules(event, "FREQ")}
+
+
+def _stands_still(event: icalendar.Component) -> bool:
+    """Whether an entry recurs at an interval of nought: it would recur on one day without end."""
+    return any(int(interval) < 1 for interval in _of_rules(event, "INTERVAL"))
+
+
+def _of_rules(event: icalendar.Component, part: str) -> list[Any]:
     rule = event.get("RRULE")
     rules = rule if isinstance(rule, list) else [rule] if rule is not None else []
-    return {str(name).upper() for one in rules for name in one.get("FREQ", ())}
+    return [value for one in rules for value in one.get(part, ())]
 
 
 def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
