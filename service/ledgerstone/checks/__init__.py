@@ -29,7 +29,7 @@ from ledgerstone.checks import (
 )
 from ledgerstone.checks.crowd import gathered
 from ledgerstone.checks.facts import Facts
-from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.checks.finding import LEVELS, Finding, Level
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Order
 from ledgerstone.workshop.records import Workshop
@@ -153,6 +153,8 @@ def check_order(
 ) -> Checked:
     """Run the checks, stage by stage, until one stage stops the order.
 
+    What stops it stands first, then cautions, then notes; else in the order of the checks.
+
     Parameters
     ----------
     timed
@@ -163,8 +165,12 @@ def check_order(
         with timed(stage):
             findings += run_stage(stage, facts)
         if any(finding.level == "stops" for finding in findings):
-            return Checked(tuple(findings), stages[i + 1 :])
-    return Checked(tuple(findings), ())
+            return Checked(_gravest_first(findings), stages[i + 1 :])
+    return Checked(_gravest_first(findings), ())
+
+
+def _gravest_first(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    return tuple(sorted(findings, key=lambda finding: LEVELS.index(finding.level)))
 
 
 def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:

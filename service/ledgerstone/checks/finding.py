@@ -14,6 +14,7 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.order import Cutout, Order, Slab
 
 Level = Literal["stops", "caution", "note"]
+LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
 MOST_NAMED = 3
 XY = tuple[float, float]

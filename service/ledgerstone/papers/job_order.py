@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
+from ledgerstone.checks import Finding
 from ledgerstone.drawing.casting import draw_sheet
 from ledgerstone.mix import Batches, Pour, batches, mixes_of
 from ledgerstone.order import Slab
@@ -51,7 +52,7 @@ def order_page(job: Job) -> Content:
         heading("Before anything is cut"),
         ticks(*_in_hand(job)),
         heading("Take care"),
-        says(*CAUTIONS, *(f.says for f in quote.findings if f.level == "caution")),
+        says(*CAUTIONS, *(f.says for f in quote.findings if _heeded(f))),
         heading("Day by day"),
         says(*_how_to_read(job)),
         day_plan(job),
@@ -69,6 +70,11 @@ def _how_to_read(job: Job) -> Iterator[str]:
             "Pieces of one pour on the batch cards are mixed and placed together, coat by coat;"
             " their lines here give each its share."
         )
+
+
+def _heeded(finding: Finding) -> bool:
+    """Whether the workshop heeds a finding: cautions, and what a customer has only a note of."""
+    return finding.level == "caution" or finding.check == "young-concrete"
 
 
 def _pairs(job: Job) -> str:
