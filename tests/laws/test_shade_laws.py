@@ -1,6 +1,5 @@
 """Laws of shades: proved for any pigment of the model's form, and held on the demonstration's."""
 
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -25,7 +24,8 @@ from ledgerstone.workshop import DEMONSTRATION, Dose, load_profile
 
 WORKSHOP = load_profile(DEMONSTRATION)
 MODEL = shade_model(WORKSHOP)
-STEP_PERCENT = dose_step_percent(WORKSHOP.shade)
+SCALE_STEP_KG = WORKSHOP.mixer.fine_scale_step_kg
+STEP_PERCENT = dose_step_percent(WORKSHOP.shade, SCALE_STEP_KG)
 PIGMENTS = sorted(MODEL.curves)
 
 percents = st.floats(0.0, 10.0)
@@ -134,7 +134,7 @@ def test_a_colour_that_can_be_made_comes_back(recipe: tuple[str, tuple[Dose, ...
     """
     cement, doses = recipe
     wished = MODEL.lab(cement, doses)
-    match = nearest_recipe(wished, WORKSHOP.pigments, WORKSHOP.shade)
+    match = nearest_recipe(wished, WORKSHOP.pigments, WORKSHOP.shade, SCALE_STEP_KG)
     assert match is not None
     assert match.away_delta_e <= ALIKE_DELTA_E
     assert delta_e_2000(MODEL.lab(match.cement, match.doses), wished) == match.away_delta_e
@@ -149,7 +149,7 @@ def test_a_colour_that_can_be_made_comes_back(recipe: tuple[str, tuple[Dose, ...
 @given(written)
 def test_any_wish_has_a_recipe_that_can_be_weighed(wish: str) -> None:
     """Whatever is wished, a recipe has at most three pigments, whole steps, and keeps the limit."""
-    match = nearest_recipe(srgb_to_lab(wish), WORKSHOP.pigments, WORKSHOP.shade)
+    match = nearest_recipe(srgb_to_lab(wish), WORKSHOP.pigments, WORKSHOP.shade, SCALE_STEP_KG)
     assert match is not None
     assert len(match.doses) <= 3
     assert sum(dose.percent for dose in match.doses) <= WORKSHOP.shade.most_percent + 1e-9
@@ -163,11 +163,10 @@ def test_any_wish_has_a_recipe_that_can_be_weighed(wish: str) -> None:
 @given(written)
 def test_a_finer_scale_never_comes_less_near(wish: str) -> None:
     """Every dose of a coarse scale is one of a scale five times as fine: it is no farther off."""
-    coarse = replace(WORKSHOP.shade, scale_step_g=25.0)
     away = [
         match.away_delta_e
-        for colouring in (coarse, WORKSHOP.shade)
-        if (match := nearest_recipe(srgb_to_lab(wish), WORKSHOP.pigments, colouring))
+        for step_kg in (5 * SCALE_STEP_KG, SCALE_STEP_KG)
+        if (match := nearest_recipe(srgb_to_lab(wish), WORKSHOP.pigments, WORKSHOP.shade, step_kg))
     ]
     assert away[1] <= away[0] + ALIKE_DELTA_E + 1e-9
 

@@ -45,7 +45,9 @@ def test_no_match_where_it_is_not_offered(workshop: Workshop) -> None:
 def test_no_match_where_nothing_was_read(workshop: Workshop) -> None:
     """Without a cement's colour there is nothing to work from."""
     assert (
-        nearest_recipe((50.0, 0.0, 0.0), workshop.pigments, replace(workshop.shade, bases=()))
+        nearest_recipe(
+            (50.0, 0.0, 0.0), workshop.pigments, replace(workshop.shade, bases=()), 0.001
+        )
         is None
     )
 
@@ -54,7 +56,7 @@ def test_without_pigments_read_the_nearer_cement_is_the_match(workshop: Workshop
     """Where only cements were read, a wish is met by the cement that comes nearer."""
     bare = tuple(replace(pigment, samples=()) for pigment in workshop.pigments)
     for cement, wished in (("white", (95.0, 0.0, 0.0)), ("grey", (40.0, 0.0, 0.0))):
-        found = nearest_recipe(wished, bare, workshop.shade)
+        found = nearest_recipe(wished, bare, workshop.shade, 0.001)
         assert found is not None
         assert (found.cement, found.doses) == (cement, ())
 
@@ -76,9 +78,9 @@ def test_the_nearest_recipe_is_the_nearest_of_all(
     """No recipe on a coarse scale's steps comes nearer: every one of them is tried beside it."""
     black, *others = workshop.pigments
     pigments = (replace(black, kind=kind), *others)
-    colouring = replace(workshop.shade, scale_step_g=50.0)
+    colouring, step_kg = workshop.shade, 0.05
     model, names = model_of(pigments, colouring), sorted(shade_model(workshop).curves)
-    percents = np.array(list(product(range(21), repeat=3))) * dose_step_percent(colouring)
+    percents = np.array(list(product(range(21), repeat=3))) * dose_step_percent(colouring, step_kg)
     within = percents.sum(axis=1) <= 10.0
     if kind == "carbon":  # a trace of it holds all to 2 %
         within &= (percents[:, names.index(black.name)] == 0) | (percents.sum(axis=1) <= 2.0)
@@ -86,7 +88,7 @@ def test_the_nearest_recipe_is_the_nearest_of_all(
     chance = random.Random(4)  # noqa: S311  colours, no secrets
     for _ in range(60):
         wished = (chance.uniform(5, 98), chance.uniform(-40, 60), chance.uniform(-50, 60))
-        found = nearest_recipe(wished, pigments, colouring)
+        found = nearest_recipe(wished, pigments, colouring, step_kg)
         assert found is not None
         best = float(delta_e_2000_all(every, np.array(wished)).min())
         assert best - 1e-9 <= found.away_delta_e <= best + 0.006
@@ -97,7 +99,7 @@ def test_of_equal_recipes_the_plainer(workshop: Workshop) -> None:
     black = workshop.pigments[0]
     twice = (black, replace(black, name="black, another tin"))
     wished = shade_model(workshop).lab("grey", (Dose(pigment=black.name, percent=3.0),))
-    found = nearest_recipe(wished, twice, workshop.shade)
+    found = nearest_recipe(wished, twice, workshop.shade, 0.001)
     assert found is not None
     assert len(found.doses) == 1
 
@@ -105,14 +107,14 @@ def test_of_equal_recipes_the_plainer(workshop: Workshop) -> None:
 def test_carbon_black_keeps_its_own_limit_in_a_match(workshop: Workshop) -> None:
     """A wish for black is met with no more than 2 % where the black is carbon."""
     carbon: tuple[Pigment, ...] = (replace(workshop.pigments[0], kind="carbon"),)
-    found = nearest_recipe((5.0, 0.0, 0.0), carbon, workshop.shade)
+    found = nearest_recipe((5.0, 0.0, 0.0), carbon, workshop.shade, 0.001)
     assert found is not None
     assert found.doses[0].percent == pytest.approx(2.0)
 
 
 def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
     """Five grams in ten kilograms of cement is a step of 0.05 %."""
-    assert dose_step_percent(workshop.shade) == pytest.approx(0.05)
+    assert dose_step_percent(workshop.shade, 0.005) == pytest.approx(0.05)
 
 
 # --- words ----------------------------------------------------------------------------------

@@ -21,7 +21,7 @@ ALIKE_DELTA_E = 0.005  # recipes this close are equally near; the plainer one is
 _STARTS = (0.0, 0.5, 2.0, 5.0)  # doses, percent, from which the search sets out besides
 _KEPT = 3  # starts of one blend, the nearest
 _SEARCHED = 12  # blends, those with the nearest start
-_REACHES = (32, 16, 8, 4, 2, 1)  # steps of the scale
+_REACH_PERCENT, _REACH_STEPS = 1.6, 32  # how far the search looks at first: the farther of both
 
 Steps = Colours  # whole numbers of the scale's steps, as floats: shape (..., pigments)
 
@@ -36,14 +36,14 @@ class Match:
     away_delta_e: float
 
 
-def dose_step_percent(colouring: Colouring) -> float:
+def dose_step_percent(colouring: Colouring, scale_step_kg: float) -> float:
     """The least dose that the scale can weigh into the smallest batch, percent of its cement."""
-    return colouring.scale_step_g / (colouring.batch_cement_kg * 1000.0) * 100.0
+    return scale_step_kg / colouring.batch_cement_kg * 100.0
 
 
 @lru_cache(maxsize=64)  # price, checks and answer ask for the same wish; a pure function's memory
 def nearest_recipe(
-    wished: Lab, pigments: tuple[Pigment, ...], colouring: Colouring
+    wished: Lab, pigments: tuple[Pigment, ...], colouring: Colouring, scale_step_kg: float
 ) -> Match | None:
     """The recipe nearest to a wished colour by CIEDE2000, or none where nothing has been read.
 
@@ -51,7 +51,7 @@ def nearest_recipe(
     on any cement whose colour is known. Of recipes equally near, the one with fewer pigments and
     less of them.
     """
-    blends = list(_blends(wished, pigments, colouring))
+    blends = list(_blends(wished, pigments, colouring, scale_step_kg))
     blends.sort(key=lambda blend: float(blend.starts_away[0]))
     found = [match for blend in blends[:_SEARCHED] for match in blend.nearest()]
     if not found:
@@ -65,7 +65,9 @@ def _plainness(match: Match) -> tuple[int, float, float, str]:
     return len(match.doses), round(total, 6), match.away_delta_e, match.cement
 
 
-def _blends(wished: Lab, pigments: Sequence[Pigment], colouring: Colouring) -> Iterator[_Blend]:
+def _blends(
+    wished: Lab, pigments: Sequence[Pigment], colouring: Colouring, scale_step_kg: float
+) -> Iterator[_Blend]:
     """Every set of pigments on every cement, as large as may be: a dose may be nought.
 
     Carbon black, even a trace, lowers the limit for all; so sets without it are tried beside.
@@ -80,7 +82,7 @@ def _blends(wished: Lab, pigments: Sequence[Pigment], colouring: Colouring) -> I
     )
     for cement, names in product(sorted(model.bases), sets):
         most = most_percent(names, pigments, colouring)
-        step = dose_step_percent(colouring)
+        step = dose_step_percent(colouring, scale_step_kg)
         yield _Blend(model, cement, names, wished=wished, most_percent=most, step_percent=step)
 
 
@@ -108,8 +110,12 @@ class _Blend:
 
     def nearest(self) -> Iterator[Match]:
         """The recipes from which no step in the doses leads nearer to the wished colour."""
-        for steps in np.unique(_settled(self.starts, self.away), axis=0):
+        for steps in np.unique(_settled(self.starts, self.away, self._reach()), axis=0):
             yield self._match(steps)
+
+    def _reach(self) -> int:
+        """Return how many steps the search looks ahead at first."""
+        return max(_REACH_STEPS, round(_REACH_PERCENT / self.step_percent))
 
     def away(self, steps: Steps) -> Colours:
         """CIEDE2000 from the wish for steps ``(..., p)``; endless where they pass a limit."""
@@ -149,14 +155,14 @@ class _Blend:
         return Match(self.cement, doses, lab, delta_e_2000(lab, self.wished))
 
 
-def _settled(starts: Steps, away: Callable[[Steps], Colours]) -> Steps:
+def _settled(starts: Steps, away: Callable[[Steps], Colours], reach: int) -> Steps:
     """Walk from every start ``(n, p)`` to the nearest neighbour until none is nearer.
 
     Neighbours lie one reach away in any of the doses at once; the reach is halved down to one step.
     """
     moves = np.array(list(product((0.0, -1.0, 1.0), repeat=starts.shape[1])))
     best = starts
-    for reach in _REACHES:
+    while reach:
         moving = True
         while moving:
             around = best[:, None, :] + reach * moves
@@ -165,4 +171,5 @@ def _settled(starts: Steps, away: Callable[[Steps], Colours]) -> Steps:
             nearer = distance[np.arange(len(best)), choice] < distance[:, 0] - 1e-9
             best = np.where(nearer[:, None], around[np.arange(len(best)), choice], best)
             moving = bool(nearer.any())
+        reach //= 2
     return best

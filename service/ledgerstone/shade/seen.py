@@ -86,7 +86,8 @@ def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
 def _match(goal: Lab, workshop: Workshop) -> Match | None:
     if not workshop.shade.matching:
         return None
-    return nearest_recipe(goal, workshop.pigments, workshop.shade)
+    step_kg = workshop.mixer.fine_scale_step_kg
+    return nearest_recipe(goal, workshop.pigments, workshop.shade, step_kg)
 
 
 def _extra_per_m3(cement: str, workshop: Workshop) -> Decimal:

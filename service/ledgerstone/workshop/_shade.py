@@ -1,4 +1,4 @@
-"""What makes the colour: readings of cast tiles, the cements' own colours, the scale, the limits.
+"""What makes the colour: readings of cast tiles, the cements' own colours, the limits.
 
 A reading is CIELAB for D65 daylight and the 2° observer (CIE 15) of a tile cast as slabs are, dry
 and unsealed: what a hand-held colour meter shows as L*, a* and b*.
@@ -48,7 +48,7 @@ class CementBase:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Colouring:
-    """How pigment is weighed, how much of it is used, and whether a colour is matched."""
+    """How finely pigment is dosed, how much of it is used, and whether a colour is matched."""
 
     matching: bool = field(
         default=False, metadata=about("customers may ask for a colour that is not in the palette")
@@ -61,7 +61,6 @@ class Colouring:
         default=2.0,
         metadata=about("where carbon black is in it; US Preservation Brief 2", above=0, at_most=15),
     )
-    scale_step_g: float = field(default=1.0, metadata=about("what the scale shows", above=0))
     batch_cement_kg: float = above_0("cement in the smallest batch, for doses that can be weighed")
     bases: tuple[CementBase, ...] = field(
         default=(), metadata=about("the cements' own colours, without pigment")
