@@ -12,6 +12,7 @@ import time
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from hashlib import sha256
 from pathlib import Path
 from typing import Any, Final
 
@@ -78,8 +79,13 @@ def drawn(strategy: st.SearchStrategy[Json], count: int, number: int) -> list[Js
     return list(found.values())
 
 
-def cases(part: int, parts: int, count: int) -> Iterator[tuple[str, Json]]:
-    """The orders of one part, each with the workshop it is sent to."""
+def cases(part: int, parts: int, count: int) -> list[tuple[str, Json]]:
+    """The orders of one part, each with the workshop it is sent to, in mixed order."""
+    every = _drawn_in_turn(part, parts, count)
+    return sorted(every, key=lambda case: sha256(repr(case).encode()).digest())
+
+
+def _drawn_in_turn(part: int, parts: int, count: int) -> Iterator[tuple[str, Json]]:
     number = SEED + part
     for share, strategy in ((USUAL, modest_orders()), (ANY, orders())):
         for order in drawn(strategy, round(share * count / parts), number):
