@@ -223,3 +223,22 @@ def test_board_pieces_are_named_as_the_mould_has_them(workshop: Workshop, today:
     assert pieces["L: side right"] == 900 + past
     assert pieces["L: side left"] == 600 + past
     assert "right bevel 5" in texts(job)
+
+
+@pytest.mark.parametrize(
+    ("cutout", "size"),
+    [
+        ({"kind": "rectangle", "length": 500, "width": 300, "corner_radius": 25}, "R 25"),
+        ({"kind": "rectangle", "length": 500, "width": 300}, "R 10"),
+        ({"kind": "rectangle", "length": 500, "width": 300, "turn_degrees": 20},
+         "R 10, turned -20°"),
+        ({"kind": "slot", "length": 500, "width": 300}, "round ends"),
+    ],
+)  # fmt: skip
+def test_a_knockout_is_listed_as_it_is_made(
+    workshop: Workshop, today: date, cutout: Json, size: str
+) -> None:
+    """Its own length and width, its corners, and its turn the other way about, seen mirrored."""
+    placed = cutout | {"centre": {"x": 700, "y": 300}, "label": "sink"}
+    slab = slab_json(box(1500, 600), placed, rests={"kind": "full"})
+    assert f"'A sink', '500 × 300, {size}'" in texts(job_of({"slabs": [slab]}, workshop, today))

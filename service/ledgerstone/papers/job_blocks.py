@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
 Block = dict[str, Any]
 Content = dict[str, Any]
+MOST_ROWS = 18  # lines of a list on a slab's own sheet
 NAME = 28  # letters of a name, where it heads a sheet or stands in a table
 
 
@@ -62,6 +63,21 @@ def table(
         "right": list(right),
         "large": large,
     }
+
+
+def is_long(listed: Block) -> bool:
+    """Whether a list, where there is one, would not leave its sheet's drawing legible."""
+    return bool(listed) and len(listed["rows"]) > MOST_ROWS
+
+
+def here_or_later(listed: Block, says_what: str, head: str = "") -> Iterator[Block]:
+    """Show a list on the slab's own sheet, or say where it stands."""
+    if is_long(listed):
+        rows = len(listed["rows"])
+        yield says(f"The list of {says_what}, {rows} lines, is on the page “Long lists”.")
+    elif listed:
+        yield heading(head) if head else {}
+        yield listed
 
 
 def drawing(svg: str, words: str, height_mm: int) -> Block:

@@ -8,9 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.drawing import TitleBlock, draw_plan
 from ledgerstone.drawing.casting import DrawnBar, Layer, draw_section, draw_steel
-from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
@@ -21,6 +19,8 @@ from ledgerstone.papers.job_blocks import (
     facts,
     flag,
     heading,
+    here_or_later,
+    is_long,
     kept_mm,
     kg,
     mm,
@@ -32,19 +32,14 @@ from ledgerstone.papers.job_blocks import (
     ticks,
     to_5_mm,
 )
+from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
 from ledgerstone.price.costing import finish_of
 from ledgerstone.strength.handling import best_grips_mm
-
-MOST_ROWS = 18
-MIRRORED = (
-    "MIRRORED: this is the mould as you look down into it. The face lies underneath, against the"
-    " board; left and right are changed over."
-)
 
 
 def slab_pages(job: Job, i: int) -> Iterator[Content]:
     """Write the two sheets of one slab."""
-    yield _mould_page(job, i)
+    yield mould_page(job, i)
     yield _steel_page(job, i)
 
 
@@ -52,8 +47,8 @@ def list_pages(job: Job) -> Iterator[Content]:
     """Write the lists that are too long for their slab's sheet, all slabs' together."""
     blocks: list[Block] = []
     for i, name in enumerate(job.names):
-        for says_what, long in (("knockouts", _knockouts(job, i)), ("steel", _bars(job, i))):
-            if _is_long(long):
+        for says_what, long in (("knockouts", knockouts(job, i)), ("steel", _bars(job, i))):
+            if is_long(long):
                 blocks += [
                     heading(f"{shortened(name, NAME)}: {says_what}, from the mould's edges, mm")
                 ]
@@ -62,117 +57,17 @@ def list_pages(job: Job) -> Iterator[Content]:
         yield page("Long lists, mirrored as the moulds are", flag(MIRRORED), *blocks)
 
 
-def _is_long(listed: Block) -> bool:
-    return bool(listed) and len(listed["rows"]) > MOST_ROWS
-
-
-def _here_or_later(listed: Block, says_what: str, head: str = "") -> Iterator[Block]:
-    """Show a list on the slab's own sheet, or say where it stands."""
-    if _is_long(listed):
-        rows = len(listed["rows"])
-        yield says(f"The list of {says_what}, {rows} lines, is on the page “Long lists”.")
-    elif listed:
-        yield heading(head) if head else {}
-        yield listed
-
-
-def _times(job: Job, i: int) -> str:
-    pieces, moulds = job.slabs[i].quantity, job.counts[i]
-    if pieces == 1:
-        return ""
-    return f" · {pieces} off, {moulds} mould{'' if moulds == 1 else 's'}"
-
-
-# --- the mould ------------------------------------------------------------------------------
-
-
-def _mould_page(job: Job, i: int) -> Content:
-    slab, shape = job.in_mould[i]
-    mould = job.moulds.moulds[i]
-    title = TitleBlock(
-        reference=job.name,
-        label=f"{job.names[i]}, mirrored, face down",
-        shade=slab.shade.name or slab.shade.match or "",
-        workshop=job.workshop.workshop.name,
-    )
-    plan = draw_plan(slab, shape, title=title, alone=True)
-    return one_sheet(
-        f"{shortened(job.names[i], NAME)}: the mould{_times(job, i)}",
-        flag(MIRRORED),
-        drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 190),
-        *_here_or_later(
-            _knockouts(job, i), "knockouts", "Knockouts, from the mould's own inside edges, mm"
-        ),
-        facts(
-            ("Sides", f"{mm(mould.height_mm)} mm high on the base board"),
-            ("Screws", f"{mould.screws}, in {mm(mould.pilot_mm)} mm pilot holes"),
-            ("Bead", _beads(job, i)),
-            *_drips(job, i),
-            ("Release", f"{1000 * mould.release_l:.0f} ml, thin and wiped"),
-        ),
-    )
-
-
-def _beads(job: Job, i: int) -> str:
-    """Say the beads: along each seen side, and round all rims that show together."""
-    beads, sides = job.moulds.moulds[i].beads, {side.name for side in job.in_mould[i][1].sides}
-    along = [b for b in beads if b.along in sides]
-    told = [f"{b.along} {b.profile} {mm(b.size_mm)}" for b in along]
-    rims = len(beads) - len(along)
-    told += [f"{rims} rim{'' if rims == 1 else 's'}, as small as an arris"] if rims else []
-    total = sum(bead.length_mm for bead in beads) / 1000
-    if len(along) > MOST_ROWS:
-        told = [f"{len(along)} sides and {rims} rims, as the plan has them"]
-    return f"{', '.join(told)}; {total:.1f} m in all" if told else "none"
-
-
-def _drips(job: Job, i: int) -> Iterator[tuple[str, str]]:
-    for side, length in job.moulds.moulds[i].drips_mm.items():
-        yield "Drip former", f"{side}, {mm(length)} mm long, on the open back"
-
-
-def _knockouts(job: Job, i: int) -> Block:
-    """List where each former stands, measured from the mould's own inside edges."""
-    slab, shape = job.in_mould[i]
-    x0, y0, x1, y1 = shape.outline.bounds
-
-    def row(name: str, size: str, box: tuple[float, ...]) -> list[str]:
-        a, b, c, d = box
-        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
-        return [shortened(name, 18), size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d),
-                centre, ""]  # fmt: skip
-
-    rows = []
-    for opening in shape.openings:
-        if opening.polygon.is_empty:
-            continue
-        a, b, c, d = opening.polygon.bounds
-        name = slab.cutouts[opening.index].label or "opening"
-        name = f"{letter_of(opening.index)} {name}"
-        size = f"⌀ {mm(c - a)}" if opening.radius_mm else f"{mm(c - a)} × {mm(d - b)}"
-        rows.append(row(name, size, (a, b, c, d)))
-    for k, (relief, polygon) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
-        a, b, c, d = polygon.bounds
-        letter = letter_of(len(slab.cutouts) + k)
-        name = f"{letter} {mm(relief.depth.mm)} high: {relief.label or relief.kind}"
-        rows.append(row(name, f"{mm(c - a)} × {mm(d - b)}", (a, b, c, d)))
-    if not rows:
-        return {}
-    columns = ("Knockout", "Size", "Left", "Right", "Front", "Back", "Centre x, y", "Checked")
-    return table(columns, rows, (22, 14, 10, 10, 10, 10, 15, 11), right=(2, 3, 4, 5))
-
-
 # --- steel, lifts, finish -------------------------------------------------------------------
 
 
 def _steel_page(job: Job, i: int) -> Content:
     steel = job.steel[i]
     return one_sheet(
-        f"{shortened(job.names[i], NAME)}: steel, lifts, finish{_times(job, i)}",
+        f"{shortened(job.names[i], NAME)}: steel, lifts, finish{times_text(job, i)}",
         flag(f"{MIRRORED} Arrows: the best places to lift."),
         _steel_drawing(job, i),
         _section(job, i),
-        *_here_or_later(_bars(job, i), "bars and mesh"),
+        *here_or_later(_bars(job, i), "bars and mesh"),
         says(*steel.notes),
         heading("Lifts"),
         _lifts(job, i),
