@@ -179,3 +179,18 @@ def test_the_weight_lies_between_the_places_of_holding(workshop: Workshop) -> No
     shape = shape_of(slab_of(workshop, polygon((0, 0), (1800, 0), (0, 400))), workshop)
     first, second = Holding(shape.outline).places_mm(0.45)
     assert first < shape.net.centroid.x < second
+
+
+def test_a_slab_is_turned_over_the_side_that_its_weight_leans_on(workshop: Workshop) -> None:
+    """A rectangle over its front. A blade's weight (850, 370) lies in front of the line from its
+    tip to the far hand, (60, 0) to (1110, 600), so it falls off its front: over its back (statics).
+
+    Along y the sides are left and right; a slab that is lifted flat is not turned at all.
+    """
+    on_edge = _by(workshop, "on-edge")
+    assert _handling(on_edge, box(1400, 500)).chosen().turned_over == "front"
+    assert _handling(on_edge, box(500, 1400)).chosen().turned_over == "left"
+    blade = polygon((0, 0), (60, 0), (1400, 300), (1400, 600), (900, 600))
+    assert _handling(on_edge, blade).chosen().turned_over == "back"
+    flat = _by(workshop, "flat")
+    assert _handling(flat, box(1400, 500)).chosen().turned_over is None

@@ -152,9 +152,10 @@ def _lifts(job: Job, i: int) -> Block:
     carried = "Flat, level, on two lines" if handled.way.held == "flat" else "On edge, upright"
     rail = " Clamp a stiff rail across the openings first." if handled.way.rail else ""
     sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""
+    over = f", over the slab's {handled.turned_over}" if handled.turned_over else ""
     return facts(
         ("Poured, wet", kg(job.wet_kg(i))),
-        ("Turned, with its mould", f"{kg(job.turned_kg(i))}, by {handled.way.people} people"),
+        ("Turned, with its mould", f"{kg(job.turned_kg(i))}, by {handled.way.people} people{over}"),
         ("Cured, bare", f"{kg(job.cured_kg(i))}: {people} people with clamps, by our own share"),
         ("How", f"{handled.way.name[:1].upper()}{handled.way.name[1:]}.{rail}{sides}"),
         ("When", f"{handled.cover_days:g} days after the pour, not before"),

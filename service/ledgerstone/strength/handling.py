@@ -38,6 +38,8 @@ class Handled:
     needs_age_days
         The adjusted age at which every step that happens at demoulding is trusted; None where
         none is.
+    turned_over
+        The slab's long side that it is turned over on to stand on edge; None where it stays flat.
     """
 
     way: Way
@@ -45,6 +47,7 @@ class Handled:
     cover_days: float
     age_days: float
     needs_age_days: float | None
+    turned_over: str | None
 
     @property
     def suffices(self) -> bool:
@@ -137,7 +140,9 @@ class Handling:
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
         pallet = _scaled(self._on_lines, self.workshop.handling.pallet_factor)
         on_bearers = self._verdict("on-bearers", pallet, packed_age)
-        return Handled(way, (*young, on_bearers), cover_days, age, self._needed_days(young))
+        verdicts = (*young, on_bearers)
+        needed = self._needed_days(young)
+        return Handled(way, verdicts, cover_days, age, needed, self._turned_over(way))
 
     def _steps(self, way: Way) -> Iterable[tuple[Case, Governing]]:
         """Every step at demoulding, with its stress."""
@@ -216,6 +221,18 @@ class Handling:
             return _first(self._on_hinges(way), [young])
         stuck: list[Load] = [self.weight, Pressure(pull)]
         return _first(self._on_hinges(way), [heavy, stuck])
+
+    def _turned_over(self, way: Way) -> str | None:
+        """The first of its long sides on which it does not tip; the last where it always does."""
+        if way.held == "flat":
+            return None
+        sides = ("left", "right") if self._held.along_y else ("front", "back")
+        stays = (
+            side
+            for side, rested in zip(sides, self._on_hinges(way), strict=True)
+            if rested.tips([[self.weight]])[0] is None
+        )
+        return next(stays, sides[-1])
 
     @cached_property
     def _hinged(self) -> dict[bool, list[Rested]]:
