@@ -182,10 +182,11 @@ def test_the_weight_lies_between_the_places_of_holding(workshop: Workshop) -> No
 
 
 def test_a_slab_is_turned_over_the_side_that_its_weight_leans_on(workshop: Workshop) -> None:
-    """A rectangle over its front. A blade's weight (850, 370) lies in front of the line from its
-    tip to the far hand, (60, 0) to (1110, 600), so it falls off its front: over its back (statics).
+    """A rectangle goes over its front, a blade over its back (statics).
 
-    Along y the sides are left and right; a slab that is lifted flat is not turned at all.
+    The blade's weight, (850, 370), lies in front of the line from its tip to the far hand, (60, 0)
+    to (1110, 600), so it falls off its front. Along y the sides are left and right; a slab that is
+    lifted flat is not turned at all.
     """
     on_edge = _by(workshop, "on-edge")
     assert _handling(on_edge, box(1400, 500)).chosen().turned_over == "front"
