@@ -36,6 +36,7 @@ def test_check_prints_what_a_good_profile_says() -> None:
         "Around Wethermoor (6 beginnings of postcodes): pallet GBP 68.00",
         "GBP 38.00 an hour; margin 40 %",
         "VAT 20 %",
+        "GBP 45.00, taken off as the order goes ahead; always from GBP 6000.00 on",
         load_profile(DEMONSTRATION).fingerprint,
     ):
         assert said in out

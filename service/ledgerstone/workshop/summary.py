@@ -78,6 +78,11 @@ def _charges(w: Workshop) -> _Rows:
     deposit = f"deposit {offer.deposit_percent:f} %"
     yield "Offer", f"{offer.standing}, stands {offer.valid_days} days, {deposit}"
     yield "", f"smallest order {_money(offer.smallest_order, unit)} before delivery and tax"
+    if w.sample is not None:
+        tile = f"{_money(w.sample.price, unit)}, taken off as the order goes ahead"
+        value = w.sample.always_from
+        always = "" if value is None else f"; always from {_money(value, unit)} on"
+        yield "Sample tile", f"{tile}{always}"
 
 
 def _moves(w: Workshop) -> _Rows:
