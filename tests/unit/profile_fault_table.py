@@ -87,6 +87,9 @@ SHAPES: list[tuple[str, str, str, str]] = [
     ("doses = []", f"doses = [{_RED.format(1)},\n{_RED.format(1)}]",
      "palette[2].doses[2].pigment", "twice"),
     ("pallet = 145.00\n", "", "areas[3]", "no price"),
+    ('name = "chromium oxide green"', 'name = "Ultramarine blue"', "pigments[4].name", "alkaline"),
+    ('name = "chromium oxide green"', 'name = "carbon black"', "pigments[4].kind", '"carbon"'),
+    ('name = "chromium oxide green"', 'name = "red naphthol AS"', "pigments[4].name", "alkaline"),
 ]  # fmt: skip
 
 SYNTAX: list[tuple[str, str, int, str]] = [

@@ -210,3 +210,10 @@ def test_too_much_plasticiser_is_worth_a_second_look() -> None:
     )
     (look,) = second_looks(read_profile(text))
     assert "60 g on a kilogram of cement" in look
+
+
+@pytest.mark.parametrize("name", ["cobalt blue", "Lake Country ochre", "non-organic red"])
+def test_a_pigment_that_lasts_in_cement_passes(name: str) -> None:
+    """Mineral pigments pass by whatever name the tin has."""
+    changed_text = changed(('name = "chromium oxide green"', f'name = "{name}"'))
+    assert read_profile(changed_text).pigments[3].name == name

@@ -23,6 +23,14 @@ from ledgerstone.workshop.records import (
 from ledgerstone.workshop.values import nearest
 
 MOST_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
+# Ultramarine fades in lime and Portland cement (Color Res. Appl. 32(1), 2007, 65-70). Organic
+# pigments do not bond to the paste (BFT International on faded blocks), and iron blue breaks down
+# in alkali (from memory). Phthalocyanine is left to the maker: EN 12878 clause 1 names it.
+_NOT_FAST = re.compile(
+    r"\b(?<!non-)(ultramarine|p\.?b\.? ?29|p\.?v\.? ?15|prussian blue|milori blue|iron blue|p\.?b\.? ?27"
+    r"|azo|hansa|naphthol|toluidine|quinacridone|madder|indigo|organic|dye)\b",
+    re.IGNORECASE,
+)
 
 
 def _table_sides(table: CastingTable) -> Found:
@@ -86,6 +94,18 @@ def _pigments_known(palette: Sequence[PaletteShade], pigments: Sequence[Pigment]
 
 def _pigment_names(pigments: Sequence[Pigment]) -> Found:
     yield from named_once([pigment.name for pigment in pigments], "pigments", "name")
+
+
+def _pigments_fast(pigments: Sequence[Pigment]) -> Found:
+    for i, pigment in enumerate(pigments):
+        found = _NOT_FAST.search(pigment.name)
+        if found is not None:
+            says = f"{found[0].lower()} does not last in cement, which is alkaline."
+            use = "Use a mineral oxide: cobalt blue for blue, chromium oxide for green."
+            yield ("pigments", i, "name"), f"{says} {use}"
+        if "carbon" in pigment.name.lower() and pigment.kind != "carbon":
+            says = 'carbon black has a limit of its own. Write kind = "carbon".'
+            yield ("pigments", i, "kind"), says
 
 
 def _colours_read(pigments: Sequence[Pigment], shade: Colouring) -> Found:
@@ -163,6 +183,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _palette,
     _pigments_known,
     _pigment_names,
+    _pigments_fast,
     _colours_read,
     _finishes,
     _sealers,
