@@ -17,6 +17,7 @@ from ledgerstone.shape import Shape
 
 _FRAME_MM = 40.0
 _BESIDE_MM = 250.0
+_MUCH = 0.3
 _BATCHES = 1.2  # the last batch is seldom a full one
 _CLOSE = 1.02  # what a finding writes is rounded
 _LEG_IN_MM = 60.0
@@ -59,7 +60,7 @@ def _less_slender(shape: Shape, k: int, share: float) -> float:
 
 
 def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
-    """The opening nearest to where a slab cracks, where it is near."""
+    """The opening nearest to where a slab cracks, where it is near and takes much of the slab."""
     if finding.where_mm is None:
         return
     spot = geometry(dict(finding.where_mm))
@@ -69,7 +70,8 @@ def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
         if not opening.polygon.is_empty
     ]
     distance, index = min(near, default=(float("inf"), -1))
-    if distance <= _BESIDE_MM:
+    across = min(shape.length_mm, shape.width_mm)
+    if distance <= _BESIDE_MM and shape.openings[index].longer_mm >= _MUCH * across:
         yield index
 
 
