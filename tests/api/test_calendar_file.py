@@ -1,5 +1,7 @@
 """The maker's calendar file beside a running service: read, changed, broken, gone."""
 
+import os
+import time
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -136,3 +138,12 @@ def test_a_table_booked_for_ever_promises_no_day(
     response = calling.post("/v1/quotes", json=example_order, headers={"Prefer": "return=minimal"})
     assert response.status_code == 422
     assert "no-day-free" in [finding["check"] for finding in response.get_json()["findings"]]
+
+
+def test_readiness_tells_how_old_the_file_is(calling: FlaskClient, file: Path) -> None:
+    """A file exported two days ago is 48 hours old; one that is gone has no age."""
+    then_s = time.time() - 48 * 3600
+    os.utime(file, (then_s, then_s))
+    assert calling.get("/v1/health/ready").get_json()["calendar"]["age_hours"] == 48.0
+    file.unlink()
+    assert "age_hours" not in calling.get("/v1/health/ready").get_json()["calendar"]

@@ -41,6 +41,13 @@ class Booked:
             return CalendarRead(says="The calendar file is not there, or cannot be opened.")
         return self._read
 
+    def age_hours(self, now_s: float) -> float | None:
+        """Return how long ago the file was last written; None where it is not there."""
+        try:
+            return None if self.path is None else (now_s - self.path.stat().st_mtime) / 3600
+        except OSError:
+            return None
+
     def _anew(self, path: Path, today: date) -> CalendarRead:
         with path.open("rb") as file:
             content = file.read(LARGEST_TEXT + 1)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any, Final
@@ -63,8 +64,12 @@ class Shop:
             return told
         booked = self.booked.now(self.today())
         if booked.says:
-            return {**told, "calendar": {"status": "not-read", "says": booked.says}}
-        return {**told, "calendar": {"status": "read", "bookings": booked.fingerprint}}
+            calendar = {"status": "not-read", "says": booked.says}
+        else:
+            calendar = {"status": "read", "bookings": booked.fingerprint}
+        age_hours = self.booked.age_hours(time.time())
+        aged = {} if age_hours is None else {"age_hours": round(age_hours, 1)}
+        return {**told, "calendar": {**calendar, **aged}}
 
 
 def routes(shop: Shop) -> Blueprint:

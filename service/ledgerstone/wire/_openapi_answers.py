@@ -100,7 +100,14 @@ _LEAD_TIME = object_of(
 _WEIGHT = object_of(
     {
         "slabs": list_of(
-            object_of({"label": text(), "slab_kg": number(), "people_to_lift": whole()})
+            object_of(
+                {
+                    "label": text(),
+                    "slab_kg": number(),
+                    "people_to_lift": whole(),
+                    "says": text("The mass with the hands that it wants; no safe limit."),
+                }
+            )
         ),
         "packed_kg": number("As it leaves, packing and all."),
     }
@@ -231,8 +238,18 @@ _HEALTH = object_of(
             {"at": text(format="date-time"), "says": text()},
             says="A changed profile with faults, which was not taken up.",
         ),
+        "calendar": object_of(
+            {
+                "status": {"enum": ["read", "not-read"]},
+                "says": text("Why it could not be read."),
+                "bookings": text("The fingerprint of what is booked."),
+                "age_hours": number("How long ago the file was last written."),
+            },
+            optional=("says", "bookings", "age_hours"),
+            says="The file of what is booked, where there is one.",
+        ),
     },
-    optional=("version", "profile", "profile_refused"),
+    optional=("version", "profile", "profile_refused", "calendar"),
 )
 
 ANSWERS: dict[str, JSONSchema] = {
