@@ -2,8 +2,6 @@
 
 import { Trouble } from "./service.js";
 
-/** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
-
 const PAUSE_MS = 150;
 const FOLLOW_MS = 150;
 const REST_MS = 700;

@@ -1,8 +1,5 @@
 /** What the page shows: words, from one file of messages a language; and elements, into which words go as text. */
 
-/** @typedef {string | {one: string, other: string}} Message */
-/** @typedef {Readonly<Record<string, Message>>} Messages */
-
 /** @type {Messages} */
 let messages = {};
 let language = "en-GB";
@@ -99,8 +96,6 @@ export function one(selector, root = document) {
 export function elements(root, selector) {
   return Array.from(root.querySelectorAll(selector));
 }
-
-/** @typedef {Node | string | null | undefined | false} Child */
 
 /**
  * @template {keyof HTMLElementTagNameMap} Name

@@ -1,8 +1,5 @@
 /** The one place where the order is kept: what it is, what it was, which slab is looked at. */
 
-/** @typedef {"typing" | "choice" | "moving" | "undo" | "load"} Cause */
-/** @typedef {{order: Order, slab: number}} Moment */
-
 const TOGETHER_MS = 1500;
 const MOST_MOMENTS = 200;
 
@@ -88,8 +85,6 @@ export class Store extends EventTarget {
     this.dispatchEvent(new CustomEvent("change", { detail: { cause } }));
   }
 }
-
-/** @typedef {{order: Order, slab: number, unit: Unit}} Draft */
 
 const DRAFT = "ledgerstone.draft.1";
 const CHOICES = "ledgerstone.choices.1";

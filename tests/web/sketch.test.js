@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { boxOf, cutoutOf, keyStep, outlineOf, pathOf, snapped } from "../../web/sketch/geometry.js";
-import { anchorOf, frameFor } from "../../web/sketch/marks.js";
+import { anchorOf, frameFor, pins } from "../../web/sketch/marks.js";
 import { handles, placed } from "../../web/sketch/movables.js";
 
 
@@ -73,4 +73,21 @@ test("a pin stands in the middle of its place, whatever shape the place has", ()
   assert.deepEqual(anchorOf({ coordinates: [3, 4] }), { x: 3, y: 4 });
   assert.deepEqual(anchorOf({ coordinates: [[0, 0], [10, 20]] }), { x: 5, y: 10 });
   assert.equal(anchorOf(undefined), null);
+});
+
+test("a pin stands beside what is drawn by hand and beside other pins, on the paper", () => {
+  const frame = frameFor({ from: { x: 0, y: 0 }, to: { x: 1000, y: 500 } }, 400);
+  const drawn = [];
+  globalThis.document = /** @type {any} */ ({
+    createElementNS: (_, name) => ({ name, setAttribute(key, value) { this[key] = value; }, append(...inner) { drawn.push([this, inner]); } }),
+  });
+  const finding = (/** @type {number} */ x) => ({ id: String(x), says: "", level: "note", slab: 0, at: [], where_mm: { type: "Point", coordinates: [x, 250] } });
+  const handles = [{ x: 1000, y: 250 }, { x: 0, y: 250 }].map(frame.at);
+  const all = [1000, 1000, 0].map(finding);
+  pins(/** @type {any} */ (all), 0, frame, [...handles]);
+  const circles = drawn.map(([, inner]) => inner[0]).filter((each) => each?.name === "circle");
+  assert.equal(circles.length, 3);
+  const places = [...handles, ...circles.map(({ cx, cy }) => ({ x: Number(cx), y: Number(cy) }))];
+  places.forEach((one, i) => places.slice(i + 1).forEach((other) => assert.ok(Math.hypot(one.x - other.x, one.y - other.y) >= 28)));
+  assert.ok(places.every(({ x }) => x >= 13 && x <= 400 - 13));
 });

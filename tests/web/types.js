@@ -54,7 +54,7 @@
  * @typedef {{reference: string, token?: string, link?: string, order: Order, issued: string,
  *   valid_until: string, standing: string, depends_on: string[], price: Price,
  *   lead_time: LeadTime, findings: Finding[], drawings: Drawings,
- *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number}[], packed_kg: number},
+ *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number, says: string}[], packed_kg: number},
  *   slabs: {finished_mm: {length_mm: number, width_mm: number, thickness_mm: number}}[],
  *   ways_to_save?: Remedy[], changes?: any}} Quote
  */
@@ -83,26 +83,53 @@
  *   finishes: {surface: string, says: string}[],
  *   sealers: {name: string, says: string, places: string[]}[],
  *   edges: {profile: string, smallest_mm: number, largest_mm: number}[],
- *   limits: Record<string, number>,
+ *   limits: Record<string, number>, sample_tile?: {says: string} | null,
+ *   templating?: {says: string} | null,
  *   deliveries: {area: string, postcodes: string[], kinds: string[]}[]}} Choices
  */
 
 // Then the page's own.
-/** @typedef {import("../../web/asking.js").Answered} Answered */
-/** @typedef {import("../../web/sketch/movables.js").Axes} Axes */
-/** @typedef {import("../../web/sketch/geometry.js").Box} Box */
-/** @typedef {import("../../web/store.js").Cause} Cause */
-/** @typedef {import("../../web/answer/findings.js").Context} Context */
-/** @typedef {import("../../web/form/fields.js").Control} Control */
-/** @typedef {import("../../web/sketch/marks.js").Frame} Frame */
-/** @typedef {import("../../web/answer/keep.js").Keeping} Keeping */
-/** @typedef {import("../../web/show.js").Messages} Messages */
-/** @typedef {import("../../web/sketch/movables.js").Movable} Movable */
-/** @typedef {import("../../web/lib/json.js").Operation} Operation */
 /** @typedef {import("../../web/page.js").Page} Page */
 /** @typedef {import("../../web/service.js").Service} Service */
-/** @typedef {import("../../web/sketch/geometry.js").Shape} Shape */
 /** @typedef {import("../../web/sketch/sketch.js").Sketch} Sketch */
 /** @typedef {import("../../web/store.js").Store} Store */
-/** @typedef {import("../../web/lib/lengths.js").Unit} Unit */
-/** @typedef {import("../../web/sketch/geometry.js").XY} XY */
+/** @typedef {"view" | "plan" | "assembled"} Drawn */
+/** @typedef {Partial<Record<Drawn, {address: string, alt: string}>>} Pictures */
+/** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
+/** @typedef {{order: Order, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
+/**
+ * @typedef {{choices: Choices, announce: (words: string) => void,
+ *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
+ */
+/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
+/** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
+/** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
+/** @typedef {"left" | "right" | "front" | "back"} Side */
+/** @typedef {{op: string, path: string, value?: any}} Operation */
+/** @typedef {"mm" | "cm" | "m" | "in"} Unit */
+/** @typedef {{kind: string, rim?: string, depth?: number, grooves?: number, fall?: number, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
+/**
+ * @typedef {{size: [number, number], use?: string, place?: string, walls?: string[], notch?: string,
+ *   round?: boolean, openings?: [name: string, x: number, y: number][], rests?: string,
+ *   units?: [width: number, what: string][]}} Sheet
+ */
+/** @typedef {string | {one: string, other: string}} Message */
+/** @typedef {Readonly<Record<string, Message>>} Messages */
+/** @typedef {Node | string | null | undefined | false} Child */
+/** @typedef {{x: number, y: number}} XY */
+/** @typedef {XY & {r?: number}} Corner */
+/** @typedef {{from: XY, to: XY}} Box */
+/** @typedef {Corner[] | {x: number, y: number, radius: number}} Shape a circle, or corners anticlockwise */
+/** @typedef {{wide: number, high: number, scale: number, box: Box, at: (point: XY) => XY, from: (point: XY) => XY}} Frame
+ * `at` leads from mm to the screen's units, `from` back */
+/** @typedef {"x" | "y" | "xy"} Axes */
+/**
+ * @typedef {{key: string, name: string, x: number, y: number, axes: Axes, opening: number, shape?: Shape,
+ *   looks: string, field: string, put: (order: Order, to: XY) => Order}} Movable
+ * its place in mm; a handle has no shape, and only a cut-out its number as `opening`; `field` and `put`
+ * are where it stands in the order
+ */
+/** @typedef {Movable["put"]} Put */
+/** @typedef {"typing" | "choice" | "moving" | "undo" | "load"} Cause */
+/** @typedef {{order: Order, slab: number}} Moment */
+/** @typedef {{order: Order, slab: number, unit: Unit}} Draft */

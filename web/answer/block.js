@@ -1,7 +1,7 @@
 /** What a quote comes to, ruled like a title block; and what stands behind it. */
 
 import { day, make, money, number, say } from "../show.js";
-import { daySentence, heavy } from "./sentences.js";
+import { daySentence } from "./sentences.js";
 
 /** @param {Quote} quote @param {string} taxName what the tax is called here */
 export function block(quote, taxName) {
@@ -37,7 +37,7 @@ function dayCell(quote) {
 /** @param {Quote} quote */
 function weightCell({ weight, slabs }) {
   const lines = weight.slabs.map((slab, i) => {
-    const about = heavy(slab);
+    const about = slab.says;
     if (weight.slabs.length < 2) return about;
     return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });

@@ -2,10 +2,7 @@
 
 import { day, draw, make, number, say } from "../show.js";
 
-/** @typedef {"view" | "plan" | "assembled"} Kind */
-/** @typedef {Partial<Record<Kind, {address: string, alt: string}>>} Pictures */
-
-/** @type {Kind[]} */
+/** @type {Drawn[]} */
 const KINDS = ["view", "plan", "assembled"];
 
 /** A figure that shows one drawing at a time; the old one stands until the new is here. */
@@ -24,13 +21,13 @@ export class Drawing {
     this.turnTo("view");
   }
 
-  /** @param {Kind} kind */
+  /** @param {Drawn} kind */
   button(kind) {
     const press = () => this.turnTo(kind);
     return make("button", { type: "button", class: "quiet", "data-key": kind, press }, say(`drawing.${kind}`));
   }
 
-  /** @param {Kind} kind */
+  /** @param {Drawn} kind */
   turnTo(kind) {
     this.kind = kind;
     this.element.dataset.kind = kind;
@@ -81,8 +78,6 @@ export class Drawing {
     this.missing.hidden = there;
   }
 }
-
-/** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
 
 const DAY_MS = 86_400_000;
 const [WIDE, NAMES, ROW, HEAD] = [400, 162, 22, 24];

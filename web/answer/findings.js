@@ -3,8 +3,6 @@
 import { read } from "../lib/json.js";
 import { knows, listed, make, money, say } from "../show.js";
 
-/** @typedef {{order: Order, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
-
 /** @param {Finding[]} findings @param {Context} context */
 export function findingList(findings, context) {
   if (findings.length === 0) return null;

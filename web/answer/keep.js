@@ -3,11 +3,6 @@
 import { day, make, one, say } from "../show.js";
 import { asText } from "./sentences.js";
 
-/**
- * @typedef {{choices: Choices, announce: (words: string) => void,
- *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
- */
-
 /** @param {Quote} quote @param {Keeping} keeping */
 export function keepTools(quote, keeping) {
   const said = make("p", { class: "hint said" });

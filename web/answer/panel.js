@@ -5,8 +5,6 @@ import { block, madeOf, noPrice } from "./block.js";
 import { Drawing, weeks } from "./drawing.js";
 import { findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
-/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
-
 /** Shows one answer at a time; focus and opened parts outlast a new answer. */
 export class AnswerPanel extends HTMLElement {
   constructor() {

@@ -1,6 +1,6 @@
 /** An answer in sentences: said aloud, in a line at the foot, as text to paste. */
 
-import { day, knows, money, number, say } from "../show.js";
+import { day, money, say } from "../show.js";
 
 /** @param {Quote} quote */
 export function daySentence({ lead_time: lead, order }) {
@@ -9,20 +9,11 @@ export function daySentence({ lead_time: lead, order }) {
   return say("answer.arrives", { day: day(lead.arrives.latest) });
 }
 
-/**
- * A slab's weight in words, with the hands that it wants: the service's own count.
- * @param {{slab_kg: number, people_to_lift: number}} slab
- */
-export function heavy({ slab_kg: mass, people_to_lift: n }) {
-  const people = knows(`count.${n}`) ? say(`count.${n}`) : number(n);
-  return say("answer.about", { kg: number(mass, mass < 10 ? 1 : 0), n, people });
-}
-
 /** @param {Quote} quote */
 export function asText(quote) {
   const { price, weight, drawings, valid_until: until, link, reference } = quote;
   const says = drawings.says ?? [];
-  const slabs = weight.slabs.map((slab, i) => [says[i], heavy(slab)].filter(Boolean).join(" ").trim());
+  const slabs = weight.slabs.map((slab, i) => [says[i], slab.says].filter(Boolean).join(" ").trim());
   const lines = [
     say("keep.subject", { reference }),
     ...slabs,

@@ -4,8 +4,6 @@ import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
 import { elements } from "../show.js";
 
-/** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
-
 /**
  * The JSON Pointer of an element, from what it and what holds it say.
  * @param {Element} element

@@ -9,8 +9,6 @@ import { boxOf, cutoutOf } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
 import { pointerOf } from "./fields.js";
 
-/** @typedef {"left" | "right" | "front" | "back"} Side */
-
 /**
  * How far an opening's near edge is from each end of the slab, in mm.
  * @param {Cutout} cutout

@@ -84,15 +84,15 @@ const JOIN_MM = 2;
 export function showSlabs(store, choices) {
   const { slabs } = store.order;
   const list = one("#slabs");
-  const focused = list.contains(document.activeElement);
   list.hidden = slabs.length < 2;
-  list.replaceChildren(
-    ...slabs.map((slab, i) => {
-      const press = () => store.lookAt(i);
-      return make("li", {}, make("button", { type: "button", "aria-current": String(i === store.slab), press }, slabName(slab, i)));
-    }),
-  );
-  if (focused) one("[aria-current=true]", list).focus();
+  const names = slabs.map(slabName);
+  const shown = JSON.stringify(names);
+  if (list.dataset.shown !== shown) {
+    const button = (/** @type {string} */ name, /** @type {number} */ i) => make("button", { type: "button", press: () => store.lookAt(i) }, name);
+    list.replaceChildren(...names.map((name, i) => make("li", {}, button(name, i))));
+    list.dataset.shown = shown; // else one that is being pressed would go
+  }
+  elements(list, "button").forEach((button, i) => button.setAttribute("aria-current", String(i === store.slab)));
   const full = slabs.length >= (choices.limits.slabs ?? 8);
   for (const action of ["add-slab", "copy-slab"]) one(`[data-do=${action}]`).hidden = full;
   one("[data-do=remove-slab]").hidden = slabs.length < 2;

@@ -65,8 +65,6 @@ export function escaped(part) {
   return part.replaceAll("~", "~0").replaceAll("/", "~1");
 }
 
-/** @typedef {{op: string, path: string, value?: any}} Operation */
-
 /** A patch that does not fit: the document has changed. */
 export class StalePatch extends Error {}
 

@@ -3,8 +3,6 @@
  * out here only place starting openings and draw the sketch.
  */
 
-/** @typedef {"mm" | "cm" | "m" | "in"} Unit */
-
 /** @type {Unit[]} */
 export const UNITS = ["mm", "cm", "m", "in"];
 const MM_PER = new Map(

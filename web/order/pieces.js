@@ -1,10 +1,8 @@
 /** Openings that one press adds, and slabs to start from: each filled with what is usual. */
 
-import { inMm, spoken } from "../lib/lengths.js";
+import { fineStep, inMm, spoken } from "../lib/lengths.js";
 import { say } from "../show.js";
 import { newRests, roomMm, sealerFor, sizeMm, startingSlab } from "./slabs.js";
-
-/** @typedef {{kind: string, rim?: string, depth?: number, grooves?: number, fall?: number, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
 
 /** @type {Readonly<Record<string, Piece>>} sizes in mm, common practice, no source */
 export const PIECES = {
@@ -50,8 +48,10 @@ export function newRelief(name, label, slab, unit) {
   const piece = RELIEFS[name] ?? /** @type {Piece} */ (RELIEFS.recess);
   const { x, y } = placeFor(name, piece, slab);
   const { length, width, ...rest } = inUnit(piece, unit);
-  const [halfX, halfY] = [(piece.length ?? 0) / 2, (piece.width ?? 0) / 2];
-  return { label, ...rest, outline: { kind: "rectangle", length, width }, at: placeIn(x - halfX, y - halfY, unit) };
+  const { from, to, widthMm } = roomMm(slab.outline);
+  const corner = (/** @type {number} */ middle, size = 0, low = 0, high = 0) => Math.max(low, Math.min(middle - size / 2, high - size));
+  const at = placeIn(corner(x, piece.length, from, to), corner(y, piece.width, 0, widthMm), unit);
+  return { label, ...rest, outline: { kind: "rectangle", length, width }, at };
 }
 
 /** @type {(piece: Piece, unit: Unit) => any} */
@@ -67,8 +67,7 @@ function placeIn(x, y, unit) {
 
 /** @param {number} mm @param {Unit} unit */
 function fine(mm, unit) {
-  const step = unit === "in" ? 6.35 : 5;
-  return Math.round(mm / step) * step;
+  return Math.round(mm / fineStep(unit)) * fineStep(unit);
 }
 
 /**
@@ -112,12 +111,6 @@ function reliefBoxOf({ at, outline }) {
   const { lengthMm, widthMm } = sizeMm(outline);
   return { x: (inMm(at.x) ?? 0) + lengthMm / 2, y: (inMm(at.y) ?? 0) + widthMm / 2, half: lengthMm / 2 };
 }
-
-/**
- * @typedef {{size: [number, number], use?: string, place?: string, walls?: string[], notch?: string,
- *   round?: boolean, openings?: [name: string, x: number, y: number][], rests?: string,
- *   units?: [width: number, what: string][]}} Sheet
- */
 
 /** @type {Readonly<Record<string, Sheet>>} sizes in mm, common practice, no source */
 const SHEETS = {

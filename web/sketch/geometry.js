@@ -3,11 +3,6 @@
 import { fineStep, inMm } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
 
-/** @typedef {{x: number, y: number}} XY */
-/** @typedef {XY & {r?: number}} Corner */
-/** @typedef {{from: XY, to: XY}} Box */
-/** @typedef {Corner[] | {x: number, y: number, radius: number}} Shape a circle, or corners anticlockwise */
-
 /** @param {unknown} length */
 export function mm(length) {
   return inMm(length) ?? 0;

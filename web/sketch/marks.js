@@ -3,9 +3,6 @@
 import { spoken } from "../lib/lengths.js";
 import { draw, say } from "../show.js";
 
-/** @typedef {{wide: number, high: number, scale: number, box: Box, at: (point: XY) => XY, from: (point: XY) => XY}} Frame
- * `at` leads from mm to the screen's units, `from` back */
-
 const LEFT = 40;
 const RIGHT = 24;
 const TOP = 30;
@@ -66,14 +63,17 @@ export function dimensions(movable, { at, box }, unit, lines) {
 const RADIUS = 13;
 const APART = 2 * RADIUS + 2;
 
-/** @param {Finding[]} findings in the order of the answer's list @param {number} slab @param {Frame} frame */
-export function pins(findings, slab, frame) {
-  /** @type {XY[]} */
-  const taken = [];
+/**
+ * @param {Finding[]} findings in the order of the answer's list
+ * @param {number} slab
+ * @param {Frame} frame
+ * @param {XY[]} taken what is drawn by hand, which no pin may cover
+ */
+export function pins(findings, slab, frame, taken) {
   return findings.flatMap((finding, i) => {
     const place = finding.slab === slab ? anchorOf(finding.where_mm) : null;
     if (!place) return [];
-    const there = free(kept(frame.at(place), frame), taken);
+    const there = free(kept(frame.at(place), frame), taken, frame.wide);
     taken.push(there);
     return [pin(finding, i + 1, there)];
   });
@@ -98,12 +98,12 @@ function kept({ x, y }, { wide, high }) {
   return { x: inside(x, wide), y: inside(y, high) };
 }
 
-/** @param {XY} point @param {XY[]} taken */
-function free(point, taken) {
-  let { x } = point;
-  const met = () => taken.find((other) => Math.hypot(other.x - x, other.y - point.y) < APART);
-  for (let other = met(); other; other = met()) x = other.x + APART;
-  return { x, y: point.y };
+/** Beside what stands there, towards the middle. @param {XY} point @param {XY[]} taken @param {number} wide */
+function free({ x, y }, taken, wide) {
+  const step = x > wide / 2 ? -APART - 1 : APART + 1;
+  const met = () => taken.find((other) => Math.hypot(other.x - x, other.y - y) < APART);
+  for (let other = met(); other; other = met()) x = other.x + step;
+  return { x, y };
 }
 
 /** @param {Finding} finding @param {number} number @param {XY} at */

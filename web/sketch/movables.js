@@ -6,14 +6,6 @@ import { sizeMm } from "../order/slabs.js";
 import { say } from "../show.js";
 import { boxOf, cutoutOf, mm, reliefOf } from "./geometry.js";
 
-/** @typedef {"x" | "y" | "xy"} Axes */
-/**
- * @typedef {{key: string, name: string, x: number, y: number, axes: Axes, opening: number, shape?: Shape,
- *   looks: string, field: string, put: (order: Order, to: XY) => Order}} Movable
- * its place in mm; a handle has no shape, and only a cut-out its number as `opening`; `field` and `put`
- * are where it stands in the order
- */
-
 /** @param {Order} order @param {number} number of the slab @param {Unit} unit */
 export function movables(order, number, unit) {
   const slab = order.slabs[number];
@@ -65,8 +57,6 @@ function shifted(order, at, cutout, dx, dy, unit) {
   const points = (cutout.points ?? []).map(({ x, y }) => ({ x: spoken(mm(x) + dx, unit), y: spoken(mm(y) + dy, unit) }));
   return written(order, `${at}/points`, points);
 }
-
-/** @typedef {Movable["put"]} Put */
 
 const SMALLEST_MM = 50;
 

@@ -96,7 +96,7 @@ export class Sketch {
     const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id)]);
     if (shown === this.pinned) return;
     this.pinned = shown;
-    this.marks.replaceChildren(...pins(this.findings, slab, frame));
+    this.marks.replaceChildren(...pins(this.findings, slab, frame, this.all().map(frame.at)));
   }
 
   /**
