@@ -27,8 +27,8 @@ MOST_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
 # pigments do not bond to the paste (BFT International on faded blocks), and iron blue breaks down
 # in alkali (from memory). Phthalocyanine is left to the maker: EN 12878 clause 1 names it.
 _NOT_FAST = re.compile(
-    r"\b(?<!non-)(ultramarine|p\.?b\.? ?29|p\.?v\.? ?15|prussian blue|milori blue|iron blue|p\.?b\.? ?27"
-    r"|azo|hansa|naphthol|toluidine|quinacridone|madder|indigo|organic|dye)\b",
+    r"\b(?<!non-)(ultramarine|p\.?b\.? ?29|p\.?v\.? ?15|prussian blue|milori blue|iron blue"
+    r"|p\.?b\.? ?27|azo|hansa|naphthol|toluidine|quinacridone|madder|indigo|organic|dye)\b",
     re.IGNORECASE,
 )
 
