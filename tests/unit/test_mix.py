@@ -266,8 +266,7 @@ def test_a_repair_pot_is_the_slurry_dry(workshop: Workshop) -> None:
     ]  # fmt: skip
     assert sum(one.kg for one in pot.weighings) == pytest.approx(0.25)
     # by hand: 0.25 / 1.04 of cement, 0.4 of that in water, at 3150, 4600 and 1000 kg a cubic metre
-    cement = 0.25 / 1.04
-    litres = 1000 * (cement / 3150 + 0.04 * cement / 4600 + 0.4 * cement / 1000)
+    litres = 1000 * 0.25 / 1.04 * (1 / 3150 + 0.04 / 4600 + 0.4 / 1000)
     assert pot.litres == pytest.approx(litres)
     none = replace(workshop, slurry=replace(workshop.slurry, repair_pot_kg=0.0))
     assert repair_pot(BLACK, none) is None
