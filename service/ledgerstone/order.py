@@ -27,7 +27,6 @@ USES: tuple[Use, ...] = get_args(Use)
 CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-left")
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 SURFACES: tuple[Surface, ...] = ("as-cast", "honed", "polished")
-
 MOST_SLABS = 8
 
 
@@ -289,10 +288,7 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once.
-
-    With ``templating`` we come and measure; ``heated_curing`` is for what is needed sooner.
-    """
+    """Everything a customer asks for at once; with ``templating`` we come and measure."""
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()

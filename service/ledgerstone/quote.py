@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Literal
 
-from ledgerstone.checks import Facts, Finding, Timed, check_order
+from ledgerstone.checks import Checked, Facts, Finding, Timed, check_order
 from ledgerstone.checks.promise import day_words
 from ledgerstone.order import Order
 from ledgerstone.price import Price
@@ -17,7 +17,7 @@ from ledgerstone.remedies import Found, Remedy, Trial, find, ways_to_save
 from ledgerstone.schedule import Booking, LeadTime, calendar_print
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
-from ledgerstone.transport import people_to_lift
+from ledgerstone.transport import lift_words, people_to_lift
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
@@ -26,11 +26,12 @@ Standing = Literal["estimate", "quotation"]
 
 @dataclass(frozen=True, slots=True)
 class SlabWeight:
-    """What one slab weighs, and how many lift it."""
+    """What one slab weighs, how many lift it, and both in words."""
 
     label: str
     slab_kg: float
     people_to_lift: int
+    says: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +105,14 @@ def quote(
         return SentBack(order, checked.findings, checked.not_checked, facts.shapes, found)
     with timed("remedies"):
         ways = () if trial is None else ways_to_save(order, facts, checked.findings, trial)
+    return _quoted(facts, checked, ways, searched=trial is not None)
+
+
+def _quoted(facts: Facts, checked: Checked, ways: tuple[Remedy, ...], *, searched: bool) -> Quote:
+    """Put together what is known of an order that nothing stops."""
+    order, workshop, today = facts.order, facts.workshop, facts.today
     standing, until = _standing(order, workshop), today + timedelta(days=workshop.offer.valid_days)
+    booked, ready = facts.bookings or (), facts.lead_time.ready_on
     return Quote(
         order=order,
         issued=today,
@@ -121,15 +129,16 @@ def quote(
         area=facts.area,
         work=facts.operations,
         steel=facts.steel,
-        calendar=calendar_print(workshop, bookings or (), today, facts.lead_time.ready_on),
-        searched=trial is not None,
+        calendar=calendar_print(workshop, booked, today, ready),
+        searched=searched,
         ways=ways,
     )
 
 
 def _weights(order: Order, facts: Facts, workshop: Workshop) -> Iterator[SlabWeight]:
     for slab, kg in zip(order.slabs, facts.slab_kg, strict=True):
-        yield SlabWeight(slab.label, kg, people_to_lift(kg, workshop))
+        people, says = people_to_lift(kg, workshop), lift_words(kg, workshop)
+        yield SlabWeight(slab.label, kg, people, says)
 
 
 def waits_for_template(order: Order) -> bool:

@@ -12,6 +12,7 @@ from ledgerstone.transport import (
     area_of,
     crated_kg,
     delivery_price,
+    lift_words,
     packed_kg,
     pallet_for,
     people_to_lift,
@@ -233,3 +234,20 @@ def test_a_longer_pallet_costs_more_and_weighs_more(workshop: Workshop) -> None:
         masses.append(packed_kg(order, shapes, workshop) - crated_kg(order, shapes, workshop))
     assert prices == [Decimal("68.00"), Decimal("68.00") * 160 / 100]
     assert masses == pytest.approx([25, 45])
+
+
+@pytest.mark.parametrize(
+    ("kg", "says"),
+    [
+        (9.94, "about 9.9 kg: one person lifts it"),
+        (25.0, "about 25 kg: one person lifts it"),
+        (25.1, "about 25 kg: two people, with carry clamps or a trolley"),
+        (71.0, "about 71 kg: three or four people and a trolley"),
+        (99.0, "about 99 kg: four people and a trolley"),
+        (150.0, "about 150 kg: 6 people and a trolley"),
+        (151.0, "about 151 kg: a trolley or lifting gear, never hands alone"),
+    ],
+)
+def test_a_weight_is_said_with_the_hands_it_wants(workshop: Workshop, kg: float, says: str) -> None:
+    """By the workshop's 25 kg a person and its six people; beyond them by gear."""
+    assert lift_words(kg, workshop) == says

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
 from ledgerstone.order import Delivery, Order
-from ledgerstone.transport import people_to_lift, team_lift_kg
+from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
 from ledgerstone.workshop.records import Workshop
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
@@ -77,7 +77,8 @@ def beyond_hands(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
             "caution",
             f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
             f" {people_words(lifting.most_people)} here carry. It goes on a trolley or by lifting"
-            " gear, on a firm and level way. Make it thinner or of two pieces to carry it.",
+            f" gear, on a firm and level way: uneven ground takes {push_kg(kg, rough=True):.0f} kg"
+            f" of push, not {push_kg(kg):.0f}. Two pieces are carried.",
             "the workshop's own limit, no safe limit",
             slab=i,
             at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),

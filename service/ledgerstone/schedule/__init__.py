@@ -106,16 +106,16 @@ def lead_time(
     ready = calendar.add_working_days(done, workshop.days.buffer)
     stages += _in_hand(workshop.days.buffer, done, ready)
     road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar
-    days = days_on_the_road
-    return LeadTime(
-        ready_on=ready,
-        if_ordered_by=today,
-        arrives_earliest=ready if days == 0 else road.add_working_days(ready, 1),
-        arrives_latest=ready if days == 0 else road.add_working_days(ready, days),
-        stages=tuple(stages),
-        work=tuple(work),
-        on_table=tuple(on_table),
-    )
+    first, last = _arrives(ready, days_on_the_road, road)
+    told, laid, on = tuple(stages), tuple(work), tuple(on_table)
+    return LeadTime(ready, today, first, last, stages=told, work=laid, on_table=on)
+
+
+def _arrives(ready: date, days: int, road: WorkingCalendar) -> tuple[date, date]:
+    """Say from which day until which it may be there."""
+    if days == 0:
+        return ready, ready
+    return road.add_working_days(ready, 1), road.add_working_days(ready, days)
 
 
 def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:

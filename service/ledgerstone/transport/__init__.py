@@ -3,7 +3,16 @@
 from __future__ import annotations
 
 from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
-from ledgerstone.transport.hands import Who, Zone, filter_kg, people_to_lift, team_lift_kg
+from ledgerstone.transport.hands import (
+    Who,
+    Zone,
+    filter_kg,
+    lift_words,
+    niosh_kg,
+    people_to_lift,
+    push_kg,
+    team_lift_kg,
+)
 from ledgerstone.transport.masses import crated_kg, slab_kg
 from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.way_in import (
@@ -28,13 +37,16 @@ __all__ = [
     "delivery_price",
     "filter_kg",
     "least_tilt_degrees",
+    "lift_words",
     "longest_across",
     "longest_round_corner",
+    "niosh_kg",
     "on_edge",
     "packed_kg",
     "pallet_for",
     "pallets_by_size",
     "people_to_lift",
+    "push_kg",
     "slab_kg",
     "stands_up",
     "team_lift_kg",

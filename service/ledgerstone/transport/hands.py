@@ -27,12 +27,77 @@ _FILTER_KG: Mapping[tuple[Who, Zone], tuple[float, float]] = MappingProxyType(
         ("woman", "lower-leg"): (7.0, 3.0),
     }
 )
+WHOLE_FROM_KG, TWO = 10.0, 2
+FARTHEST_OUT_CM, FARTHEST_MOVED_CM, HIGHEST_CM, MOST_TURNED_DEGREES = 63.0, 175.0, 175.0, 135.0
 _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 2})
 
 
 def people_to_lift(kg: float, workshop: Workshop) -> int:
     """Hands round one slab, by the workshop's own share for one person. Not a safe limit."""
     return max(1, math.ceil(kg / workshop.lifting.kg_per_person - 1e-9))
+
+
+def lift_words(kg: float, workshop: Workshop) -> str:
+    """Say a slab's mass and the hands it wants: about 71 kg: three or four people and a trolley.
+
+    No number here is a safe limit. Source: tiers of the handling page §1.4, drawn from the HSE's
+    team factors, by the workshop's own share for one person.
+    """
+    people = people_to_lift(kg, workshop)
+    about = f"about {kg:.0f} kg" if kg >= WHOLE_FROM_KG else f"about {kg:.1f} kg"
+    if people == 1:
+        return f"{about}: one person lifts it"
+    if people == TWO:
+        return f"{about}: two people, with carry clamps or a trolley"
+    if people <= workshop.lifting.most_people:
+        team = {3: "three or four people", 4: "four people"}.get(people, f"{people} people")
+        return f"{about}: {team} and a trolley"
+    return f"{about}: a trolley or lifting gear, never hands alone"
+
+
+def push_kg(kg: float, *, rough: bool = False) -> float:
+    """Force that keeps a trolley rolling, as a mass: more is wanted to start it.
+
+    Source: HSE, pushing and pulling: at least 2 % of the load on a level floor with good wheels,
+    up to 10 % on an uneven one; handling page §1.1.
+    """
+    return kg * (0.10 if rough else 0.02)
+
+
+def niosh_kg(
+    *,
+    out_cm: float,
+    height_cm: float,
+    moved_cm: float,
+    turned_degrees: float = 0.0,
+    frequency: float = 1.0,
+    coupling: float = 1.0,
+) -> float:
+    """Recommended weight limit of one person's two-handed lift, for an engineer who assesses one.
+
+    Not for teams, stairs or loads that swing, and no safe limit.
+
+    Parameters
+    ----------
+    out_cm
+        Hands before the ankles.
+    height_cm, moved_cm
+        Hands above the floor where the lift begins, and how far up or down it goes.
+    frequency, coupling
+        The tables' multipliers; 1 is seldom, and a good grip.
+
+    Notes
+    -----
+    Source: NIOSH 94-110 (rev. 9/2021), the exact factors and not their table's rounded ones;
+    handling page §1.3.
+    """
+    if out_cm > FARTHEST_OUT_CM or moved_cm > FARTHEST_MOVED_CM or height_cm > HIGHEST_CM:
+        return 0.0
+    horizontal = min(1.0, 25.0 / max(out_cm, 25.0))
+    vertical = 1.0 - 0.003 * abs(height_cm - 75.0)
+    distance = min(1.0, 0.82 + 4.5 / max(moved_cm, 25.0))
+    turn = 1.0 - 0.0032 * turned_degrees if turned_degrees <= MOST_TURNED_DEGREES else 0.0
+    return 23.0 * horizontal * vertical * distance * turn * frequency * coupling
 
 
 def filter_kg(who: Who, *zones: Zone, far: bool = False) -> float:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, RESTS_ON, Example
+from ledgerstone.wire._openapi_examples import BASIN_NEAR_THE_FRONT, BENCH, HEAVY, RESTS_ON, Example
 from ledgerstone.wire.problem_kinds import PROBLEMS, SENT_BACK
 
 _SCREENS = "Screens show colours differently: ask for a cast sample before you decide."
@@ -50,6 +50,7 @@ _AS_UNDERSTOOD_SINK: Example = {
         }
     ],
     "delivery": {"kind": "collect"},
+    **dict.fromkeys(("sample_tile", "templating", "heated_curing"), False),
 }
 
 QUOTE: Example = {
@@ -95,7 +96,9 @@ QUOTE: Example = {
         ],
     },
     "weight": {
-        "slabs": [{"label": "Seed-tray bench", "slab_kg": 68.2, "people_to_lift": 3}],
+        "slabs": [
+            {"label": "Seed-tray bench", "slab_kg": 68.2, "people_to_lift": 3, "says": HEAVY}
+        ],
         "packed_kg": 108.2,
     },
     "findings": [],
@@ -241,9 +244,7 @@ CHOICES: Example = {
         "rests": 20,
         "points": 200,
     },
-    "deliveries": [
-        {"area": "Around Wethermoor", "postcodes": ["HR", "LD"], "kinds": ["pallet", "fitted"]}
-    ],
+    "deliveries": [{"area": "Around Wethermoor", "postcodes": ["HR"], "kinds": ["pallet"]}],
     **dict.fromkeys(("sample_tile", "templating", "heated_curing")),
     "requests": False,
 }

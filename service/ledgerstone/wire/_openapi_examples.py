@@ -152,3 +152,5 @@ RESTS_ON = [
         " where you live has the last word."
     ),
 ]
+
+HEAVY = "about 68 kg: three or four people and a trolley"

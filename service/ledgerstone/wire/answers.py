@@ -168,6 +168,7 @@ def _weight(weights: Sequence[SlabWeight], packed_kg: float) -> dict[str, Any]:
                 "label": weight.label,
                 "slab_kg": round(weight.slab_kg, 1),
                 "people_to_lift": weight.people_to_lift,
+                "says": weight.says,
             }
             for weight in weights
         ],
