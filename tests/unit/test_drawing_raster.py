@@ -1,17 +1,28 @@
 """The PNG: ours alone, in letters of our own, the same bytes each time, of the width asked for."""
 
+import dataclasses
 import io
 import re
+import struct
+from pathlib import Path
 
 import pytest
 from PIL import Image
 
-from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, draw_plan, draw_view, rasterise
-from ledgerstone.drawing.lettering import text_width
+from ledgerstone.drawing import (
+    NARROWEST_PX,
+    WIDEST_PX,
+    draw_assembled,
+    draw_plan,
+    draw_view,
+    rasterise,
+)
+from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters, text_width
 from ledgerstone.drawing.raster import FONT_FOLDER, MOST_PIXELS, painted_width_px
+from ledgerstone.order import Rectangle
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import GALLERY, TITLE, bench
+from unit.drawn_slabs import GALLERY, TITLE, L, bench, disc, made
 
 PLAIN = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 100">{}</svg>'
 
@@ -127,3 +138,54 @@ def test_usual_letters_and_signs_are_there(letter: str) -> None:
     """Latin, Greek, Cyrillic and the signs of drawings leave ink of their own."""
     left, right = _ink(letter)
     assert right > left
+
+
+def _in_the_font(path: Path) -> set[int]:
+    """Letters that a font has, from its own table. Source: OpenType 1.9.1, cmap, format 4."""
+    font = path.read_bytes()
+    (tables,) = struct.unpack(">H", font[4:6])
+    places = {font[12 + 16 * i : 16 + 16 * i]: 20 + 16 * i for i in range(tables)}
+    (start,) = struct.unpack(">I", font[places[b"cmap"] : places[b"cmap"] + 4])
+    (at,) = struct.unpack(">I", font[start + 8 : start + 12])
+    table = font[start + at :]
+    kind, twice = *struct.unpack(">H", table[:2]), *struct.unpack(">H", table[6:8])
+    assert kind == 4
+    ends = struct.unpack(f">{twice // 2}H", table[14 : 14 + twice])
+    begins = struct.unpack(f">{twice // 2}H", table[16 + twice : 16 + 2 * twice])
+    return {c for a, b in zip(begins, ends, strict=True) for c in range(a, b + 1)} - {0xFFFF}
+
+
+@pytest.mark.parametrize("weight", ["regular", "bold"])
+def test_we_know_which_letters_our_font_has(weight: str) -> None:
+    """A letter gets a star exactly where the font has none."""
+    has = _in_the_font(FONT_FOLDER / f"sans-{weight}.ttf")
+    wide = [c for c in range(32, 0x10000) if not 0xD800 <= c < 0xE000]
+    assert {c for c in wide if in_our_letters(chr(c)) == chr(c)} == has
+    assert in_our_letters("\U0001f600") == "*"
+
+
+@pytest.mark.parametrize(
+    "label",
+    ["水槽", "حوض", "आधार", "\U0001f600", "אגן", "שלום basin 水", "\u0e2d\u0e48\u0e32\u0e07"],
+)
+def test_letters_that_we_do_not_have_are_starred_and_said(label: str, workshop: Workshop) -> None:
+    """A picture never shows boxes without a word: it is one line taller, which says so."""
+    slab = made(Rectangle(L(1200), L(600)), disc(300, 600, 300, label), label=label, reliefs=())
+    shape = shape_of(slab, workshop)
+    told, plain = (
+        draw_plan(dataclasses.replace(slab, label=name, cutouts=(
+            dataclasses.replace(slab.cutouts[0], label=name),)), shape, title=TITLE)
+        for name in (label, "*" * len(label))
+    )  # fmt: skip
+    assert label.split(maxsplit=1)[0] in told
+    starred, other = (picture(rasterise(svg, 600)) for svg in (told, plain))
+    assert starred.width == 600
+    assert starred.height - other.height in range(20, 40)
+    assert STANDS_FOR.startswith("* ")
+
+
+def test_an_assembled_plan_in_other_letters_is_painted(workshop: Workshop) -> None:
+    """Pieces named in any script are painted, and the size of the picture is still ours."""
+    slabs = [made(Rectangle(L(900), L(600)), label="水槽" * 30)] * 2
+    svg = draw_assembled(slabs, [shape_of(slab, workshop) for slab in slabs], [], title="水槽")
+    assert picture(rasterise(svg, 1200)).width == 1200

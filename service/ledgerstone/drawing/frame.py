@@ -129,12 +129,6 @@ def unit_note(like: Length) -> str:
     return f"Figures in {names[like.unit]}"
 
 
-def bounds_of(points: Iterable[XY]) -> tuple[float, float, float, float]:
-    """Box of some points."""
-    xs, ys = zip(*points, strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
-
-
 def course_of(ring: shapely.Geometry) -> list[list[float]]:
     """Return a closed ring's points, the first not repeated."""
     points: list[list[float]] = shapely.get_coordinates(ring)[:-1].tolist()

@@ -40,6 +40,15 @@ _KNOWN: Final = MappingProxyType({chr(32 + i): wide for i, wide in enumerate(_WI
 _KNOWN_BOLD: Final = MappingProxyType({chr(32 + i): wide for i, wide in enumerate(_BOLD_WIDTHS)})
 _GLUED: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|in|ft|\d+/\d+)\b)")  # a number and its unit
 _LAST_LATIN: Final = 0x24F
+# All but what the font that we ship can draw, from its own table of letters.
+_NOT_OURS: Final = re.compile(
+    "[^ -~\u00a0-\u024f\u0300-\u036f\u0374\u0375\u037a-\u037e\u0384-\u038a\u038c\u038e-\u03a1"
+    "\u03a3-\u03ce\u03d0-\u045f\u0490\u0491\u2010\u2012-\u2015\u2018-\u201e\u2020-\u2022\u2026\u2030"
+    "\u2032\u2033\u2044\u20ac\u2116\u2122\u2153\u2154\u215b-\u215e\u2190-\u2193\u2212\u2248\u2260"
+    "\u2264\u2265]"
+)
+STAND_IN: Final = "*"
+STANDS_FOR: Final = "* stands for a letter that this picture cannot show."
 _MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
 
 
@@ -55,6 +64,11 @@ def _letter(char: str) -> int:
     if ord(char) <= _LAST_LATIN:
         return 780
     return 1000
+
+
+def in_our_letters(text: str) -> str:
+    """Put a star for every letter that the font we ship does not have."""
+    return _NOT_OURS.sub(STAND_IN, text)
 
 
 def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:

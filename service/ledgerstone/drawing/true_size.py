@@ -14,6 +14,7 @@ import typst
 from shapely.geometry import LineString, Polygon, box
 
 from ledgerstone.drawing.frame import leading_length, spoken
+from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
 from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.drawing.saying import cutout_notes, cutout_text
 from ledgerstone.drawing.schedule import letter_of
@@ -197,13 +198,15 @@ def true_size_pdf(drawn: Drawn, paper: Paper, *, workshop: str) -> bytes | TooMa
         return TooManySheets(len(printed))
     x0, _, x1, _ = tiling.tile
     small = key(tiling, drawn.courses, (sheet["name"] for sheet in printed))
+    title = in_our_letters(clean(drawn.title))
+    starred = title != clean(drawn.title)
     told = {
         "page_mm": PAPERS[paper],
         "tile_mm": tiling.tile,
         "words_mm": x1 - x0 - small["wide_mm"] - 4,
-        "title": clean(drawn.title),
-        "facts": clean(drawn.facts),
-        "workshop": clean(workshop),
+        "title": title,
+        "facts": clean(drawn.facts) + (f" {STANDS_FOR}" if starred else ""),
+        "workshop": in_our_letters(clean(workshop)),
         "check": CHECK,
         "sheets": printed,
         "key": small,
