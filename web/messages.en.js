@@ -454,6 +454,7 @@ export const messages = {
   "at.edges": "the edges",
   "at.sample_tile": "a sample tile",
   "at.templating": "coming to measure",
+  "at.heated_curing": "heated curing",
   "at.delivery": "delivery",
   "at.delivery/kind": "how it comes to you",
   "at.delivery/postcode": "postcode",

@@ -28,7 +28,8 @@
  */
 /**
  * @typedef {{slabs: Slab[], joins?: Join[], delivery?: {kind: string, [member: string]: any},
- *   needed_by?: string, sample_tile?: boolean, templating?: boolean, since?: string}} Order
+ *   needed_by?: string, sample_tile?: boolean, templating?: boolean,
+ *   heated_curing?: boolean, since?: string}} Order
  */
 /** @typedef {{currency: string, amount: string}} Money */
 /**
@@ -85,6 +86,7 @@
  *   edges: {profile: string, smallest_mm: number, largest_mm: number}[],
  *   limits: Record<string, number>, sample_tile?: {says: string} | null,
  *   templating?: {says: string} | null,
+ *   heated_curing?: {says: string} | null,
  *   deliveries: {area: string, postcodes: string[], kinds: string[]}[]}} Choices
  */
 
