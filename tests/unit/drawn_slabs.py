@@ -218,6 +218,29 @@ GALLERY: dict[str, Drawn] = {
             rests=Rests("ends", depth=L("3 in")),
         )
     ),
+    "tiny, pinned": Drawn(
+        made(Rectangle(L(300), L(90)), disc(30, 150, 45, "tap"), thickness=25),
+        tuple(Pin(i + 1, "caution", ((150.0, 70.0),)) for i in range(6)),
+    ),
+    "huge, pinned": Drawn(
+        made(
+            Rectangle(L("19.9 m"), L("19.9 m")),
+            disc(35, 19_800, 19_800, "tap"),
+            disc(35, 100, 100, "far tap"),
+            label="Bigger than any table",
+        ),
+        (
+            *(Pin(i + 1, "stops", ((19_800.0, 19_780.0),)) for i in range(4)),
+            Pin(5, "note", ((100.0, 117.5), (100.0, 19_900.0))),
+        ),
+    ),
+    "a sliver, pinned": Drawn(
+        made(Rectangle(L("19 m"), L(60)), disc(20, 9500, 30)),
+        (
+            *(Pin(i + 1, "caution", ((500.0 * i, 30.0),)) for i in range(12)),
+            Pin(13, "stops", ((9500.0, 0.0), (9500.0, 20.0))),
+        ),
+    ),
     "cog": Drawn(cog(100)),
     "sieve": Drawn(sieve()),
 }
