@@ -255,4 +255,4 @@ def _joins_left(order: Order, changes: Changes) -> Changes:
         for join in here.joins
         if all(end.side in sides[end.slab] for end in (join.one, join.other))
     )
-    return () if kept == here.joins else (Change(("joins",), kept or None),)
+    return () if kept == here.joins else (Change(("joins",), kept),)

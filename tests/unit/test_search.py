@@ -1,0 +1,80 @@
+"""What spares the search of remedies its trials changes nothing about what it finds."""
+
+from datetime import date
+from typing import Final
+
+import pytest
+
+from ledgerstone.checks import Facts
+from ledgerstone.quote import SentBack
+from ledgerstone.remedies import changed
+from ledgerstone.remedies.budget import Budget
+from ledgerstone.remedies.cheapest import Tried
+from ledgerstone.remedies.offers import options
+from ledgerstone.strength.slabs import Plates, slab_strength
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.wire.patch import trial_of
+from ledgerstone.workshop import Workshop
+from unit.slabs import Json, box, polygon
+from validation.test_calibration import BREAKERS, JOBS
+
+TODAY: Final = date(2026, 11, 25)
+CRACKING: Final = [name for name, (_, check) in BREAKERS.items() if check == "cracks-in-place"]
+
+
+def facts_of(document: Json, workshop: Workshop) -> Facts:
+    """Facts of an order, with no plate kept from another."""
+    return Facts(read_order(document, workshop), workshop, (), TODAY)
+
+
+@pytest.mark.parametrize("name", ["a 2.4 m run round a hob", "a bench on legs", "a hearth"])
+def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
+    """Looked at apart, a slab is as strong as looked at in one go."""
+    facts = facts_of(JOBS[name], workshop)
+    for i, slab in enumerate(facts.order.slabs):
+        whole = slab_strength(
+            slab,
+            facts.shapes[i],
+            workshop,
+            slab_kg=facts.slab_kg[i],
+            shed_c=workshop.handling.workshop_c[facts.casting_day.month - 1],
+            plates=Plates(),
+        )
+        assert facts.strength[i] == whole
+
+
+@pytest.mark.parametrize("name", CRACKING)
+def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None:
+    """Where a quick look says that a change is in vain, the whole trial finds the crack too."""
+    document, check = BREAKERS[name]
+    desk, facts = Desk(workshop, TODAY), facts_of(document, workshop)
+    stop = next(f for f in desk.answer(document, search=False).findings if f.check == check)
+    trial = trial_of(document, desk._outcome)
+    spared = 0
+    for option in options(stop, facts.order, facts):
+        tried = Tried(trial, facts, Budget(100.0))
+        tried.full = 10
+        if tried.in_vain(option.changes, stop):
+            outcome = trial(option.changes)
+            assert outcome is not None
+            assert any(f.check == check and f.slab == stop.slab for f in outcome.checked.stops)
+            spared += 1
+    assert spared
+
+
+def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -> None:
+    """Where a spike becomes a plain slab, the join at its third side is left out and said so."""
+    spike: Json = {"outline": polygon((0, 0), (900, 0), (0, 64)), "thickness": 40}
+    run: Json = {"outline": box(900, 500), "thickness": 40}
+    ends = {"one": {"slab": 0, "side": "3"}, "other": {"slab": 1, "side": "left"}, "gap": 2}
+    document: Json = {"slabs": [spike, run], "joins": [ends]}
+    answer = Desk(workshop, TODAY).answer(document)
+    assert isinstance(answer, SentBack)
+    assert answer.found is not None
+    nearest = answer.found.nearest_makeable
+    assert nearest is not None
+    assert changed(answer.order, nearest.changes).joins == ()
+    assert "Leave out the join whose side is gone: we agree with you how the pieces meet." in (
+        nearest.says
+    )
