@@ -86,7 +86,14 @@ def lighthouse(served: Served, browser_launch: dict[str, Any], report: Path) -> 
     flags = " ".join(["--headless=new", *browser_launch["args"]])
     subprocess.run(
         [
-            *(tool, served.url, "--quiet", "--output=json", f"--output-path={report}"),
+            *(
+                tool,
+                served.url,
+                "--quiet",
+                "--no-enable-error-reporting",
+                "--output=json",
+                f"--output-path={report}",
+            ),
             "--only-categories=performance,accessibility,best-practices",
             f"--chrome-flags={flags}",
         ],

@@ -55,6 +55,21 @@ def test_the_hand_of_an_l_is_chosen_by_its_picture(desk: Page, settle: Settle) -
     settle(desk)
 
 
+def test_a_corner_between_walls_stays_square(desk: Page, settle: Settle) -> None:
+    """Rounded corners leave the wall corner of an L as it is; a radius of its own is kept."""
+    settle(desk)
+    start(desk, "L, arm on the left")
+    desk.get_by_label("Rounded corners").fill("20")
+    desk.get_by_text("A different radius at one corner").click()
+    back_left = desk.locator("#outline-corner-radii-back-left")
+    expect(back_left).to_have_value("0")
+    expect(desk.locator("#outline-corner-radii-back-right")).to_have_value("")
+    back_left.fill("5")
+    desk.get_by_label("Rounded corners").fill("25")
+    expect(back_left).to_have_value("5")
+    settle(desk)
+
+
 def test_the_finished_size_is_said_for_what_was_measured(desk: Page, settle: Settle) -> None:
     """Between walls the fitting gaps come off; over units the overhangs come on."""
     settle(desk)

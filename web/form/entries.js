@@ -81,8 +81,19 @@ function reshaped(pointer, value, store, choices) {
     const sealer = sealerFor(choices, value, slab.finish?.sealer);
     return written(written(store.order, `${at}/place`, value), `${at}/finish/sealer`, sealer);
   }
-  if (rest[0] === "edges" && rest[2] === "profile") return inProfile(store, pointer, value, choices);
+  if (rest[0] === "edges" && rest[2] === "profile") return squared(inProfile(store, pointer, value, choices), at);
+  if (part === "outline/corner_radius") return squared(set(store.order, pointer, value, false), at);
   return null;
+}
+
+/** Where corners are rounded, one between two walls stays square, unless its own radius was given. @type {(order: Order, at: string) => Order} */
+function squared(order, at) {
+  const { outline, edges = {} } = read(order, at);
+  const corners = ["front-left", "front-right", "back-right", "back-left"];
+  const walled = corners.filter((corner) => corner.split("-").every((side) => edges[side]?.profile === "wall"));
+  if (!outline.corner_radius || walled.length === 0) return order;
+  const square = Object.fromEntries(walled.map((corner) => [corner, "0 mm"]));
+  return written(order, `${at}/outline/corner_radii`, { ...square, ...outline.corner_radii });
 }
 
 /** @type {(store: Store, pointer: string, number: number) => Order} */
