@@ -8,6 +8,7 @@ from typing import Any
 import jsonpatch
 
 from laws.plan_strategies import Json
+from ledgerstone.checks.finding import cut_short
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.remedies_out import write_fixes, write_remedies
@@ -40,7 +41,7 @@ def hold_the_laws(order: Json, desk: Desk) -> Quote | SentBack:
         assert len({remedy["says"] for remedy in shown}) == len(shown)
         for remedy in shown:
             assert remedy["verified"] is True
-            assert not _badly_said([remedy["says"]]), remedy["says"]
+            assert not _badly_said(order, [remedy["says"]]), remedy["says"]
             after = desk.answer(patched(order, remedy["patch"]), search=False)
             assert finding.id not in stops(after)
             assert not stops(after) & set(remedy["settles"])
@@ -61,18 +62,26 @@ def hold_the_fix(order: Json, desk: Desk, answer: SentBack) -> None:
         assert isinstance(quote, Quote)
         assert f"{quote.price.total:.2f}" == fixes[name]["price"]["total"]
         assert fixes[name]["says"]
-        assert not _badly_said(fixes[name]["says"]), fixes[name]["says"]
+        assert not _badly_said(order, fixes[name]["says"]), fixes[name]["says"]
         assert name == "nearest_makeable" or _keeps(order, made)
     assert {"fix_all", "nearest_makeable", "why_no_fix"} & set(fixes)
 
 
-def _badly_said(says: list[str]) -> list[str]:
-    """What is wrong with sentences that say changes; a remedy may take several."""
-    each = [part for text in says for part in re.findall(r"[^.]*(?:\.\d[^.]*)*\.", text)]
-    assert each
-    return [why for part in each for why in faults(part.strip())] + [
-        f"says nothing: {part}" for part in each if re.match(r"\s*Change (?:the|what) ", part)
-    ]
+def _badly_said(order: Json, says: list[str]) -> list[str]:
+    """What is wrong with sentences that say changes; the customer's own names are left out."""
+    wrong = []
+    for text in says:
+        for label in _labels(order):
+            text = text.replace(cut_short(label), "thing")  # noqa: PLW2901  one after another
+        for part in re.findall(r"[^.]*(?:\.\d[^.]*)*\.", text):
+            nothing = re.match(r"\s*Change (?:the|what) ", part)
+            wrong += [*faults(part.strip()), *(["says nothing"] if nothing else [])]
+    return wrong
+
+
+def _labels(order: Json) -> list[str]:
+    parts = [slab.get(name, []) for slab in order["slabs"] for name in ("cutouts", "reliefs")]
+    return [part["label"] for each in parts for part in each if "label" in part]
 
 
 def _keeps(order: Json, made: Json) -> bool:
