@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from shapely.geometry import box
 
+from ledgerstone.errors import ContactNotSettledError
 from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, PointSupport, contact
 from ledgerstone.strength._exchange import solved_each
 from ledgerstone.strength._together import Contact
@@ -60,6 +61,14 @@ def test_rests_on_one_line_do_not_span() -> None:
     """Their hull has no width."""
     assert rests(SQUARE).spans
     assert not rests([(0, 0), (1, 1), (2, 2), (3, 3)]).spans
+
+
+def test_held_rests_that_cannot_balance_a_load_are_told() -> None:
+    """Rests that all hold down, on one line, have no answer to a load beside it, and say so."""
+    line = np.array([[1.0, 0.0, 0.0], [1.0, 100.0, 0.0], [1.0, 200.0, 0.0]])
+    rests = contact.rests_of(1e-3 * np.eye(3), line, np.zeros(3, dtype=bool))
+    with pytest.raises(ContactNotSettledError):
+        contact.settled(rests, np.zeros(3), np.array([100.0, 100.0, 5000.0]))
 
 
 def test_cases_settled_together_and_alone_agree() -> None:

@@ -160,7 +160,8 @@ def _tolerances(free: FloatArray, pull: FloatArray, rests: Rests) -> tuple[float
 def _from_least_squares(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
     """Balance by a primal active set begun at the non-negative least-squares point."""
     pulls, opens = _tolerances(free, pull, rests)
-    pull = pull + INWARD * (pull[0] * rests.rigid[rests.pushes_only].mean(axis=0) - pull)
+    if rests.pushes_only.any():
+        pull = pull + INWARD * (pull[0] * rests.rigid[rests.pushes_only].mean(axis=0) - pull)
     reactions = _starting_point(rests, free, pull)
     touching = (reactions > 0.0) | ~rests.pushes_only
     for _ in range(4 * len(free) + 20):
