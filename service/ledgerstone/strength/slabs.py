@@ -23,6 +23,7 @@ from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
 MOST_PLATES = 4
+MOST_NODES_KEPT = 3000  # of all plates together: about 8 kB each, with what is kept of its loads
 MOST_WORKED_OUT = 96  # shapes and verdicts, a few kilobytes each
 # Every plate is meshed as if it were so thick. Thickness only sets the elements at corners that
 # turn inward, and the verdict varies less than 5 % while these go from 4 to 20 mm; so one mesh
@@ -91,9 +92,13 @@ class Plates:
             self._kept[key] = Plate(
                 outline, thickness_mm=MESHED_AS_MM, e_mpa=e_mpa, nu=POISSON, zones=zones
             )
-            if len(self._kept) > self._most:
+            while len(self._kept) > 1 and self._too_many():
                 self._kept.popitem(last=False)
         return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
+
+    def _too_many(self) -> bool:
+        nodes = sum(len(plate.model.mesh.nodes) for plate in self._kept.values())
+        return len(self._kept) > self._most or nodes > MOST_NODES_KEPT
 
 
 Relief = tuple[Polygon, float]
