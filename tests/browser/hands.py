@@ -11,12 +11,17 @@ def thing(page: Page, key: str) -> Locator:
     return page.locator(f"#plan [data-key={key}]")
 
 
+MIDDLE = """(key) => {
+  const box = document.querySelector(`#plan [data-key="${key}"] circle`).getBoundingClientRect();
+  return [box.x + box.width / 2, box.y + box.height / 2];
+}"""
+
+
 def middle(page: Page, key: str) -> tuple[float, float]:
-    """Find the middle of what is pressed of a thing, on the screen."""
+    """Find the middle of what is pressed of a thing, on the screen; it may be drawn anew."""
     thing(page, key).scroll_into_view_if_needed()
-    box = thing(page, key).locator("circle").first.bounding_box()
-    assert box is not None
-    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    x, y = page.evaluate(MIDDLE, key)
+    return x, y
 
 
 def px_per_mm(page: Page, length_mm: float = 1500) -> float:
