@@ -22,6 +22,7 @@ from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
 Standing = Literal["estimate", "quotation"]
+NOT_LOOKED = "We could not look into our calendar, so the day is a guess that we confirm."
 
 
 @dataclass(frozen=True, slots=True)

@@ -147,3 +147,17 @@ def test_readiness_tells_how_old_the_file_is(calling: FlaskClient, file: Path) -
     assert calling.get("/v1/health/ready").get_json()["calendar"]["age_hours"] == 48.0
     file.unlink()
     assert "age_hours" not in calling.get("/v1/health/ready").get_json()["calendar"]
+
+
+def test_the_job_sheet_says_so_too(file: Path, example_order: dict[str, Any]) -> None:
+    """Without the calendar the plan of days begins by saying that it is a guess, and why."""
+    file.unlink()
+    app = create_app(replace(SETTINGS, calendar_path=file))
+    headers = {"Authorization": f"Bearer {SETTINGS.maker_key}", "Accept": "text/html"}
+    sheet = app.test_client().post(
+        "/v1/job-sheets", json={"order": {**example_order, "heated_curing": True}}, headers=headers
+    )
+    assert sheet.status_code == 200
+    assert "the day is a guess" in sheet.text
+    assert "The calendar file is not there" in sheet.text
+    assert "carbon monoxide" in sheet.text

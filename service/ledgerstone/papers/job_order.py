@@ -26,12 +26,18 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.words import day_text, shade_text, size_text
+from ledgerstone.quote import NOT_LOOKED
 from ledgerstone.shade import tint_of
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",
     "Dust of cement, sand and concrete holds silica: wear a mask that fits and grind wet.",
     "Masses here are masses, and none is a safe limit: look at each lift before it is made.",
+)
+
+TENT = (
+    "Heat the tent by electricity or warm water and keep it damp: a flame in a closed shed gives"
+    " off carbon monoxide, which nobody smells. Let a slab cool before it leaves its mould."
 )
 
 
@@ -52,15 +58,20 @@ def order_page(job: Job) -> Content:
         heading("Before anything is cut"),
         ticks(*_in_hand(job)),
         heading("Take care"),
-        says(*CAUTIONS, *(f.says for f in quote.findings if _heeded(f))),
+        says(*CAUTIONS, *_tent(job), *(f.says for f in quote.findings if _heeded(f))),
         heading("Day by day"),
         says(*_how_to_read(job)),
         day_plan(job),
     )  # fmt: skip
 
 
+def _tent(job: Job) -> tuple[str, ...]:
+    return (TENT,) if job.quote.order.heated_curing else ()
+
+
 def _how_to_read(job: Job) -> Iterator[str]:
     """Yield what must be known of the day plan to work by it."""
+    yield from (one for one in job.quote.depends_on if one.startswith(NOT_LOOKED))
     yield (
         f"Hands are minutes of all hands together; the plan has {_pairs(job)} at work. Write down"
         " what each step really took and weighed: the next price is better for it."

@@ -98,7 +98,7 @@ def stands_up(length_mm: float, depth_mm: float, height_mm: float) -> bool:
 
     Source: geometry: its diagonal passes the vertical on the way; handling page §3.1.
     """
-    return math.hypot(length_mm, depth_mm) <= height_mm
+    return math.hypot(length_mm, depth_mm) <= height_mm + 1e-9
 
 
 def least_tilt_degrees(piece: Piece, plan_mm: float, height_mm: float) -> float | None:
@@ -122,9 +122,11 @@ def least_tilt_degrees(piece: Piece, plan_mm: float, height_mm: float) -> float 
     if deep > plan_mm:
         return None
     tilt = math.atan2(deep, long) + math.acos(min(1.0, plan_mm / math.hypot(long, deep)))
-    steepest = min(tilt, math.atan2(long, deep))
-    highest = long * math.sin(steepest) + deep * math.cos(steepest)
-    return math.degrees(tilt) if highest <= height_mm + 1e-9 else None
+    if tilt >= math.atan2(long, deep):
+        passes = stands_up(long, deep, height_mm)
+    else:
+        passes = long * math.sin(tilt) + deep * math.cos(tilt) <= height_mm + 1e-9
+    return math.degrees(tilt) if passes else None
 
 
 def tilt_in_lift_degrees(piece: Piece, lift: Lift) -> float | None:

@@ -11,7 +11,14 @@ from typing import Any
 from ledgerstone.checks import Facts, Timed, check_order
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.order import Order
-from ledgerstone.quote import Quote, SentBack, quote, waits_for_template, with_standing
+from ledgerstone.quote import (
+    NOT_LOOKED,
+    Quote,
+    SentBack,
+    quote,
+    waits_for_template,
+    with_standing,
+)
 from ledgerstone.remedies import Outcome
 from ledgerstone.schedule import Booking
 from ledgerstone.strength.slabs import Plates
@@ -83,7 +90,7 @@ class Desk:
     def _without_bookings(self, answer: Quote) -> Quote:
         """Say that the day is a guess; the maker is told why."""
         why = f" {self.not_known}" if self.makers else ""
-        says = f"We could not look into our calendar, so the day is a guess that we confirm.{why}"
+        says = f"{NOT_LOOKED}{why}"
         guess = with_standing(answer, "estimate")
         return replace(guess, depends_on=(says, *guess.depends_on))
 
