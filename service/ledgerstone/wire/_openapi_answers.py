@@ -28,6 +28,7 @@ _PLACE = object_of(
     says="A place in GeoJSON's shape (RFC 7946 §4), in plane slab millimetres.",
 )
 
+_MORE = whole("How many more there are; absent where all are listed.", minimum=1)
 _FINDING = object_of(
     {
         "id": text("Stays the same while the finding does: check, slab, part."),
@@ -177,12 +178,13 @@ _QUOTE = object_of(
         "lead_time": _LEAD_TIME,
         "weight": _WEIGHT,
         "findings": list_of(ref("Finding"), "Cautions and notes."),
+        "more_findings": _MORE,
         "drawings": ref("Drawings"),
         "slabs": list_of(ref("SlabAnswer"), "In the order's order."),
         "costs": ref("Costs"),
         "ways_to_save": list_of(ref("Remedy")),
     },
-    optional=("token", "link", "no_link", "changes", "costs", "ways_to_save"),
+    optional=("token", "link", "no_link", "changes", "costs", "ways_to_save", "more_findings"),
     says="The answer when nothing stops the order.",
 )
 
@@ -214,7 +216,8 @@ _SENT_BACK: JSONSchema = {
         object_of(
             {
                 "order": ref("Order"),
-                "findings": list_of(ref("Finding")),
+                "findings": list_of(ref("Finding"), "The gravest first."),
+                "more_findings": _MORE,
                 "not_checked": list_of(
                     {"enum": ["shape", "strength", "promise"]},
                     "Stages that did not run, because an earlier one stopped the order.",
@@ -224,7 +227,7 @@ _SENT_BACK: JSONSchema = {
                 "nearest_makeable": ref("Fix"),
                 "why_no_fix": text("Why neither was found."),
             },
-            optional=("fix_all", "nearest_makeable", "why_no_fix"),
+            optional=("more_findings", "fix_all", "nearest_makeable", "why_no_fix"),
         ),
     ],
 }

@@ -141,7 +141,16 @@ _QUOTES = {
     "parameters": [{"$ref": "#/components/parameters/Prefer"}],
     "requestBody": _order_body("bench", "shelf", "l_run", "basin_near_the_front", "three_faults"),
     "responses": {
-        "200": answer("The quote.", ref("Quote"), {"bench": answers.QUOTE}),
+        "200": {
+            **answer("The quote.", ref("Quote"), {"bench": answers.QUOTE}),
+            "links": {
+                "again": {
+                    "operationId": "openQuote",
+                    "parameters": {"token": "$response.body#/token"},
+                    "description": "The same quote from its link.",
+                }
+            },
+        },
         "400": _NOT_UNDERSTOOD,
         "422": answer(
             "The send-back: understood, and not to be made as asked.",

@@ -28,6 +28,7 @@ from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6
 MM3_PER_L = 1e6
+MOST_FINDINGS = 100  # the gravest; an order that has more is not read to its end
 
 
 def write_quote(
@@ -64,7 +65,8 @@ def write_quote(
         **({"costs": costs_content(quote, workshop)} if makers else {}),
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
-        "findings": [write_finding(finding) for finding in quote.findings],
+        "findings": [write_finding(finding) for finding in quote.findings[:MOST_FINDINGS]],
+        **_more(quote.findings),
         "drawings": _drawings(quote, workshop, tokens, offer),
         "slabs": _slabs(quote, workshop),
         **(
@@ -95,8 +97,9 @@ def write_sent_back(
         "order": order,
         "findings": [
             write_finding(finding, write_remedies(document, sent.found, finding.id))
-            for finding in sent.findings
+            for finding in sent.findings[:MOST_FINDINGS]
         ],
+        **_more(sent.findings),
         "not_checked": list(sent.not_checked),
         "drawings": _drawings(sent, workshop, tokens),
         **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
@@ -121,6 +124,12 @@ def _drawings(
         findings=answer.findings,
     )
     return drawing_members(answer.order, answer.shapes, workshop, tokens, beside)
+
+
+def _more(findings: Sequence[Finding]) -> dict[str, int]:
+    """Say how many findings are left out of an answer, where they are too many."""
+    more = len(findings) - MOST_FINDINGS
+    return {"more_findings": more} if more > 0 else {}
 
 
 def write_finding(finding: Finding, remedies: Sequence[dict[str, Any]] = ()) -> dict[str, Any]:
