@@ -71,6 +71,7 @@ def _killed(service: Served, seconds: int) -> None:
     assert max(recovery_s) <= RECOVERY_S
 
 
+@pytest.mark.alone
 def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
     """Three workers killed under load break three connections at most; two seconds mend all."""
     _killed(service, 3)

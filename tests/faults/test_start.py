@@ -38,6 +38,7 @@ def service() -> Iterator[Served]:
         yield running
 
 
+@pytest.mark.alone
 def test_it_is_ready_within_three_seconds() -> None:
     """From its start to its first answer a server works for three seconds at most.
 
@@ -77,6 +78,7 @@ def _asked_for(service: Served, order: dict[str, Any]) -> list[Answer]:
     return [quoted, *(ask(service.port, path, None) for path in paths)]
 
 
+@pytest.mark.alone
 def test_no_worker_holds_more_than_180_mb(service: Served) -> None:
     """After large orders, pictures and PDFs no worker holds more than 180 MB."""
     started = service.rss_mb()
