@@ -1,5 +1,7 @@
 """A plan written as a calendar is read back as the bookings that it makes."""
 
+import re
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -27,3 +29,18 @@ def test_what_is_written_is_read_as_booked(
     assert {one[0] for one in hands} <= {one[0] for one in held}
     second = facts_of(order, workshop, today, read.bookings).lead_time
     assert second.ready_on > lead.ready_on
+
+
+def test_entries_say_what_they_are_of(
+    workshop: Workshop, example_order: dict[str, Any], today: date
+) -> None:
+    """A table's entry names what lies on it, a job's its slab; words are the profile's usual."""
+    order = read_order(example_order, workshop)
+    text = plan_ics(facts_of(order, workshop, today, ()).lead_time, order, workshop)
+    text = text.replace("\r\n ", "")
+    assert "SUMMARY:Casting table 1: Seed-tray bench" in text
+    assert "SUMMARY:Make the mould: Seed-tray bench" in text
+    assert set(re.findall("CATEGORIES:(.*)\r", text)) == {"table", "hands"}
+    other = replace(workshop, bookings=BookingRules(file="b.ics", people_words=("bench",)))
+    text = plan_ics(facts_of(order, other, today, ()).lead_time, order, other)
+    assert set(re.findall("CATEGORIES:(.*)\r", text)) == {"table", "bench"}

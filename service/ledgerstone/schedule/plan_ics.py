@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -43,14 +43,30 @@ def _entries(
     lead: LeadTime, order: Order, workshop: Workshop
 ) -> Iterator[tuple[str, str, datetime, datetime]]:
     rules = workshop.bookings if workshop.bookings is not None else BookingRules(file="")
-    table, people = next(iter(rules.table_words), "table"), next(iter(rules.people_words), "hands")
+    table, people = _word(rules.table_words, "table"), _word(rules.people_words, "hands")
     for held in lead.on_table:
         for number in range(held.tables):
-            title = f"Load {held.load + 1}, place {number + 1}"
+            title = f"Casting table {number + 1}: {_lying(held.load, lead, order)}"
             yield title, table, moment(held.starts), moment(held.ends)
     for one in lead.work:
         if one.people:
             yield _title(one, order), people, *_hands(one)
+
+
+def _word(words: Sequence[str], usual: str) -> str:
+    """Choose the word by which an entry is read back: the usual one where it is among them."""
+    return usual if usual in words or not words else words[0]
+
+
+def _lying(load: int, lead: LeadTime, order: Order) -> str:
+    """Name what lies in a load: each slab once."""
+    casts = (one for one in lead.work if one.job.step.stage == "cast" and one.job.load == load)
+    slabs = dict.fromkeys(one.job.piece.slab for one in casts)
+    return ", ".join(_label(slab, order) for slab in slabs if slab is not None)
+
+
+def _label(slab: int, order: Order) -> str:
+    return order.slabs[slab].label or f"slab {slab + 1}"
 
 
 def _hands(one: Laid) -> tuple[datetime, datetime]:
@@ -62,6 +78,5 @@ def _title(one: Laid, order: Order) -> str:
     slab = one.job.piece.slab
     if slab is None:
         return one.job.step.name
-    label = order.slabs[slab].label or f"slab {slab + 1}"
     number = f", {one.job.piece.number + 1}" if order.slabs[slab].quantity > 1 else ""
-    return f"{one.job.step.name}: {label}{number}"
+    return f"{one.job.step.name}: {_label(slab, order)}{number}"
