@@ -162,6 +162,25 @@ def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
     assert any("C979" in line and "jet" in line for line in second_looks(bolder))
 
 
+def test_a_sink_that_lies_the_wrong_way_is_turned(desk: Desk) -> None:
+    """A sink of 350 by 450 in a top of 500: the long way across it has strips enough."""
+    sink = {
+        "kind": "rectangle",
+        "label": "sink",
+        "length": "350 mm",
+        "width": "450 mm",
+        "centre": {"x": "600 mm", "y": "250 mm"},
+    }
+    order = rectangle("1200 mm", "500 mm", cutouts=[sink], rests={"kind": "full"})
+    answer = sent_back(desk, order)
+    assert answer.found is not None
+    shown = [r for each in answer.found.remedies.values() for r in each]
+    assert "Turn the sink a quarter round." in [remedy.says for remedy in shown]
+    says, mended, _ = fixed(desk, order)
+    assert says == ["Turn the sink a quarter round."]
+    assert mended["slabs"][0]["cutouts"][0]["turn_degrees"] == 90.0
+
+
 def test_two_sinks_and_three_taps_are_laid_out_anew(desk: Desk) -> None:
     """Openings that run into each other are moved apart, and all of them are kept."""
     openings = [

@@ -14,13 +14,14 @@ from ledgerstone.remedies import strength_offers as strength
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.plain import plain_slab
 from ledgerstone.remedies.split import two_pieces
+from ledgerstone.remedies.turn_offers import turned
 
 WITHIN = 0.1  # how far a size may change and still be what was asked for
 
 Offer = Callable[[Finding, Order, Facts, float], Iterable[Option]]
 
-_PLAN: tuple[Offer, ...] = (plan.layout_options,)
-_WHOLE_PLAN: tuple[Offer, ...] = (plan.whole_layouts,)
+_PLAN: tuple[Offer, ...] = (plan.layout_options, turned)
+_WHOLE_PLAN: tuple[Offer, ...] = (plan.whole_layouts, turned)
 _BEARING: tuple[Offer, ...] = (
     plan.other_thickness,
     strength.other_rests,

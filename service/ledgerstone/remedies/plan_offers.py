@@ -62,7 +62,7 @@ def layout_options(
     ]
     for effect, freedom in freedoms:
         if freedom.moves or freedom.shrinks or freedom.grows:
-            yield from _laid(effect, i, order, facts, freedom)
+            yield from laid(effect, i, order, facts, freedom)
     yield from _open_sides(finding, order)
 
 
@@ -83,7 +83,7 @@ def whole_layouts(
             ("everything", Freedom(every, every, grows, most_share)),
         )
         if freedom.moves or freedom.grows
-        for option in _laid(effect, i, order, facts, freedom)
+        for option in laid(effect, i, order, facts, freedom)
     ]
     yield from found
     yield from _open_sides(finding, order)
@@ -104,7 +104,7 @@ def _named(finding: Finding) -> Iterable[int]:
     return map(int, named(finding, "cutouts"))
 
 
-def _laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> Iterable[Option]:
+def laid(effect: str, i: int, order: Order, facts: Facts, freedom: Freedom) -> Iterable[Option]:
     """One option from a layout, rounded as coarsely as its room allows."""
     slab, shape = order.slabs[i], facts.shapes[i]
     if any(opening.polygon.is_empty for opening in shape.openings):
@@ -272,6 +272,6 @@ def fewer_openings(
         at = Facts(fewer, facts.workshop, facts.bookings, facts.today, facts.plates)
         every = frozenset(range(count - gone))
         freedom = Freedom(every, every, _grows(order, i), most_share)
-        laid = next(iter(_laid("fewer", i, fewer, at, freedom)), None) if every else None
-        moved = laid.changes if laid is not None else ()
+        rest = next(iter(laid("fewer", i, fewer, at, freedom)), None) if every else None
+        moved = rest.changes if rest is not None else ()
         yield Option("fewer", (*removed, *moved), 30.0 * gone)

@@ -66,6 +66,8 @@ def _cutout(order: Order, subject: Path, changes: Sequence[Change]) -> str:
     for change in changes:
         if change.path[-1] == "corner_radius" and change.new is not None:
             says.append(f"Round the corners of {name} to {change.new}.")
+        if change.path[-1] == "turn_degrees":
+            says.insert(0, f"Turn {name} a quarter round.")
         if change.path[-1] == "kind":
             says.append(f"Give {name} round ends.")
         if change.path[-1] == "open_to":
