@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING, Self
 
 import numpy as np
 
 from ledgerstone.errors import OffTheSlabError, SlabTipsError
-from ledgerstone.strength import _recovery, _stress
+from ledgerstone.strength import _cut, _recovery, _stress
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import REACH_MM
 
 if TYPE_CHECKING:
+    from ledgerstone.strength._loads import Load
     from ledgerstone.strength._rested import Settled
     from ledgerstone.strength.plate import Rested
 
@@ -47,8 +50,9 @@ class Stress(float):
 class Cases:
     """Cases of one slab on one set of rests; see ``Rested.cases``."""
 
-    def __init__(self, rested: Rested, found: Settled) -> None:
+    def __init__(self, rested: Rested, loads: Sequence[Sequence[Load]], found: Settled) -> None:
         self.rested = rested
+        self.loads = loads
         self._found = found
 
     @property
@@ -140,6 +144,15 @@ class Answer:
         """Moments ``(mx, my, mxy)`` at a place, N·mm/mm; ``mx`` bends the slab along x."""
         triangle, share = self._located(x, y)
         return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
+
+    def moment_across(self, start: tuple[float, float], end: tuple[float, float]) -> float:
+        """Mean moment across a straight cut from edge to edge of the concrete, N·mm/mm.
+
+        It bends the slab square to the cut, sagging positive.
+        """
+        plate, loads = self._plate, self._cases.loads[self._case]
+        found = _cut.moment_across(plate.model, self._u, loads, plate.thickness_mm, (start, end))
+        return found / math.dist(start, end)
 
     def worst_stress(self) -> Stress:
         """Worst tensile stress averaged over half the thickness (at least 15 mm), MPa."""

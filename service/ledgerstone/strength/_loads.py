@@ -13,6 +13,14 @@ from ledgerstone.strength._element import Elements, deflection_row, pressure_row
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 
+# The centres of the sixteen equal triangles that cut a triangle's sides in four.
+SIXTEEN = (
+    np.array(
+        [(i + 1 / 3, j + 1 / 3, 10 / 3 - i - j) for i in range(4) for j in range(4 - i)]
+        + [(i + 2 / 3, j + 2 / 3, 8 / 3 - i - j) for i in range(3) for j in range(3 - i)]
+    )
+    / 4.0
+)
 GAUSS_AT, GAUSS_WEIGHT = (np.array(a) for a in np.polynomial.legendre.leggauss(3))
 
 
@@ -150,24 +158,77 @@ def _put(mesh: Mesh, placed: Sequence[tuple[int, _Placed]], forces: FloatArray) 
     """Add placed loads to their columns of ``forces`` (3 n, k), all found in the mesh at once."""
     if not placed:
         return
-    triangle, share = mesh.located(np.concatenate([p.places for _, p in placed]))
-    owner = np.repeat(np.arange(len(placed)), [len(p.places) for _, p in placed])
+    points = _points(mesh, [load for _, load in placed])
+    rows = deflection_row(mesh.nodes[mesh.triangles[points.triangle]], points.share)
+    rows *= points.newtons[:, None]
+    unknowns = (3 * mesh.triangles[points.triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
+    column = np.array([k for k, _ in placed])[points.owner]
+    np.add.at(forces, (unknowns, column[:, None]), rows)
+
+
+@dataclass(frozen=True, slots=True)
+class PointLoads:
+    """Loads as points on the mesh.
+
+    Parameters
+    ----------
+    triangle, share
+        The triangle of each point (p,), and its area coordinates there (p, 3).
+    newtons
+        Shape (p,).
+    owner
+        Which load each point belongs to, shape (p,).
+    """
+
+    triangle: IntArray
+    share: FloatArray
+    newtons: FloatArray
+    owner: IntArray
+
+
+def _points(mesh: Mesh, placed: Sequence[_Placed]) -> PointLoads:
+    triangle, share = mesh.located(np.concatenate([p.places for p in placed]))
+    owner = np.repeat(np.arange(len(placed)), [len(p.places) for p in placed])
     on = triangle >= 0
-    weights = np.where(on, np.concatenate([p.weights for _, p in placed]), 0.0)
+    weights = np.where(on, np.concatenate([p.weights for p in placed]), 0.0)
     sums = np.bincount(owner, weights)
     meets = np.bincount(owner[on], minlength=len(placed)) > 0
-    for k, (_, load) in enumerate(placed):
-        if not meets[k]:
+    for load, is_on in zip(placed, meets.tolist(), strict=True):
+        if not is_on:
             raise OffTheSlabError("load", load.middle)
     scale = np.array(
-        [1.0 if p.whole is None else p.whole / s for (_, p), s in zip(placed, sums, strict=True)]
+        [1.0 if p.whole is None else p.whole / s for p, s in zip(placed, sums, strict=True)]
     )
-    triangle, share, owner = triangle[on], share[on], owner[on]
-    rows = deflection_row(mesh.nodes[mesh.triangles[triangle]], share)
-    rows *= (weights[on] * scale[owner])[:, None]
-    unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
-    column = np.array([k for k, _ in placed])[owner]
-    np.add.at(forces, (unknowns, column[:, None]), rows)
+    owner = owner[on]
+    return PointLoads(triangle[on], share[on], weights[on] * scale[owner], owner)
+
+
+def points_in(
+    load: Load, mesh: Mesh, elements: Elements, depth: FloatArray, triangles: IntArray
+) -> PointLoads:
+    """One load as points, of which those in the given triangles (t,) are kept.
+
+    A load all over is sixteen points of equal share in each triangle. ``depth`` is as for
+    ``nodal_forces``.
+    """
+    match load:
+        case Pressure(n_per_mm2=size):
+            density = np.full(len(triangles), size)
+        case OwnWeight(n_per_mm3=size):
+            density = size * depth[triangles]
+        case PatchLoad() | LineLoad():
+            every = _points(mesh, [_placed(load, mesh)])
+            kept = np.isin(every.triangle, triangles)
+            return PointLoads(
+                every.triangle[kept], every.share[kept], every.newtons[kept], every.owner[kept]
+            )
+    each = density * elements.area[triangles] / len(SIXTEEN)
+    return PointLoads(
+        np.repeat(triangles, len(SIXTEEN)),
+        np.tile(SIXTEEN, (len(triangles), 1)),
+        np.repeat(each, len(SIXTEEN)),
+        np.zeros(len(triangles) * len(SIXTEEN), dtype=np.intp),
+    )
 
 
 def _gathered(mesh: Mesh, rows: FloatArray, triangle: IntArray) -> FloatArray:

@@ -186,4 +186,4 @@ class Rested:
             rigidity=self.plate.rigidity_nmm,
             gaps_mm=gaps_mm,
         )
-        return Cases(self, found)
+        return Cases(self, cases, found)
