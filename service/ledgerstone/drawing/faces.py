@@ -128,7 +128,7 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
     The mottling alone is painted in the sheet's own units: a renderer lays a pattern that is not
     turned without asking four neighbours for each dot, in a fifth of the time.
     """
-    places = 1 if scene.is_frilly else 2
+    places = 1 if scene.is_frilly or scene.is_full else 2
     courses = [curved(arrises.top_ring(ring)) for ring in rings]
     courses += [curved(course_of(ring)) for piece in pieces for ring in piece.interiors]
     courses += [curved(course_of(sunk.exterior)) for sunk, _ in rebates.sunk(scene)]

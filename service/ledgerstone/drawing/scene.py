@@ -19,7 +19,8 @@ _MARGIN: Final = 44.0
 _REST_SHARE: Final = 0.16
 _REST_MOST_MM: Final = 380.0
 _BED_MM: Final = 40.0
-_BUSY: Final = 12  # openings from which on they are drawn coarser, to keep the picture light
+_BUSY: Final = 12  # hollows from which on they are drawn coarser, to keep the picture light
+_FULL: Final = 17  # hollows from which on each is lit evenly
 _FRILLS: Final = 260  # points of an outline above which its faces are drawn flat
 _FINE: Final = 0.32  # how far, in units, a drawn course may stray from a round one
 _STOPS: Final = 16
@@ -47,17 +48,27 @@ class Scene:
     @property
     def is_plain(self) -> bool:
         """Whether there is little enough to draw that all of it may be drawn finely."""
-        return len(self.shape.openings) <= _BUSY and not self.is_frilly
+        return self._hollows <= _BUSY and not self.is_frilly
+
+    @property
+    def is_full(self) -> bool:
+        """Whether there are so many openings and reliefs that each is drawn very plainly."""
+        return self._hollows > _FULL
+
+    @property
+    def _hollows(self) -> int:
+        return len(self.shape.openings) + len(self.shape.reliefs)
 
     @property
     def fine_mm(self) -> float:
         """How far a drawn course may stray from a round one."""
-        return (_FINE if self.is_plain else _FINE * 1.25) / self.camera.per_mm
+        coarser = 1.0 if self.is_plain else 2.0 if self.is_full else 1.25
+        return _FINE * coarser / self.camera.per_mm
 
     @property
     def stops(self) -> int:
         """How many stops a face's changing light may take."""
-        if self.is_frilly:
+        if self.is_frilly or self.is_full:
             return 1
         return _STOPS if self.is_plain else _FEW_STOPS
 
