@@ -104,7 +104,7 @@ CHECKS: tuple[Check, ...] = (
         promise.delivery_served,
     ),
     Check(("no-day-free",), "promise", promise.has_a_day),
-    Check(("needed-too-soon",), "promise", promise.in_time),
+    Check(("needed-too-soon", "in-time"), "promise", promise.in_time),
     Check(("too-long-for-pallet", "too-heavy-for-pallet"), "promise", carrier.fits_a_pallet),
     Check(("too-much-for-van",), "promise", carrier.fits_our_van),
     Check(("beyond-tail-lift",), "promise", carrier.tail_lift_takes_it),

@@ -58,18 +58,19 @@ def has_a_day(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
 
 
 def in_time(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """The order can be there by the day it is needed."""
+    """Whether the order can be there by the day it is needed: yes or no."""
     if order.needed_by is None or not facts.has_a_day:
         return
     arrives = facts.lead_time.arrives_latest
-    if arrives <= order.needed_by:
-        return
     late = (arrives - order.needed_by).days
-    yield Finding(
-        "needed-too-soon",
-        "stops",
+    says = (
         f"You need it by {day_words(order.needed_by)}; ordered today it can be with you by"
-        f" {day_words(arrives)}. Give us {late} more day{'' if late == 1 else 's'}, or collect it.",
+        f" {day_words(arrives)}."
+    )
+    yield Finding(
+        "needed-too-soon" if late > 0 else "in-time",
+        "stops" if late > 0 else "note",
+        f"{says} Give us {late} more day{'' if late == 1 else 's'}." if late > 0 else says,
         "the workshop's calendar",
         at=("/needed_by",),
         measured={"arrives_on": arrives.isoformat()},
