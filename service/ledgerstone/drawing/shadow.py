@@ -15,6 +15,7 @@ from ledgerstone.drawing.frame import course_of, polygons
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.shape import Shape
 
+_FEW_LAYERS: Final = 8  # of a jagged outline, whose shadow is painted whole
 _LAYERS: Final = 16  # so many that no step between two is seen; an image costs a renderer more
 _DARKEST: Final = 0.3
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
@@ -33,13 +34,15 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     pieces = polygons(shape.net)
     reach_mm = 0.016 * max(shape.length_mm, shape.width_mm) + 0.17 * drop
     cast = shapely.unary_union([_cast(piece, drop, fine_mm) for piece in pieces])
-    soft = shapely.buffer(cast, reach_mm * np.linspace(1.0, -1.0, _LAYERS), quad_segs=3)
+    jagged = any(_is_frilly(piece, fine_mm) for piece in pieces)
+    layers = _FEW_LAYERS if jagged else _LAYERS
+    soft = shapely.buffer(cast, reach_mm * np.linspace(1.0, -1.0, layers), quad_segs=3)
     soft = shapely.simplify(soft, fine_mm)
     hidden = shapely.unary_union([_hidden(piece, -floor_mm, fine_mm) for piece in pieces])
-    opacity = f"{1 - (1 - _DARKEST) ** (1 / _LAYERS):.4f}"
+    opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
     paths = (_path(layer, camera, floor_mm) for layer in shapely.difference(soft, hidden))
-    layers = [element("path", d=path, fill_rule="evenodd") for path in paths if path]
-    return [element("g", *layers, fill="#000000", fill_opacity=opacity, data_part="shadow")]
+    drawn = [element("path", d=path, fill_rule="evenodd") for path in paths if path]
+    return [element("g", *drawn, fill="#000000", fill_opacity=opacity, data_part="shadow")]
 
 
 def _is_frilly(piece: Polygon, fine_mm: float) -> bool:
