@@ -16,7 +16,7 @@ from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.wire.patch import trial_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, polygon
+from unit.slabs import Json, box, hole, polygon, slab_json
 from validation.test_calibration import BREAKERS, JOBS
 
 TODAY: Final = date(2026, 11, 25)
@@ -78,3 +78,13 @@ def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -
     assert "Leave out the join whose side is gone: we agree with you how the pieces meet." in (
         nearest.says
     )
+
+
+def test_eight_hopeless_slabs_still_have_a_nearest(workshop: Workshop) -> None:
+    """Twenty openings on one spot, eight times over: plain slabs are within the counted budget."""
+    slab = slab_json(box(1400, 600), *[hole(100, 700, 300)] * 20, rests={"kind": "full"})
+    answer = Desk(workshop, TODAY).answer({"slabs": [slab] * 8})
+    assert isinstance(answer, SentBack)
+    assert answer.found is not None
+    assert answer.found.nearest_makeable is not None
+    assert len(answer.found.nearest_makeable.says) == 8

@@ -32,7 +32,6 @@ class Tried:
         self.facts = facts
         self._known: dict[str, Outcome | None] = {}
         self._looks: dict[tuple[str, str], bool] = {}
-        self._units = order_units(facts.order)
         self.budget = budget
         self.full = 0
         self.verified = 0
@@ -43,7 +42,7 @@ class Tried:
         if key not in self._known:
             if self.full <= 0 or len(self._known) >= MOST_TRIED:
                 return None
-            if not self.budget.spends(self._units):
+            if not self.budget.spends(self._units(changes)):
                 return None
             self._known[key] = found = self._trial(changes)
             if found is not None and "strength" not in found.checked.not_checked:
@@ -60,12 +59,16 @@ class Tried:
         if key in self._known or stop.check not in CRACKS or stop.slab is None:
             return False
         new = (key, stop.check) not in self._looks and self.full > 0
-        if new and self.budget.spends(self._units / 2):
+        if new and self.budget.spends(self._units(changes) / 2):
             at = self.facts_with(changes)
             whole = not any(f.level == "stops" for f in run_stage("shape", at))
             self._looks[key, stop.check] = whole and still_cracks(stop.check, stop.slab, at)
             self.full -= self._looks[key, stop.check]
         return self._looks.get((key, stop.check), False)
+
+    def _units(self, changes: Changes) -> float:
+        """What the changed order costs to try: a plain slab in place of an intricate one little."""
+        return order_units(changed(self.facts.order, changes))
 
     def facts_with(self, changes: Changes) -> Facts:
         """Facts of the changed order."""
