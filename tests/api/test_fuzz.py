@@ -1,11 +1,19 @@
-"""The documented schema, fuzzed: whatever is sent, the answer is one that the document tells of."""
+"""The documented schema, fuzzed: whatever is sent, the answer is one that the document tells of.
 
+Every day about 500 cases, the same each time; on demand (`-m long`) 5 000, with orders that break
+the schema among them, and walks from a quote to its link.
+"""
+
+from collections import Counter
+from collections.abc import Iterator
 from datetime import date
 from typing import Any
 
+import pytest
 import schemathesis
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
+from hypothesis.stateful import run_state_machine_as_test
 from schemathesis import Case, GenerationMode
 from schemathesis.checks import not_a_server_error
 from schemathesis.core.result import Ok
@@ -17,10 +25,11 @@ from schemathesis.specs.openapi.checks import (
 
 from api.asking import NEVER_SAID, sentences
 from api.schemas import Schemas
-from conftest import MAKER_KEY, SIGNING_KEYS
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 
 PROBLEM = "application/problem+json"
+QUOTES = "POST /v1/quotes"
 CHECKS = [
     not_a_server_error,
     status_code_conformance,
@@ -59,8 +68,22 @@ def _each_day_alike(examples: int) -> settings:
     )
 
 
+COUNTED: Counter[tuple[str, int]] = Counter()
+
+
+@pytest.fixture(scope="module", autouse=True)
+def counted() -> Iterator[None]:
+    """Say in the end how many cases there were, and how each was answered."""
+    yield
+    by_status = Counter[int]()
+    for (_, status), count in COUNTED.items():
+        by_status[status] += count
+    print(f"\n{COUNTED.total()} cases: {dict(sorted(by_status.items()))}")
+
+
 def _answer_is_documented(case: Case[Any]) -> None:
     answer = case.call()
+    COUNTED[case.operation.label, answer.status_code] += 1
     case.validate_response(answer, checks=CHECKS)
     if answer.status_code >= 400:
         assert answer.headers["content-type"] == [PROBLEM]
@@ -78,6 +101,46 @@ def test_whatever_is_fetched_the_answer_is_documented(case: Case[Any]) -> None:
 def test_whatever_is_posted_the_answer_is_documented(case: Case[Any]) -> None:
     """No POST is answered by a fault of ours, each answer matches, each refusal is a problem."""
     _answer_is_documented(case)
+
+
+@pytest.mark.long
+@DOCUMENT.include(method="GET").parametrize()
+@_each_day_alike(260)
+def test_a_great_many_calls_are_fetched(case: Case[Any]) -> None:
+    """The same of nine times as many GETs."""
+    _answer_is_documented(case)
+
+
+@pytest.mark.long
+@DOCUMENT.include(method="POST").parametrize()
+@_each_day_alike(360)
+def test_a_great_many_bodies_are_posted(case: Case[Any]) -> None:
+    """The same of POSTs, of bodies that keep to the schema and of bodies that break it."""
+    _answer_is_documented(case)
+
+
+class _Walk(ORDERS.as_state_machine()):  # type: ignore[misc]  # made as schemathesis makes it
+    """Calls that follow from one another: a quote, then its link.
+
+    A random order is hardly ever quoted, so each walk asks for the example, which is.
+    """
+
+    def before_call(self, case: Case[Any]) -> None:
+        if case.operation.label == QUOTES:
+            case.body = EXAMPLE_ORDER
+
+    def validate_response(self, response: Any, case: Case[Any], **_: Any) -> None:  # noqa: ANN401  schemathesis' own
+        COUNTED[case.operation.label, response.status_code] += 1
+        case.validate_response(response, checks=CHECKS)
+
+
+@pytest.mark.parametrize("walks", [2, pytest.param(60, marks=pytest.mark.long)])
+def test_calls_that_follow_from_one_another_are_documented(walks: int) -> None:
+    """From a quote to its own link and on, each answer is one that the document tells of."""
+    limits = settings(_each_day_alike(walks), stateful_step_count=4)
+    run_state_machine_as_test(_Walk, settings=limits)
+    assert COUNTED[QUOTES, 200] > 0
+    assert COUNTED["GET /v1/quotes/{token}", 200] > 0
 
 
 def test_every_call_is_fuzzed() -> None:

@@ -13,6 +13,7 @@ import pytest
 
 from faults.serving import Answer, Callers, Served, ask, served, told, wait_for
 from ledgerstone.workshop import DEMONSTRATION
+from unit.test_schedule_ical import calendar
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 RECOVERY_S = 2.0
@@ -123,6 +124,24 @@ def test_a_full_disk_for_logs_stops_no_answer() -> None:
     with Path("/dev/full").open("wb") as full, served(full) as service:
         assert ask(service.port).status == 200
         assert ask(service.port, body=b"{").status == 400
+
+
+@pytest.mark.long
+def test_a_calendar_that_breaks_under_load_is_told_and_mends(tmp_path: Path) -> None:
+    """Spoilt, gone and back again, all under load: no answer breaks, and readiness says each."""
+    path = tmp_path / "bookings.ics"
+    path.write_text(calendar(), encoding="utf-8")
+    with served(CALENDAR=str(path)) as service:
+        assert service.ready()["calendar"]["status"] == "read"
+        with Callers(service.port, 2) as callers:
+            path.write_bytes(b"\x00 no calendar")
+            wait_for(lambda: service.ready()["calendar"]["status"] == "not-read")
+            path.unlink()
+            wait_for(lambda: "age_hours" not in service.ready()["calendar"])
+            path.write_text(calendar(), encoding="utf-8")
+            wait_for(lambda: service.ready()["calendar"]["status"] == "read")
+        print(told(callers.answers))
+        assert {a.status for a in callers.answers} == {200}
 
 
 @pytest.mark.long
