@@ -88,10 +88,8 @@ def _heated_curing(workshop: Workshop) -> dict[str, Any] | None:
     tent = workshop.tent
     if tent is None:
         return None
-    says = (
-        f"Cure it in our heated tent at {tent.warmth_c:g} °C, to have it sooner: the price shows"
-        " what that costs."
-    )
+    warm = f"{tent.warmth_c:g} °C"
+    says = f"Cure it in our heated tent at {warm}, to have it sooner; the price holds that."
     return {"warmth_c": tent.warmth_c, "says": says}
 
 
