@@ -8,8 +8,13 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from api.asking import changed
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from ledgerstone.checks import Finding
 from ledgerstone.drawing.frame import SHEET_WIDTH
+from ledgerstone.wire.drawings import Beside, drawing_token
+from ledgerstone.wire.order_in import read_order
+from ledgerstone.wire.tokens import Tokens
+from ledgerstone.workshop import Workshop
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -104,3 +109,15 @@ def test_a_letters_plan_is_numbered_as_the_letter(client: "FlaskClient") -> None
         for number, level in pins.items():
             assert level == "stops"
             assert f"\n{number}. " in letter["text"]
+
+
+def test_pins_too_many_for_a_link_are_left_out(workshop: Workshop) -> None:
+    """A link that its pins would make too long to open is given without them."""
+    order = read_order(EXAMPLE_ORDER, workshop)
+    tokens = Tokens(SIGNING_KEYS)
+    where = [{"type": "Point", "coordinates": [n * 7.3, n * n % 559]} for n in range(1500)]
+    found = [Finding("x", "note", "", "", slab=0, where_mm=place) for place in where]
+    bare = drawing_token(order, tokens)
+    assert bare is not None
+    assert drawing_token(order, tokens, Beside(findings=found)) == bare
+    assert drawing_token(order, tokens, Beside(findings=found[:3])) not in {bare, None}
