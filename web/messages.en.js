@@ -429,6 +429,8 @@ export const messages = {
   "quote.today-stopped": "Today it can’t be made as asked. What to change is below.",
   "quote.today-gone": "It can’t be asked for today as it was. Choose again in the form.",
   "quote.changes": "What differs from {reference}",
+  "quote.later": { one: "Ready {n} day later", other: "Ready {n} days later" },
+  "quote.sooner": { one: "Ready {n} day sooner", other: "Ready {n} days sooner" },
   "quote.close": "Put this quote away",
 
   "at.quantity": "how many alike",

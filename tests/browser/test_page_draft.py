@@ -2,6 +2,7 @@
 
 import base64
 import json
+import re
 from collections.abc import Callable
 from urllib.parse import unquote
 
@@ -121,8 +122,9 @@ def test_a_quotes_link_shows_it_as_offered(
     length.fill("1730")
     settle(desk)
     changes = desk.get_by_role("heading", name="What differs from").locator("..")
-    expect(changes.get_by_role("listitem")).to_have_count(1)
+    expect(changes.get_by_role("listitem")).to_have_count(2)
     expect(changes).to_contain_text("1730 mm")
+    expect(changes).to_contain_text(re.compile(r"£\d+\.\d\d more"))
     desk.get_by_role("button", name="Put this quote away").click()
     expect(offered).to_have_count(0)
     assert "#" not in desk.url

@@ -28,6 +28,7 @@ SENT = {
 ANSWERED = {
     "Choices": "Choices",
     "Quote": "Quote",
+    "Changes": "Changes",
     "SentBack": "SentBack",
     "NotUnderstood": "NotUnderstood",
     "Fault": 'NotUnderstood["faults"][number]',

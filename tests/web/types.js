@@ -57,7 +57,11 @@
  *   lead_time: LeadTime, findings: Finding[], drawings: Drawings,
  *   weight: {slabs: {label: string, slab_kg: number, people_to_lift: number, says: string}[], packed_kg: number},
  *   slabs: {finished_mm: {length_mm: number, width_mm: number, thickness_mm: number}}[],
- *   ways_to_save?: Remedy[], changes?: any}} Quote
+ *   ways_to_save?: Remedy[], changes?: Changes}} Quote
+ */
+/**
+ * @typedef {{says: string[], since: {reference: string}, price_change: Money,
+ *   ready_later_days: number}} Changes
  */
 /**
  * @typedef {{title: string, detail: string, order: Order, findings: Finding[],

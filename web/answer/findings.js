@@ -111,8 +111,8 @@ function valueWords(value) {
   return typeof value === "string" ? value : "";
 }
 
-/** What a change costs or saves; where the order had no price, what it then has. @param {Remedy} remedy */
-function costWords({ price_change: change, price }) {
+/** What a change costs or saves; where the order had no price, what it then has. @param {{price_change?: Money, price?: Price}} change */
+export function costWords({ price_change: change, price }) {
   if (!change) return price ? say("remedy.then", { price: money(price.total, price.currency) }) : null;
   const more = Number(change.amount);
   if (more === 0) return say("remedy.same");

@@ -3,7 +3,7 @@
 import { make, say } from "../show.js";
 import { block, madeOf, noPrice } from "./block.js";
 import { Drawing, weeks } from "./drawing.js";
-import { findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
+import { costWords, findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
 /** Shows one answer at a time; focus and opened parts outlast a new answer. */
 export class AnswerPanel extends HTMLElement {
@@ -88,13 +88,12 @@ export class AnswerPanel extends HTMLElement {
   }
 }
 
-/**
- * What differs from the quote that this one changes.
- * @param {{says: string[], since: {reference: string}}} changes
- */
-function changesList({ says, since }) {
+/** What differs from the quote that this one changes. @param {Changes} changes */
+function changesList({ says, since, price_change, ready_later_days: days }) {
   const title = say("quote.changes", { reference: since.reference });
-  return make("section", {}, make("h3", {}, title), make("ul", { class: "changes" }, ...says.map((one) => make("li", {}, one))));
+  const later = days ? say(days > 0 ? "quote.later" : "quote.sooner", { n: Math.abs(days) }) : null;
+  const all = [...says, costWords({ price_change }), later].filter((one) => one);
+  return make("section", {}, make("h3", {}, title), make("ul", { class: "changes" }, ...all.map((one) => make("li", {}, one))));
 }
 
 /** @param {Element | null} element */
