@@ -7,6 +7,7 @@ was broken or a check tripped too seldom.
 """
 
 import json
+import math
 import sys
 import time
 from collections import Counter
@@ -90,7 +91,7 @@ def _drawn_in_turn(part: int, parts: int, count: int) -> Iterator[tuple[str, Jso
     for share, strategy in ((USUAL, modest_orders()), (ANY, orders())):
         for order in drawn(strategy, round(share * count / parts), number):
             yield "usual", order
-    each = max(1, round((1.0 - USUAL - ANY) * count / parts / len(TRIPS)))
+    each = math.ceil((1.0 - USUAL - ANY) * count / parts / len(TRIPS))
     for name, (workshop, _) in TRIPS.items():
         for order in drawn(aimed_orders(name), each, number):
             yield workshop, order

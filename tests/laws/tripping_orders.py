@@ -139,7 +139,7 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     ),
     "carry-on-edge": ("usual", of(plain(2400, 620, HOB))),
     "young-concrete": ("usual", of(plain())),
-    "sags": ("usual", of(plain(2600, 600, rests={"kind": "ends", "depth": 50}, thickness=50))),
+    "sags": ("usual", of(plain(2600, 600, rests={"kind": "ends", "depth": 50}))),
     "postcode-needed": ("usual", of(plain(), delivery={"kind": "pallet"})),
     "postcode-unknown": ("usual", of(plain(), delivery={"kind": "pallet", "postcode": "HR9"})),
     "area-not-served": ("usual", of(plain(), delivery={"kind": "pallet", "postcode": "BT1 5GS"})),
