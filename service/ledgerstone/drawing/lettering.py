@@ -48,7 +48,7 @@ _NOT_OURS: Final = re.compile(
     "\u2264\u2265]"
 )
 STAND_IN: Final = "*"
-STANDS_FOR: Final = "* stands for a letter that this picture cannot show."
+STANDS_FOR: Final = "* stands for a letter that we cannot show here."
 _MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, Final
@@ -17,6 +16,7 @@ from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
 from ledgerstone.papers.job_order import batch_page, boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_pages
+from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.templates import Templates
 
 _PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
@@ -103,6 +103,6 @@ def job_print(job: Job) -> bytes:
             font_paths=[str(FONT_FOLDER)],
             ignore_system_fonts=True,
             format="pdf",
-            sys_inputs={"told": json.dumps(content)},
+            sys_inputs={"told": printed_content(content)},
         )
     )

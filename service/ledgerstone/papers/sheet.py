@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -12,6 +11,7 @@ import typst
 from markupsafe import Markup
 
 from ledgerstone.drawing.raster import FONT_FOLDER
+from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Workshop
 
@@ -106,6 +106,6 @@ def sheet_print(sheet: Sheet, workshop: Workshop) -> bytes:
             font_paths=[str(FONT_FOLDER)],
             ignore_system_fonts=True,
             format="pdf",
-            sys_inputs={"told": json.dumps(content)},
+            sys_inputs={"told": printed_content(content)},
         )
     )

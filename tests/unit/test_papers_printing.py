@@ -1,0 +1,21 @@
+"""What a PDF is told: stars for letters that our font lacks, and a word of it on every page."""
+
+import json
+
+from ledgerstone.drawing.lettering import STANDS_FOR
+from ledgerstone.papers.printing import printed_content
+
+
+def test_letters_that_we_have_go_through_as_they_are() -> None:
+    """Nothing changes in what can be printed, quotation marks and breaks among it."""
+    content = {"workshop": "Tarnside Casting", "facts": [["Größe", "2 × 3\n“Ø 45” \\ Ωж"]]}
+    assert json.loads(printed_content(content)) == content
+
+
+def test_letters_that_we_lack_are_starred_and_said() -> None:
+    """A label in another script has stars, and the line on every page says what they are."""
+    content = {"workshop": "Tarnside Casting", "facts": [["水槽", "a \ud800 b"]], "n": 3}
+    told = json.loads(printed_content(content))
+    assert told["facts"] == [["**", "a * b"]]
+    assert told["workshop"] == f"Tarnside Casting · {STANDS_FOR}"
+    assert told["n"] == 3
