@@ -1,5 +1,7 @@
-"""No order makes an answer without bound: the gravest findings are told, and how many more."""
+"""No order is answered without bound: in findings, in bytes, and in the work that it takes."""
 
+import math
+import time
 from typing import TYPE_CHECKING, Any
 
 import pytest
@@ -12,6 +14,70 @@ if TYPE_CHECKING:
 
 MOST_BYTES = 400_000
 MOST_CUTOUTS = 20
+MOST_S = 12.0  # of processor time; the server ends a worker after 20 s, and the proxy waits 25
+
+
+def _gear(count: int) -> dict[str, Any]:
+    """An outline whose every other corner turns inward."""
+    turns = [2 * math.pi * i / count for i in range(count)]
+    far = [1 + 0.02 * (i % 2) for i in range(count)]
+    points = [
+        {"x": round(1200 + 1150 * math.cos(t) * f, 1), "y": round(300 + 290 * math.sin(t) * f, 1)}
+        for t, f in zip(turns, far, strict=True)
+    ]
+    return {"kind": "polygon", "points": points}
+
+
+_LARGE = {"kind": "rectangle", "length": 2600, "width": 900}
+_HOLES = [
+    {"kind": "circle", "diameter": 90, "centre": {"x": 150 + 220 * (n % 10), "y": 160 + 320 * row}}
+    for row in range(2)
+    for n in range(10)
+]
+_LEGS = [{"x": 100 + 110 * n, "y": 100 + 400 * (n % 2)} for n in range(20)]
+_LEDGES = [
+    {"start": {"x": 10, "y": 40 + 20 * n}, "end": {"x": 2590, "y": 40 + 20 * n}, "depth": 200}
+    for n in range(20)
+]
+COSTLY: dict[str, tuple[int, dict[str, Any]]] = {
+    "200 points on a frame": (
+        1, {"outline": _gear(200), "thickness": 40, "rests": {"kind": "frame", "width": 40}},
+    ),
+    "200 points that crack": (
+        1, {"outline": _gear(200), "thickness": 25, "rests": {"kind": "ends", "depth": 60}},
+    ),
+    "20 base units": (
+        1, {"outline": _LARGE, "thickness": 40,
+            "rests": {"kind": "units", "units": [{"width": 130}] * 20}},
+    ),
+    "20 ledges": (
+        1, {"outline": _LARGE, "thickness": 40, "rests": {"kind": "ledges", "lines": _LEDGES}},
+    ),
+    "eight that crack": (
+        8, {"outline": _gear(100), "thickness": 25, "rests": {"kind": "ends", "depth": 60}},
+    ),
+    "eight with 20 holes on 20 legs": (
+        8, {"outline": {"kind": "rectangle", "length": 2400, "width": 640}, "thickness": 40,
+            "cutouts": _HOLES, "rests": {"kind": "legs", "at": _LEGS, "pad": 60}},
+    ),
+}  # fmt: skip
+EVERY_DAY = ("200 points on a frame", "20 base units")
+
+
+@pytest.mark.parametrize(
+    "name",
+    [n if n in EVERY_DAY else pytest.param(n, marks=pytest.mark.long) for n in COSTLY],
+)
+def test_the_costliest_orders_are_answered_in_bounded_work(
+    client: "FlaskClient", name: str
+) -> None:
+    """Orders as intricate as they may be, quoted or sent back, keep to the time of a worker."""
+    count, slab = COSTLY[name]
+    slabs = [{**slab, "label": f"{number}"} for number in range(count)]
+    began_s = time.process_time()
+    answer = client.post("/v1/quotes", json={"slabs": slabs})
+    assert answer.status_code in (200, 422)
+    assert time.process_time() - began_s < MOST_S
 
 
 def _crowded(cutouts: list[dict[str, Any]]) -> dict[str, Any]:
