@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Literal
 
+import shapely
 from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
@@ -48,7 +49,14 @@ class Finding:
 
 
 def geojson(shape: BaseGeometry) -> Mapping[str, Any]:
-    """Write a place in GeoJSON's shape, rounded to 0.1 mm."""
+    """Write a place in GeoJSON's shape, rounded to 0.1 mm.
+
+    Of what meets at a corner as well as over an area, the area alone is the place.
+    """
+    parts = shapely.get_parts(shape)
+    most = shapely.get_dimensions(parts).max(initial=-1)
+    if shape.geom_type == "GeometryCollection" and most >= 0:
+        shape = shapely.union_all(parts[shapely.get_dimensions(parts) == most])
     drawn: dict[str, Any] = mapping(shape)
     return {"type": drawn["type"], "coordinates": _rounded(drawn["coordinates"])}
 
