@@ -12,7 +12,7 @@ from ledgerstone.order import Order
 from ledgerstone.shape import shape_of
 from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import SVG, read
+from unit.drawing_reader import SVG, read
 
 MOST_BYTES = 60_000
 

@@ -21,18 +21,8 @@ from ledgerstone.order import CORNERS, Corner, Edge, Rectangle, Slab
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from unit.contrast import contrast
-from unit.drawn_slabs import (
-    GALLERY,
-    SVG,
-    L,
-    bench,
-    disc,
-    elbow,
-    made,
-    read,
-    rings_of,
-    texts,
-)
+from unit.drawing_reader import SVG, read, rings_of, texts
+from unit.drawn_slabs import GALLERY, L, bench, disc, elbow, made
 
 WITHIN_MM = 0.1
 GREY = "#5b5d5a"
