@@ -78,7 +78,7 @@ def beyond_hands(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
             f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
             f" {people_words(lifting.most_people)} here carry. It goes on a trolley or by lifting"
             f" gear, on a firm and level way: uneven ground takes {push_kg(kg, rough=True):.0f} kg"
-            f" of push, not {push_kg(kg):.0f}. Two pieces are carried.",
+            f" of push, not {push_kg(kg):.0f}.",
             "the workshop's own limit, no safe limit",
             slab=i,
             at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),
