@@ -1,7 +1,7 @@
 """The documented schema, fuzzed: whatever is sent, the answer is one that the document tells of.
 
-Every day about 500 cases, the same each time; on demand (`-m long`) 5 000, with orders that break
-the schema among them, and walks from a quote to its link.
+Every day about 500 cases, the same each time; on demand (`-m long`) more than 5 000, with orders
+that break the schema among them, and walks from a quote to its link.
 """
 
 from collections import Counter
@@ -112,10 +112,20 @@ def test_a_great_many_calls_are_fetched(case: Case[Any]) -> None:
 
 
 @pytest.mark.long
-@DOCUMENT.include(method="POST").parametrize()
-@_each_day_alike(360)
+@ORDERS.include(method="POST").parametrize()
+@_each_day_alike(200)
 def test_a_great_many_bodies_are_posted(case: Case[Any]) -> None:
-    """The same of POSTs, of bodies that keep to the schema and of bodies that break it."""
+    """The same of twenty times as many POSTs."""
+    _answer_is_documented(case)
+
+
+# Of the other calls' bodies schemathesis 4.32 cannot make broken ones ("Cannot generate an array
+# with 1 demanded elements"); they hold the same orders.
+@pytest.mark.long
+@DOCUMENT.include(method="POST", path="/v1/quotes").parametrize()
+@_each_day_alike(400)
+def test_a_great_many_broken_orders_are_posted(case: Case[Any]) -> None:
+    """Orders that break the schema are problems, each as the document tells."""
     _answer_is_documented(case)
 
 
