@@ -1,6 +1,6 @@
 """The documented schema, fuzzed: whatever is sent, the answer is one that the document tells of.
 
-Every day about 500 cases, the same each time; on demand (`-m long`) more than 5 000, with orders
+Every day about 3 000 cases, the same each time; on demand (`-m long`) more than 10 000, with orders
 that break the schema among them, and walks from a quote to its link.
 """
 
