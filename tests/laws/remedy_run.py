@@ -112,6 +112,9 @@ def tally_of(workshop: str, order: Json, desk: Desk) -> Tally:
         found = answer.found
         kind = "nearest_makeable" if found.nearest_makeable else "neither"
         one.outcomes["fix_all" if found.fix_all else kind] += 1
+        if not found.fix_all and not found.nearest_makeable:
+            stops = sorted({f.check for f in answer.findings if f.level == "stops"})
+            one.outcomes[f"neither for {', '.join(stops)}"] += 1
     return one
 
 
