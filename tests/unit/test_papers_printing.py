@@ -19,3 +19,12 @@ def test_letters_that_we_lack_are_starred_and_said() -> None:
     assert told["facts"] == [["**", "a * b"]]
     assert told["workshop"] == f"Tarnside Casting · {STANDS_FOR}"
     assert told["n"] == 3
+
+
+def test_a_box_to_tick_is_no_letter() -> None:
+    """A table's box is drawn by the sheet; in a customer's own words it is a letter like others."""
+    content = {"workshop": "Tarnside Casting", "rows": [["water", "☐"]]}
+    assert json.loads(printed_content(content)) == content
+    told = json.loads(printed_content({**content, "label": "a ☐ b"}))
+    assert told["label"] == "a * b"
+    assert told["rows"] == [["water", "☐"]]

@@ -49,7 +49,7 @@ _NOT_OURS: Final = re.compile(
 )
 STAND_IN: Final = "*"
 STANDS_FOR: Final = "* stands for a letter that we cannot show here."
-_MARKS: Final = frozenset("–—·×°±…‘’“”⌀")
+_MARKS: Final = frozenset("–—·×°±…‘’“”Ø")
 
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:

@@ -119,7 +119,7 @@ def knockouts(job: Job, i: int) -> Block:
 def _former_size(cutout: Cutout, over_all_mm: XY, workshop: Workshop) -> str:
     """Say how large a knockout is made, its corners, and how it is turned, anticlockwise."""
     if cutout.kind == "circle" and cutout.diameter is not None:
-        return f"⌀ {mm(cutout.diameter.mm)}"
+        return f"Ø {mm(cutout.diameter.mm)}"
     size = over_all_mm
     if cutout.length is not None and cutout.width is not None:
         size = cutout.length.mm, cutout.width.mm

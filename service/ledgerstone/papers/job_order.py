@@ -25,6 +25,7 @@ from ledgerstone.papers.job_blocks import (
     ticks,
 )
 from ledgerstone.papers.job_days import day_plan
+from ledgerstone.papers.printing import TICK
 from ledgerstone.papers.words import day_text, shade_text, size_text
 from ledgerstone.quote import NOT_LOOKED
 from ledgerstone.shade import tint_of
@@ -153,7 +154,7 @@ def _card(one: Batches) -> Block:
     name = {"face": "Face coat", "backing": "Backing", "body": "Concrete"}[batch.coat]
     bags = f", {batch.bags:.2f} bags each" if batch.bags is not None else ""
     rows = [
-        [w.name, f"{w.weighed_kg:.{_places(w.step_kg)}f}", "", *("☐" for _ in shown)]
+        [w.name, f"{w.weighed_kg:.{_places(w.step_kg)}f}", "", *(TICK for _ in shown)]
         for w in batch.weighings
     ]
     told = f"{name}: {one.count} × {batch.litres:.1f} l, w/c {batch.water_cement_ratio:.2f}{bags}"

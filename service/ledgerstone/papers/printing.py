@@ -3,17 +3,28 @@
 from __future__ import annotations
 
 import json
-from typing import Any
+from typing import Any, Final
 
 from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
+
+TICK: Final = "☐"  # a cell of a table that the printed sheet draws as a box to tick
 
 
 def printed_content(content: dict[str, Any]) -> str:
     """Write a PDF's content as JSON; stars stand for letters we lack, and every page says so."""
-    told = json.dumps(content, ensure_ascii=False)
-    shown = in_our_letters(told)
-    if shown == told:
-        return told
-    starred = json.loads(shown)
-    starred["workshop"] = f"{starred['workshop']} · {STANDS_FOR}"
-    return json.dumps(starred, ensure_ascii=False)
+    told = json.loads(json.dumps(content))
+    shown = _in_our_letters(told)
+    if shown != told:
+        shown["workshop"] = f"{shown['workshop']} · {STANDS_FOR}"
+    return json.dumps(shown, ensure_ascii=False)
+
+
+def _in_our_letters(told: Any) -> Any:  # noqa: ANN401  what JSON holds, to any depth
+    if isinstance(told, str):
+        lines = [line if line == TICK else in_our_letters(line) for line in told.split("\n")]
+        return "\n".join(lines)
+    if isinstance(told, list):
+        return [_in_our_letters(part) for part in told]
+    if isinstance(told, dict):
+        return {name: _in_our_letters(part) for name, part in told.items()}
+    return told
