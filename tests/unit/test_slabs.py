@@ -52,6 +52,26 @@ def test_a_change_of_thickness_or_rests_keeps_the_plate(workshop: Workshop) -> N
     assert len(models) == 1
 
 
+def test_reliefs_of_other_depths_share_the_mesh_and_change_no_digit(workshop: Workshop) -> None:
+    """A drainer at three thicknesses: one mesh, three factors, each as from an empty store."""
+    drainer = {
+        "outline": box(400, 300),
+        "at": {"x": 100, "y": 130},
+        "depth": 6,
+        "kind": "drainer",
+    }
+    plates, meshes = Plates(), set()
+    for thickness in (60, 40, 50):
+        slab = slab_json(box(1400, 560), thickness=thickness, reliefs=[drainer])
+        slab["rests"] = {"kind": "ends", "depth": 40}
+        facts = _facts({"slabs": [slab]}, workshop, plates)
+        again = _said({"slabs": [slab]}, workshop, plates)
+        assert again == _said({"slabs": [slab]}, workshop, Plates())
+        plate = plate_of(facts.order.slabs[0], facts.shapes[0], concrete_of(workshop), plates)
+        meshes.add(id(plate.model.mesh))
+    assert len(meshes) == 1
+
+
 def test_the_store_is_bounded() -> None:
     """Of five plans the one that was asked for longest ago goes."""
     plates = Plates(most=4)

@@ -96,13 +96,33 @@ def model_of(
 ) -> Model:
     """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
     mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones])
+    elements = elements_of(mesh.nodes, mesh.triangles)
+    return _factored(mesh, elements, nu, _depth(mesh, thickness_mm, zones), {})
+
+
+def as_deep(model: Model, thickness_mm: float, zones: Sequence[tuple[Polygon, float]]) -> Model:
+    """Model of the same plan with other thicknesses in the same zones: the mesh is shared."""
+    depth = _depth(model.mesh, thickness_mm, zones)
+    return _factored(model.mesh, model.elements, model.nu, depth, model.averagings)
+
+
+def _depth(mesh: Mesh, thickness_mm: float, zones: Sequence[tuple[Polygon, float]]) -> FloatArray:
     depth = np.ones(len(mesh.triangles))
     middle = mesh.nodes[mesh.triangles].mean(axis=1)
     for area, thickness in zones:
         depth[shapely.contains_xy(area, middle[:, 0], middle[:, 1])] = thickness / thickness_mm
-    elements = elements_of(mesh.nodes, mesh.triangles)
+    return depth
+
+
+def _factored(
+    mesh: Mesh,
+    elements: Elements,
+    nu: float,
+    depth: FloatArray,
+    averagings: dict[float, Averaging],
+) -> Model:
     factor = factored(stiffness(elements, nu, depth**3), mesh.triangles, mesh.nodes)
-    return Model(mesh, elements, factor, nu, depth)
+    return Model(mesh, elements, factor, nu, depth, averagings=averagings)
 
 
 def _meshed(

@@ -18,7 +18,7 @@ from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import _rested
 from ledgerstone.strength._cases import Answer, Cases, Stress
 from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
-from ledgerstone.strength._model import Model, model_of
+from ledgerstone.strength._model import Model, as_deep, model_of
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     AreaSupport,
@@ -98,6 +98,12 @@ class Plate:
         other.outline, other.nu, other.model = self.outline, self.nu, self.model
         other.thickness_mm = self.thickness_mm if thickness_mm is None else float(thickness_mm)
         other.e_mpa = self.e_mpa if e_mpa is None else float(e_mpa)
+        return other
+
+    def with_zones(self, zones: Sequence[tuple[Polygon, float]]) -> Plate:
+        """Same geometry with other thicknesses in the same zones: the mesh is shared."""
+        other = self.at()
+        other.model = as_deep(self.model, self.thickness_mm, zones)
         return other
 
     @property

@@ -33,6 +33,7 @@ POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
 T = TypeVar("T")
+Key = tuple[tuple[bytes, ...], tuple[float, ...]]  # a plan with its reliefs, and what they leave
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +60,7 @@ class Plates:
 
     def __init__(self, most: int = MOST_PLATES) -> None:
         self._most = most
-        self._kept: OrderedDict[object, Plate] = OrderedDict()
+        self._kept: OrderedDict[Key, Plate] = OrderedDict()
         self._worked_out: OrderedDict[object, Any] = OrderedDict()
         self._workshop: Workshop | None = None
 
@@ -84,17 +85,25 @@ class Plates:
     ) -> Plate:
         """Return a plate of this plan: one that is kept, at another thickness, or a new one."""
         ratios = [(area, round(left / thickness_mm, 9)) for area, left in reliefs]
-        key = (outline.wkb, tuple((area.wkb, ratio) for area, ratio in ratios))
+        plan = (outline.wkb, *(area.wkb for area, _ in ratios))
+        key = (plan, tuple(ratio for _, ratio in ratios))
         if key in self._kept:
             self._kept.move_to_end(key)
         else:
             zones = [(area, ratio * MESHED_AS_MM) for area, ratio in ratios]
-            self._kept[key] = Plate(
-                outline, thickness_mm=MESHED_AS_MM, e_mpa=e_mpa, nu=POISSON, zones=zones
-            )
+            self._kept[key] = self._made(plan, outline, e_mpa, zones)
             while len(self._kept) > 1 and self._too_many():
                 self._kept.popitem(last=False)
         return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
+
+    def _made(
+        self, plan: tuple[bytes, ...], outline: Polygon, e_mpa: float, zones: list[Relief]
+    ) -> Plate:
+        """A new plate; where a plan is kept whose reliefs are of other depths, on its mesh."""
+        alike = next((plate for (kept, _), plate in self._kept.items() if kept == plan), None)
+        if alike is not None:
+            return alike.with_zones(zones)
+        return Plate(outline, thickness_mm=MESHED_AS_MM, e_mpa=e_mpa, nu=POISSON, zones=zones)
 
     def _too_many(self) -> bool:
         nodes = sum(len(plate.model.mesh.nodes) for plate in self._kept.values())
