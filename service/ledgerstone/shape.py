@@ -11,9 +11,10 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 
+import numpy as np
 import shapely
 from shapely import affinity
-from shapely.geometry import LineString, MultiPoint, MultiPolygon, Polygon
+from shapely.geometry import LineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.order import Cutout, LShape, Rectangle, Relief, Slab
@@ -31,6 +32,7 @@ from ledgerstone.workshop.records import Workshop
 
 _AT_THE_CENTRE_MM = 1e-6
 _CONVEX_MM2 = 1e-3
+_GRID_MM = 1e-6
 _OUTWARD: Mapping[str, XY] = {
     "front": (0.0, -1.0),
     "right": (1.0, 0.0),
@@ -164,11 +166,11 @@ def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
     moved = affinity.translate(polygon, dx, dy)
     if polygon.convex_hull.area - polygon.area < _CONVEX_MM2:
         return MultiPolygon([polygon, moved]).convex_hull
-    bands = [
-        MultiPoint([(x0, y0), (x1, y1), (x0 + dx, y0 + dy), (x1 + dx, y1 + dy)]).convex_hull
-        for (x0, y0), (x1, y1) in pairwise(polygon.exterior.coords)
-    ]
-    return shapely.unary_union([polygon, moved, *(b for b in bands if isinstance(b, Polygon))])
+    here, there = (shapely.get_coordinates(one.exterior) for one in (polygon, moved))
+    corners = np.stack([here[:-1], here[1:], there[:-1], there[1:]], axis=1)
+    bands = np.asarray(shapely.convex_hull(shapely.multipoints(corners)))
+    # A side that is swept lengthways has no area.
+    return shapely.unary_union([polygon, moved, *bands[shapely.area(bands) > 0.0]])
 
 
 def _opening(
@@ -235,7 +237,8 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
 
 def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
     """Return the concrete that is left: one piece, or several, or none where openings take all."""
-    net = outline.difference(shapely.unary_union([opening.polygon for opening in openings]))
+    taken = shapely.unary_union([opening.polygon for opening in openings])
+    net = shapely.difference(outline, taken, grid_size=_GRID_MM)  # no hair left at an open side
     parts = shapely.get_parts(net)
     pieces = [part for part in parts if isinstance(part, Polygon) and not part.is_empty]
     return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)

@@ -133,6 +133,16 @@ def test_a_zones_edge_is_kept_as_edges() -> None:
     assert all(zone.buffer(1e-6).contains(Polygon(c)) for c in corners)
 
 
+def test_a_rounded_corner_of_a_zone_becomes_sharp() -> None:
+    """A recess whose corners are rounded by 2 mm has one node at each, not seventeen."""
+    sharp = box(225, 439, 352, 600)
+    zone = sharp.buffer(-2).buffer(2, quad_segs=16)
+    mesh = mesh_of(box(0, 0, 522, 644), thickness_mm=40, zones=[zone])
+    for corner in list(sharp.exterior.coords)[:4]:
+        near = np.hypot(*(mesh.nodes - corner).T) < 3.0
+        assert near.sum() == 1
+
+
 def test_a_slab_that_falls_in_two_at_a_thin_strip_is_named() -> None:
     """A 4 mm neck carries nothing, and what it joined is two pieces."""
     neck = box(0, 0, 900, 600).union(box(900, 300, 1000, 304)).union(box(1000, 0, 2000, 600))

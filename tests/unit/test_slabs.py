@@ -3,8 +3,10 @@
 from typing import Any
 
 import pytest
+from shapely.geometry import Polygon
 
 from ledgerstone.checks import Facts
+from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
@@ -151,3 +153,19 @@ def test_reliefs_whose_edges_tangle_are_worked_out(workshop: Workshop) -> None:
     ]
     slab = slab_json(box(672, 394), thickness=50, reliefs=reliefs)
     assert _facts({"slabs": [slab]}, workshop, Plates()).strength[0].handled.suffices
+
+
+def test_a_plan_without_an_answer_is_not_tried_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    """It takes long to find out that no mesh covers a plan: once is enough."""
+    tries = []
+
+    def refuse(*_: object, **__: object) -> None:
+        tries.append(1)
+        raise OutlineUnusableError("The outline cannot be covered by triangles.")
+
+    monkeypatch.setattr("ledgerstone.strength.slabs.Plate", refuse)
+    plates = Plates()
+    for thickness in (30.0, 40.0):
+        with pytest.raises(OutlineUnusableError, match="covered by triangles"):
+            plates.of(Polygon([(0, 0), (400, 0), (400, 300)]), thickness, 33_000.0)
+    assert len(tries) == 1

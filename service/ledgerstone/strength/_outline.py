@@ -225,7 +225,7 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
     if not zones:
         starts, _ = segments_of(polygon)
         return starts, _ring_segments(polygon), polygon
-    snapped = [shapely.snap(z, polygon, 3.0) for z in zones]
+    snapped = [shapely.snap(_plain_zone(z), polygon, 3.0) for z in zones]
     edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
     whole = shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM)
     lines = list(shapely.get_parts(shapely.node(whole)))
@@ -235,6 +235,12 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
     segments = np.unique(np.sort(index.reshape(-1, 2), axis=1), axis=0).astype(np.intp)
     segments = segments[segments[:, 0] != segments[:, 1]]
     return vertices, segments, _rebuilt(polygon, vertices, segments)
+
+
+def _plain_zone(zone: Polygon) -> Polygon:
+    """Zone with its small arcs made sharp, as the outline's are: thinner in its corners."""
+    plain = Polygon(_ring(np.asarray(zone.exterior.coords)[:-1, :2], STRAIGHT_MM))
+    return plain if plain.is_valid else zone
 
 
 def _rebuilt(polygon: Polygon, vertices: FloatArray, segments: IntArray) -> Polygon:

@@ -18,6 +18,7 @@ from ledgerstone.errors import OutlineUnusableError, SlabTipsError
 from ledgerstone.strength._outline import FloatArray
 
 SECTIONS = 240
+_TINY = 1e-9  # in place of nothing, where that is divided by
 CHORD_ERROR_MM = 0.25  # a circle keeps a chord for every few degrees
 RIM_FACTOR = (
     2.0  # a hole about the middle of a bent strip: Peterson's chart tends to 2; from memory
@@ -159,10 +160,11 @@ def _stresses(
 ) -> tuple[FloatArray, FloatArray]:
     """Largest fibre stress of each section, MPa, and how far up it is, mm, shape (n,) each."""
     depth = sections.depth
-    area = depth.sum(axis=1)
+    area = np.maximum(depth.sum(axis=1), _TINY)  # a tip has none
     middle = 0.5 * (sections.low + sections.high)
     centre = (depth * middle).sum(axis=1) / area
-    inertia = thickness * (depth**3 / 12.0 + depth * (middle - centre[:, None]) ** 2).sum(axis=1)
+    second = (depth**3 / 12.0 + depth * (middle - centre[:, None]) ** 2).sum(axis=1)
+    inertia = thickness * np.maximum(second, _TINY)
     own = _chord_moments(sections, shear, load)
     bent = 6.0 * own / (thickness * np.maximum(depth, 1.0) ** 2)
     fibres, place = [], []

@@ -61,6 +61,7 @@ class Plates:
     def __init__(self, most: int = MOST_PLATES) -> None:
         self._most = most
         self._kept: OrderedDict[Key, Plate] = OrderedDict()
+        self._unusable: OrderedDict[Key, tuple[str, int]] = OrderedDict()
         self._worked_out: OrderedDict[object, Any] = OrderedDict()
         self._workshop: Workshop | None = None
 
@@ -83,15 +84,30 @@ class Plates:
     def of(
         self, outline: Polygon, thickness_mm: float, e_mpa: float, reliefs: tuple[Relief, ...] = ()
     ) -> Plate:
-        """Return a plate of this plan: one that is kept, at another thickness, or a new one."""
+        """Return a plate of this plan: one that is kept, at another thickness, or a new one.
+
+        Raises
+        ------
+        OutlineUnusableError
+            There is none: that is remembered too, for it takes long to find out.
+        """
         ratios = [(area, round(left / thickness_mm, 9)) for area, left in reliefs]
         plan = (outline.wkb, *(area.wkb for area, _ in ratios))
         key = (plan, tuple(ratio for _, ratio in ratios))
+        if key in self._unusable:
+            says, pieces = self._unusable[key]
+            raise OutlineUnusableError(says, pieces=pieces)
         if key in self._kept:
             self._kept.move_to_end(key)
         else:
             zones = [(area, ratio * MESHED_AS_MM) for area, ratio in ratios]
-            self._kept[key] = self._made(plan, outline, e_mpa, zones)
+            try:
+                self._kept[key] = self._made(plan, outline, e_mpa, zones)
+            except OutlineUnusableError as fault:
+                self._unusable[key] = fault.says, fault.pieces
+                if len(self._unusable) > MOST_WORKED_OUT:
+                    self._unusable.popitem(last=False)
+                raise
             while len(self._kept) > 1 and self._too_many():
                 self._kept.popitem(last=False)
         return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
