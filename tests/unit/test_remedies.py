@@ -96,7 +96,7 @@ def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
     """3.6 m in one piece: the nearest that can be made is two with a join, near the middle."""
     says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"), "nearest_makeable")
     assert says == [
-        "Make the slab of two pieces, 1799 mm and 1799 mm long, with a join between them."
+        "Make the slab of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
     assert len(mended["slabs"]) == 2
     assert mended["joins"][0]["gap"] == "2 mm"
@@ -116,7 +116,7 @@ def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(des
     }
     says, mended, quote = fixed(desk, order, "nearest_makeable")
     assert says == [
-        "Make “Kitchen run” of two pieces, 1799 mm and 1799 mm long, with a join between them."
+        "Make “Kitchen run” of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
     assert mended["delivery"] == order["delivery"]
     lifting = desk.workshop.lifting
@@ -131,9 +131,32 @@ def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(desk: Desk) ->
     order["slabs"] += rectangle("3000 mm", "600 mm", rests={"kind": "full"})["slabs"]
     _, mended, _ = fixed(desk, order, "nearest_makeable")
     lengths = [slab["outline"]["length"] for slab in mended["slabs"]]
-    assert lengths == ["1599 mm", "1499 mm", "1599 mm", "1499 mm"]
+    assert lengths == ["1600 mm", "1500 mm", "1598 mm", "1498 mm"]
     ends = [(join["one"]["slab"], join["other"]["slab"]) for join in mended["joins"]]
     assert ends == [(0, 2), (1, 3)]
+
+
+def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(desk: Desk) -> None:
+    """Four units of 600 mm and one of 800: the join lies over a side, the left piece is round."""
+    units = [{"width": width} for width in ("600 mm", "600 mm", "600 mm", "600 mm", "800 mm")]
+    order = rectangle("3200 mm", "620 mm", rests={"kind": "units", "units": units})
+    _, mended, _ = fixed(desk, order, "nearest_makeable")
+    left, right = mended["slabs"]
+    assert (left["outline"]["length"], right["outline"]["length"]) == ("1800 mm", "1398 mm")
+    assert [unit["width"] for unit in left["rests"]["units"]] == ["600 mm"] * 3
+
+
+def test_an_opening_off_one_side_is_never_opened_to_another(desk: Desk) -> None:
+    """A sink over the front may be meant to be open to the front; to the back it cannot be."""
+    order = rectangle(
+        "1400 mm", "600 mm", cutouts=[hole("sink", "360 mm", "700 mm", "60 mm")],
+        rests={"kind": "full"},
+    )  # fmt: skip
+    answer = sent_back(desk, order)
+    assert answer.found is not None
+    shown = [r for each in answer.found.remedies.values() for r in each]
+    opened = {c.new for r in shown for c in r.changes if c.path[-1] == "open_to"}
+    assert opened <= {"front"}
 
 
 def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
 from typing import Literal
@@ -47,6 +47,7 @@ __all__ = [
     "check_order",
     "run_stage",
     "stage_of",
+    "stop_of_plans",
 ]
 
 Stage = Literal["shape", "strength", "promise"]
@@ -176,14 +177,20 @@ def _gravest_first(findings: Sequence[Finding]) -> tuple[Finding, ...]:
 def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
     """Run the checks of one stage; where the plate has no answer, that is what is found."""
     try:
-        return [
-            finding
-            for check in CHECKS
-            if check.stage == stage
-            for finding in gathered(check.run(facts.order, facts, facts.workshop))
-        ]
+        return list(_found(stage, facts))
     except PlateError:
         return list(strength.not_worked_out(facts))
+
+
+def stop_of_plans(facts: Facts) -> Finding | None:
+    """Return what first stops an order in the stage of shape; no check after it is run."""
+    return next((one for one in _found("shape", facts) if one.level == "stops"), None)
+
+
+def _found(stage: Stage, facts: Facts) -> Iterator[Finding]:
+    for check in CHECKS:
+        if check.stage == stage:
+            yield from gathered(check.run(facts.order, facts, facts.workshop))
 
 
 def stage_of(finding: Finding) -> Stage:

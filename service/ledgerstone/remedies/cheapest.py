@@ -7,14 +7,14 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from itertools import count
 
-from ledgerstone.checks import Facts, Finding, run_stage, stage_of
+from ledgerstone.checks import Facts, Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
 from ledgerstone.order import LShape, Order, Outline, Round
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.remedies.budget import Budget, order_units, plan_units
 from ledgerstone.remedies.change import Changes, Outcome, changed
-from ledgerstone.remedies.offers import WITHIN, steps
-from ledgerstone.remedies.option import Option, merged
+from ledgerstone.remedies.offers import steps
+from ledgerstone.remedies.option import WITHIN, Option, merged
 from ledgerstone.shape import cutout_size_mm
 
 MOST_STATES = 24
@@ -61,7 +61,7 @@ class Tried:
         new = (key, stop.check) not in self._looks and self.full > 0
         if new and self.budget.spends(self._units(changes) / 2):
             at = self.facts_with(changes)
-            whole = not any(f.level == "stops" for f in run_stage("shape", at))
+            whole = stop_of_plans(at) is None
             self._looks[key, stop.check] = whole and still_cracks(stop.check, stop.slab, at)
             self.full -= self._looks[key, stop.check]
         return self._looks.get((key, stop.check), False)
@@ -118,7 +118,7 @@ def cheapest(tried: Tried, start: Changes, most_share: float) -> Changes | None:
 
 def _first_stop(tried: Tried, at: Facts, changes: Changes) -> tuple[Finding | None, Facts | None]:
     """What first stops a changed order, with its facts; no facts where all is spent."""
-    plan = next((f for f in run_stage("shape", at) if f.level == "stops"), None)
+    plan = stop_of_plans(at)
     if plan is not None:
         return plan, at
     outcome = tried.outcome(changes)
@@ -134,7 +134,11 @@ def _options(
 
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
-    every = steps(stop, at.order, at, most_share)
+    every = [
+        option
+        for option in steps(stop, at.order, at, most_share)
+        if not _turns_again(option, changes)
+    ]
     if stage_of(stop) == "shape":
         yield from every
         return
@@ -158,6 +162,12 @@ def _options(
         if outcome is not None and not outcome.stops:
             best = min(best, rung.cost)
         yield rung
+
+
+def _turns_again(option: Option, changes: Changes) -> bool:
+    """Whether an option turns what was turned already: it would stand as it did."""
+    turned = {change.path for change in changes if change.path[-1] == "turn_degrees"}
+    return any(change.path in turned for change in option.changes)
 
 
 def least(rungs: Sequence[Option], good: Callable[[Option], bool]) -> Option | None:

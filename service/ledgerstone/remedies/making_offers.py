@@ -11,11 +11,9 @@ from ledgerstone.checks.thickness import GRAINS
 from ledgerstone.order import SURFACES, Order, Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
-from ledgerstone.remedies.option import ROUND_TO_MM, Option, named, weighed
+from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option, named, weighed
 from ledgerstone.remedies.promise_offers import other_delivery
 from ledgerstone.shape import Shape
-
-WITHIN = 0.1  # how far a size may change and still be what was asked for
 
 
 def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:

@@ -11,12 +11,10 @@ from ledgerstone.remedies import plan_offers as plan
 from ledgerstone.remedies import promise_offers as promise
 from ledgerstone.remedies import soon_offers as soon
 from ledgerstone.remedies import strength_offers as strength
-from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.option import WITHIN, Option
 from ledgerstone.remedies.plain import plain_slab
 from ledgerstone.remedies.split import two_pieces
 from ledgerstone.remedies.turn_offers import turned
-
-WITHIN = 0.1  # how far a size may change and still be what was asked for
 
 Offer = Callable[[Finding, Order, Facts, float], Iterable[Option]]
 

@@ -14,6 +14,7 @@ from ledgerstone.remedies.layout import Layout
 from ledgerstone.shape import Shape
 
 ROUND_TO_MM = 5.0
+WITHIN = 0.1  # how far a size may change and still be what was asked for
 _HARDLY_MM = 0.05
 MOVE_COSTS = 0.01  # a change of a hundred millimetres weighs 1
 RESIZE_COSTS = 20.0  # a tenth more slab weighs 2

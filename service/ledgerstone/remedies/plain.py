@@ -11,7 +11,7 @@ from ledgerstone.checks.shade import dose_within_limit, matching_offered
 from ledgerstone.order import Finish, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.option import ROUND_TO_MM, Option
+from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option
 from ledgerstone.workshop.records import Workshop
 
 _SHARES = (1.0, 0.7, 0.45)
@@ -20,7 +20,7 @@ _USUAL_MM = 40.0
 
 def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) -> Iterable[Option]:
     """Plain slabs of about the size that was asked for, the nearest first."""
-    if finding.slab is None or most_share <= 0.1:
+    if finding.slab is None or most_share <= WITHIN:
         return
     i, slab, workshop = finding.slab, order.slabs[finding.slab], facts.workshop
     x0, y0, x1, y1 = facts.shapes[i].outline.bounds

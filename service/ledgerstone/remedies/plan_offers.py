@@ -8,11 +8,11 @@ from functools import partial
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
 from ledgerstone.order import Cutout, LShape, Order, Rectangle, Slab
-from ledgerstone.outline import side_names
 from ledgerstone.remedies.change import Change, Path, changed
 from ledgerstone.remedies.layout import DIRECTIONS, Freedom, Layout, find_layout
 from ledgerstone.remedies.option import (
     ROUND_TO_MM,
+    WITHIN,
     Option,
     layout_changes,
     named,
@@ -50,20 +50,21 @@ def layout_options(
     spoken_of = frozenset(_named(finding)) or every
     grows = _grows(order, i)
     small = len(spoken_of) <= MOST_AT_ONCE
+    everything = list(laid("everything", i, order, facts, Freedom(every, every, grows, most_share)))
     freedoms = [
         *(("move", Freedom(moves=frozenset((k,)))) for k in sorted(spoken_of) if small),
         ("move", Freedom(moves=spoken_of)),
         ("shrink", Freedom(shrinks=spoken_of, most_share=most_share)),
-        ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
-        ("grow", Freedom(grows=grows, most_share=min(most_share, 0.1))),
+        ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, WITHIN))),
+        ("grow", Freedom(grows=grows, most_share=min(most_share, WITHIN))),
         ("move-all", Freedom(moves=every)),
         ("move-and-shrink", Freedom(moves=every, shrinks=every, most_share=most_share)),
-        ("everything", Freedom(every, every, grows, most_share)),
     ]
-    for effect, freedom in freedoms:
+    for effect, freedom in freedoms if everything else ():  # where that does not do, no less will
         if freedom.moves or freedom.shrinks or freedom.grows:
             yield from laid(effect, i, order, facts, freedom)
-    yield from _open_sides(finding, order)
+    yield from everything
+    yield from _open_sides(finding, order, facts.shapes[i])
 
 
 def whole_layouts(
@@ -75,19 +76,16 @@ def whole_layouts(
     i, slab = finding.slab, order.slabs[finding.slab]
     every = frozenset(range(len(slab.cutouts)))
     grows = _grows(order, i)
-    found = [
-        option
-        for effect, freedom in (
-            ("move-all", Freedom(moves=every)),
-            ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, 0.1))),
-            ("everything", Freedom(every, every, grows, most_share)),
-        )
-        if freedom.moves or freedom.grows
-        for option in laid(effect, i, order, facts, freedom)
-    ]
-    yield from found
-    yield from _open_sides(finding, order)
-    if not found:
+    everything = list(laid("everything", i, order, facts, Freedom(every, every, grows, most_share)))
+    if everything:  # where that does not do, no less will
+        yield from laid("move-all", i, order, facts, Freedom(moves=every))
+        wider = Freedom(grows=grows & {"width"}, most_share=min(most_share, WITHIN))
+        if wider.grows:
+            yield from laid("grow-width", i, order, facts, wider)
+        yield from everything
+    if most_share <= WITHIN:
+        yield from _open_sides(finding, order, facts.shapes[i])
+    if not everything:
         yield from fewer_openings(finding, order, facts, most_share)
 
 
@@ -142,14 +140,16 @@ def _clear(slab: Slab, shape: Shape, facts: Facts) -> list[float]:
     return clear
 
 
-def _open_sides(finding: Finding, order: Order) -> Iterable[Option]:
+def _open_sides(finding: Finding, order: Order, shape: Shape) -> Iterable[Option]:
     """An opening that reaches past one side may be meant to be open to it."""
     if finding.check != "cutout-off-slab" or finding.slab is None:
         return
     for k in _named(finding):
-        for side in side_names(order.slabs[finding.slab].outline):
-            path = ("slabs", finding.slab, "cutouts", k, "open_to")
-            yield Option("open-to", (Change(path, side),), 6.0)
+        for side in shape.sides:
+            crossed = shape.openings[k].polygon.intersects(side.line)
+            if crossed and side.name != order.slabs[finding.slab].cutouts[k].open_to:
+                path = ("slabs", finding.slab, "cutouts", k, "open_to")
+                yield Option("open-to", (Change(path, side.name),), 6.0)
 
 
 def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
@@ -258,7 +258,7 @@ def fewer_openings(
     finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
     """Leave openings out, the last first, and lay out the rest: only for the nearest makeable."""
-    if finding.slab is None or most_share <= 0.1:
+    if finding.slab is None or most_share <= WITHIN:
         return
     i, slab = finding.slab, order.slabs[finding.slab]
     count = len(slab.cutouts)

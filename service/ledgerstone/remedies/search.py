@@ -16,8 +16,8 @@ from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget, allowed, plan_units
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed
 from ledgerstone.remedies.cheapest import Tried, cheapest, keeps, ladders, least
-from ledgerstone.remedies.offers import WITHIN, last_resort, options
-from ledgerstone.remedies.option import Option, merged
+from ledgerstone.remedies.offers import last_resort, options
+from ledgerstone.remedies.option import WITHIN, Option, merged
 from ledgerstone.remedies.split import IN_TWO
 from ledgerstone.remedies.words import say_changes
 
@@ -113,14 +113,16 @@ class _Search:
         self.allowed = allowed(order)
         self.whole = Tried(trial, facts, Budget(self.allowed.the_whole))
         self._alone: dict[int, Tried] = {}
+        self._mended: dict[int, Changes] = {}
 
     def fix(self, most_share: float) -> Fix | None:
         """The least change found after which nothing stops the order."""
         changes: Changes = ()
         for i in range(len(self.order.slabs)):
-            mended = self._slab(i, most_share)
+            mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
             if mended is None:
                 return None
+            self._mended[i] = mended  # what does within a tenth does where more is allowed
             changes = merged(changes, _moved_to(mended, i, self.order, changes))
         changes = merged(changes, _joins_left(self.order, changes))
         starts = [changes]

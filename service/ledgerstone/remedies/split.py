@@ -23,7 +23,7 @@ from ledgerstone.order import (
 )
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.option import ROUND_TO_MM, Option
 
 IN_TWO = "two-pieces"
 _GAP_MM = 2.0  # a filled joint; common practice, no source
@@ -60,7 +60,7 @@ def _places(slab: Slab, facts: Facts, i: int) -> Iterable[float]:
     inner = [p for p in panels if 0.3 * length < p < 0.7 * length]
     wished = [*sorted(inner, key=lambda p: abs(p - length / 2)), *(s * length for s in _SHARES)]
     for place in wished:
-        at = 5.0 * round(place / 5.0)
+        at = ROUND_TO_MM * round(place / ROUND_TO_MM)
         if all(_clear_of(slab, facts, i, k, at) for k in range(len(slab.cutouts))):
             yield at
 
@@ -70,21 +70,22 @@ def _clear_of(slab: Slab, facts: Facts, i: int, k: int, at_mm: float) -> bool:
     rule = strip_rule(slab.cutouts[k], opening.longer_mm, facts.workshop)
     clear = rule.stops_mm if rule is not None else 0.0
     x0, _, x1, _ = opening.polygon.bounds
-    return not x0 - clear < at_mm < x1 + clear
+    return not x0 - clear - _GAP_MM < at_mm < x1 + clear
 
 
 def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab] | None:
-    """The two pieces, to the left and to the right of a place."""
+    """The left piece, of a round length, and what is left to its right beyond the joint."""
     outline = slab.outline
     if not isinstance(outline, Rectangle):
         return None
-    left_mm, right_mm = at_mm - _GAP_MM / 2, outline.length.mm - at_mm - _GAP_MM / 2
+    left = outline.length.like(at_mm, to_mm=ROUND_TO_MM)
+    right = outline.length.like(outline.length.mm - left.mm - _GAP_MM, "down")
     rests = _cut_rests(slab.rests, at_mm)
     if rests is None:
         return None
     pieces = []
-    for side, length_mm, own_rests in (("left", left_mm, rests[0]), ("right", right_mm, rests[1])):
-        shift = 0.0 if side == "left" else at_mm + _GAP_MM / 2
+    for side, length, own_rests in (("left", left, rests[0]), ("right", right, rests[1])):
+        shift = 0.0 if side == "left" else outline.length.mm - right.mm
         joined = "right" if side == "left" else "left"
         corners = {c: r for c, r in outline.corner_radii.items() if side in c}
         pieces.append(
@@ -93,7 +94,7 @@ def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab] | None:
                 label=f"{slab.label} {side}".strip()[:120],
                 outline=replace(
                     outline,
-                    length=outline.length.like(length_mm, to_mm=1),
+                    length=length,
                     corner_radius=None,
                     corner_radii=MappingProxyType(corners),
                 ),

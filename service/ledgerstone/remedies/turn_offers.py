@@ -8,7 +8,7 @@ from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.layout import Freedom
-from ledgerstone.remedies.option import Option, named
+from ledgerstone.remedies.option import WITHIN, Option, named
 from ledgerstone.remedies.plan_offers import MOST_AT_ONCE, laid
 from ledgerstone.shape import cutout_size_mm
 
@@ -17,11 +17,11 @@ _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 
 
-def turned(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def turned(finding: Finding, order: Order, facts: Facts, most_share: float) -> Iterable[Option]:
     """Turn an opening a quarter round, and move it to where it then fits."""
     i = finding.slab
     spoken_of = [int(k) for k in named(finding, "cutouts")]
-    if i is None or len(spoken_of) > MOST_AT_ONCE:
+    if i is None or len(spoken_of) > MOST_AT_ONCE or most_share > WITHIN:
         return
     for k in spoken_of:
         cutout = order.slabs[i].cutouts[k]
