@@ -30,10 +30,16 @@ def patched(order: Json, patch: list[dict[str, Any]]) -> Json:
 
 
 def hold_the_laws(order: Json, desk: Desk) -> Quote | SentBack:
-    """Every remedy settles what it says and adds no stop; a fix quotes at the price it named."""
+    """Every remedy settles what it says and adds no stop; a fix quotes at the price it named.
+
+    A desk that has answered nothing yet answers the same.
+    """
     answer = desk.answer(order)
     if isinstance(answer, Quote):
         return answer
+    again = Desk(desk.workshop, desk.today).answer(order)
+    assert isinstance(again, SentBack)
+    assert again.found == answer.found
     before = stops(answer)
     for finding in answer.findings:
         shown = write_remedies(order, answer.found, finding.id)

@@ -13,7 +13,6 @@ from laws.remedy_laws import hold_the_laws
 from laws.remedy_run import Tally, run_part, show
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
-from ledgerstone.quote import SentBack
 from ledgerstone.wire.answering import Desk
 
 DESKS: Final = {name: Desk(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
@@ -21,7 +20,7 @@ STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 # Without shrinking: a failing order says enough as it is, and every trial costs a plate.
 few = settings(
-    max_examples=12, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
+    max_examples=25, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
 )
 
 
@@ -39,7 +38,7 @@ def test_remedies_of_any_order_are_proved(order: Json) -> None:
     hold_the_laws(order, DESKS["usual"])
 
 
-@settings(few, max_examples=40)
+@settings(few, max_examples=150)
 @given(st.sampled_from(STOPPED).flatmap(lambda name: st.tuples(st.just(name), aimed_orders(name))))
 def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json]) -> None:
     """So they do on orders that go wrong in one way after another, at workshops of all kinds."""
@@ -47,19 +46,9 @@ def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json])
     hold_the_laws(order, DESKS[TRIPS[name][0]])
 
 
-@settings(max_examples=4, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate])
-@given(modest_orders())
-def test_the_same_order_gets_the_same_remedies(order: Json) -> None:
-    """What was answered before changes nothing about the answer."""
-    fresh = Desk(DESKS["usual"].workshop, TODAY)
-    one, other = DESKS["usual"].answer(order), fresh.answer(order)
-    if isinstance(one, SentBack) and isinstance(other, SentBack):
-        assert one.found == other.found
-
-
 @pytest.mark.long
 def test_remedies_of_thousands_of_orders_are_proved() -> None:
-    """The same laws over 5 000 orders, in which every check trips twenty times.
+    """The same laws over 6 000 orders, in which every check trips twenty times.
 
     ``REMEDY_LAW_PART=3/10`` does the third of ten parts; the sum of parts is then printed by
     ``python -m laws.remedy_run sum``.
