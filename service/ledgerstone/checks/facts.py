@@ -205,6 +205,11 @@ class Facts:
         return tuple(self._operations(moulds) for moulds in tried) or (every,)
 
     def _operations(self, moulds: tuple[int, ...]) -> tuple[Operation, ...]:
+        if not moulds and not self._with_tiles:
+            return self._without_tiles
+        return self._listed(moulds, with_tiles=self._with_tiles)
+
+    def _listed(self, moulds: tuple[int, ...], *, with_tiles: bool) -> tuple[Operation, ...]:
         handled = [strength.handled for strength in self.strength]
         return operations(
             self.order,
@@ -214,8 +219,12 @@ class Facts:
             tuple(one.way for one in handled),
             ripe_days=tuple(one.needs_age_days for one in handled),
             moulds=moulds,
-            with_tiles=self._with_tiles,
+            with_tiles=with_tiles,
         )
+
+    @cached_property
+    def _without_tiles(self) -> tuple[Operation, ...]:
+        return self._listed((), with_tiles=False)
 
     @cached_property
     def _with_tiles(self) -> bool:
@@ -223,9 +232,7 @@ class Facts:
         sample = self.workshop.sample
         if sample is None or self.order.sample_tile or sample.always_from is None:
             return sample is not None and self.order.sample_tile
-        handled = [strength.handled for strength in self.strength]
-        ways = tuple(one.way for one in handled)
-        steps = operations(self.order, self.shapes, self.workshop, self.cover_days, ways)
+        steps = self._without_tiles
         every = costs(self.order, self.shapes, steps, self.workshop, self.steel)
         return worth(making_lines(every, self.workshop)) >= sample.always_from
 
