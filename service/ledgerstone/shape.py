@@ -141,8 +141,7 @@ def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """
     x, y = _outward(side, polygon, outline)
     way_out = _swept(polygon, x * outline.length, y * outline.length)
-    opened = shapely.get_parts(way_out.intersection(outline))
-    parts = [part for part in opened if part.intersection(polygon).area > 0.0]
+    parts = [p for p in shapely.get_parts(way_out & outline) if (p & polygon).area > 0.0]
     return max(parts, key=lambda part: part.intersection(polygon).area, default=Polygon())
 
 
@@ -169,7 +168,6 @@ def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
     here, there = (shapely.get_coordinates(one.exterior) for one in (polygon, moved))
     corners = np.stack([here[:-1], here[1:], there[:-1], there[1:]], axis=1)
     bands = np.asarray(shapely.convex_hull(shapely.multipoints(corners)))
-    # A side that is swept lengthways has no area.
     return shapely.unary_union([polygon, moved, *bands[shapely.area(bands) > 0.0]])
 
 
@@ -239,8 +237,7 @@ def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | Multi
     """Return the concrete that is left: one piece, or several, or none where openings take all."""
     taken = shapely.unary_union([opening.polygon for opening in openings])
     net = shapely.difference(outline, taken, grid_size=_GRID_MM)  # no hair left at an open side
-    parts = shapely.get_parts(net)
-    pieces = [part for part in parts if isinstance(part, Polygon) and not part.is_empty]
+    pieces = [p for p in shapely.get_parts(net) if isinstance(p, Polygon) and not p.is_empty]
     return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)
 
 

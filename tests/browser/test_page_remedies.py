@@ -162,6 +162,8 @@ def test_a_way_to_save_is_one_press(desk: Page, settle: Settle, no_violations: L
         "says": "Leave the corners square.",
         "patch": [{"op": "add", "path": "/slabs/0/edges/front", "value": {"profile": "wall"}}],
         "price_change": {"amount": "-24.00", "currency": "GBP"},
+        "lighter_by_kg": 12.3,
+        "sooner_by_days": 1,
     }
     with_remedies(desk, {}, ways_to_save=[way])
     settle(desk)
@@ -169,6 +171,8 @@ def test_a_way_to_save_is_one_press(desk: Page, settle: Settle, no_violations: L
     settle(desk)
     ways = desk.locator(".ways")
     expect(ways).to_contain_text("£24.00 less")
+    expect(ways).to_contain_text("12.3 kg lighter")
+    expect(ways).to_contain_text("With you 1 day sooner")
     no_violations(desk, "ways to save")
     ways.get_by_role("button", name="Leave the corners square.").click()
     expect(desk.get_by_label("Profile").first).to_have_value("wall")

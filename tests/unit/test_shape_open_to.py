@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from shapely.geometry import Polygon
 
 from ledgerstone.shape import Shape
 from ledgerstone.workshop import Workshop
@@ -128,6 +129,7 @@ def test_no_hair_of_concrete_is_left_at_an_open_side(workshop: Workshop) -> None
     slot = cut("slot", (8, 259), (557, 545), turn_degrees=180, open_to="left")
     outline = box(1759, 968, corner_radii={"front-left": 33, "back-left": 117})
     shape = shape_from(workshop, outline, slot)
+    assert isinstance(shape.net, Polygon)
     assert len(shape.net.interiors) == 0
     assert shape.net.area == pytest.approx(
         shape.outline.area - shape.openings[0].polygon.area, rel=1e-9

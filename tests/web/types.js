@@ -34,7 +34,8 @@
 /** @typedef {{currency: string, amount: string}} Money */
 /**
  * @typedef {{says: string | string[], patch: Operation[], settles?: string[],
- *   price_change?: Money, price?: Price}} Remedy
+ *   price_change?: Money, price?: Price,
+ *   lighter_by_kg?: number, sooner_by_days?: number}} Remedy
  */
 /**
  * @typedef {{id: string, check: string, level: "stops" | "caution" | "note", slab?: number,

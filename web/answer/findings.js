@@ -85,8 +85,9 @@ function choice(remedy, key, context, title) {
   const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
   const said = sentences.length > 1 ? sentences.map((sentence) => make("li", {}, sentence)) : [];
   const shown = changes.map((change) => make("li", {}, change));
-  const cost = costWords(remedy);
-  const what = make("ul", { class: "changes" }, ...said, ...shown, cost && make("li", { class: "cost" }, cost));
+  const gained = [costWords(remedy), ...savedWords(remedy)].filter((one) => one);
+  const costs = gained.map((one) => make("li", { class: "cost" }, one));
+  const what = make("ul", { class: "changes" }, ...said, ...shown, ...costs);
   return make("li", {}, button, make("div", { id }, what));
 }
 
@@ -117,6 +118,11 @@ export function costWords({ price_change: change, price }) {
   const more = Number(change.amount);
   if (more === 0) return say("remedy.same");
   return say(more > 0 ? "remedy.more" : "remedy.less", { amount: money(Math.abs(more), change.currency) });
+}
+
+/** What a way to save saves beside money. @param {Remedy} remedy */
+function savedWords({ lighter_by_kg: kg, sooner_by_days: days }) {
+  return [kg ? say("remedy.lighter", { kg }) : null, days ? say("remedy.sooner", { n: days }) : null];
 }
 
 /**

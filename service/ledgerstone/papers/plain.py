@@ -16,7 +16,7 @@ from ledgerstone.papers.words import (
     tax_text,
 )
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Fix
+from ledgerstone.remedies import Fix, Way
 
 
 def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
@@ -46,12 +46,18 @@ def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
 
 
 def _ways_text(quote: Quote) -> str:
-    told = "".join(
-        f"          - {way.says} ({money_text(way.price.currency, way.price.total)})\n"
-        for way in quote.ways
-        if way.price is not None
-    )
+    told = "".join(f"          - {way.says} ({', '.join(_saved(way))})\n" for way in quote.ways)
     return f"\nWays to save:\n{told}" if told else ""
+
+
+def _saved(way: Way) -> Iterator[str]:
+    """What is then asked, and what else is saved."""
+    yield money_text(way.price.currency, way.price.total)
+    if way.lighter_kg:
+        yield f"{kg_text(way.lighter_kg)} lighter"
+    if way.sooner_days:
+        days = "1 day" if way.sooner_days == 1 else f"{way.sooner_days} days"
+        yield f"{days} sooner"
 
 
 def sent_back_text(sent: SentBack) -> str:

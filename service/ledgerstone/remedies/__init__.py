@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed, member
 from ledgerstone.remedies.search import Fix, Found, Remedy, find
-from ledgerstone.remedies.ways import ways_to_save
+from ledgerstone.remedies.ways import Way, ways_to_save
 
 __all__ = [
     "Change",
@@ -14,6 +14,7 @@ __all__ = [
     "Outcome",
     "Remedy",
     "Trial",
+    "Way",
     "changed",
     "find",
     "member",

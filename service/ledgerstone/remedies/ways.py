@@ -3,26 +3,48 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from decimal import Decimal
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Shade
+from ledgerstone.price import Price
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial
-from ledgerstone.remedies.search import Remedy
 from ledgerstone.remedies.words import say_changes
 
 MOST_WAYS = 3
 LEAST_SHARE = Decimal("0.015")  # what saves less is not worth a customer's while
+LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # but it may be worth it for these, where it costs no more
 # Not where a rest is low: a thinner slab follows that more easily.
 _BY_LOAD = ("own-weight", "even-load", "somebody-sitting", "somebody-standing", "somebody-leaning")
 
 
+@dataclass(frozen=True, slots=True)
+class Way:
+    """A change that saves, proved by every check: what is then asked, and what else it saves.
+
+    Attributes
+    ----------
+    lighter_kg
+        How much less all slabs weigh.
+    sooner_days
+        How many days before it would be there it is there at the latest.
+    """
+
+    says: str
+    changes: Changes
+    price: Price
+    lighter_kg: float
+    sooner_days: int
+
+
 def ways_to_save(
     order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
-) -> tuple[Remedy, ...]:
-    """Up to three changes that make an order cheaper, the greatest saving first.
+) -> tuple[Way, ...]:
+    """Up to three changes that make an order cheaper, lighter or sooner, the cheapest first.
 
-    Each is proved by every check, adds no caution, and keeps sizes, cut-outs and finish.
+    Each is proved by every check, adds no caution, costs no more, and keeps sizes in plan, cut-outs
+    and finish.
     """
     total = facts.price.total
     known = {finding.check for finding in findings if finding.level == "caution"}
@@ -32,10 +54,22 @@ def ways_to_save(
         price = outcome.price if outcome is not None else None
         if outcome is None or price is None or _adds_a_caution(outcome, known):
             continue
-        if total - price.total >= total * LEAST_SHARE:
-            found.append(Remedy(" ".join(say_changes(order, changes)), changes, (), price))
-    cheapest = sorted(found, key=lambda way: way.price.total if way.price else total)
-    return tuple(cheapest[:MOST_WAYS])
+        lighter = max(0.0, round(_kg(facts) - _kg(outcome.facts), 1))
+        sooner = _sooner_days(facts, outcome.facts)
+        much = lighter >= LIGHTER_SHARE * _kg(facts) or sooner >= SOONER_DAYS
+        if total - price.total >= total * LEAST_SHARE or (much and price.total <= total):
+            says = " ".join(say_changes(order, changes))
+            found.append(Way(says, changes, price, lighter, sooner))
+    return tuple(sorted(found, key=lambda way: way.price.total)[:MOST_WAYS])
+
+
+def _kg(facts: Facts) -> float:
+    pairs = zip(facts.slab_kg, facts.order.slabs, strict=True)
+    return sum(kg * slab.quantity for kg, slab in pairs)
+
+
+def _sooner_days(facts: Facts, then: Facts) -> int:
+    return max(0, (facts.lead_time.arrives_latest - then.lead_time.arrives_latest).days)
 
 
 def _adds_a_caution(outcome: Outcome, known: set[str]) -> bool:

@@ -68,12 +68,14 @@ _REMEDY = object_of(
         "settles": list_of(text(), "The ids of the findings that it settles."),
         "price_change": ref("Money"),
         "price": ref("Price"),
+        "lighter_by_kg": number("By how much all slabs together are lighter, of a way to save."),
+        "sooner_by_days": whole("By how many days it is there sooner, of a way to save."),
         "verified": {
             "const": True,
             "description": "The patched order was read again and passed by every check.",
         },
     },
-    optional=("price_change", "price"),
+    optional=("price_change", "price", "lighter_by_kg", "sooner_by_days"),
     says="A change that settles a finding. It has a price, or a change of it, where one is known.",
 )
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ledgerstone.price import Price
-from ledgerstone.remedies import Fix, Found, Remedy
+from ledgerstone.remedies import Fix, Found, Remedy, Way
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.patch import write_patch
 
@@ -57,18 +57,25 @@ def _fix(document: dict[str, Any], fix: Fix, stops: Sequence[str]) -> dict[str, 
     }
 
 
-def write_ways(
-    document: dict[str, Any], ways: Sequence[Remedy], now: Price
-) -> list[dict[str, Any]]:
-    """Write ways to save, each with what it changes the total by."""
-    return [
-        _remedy(document, way)
-        | {
-            "price_change": {
-                "currency": now.currency,
-                "amount": f"{way.price.total - now.total:.2f}",
-            }
-        }
-        for way in ways
-        if way.price is not None
-    ]
+def write_ways(document: dict[str, Any], ways: Sequence[Way], now: Price) -> list[dict[str, Any]]:
+    """Write ways to save, each with what it changes the total by, and what else it saves."""
+    return [_way(document, way, now) for way in ways]
+
+
+def _way(document: dict[str, Any], way: Way, now: Price) -> dict[str, Any]:
+    members: dict[str, Any] = {
+        "says": way.says,
+        "patch": write_patch(document, way.changes),
+        "settles": [],
+        "price": write_price(way.price),
+        "price_change": {
+            "currency": now.currency,
+            "amount": f"{way.price.total - now.total:.2f}",
+        },
+        "verified": True,
+    }
+    if way.lighter_kg:
+        members["lighter_by_kg"] = way.lighter_kg
+    if way.sooner_days:
+        members["sooner_by_days"] = way.sooner_days
+    return members
