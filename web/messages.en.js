@@ -387,6 +387,7 @@ export const messages = {
   "remedy.nearest": "The nearest we can make",
   "remedy.ways": "Ways to save",
   "remedy.from-to": "{name}: {from} to {to}",
+  "remedy.becomes": "{name}: “{from}” becomes “{to}”",
   "remedy.added": "{name}: {to}",
   "remedy.add": "{name} is added",
   "remedy.removed": "{name} is left out",

@@ -98,12 +98,22 @@ function choice(remedy, key, context, title) {
  */
 export function changeWords(order, { op, path, value }) {
   const name = nameOf(order, path);
+  const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];
+  if (op === "replace" && old && chosen) return say("remedy.becomes", { name, from: old, to: chosen });
+  if (op === "add" && chosen) return say("remedy.added", { name, to: `“${chosen}”` });
   const from = valueWords(read(order, path));
   const to = valueWords(value);
   if (op === "remove") return say("remedy.removed", { name });
   if (op === "replace") return from && to ? say("remedy.from-to", { name, from, to }) : say("remedy.add", { name });
   if (op === "add") return to ? say("remedy.added", { name, to }) : say("remedy.add", { name });
   return "";
+}
+
+/** A choice by the words that stand on its form; null for what is no such choice. @param {string} path @param {unknown} value */
+function choiceWords(path, value) {
+  const parts = path.split("/");
+  const key = `${parts.at(parts.at(-1) === "kind" ? -2 : -1)}.${value}`;
+  return knows(key) ? say(key) : null;
 }
 
 /** @param {unknown} value */

@@ -1,0 +1,28 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { changeWords } from "../../web/answer/findings.js";
+import { messages } from "../../web/messages.en.js";
+import { setWords } from "../../web/show.js";
+
+const slab = { outline: { kind: "rectangle", length: "1.2 m" }, thickness: "50 mm", place: "indoors", finish: { sealer: "satin" } };
+const order = { slabs: [slab], delivery: { kind: "own-van" } };
+const replaced = (/** @type {string} */ path, /** @type {unknown} */ value) => changeWords(order, { op: "replace", path, value });
+
+test("a choice that changes is named by the words that stand on the form", () => {
+  setWords(messages, "en-GB");
+  assert.equal(replaced("/delivery/kind", "collect"), "how it comes to you: “By our own van” becomes “I collect it”");
+  assert.equal(replaced("/slabs/0/place", "wet-room"), "where it will live: “Indoors” becomes “In a wet room”");
+});
+
+test("a length or a name that changes is told from what to what", () => {
+  setWords(messages, "en-GB");
+  assert.equal(replaced("/slabs/0/thickness", "40 mm"), "thickness: 50 mm to 40 mm");
+  assert.equal(replaced("/slabs/0/finish/sealer", "matt"), "sealer: satin to matt");
+});
+
+test("what is added, left out or only tested", () => {
+  setWords(messages, "en-GB");
+  assert.equal(changeWords(order, { op: "add", path: "/slabs/0/place", value: "outdoors" }), "where it will live: “Outdoors”");
+  assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on is left out");
+  assert.equal(changeWords(order, { op: "test", path: "/slabs/0/place", value: "indoors" }), "");
+});
