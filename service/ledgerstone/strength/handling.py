@@ -47,7 +47,7 @@ class Handled:
     cover_days: float
     age_days: float
     needs_age_days: float | None
-    turned_over: str | None
+    turned_over: str | None = None
 
     @property
     def suffices(self) -> bool:
@@ -98,13 +98,19 @@ class Handling:
         A way that cannot take the mass, or waits longer than the profile lets a slab lie, is no
         way; where all fall to that, the last one is judged all the same.
         """
-        ways = [way for way in self.workshop.handling.ways if self._possible(way)]
-        tried = []
-        for way in ways or self.workshop.handling.ways[-1:]:
-            tried.append(self._handled(way))
-            if tried[-1].suffices:
-                return tried[-1]
-        return min(tried, key=_peak)
+        every = self.workshop.handling.ways
+        ways = [way for way in every if self._possible(way)] or every[-1:]
+        least = [self._on_bearers(way).utilisation for way in ways]  # no way's peak is lower
+        tried: dict[tuple[float, int], Handled] = {}
+        for k in sorted(range(len(ways)), key=lambda k: max(1.0, least[k])):
+            if tried and min(tried) < (least[k], k):
+                continue
+            handled = self._handled(ways[k])
+            tried[_peak(handled), k] = handled
+            if handled.suffices:
+                break
+        best = tried[min(tried)]
+        return replace(best, turned_over=self._turned_over(best.way))
 
     def flat_by_the_ends(self) -> Verdict:
         """Judge the slab carried flat by its ends when it is delivered."""
@@ -135,14 +141,17 @@ class Handling:
         cover_days = self._cover_days(way)
         covered = (cover_days, self.cover.celsius)
         age = adjusted_age_days([covered])
-        rested = self.workshop.days.drying + self.workshop.days.after_sealing
-        packed_age = adjusted_age_days([covered, (rested, self.shed_c)])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
+        verdicts = (*young, self._on_bearers(way))
+        return Handled(way, verdicts, cover_days, age, self._needed_days(young))
+
+    def _on_bearers(self, way: Way) -> Verdict:
+        """Judge the slab on its pallet, as old as it then is."""
+        rested = self.workshop.days.drying + self.workshop.days.after_sealing
+        covered = (self._cover_days(way), self.cover.celsius)
+        age = adjusted_age_days([covered, (rested, self.shed_c)])
         pallet = _scaled(self._on_lines, self.workshop.handling.pallet_factor)
-        on_bearers = self._verdict("on-bearers", pallet, packed_age)
-        verdicts = (*young, on_bearers)
-        needed = self._needed_days(young)
-        return Handled(way, verdicts, cover_days, age, needed, self._turned_over(way))
+        return self._verdict("on-bearers", pallet, age)
 
     def _steps(self, way: Way) -> Iterable[tuple[Case, Governing]]:
         """Every step at demoulding, with its stress."""
