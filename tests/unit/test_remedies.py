@@ -2,56 +2,25 @@
 
 import copy
 from dataclasses import replace
-from datetime import date
-from typing import Any
 
 import jsonpatch
 import pytest
 
-from ledgerstone.quote import Quote, SentBack
+from ledgerstone.checks import Facts
+from ledgerstone.quote import Quote
+from ledgerstone.remedies.offers import options
 from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_fixes, write_remedies, write_ways
+from ledgerstone.wire.remedies_out import write_fixes, write_remedies
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
-
-TODAY = date(2026, 11, 25)
-Json = dict[str, Any]
+from unit.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
 
 
 @pytest.fixture(scope="module")
 def desk(workshop: Workshop) -> Desk:
     """A desk that keeps its plates between the orders of this file."""
     return Desk(workshop, TODAY)
-
-
-def rectangle(length: str, width: str, thickness: str = "40 mm", **more: object) -> Json:
-    """An order of one rectangular slab."""
-    outline = {"kind": "rectangle", "length": length, "width": width}
-    return {"slabs": [{"outline": outline, "thickness": thickness, **more}]}
-
-
-def hole(label: str, diameter: str, x: str, y: str, rim: str = "shown") -> Json:
-    """A round cut-out."""
-    centre = {"x": x, "y": y}
-    return {"kind": "circle", "label": label, "diameter": diameter, "centre": centre, "rim": rim}
-
-
-def sent_back(desk: Desk, order: Json) -> SentBack:
-    """The send-back of an order that must be sent back."""
-    answer = desk.answer(order)
-    assert isinstance(answer, SentBack)
-    return answer
-
-
-def fixed(desk: Desk, order: Json, name: str = "fix_all") -> tuple[list[str], Json, Quote]:
-    """What the fix says, the order it makes (by an independent patch library), and its quote."""
-    fix = write_fixes(order, sent_back(desk, order).found, [])[name]
-    mended: Json = jsonpatch.apply_patch(copy.deepcopy(order), fix["patch"])
-    quote = desk.answer(mended, search=False)
-    assert isinstance(quote, Quote)
-    assert f"{quote.price.total:.2f}" == fix["price"]["total"]
-    return fix["says"], mended, quote
 
 
 def test_a_basin_too_near_the_back_is_moved_forward(desk: Desk) -> None:
@@ -92,60 +61,6 @@ def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(desk: Desk) -
     assert any("overhang" in says and "instead of 450 mm" in says for says in remedies)
 
 
-def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
-    """3.6 m in one piece: the nearest that can be made is two with a join, near the middle."""
-    says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"), "nearest_makeable")
-    assert says == [
-        "Make the slab of two pieces, 1800 mm and 1798 mm long, with a join between them."
-    ]
-    assert len(mended["slabs"]) == 2
-    assert mended["joins"][0]["gap"] == "2 mm"
-
-
-def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(desk: Desk) -> None:
-    """3.6 m in one piece, fitted up fourteen steps: two pieces that six people carry."""
-    order = rectangle("3600 mm", "620 mm", label="Kitchen run", rests={"kind": "full"})
-    order["delivery"] = {
-        "kind": "fitted",
-        "postcode": "HR9 7XX",
-        "floor": 1,
-        "steps": 14,
-        "doorway": "762 mm",
-        "turn": {"from": "900 mm", "into": "1000 mm"},
-        "ceiling": "2400 mm",
-    }
-    says, mended, quote = fixed(desk, order, "nearest_makeable")
-    assert says == [
-        "Make “Kitchen run” of two pieces, 1800 mm and 1798 mm long, with a join between them."
-    ]
-    assert mended["delivery"] == order["delivery"]
-    lifting = desk.workshop.lifting
-    assert all(one.slab_kg <= lifting.most_people * lifting.kg_per_person for one in quote.weights)
-    checks = {finding.check for finding in quote.findings}
-    assert not checks & {"too-heavy-for-steps", "beyond-hands"}
-
-
-def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(desk: Desk) -> None:
-    """Two runs of 3.2 m: each is cut in two, and each half meets the other half of its own run."""
-    order = rectangle("3200 mm", "620 mm", rests={"kind": "full"})
-    order["slabs"] += rectangle("3000 mm", "600 mm", rests={"kind": "full"})["slabs"]
-    _, mended, _ = fixed(desk, order, "nearest_makeable")
-    lengths = [slab["outline"]["length"] for slab in mended["slabs"]]
-    assert lengths == ["1600 mm", "1500 mm", "1598 mm", "1498 mm"]
-    ends = [(join["one"]["slab"], join["other"]["slab"]) for join in mended["joins"]]
-    assert ends == [(0, 2), (1, 3)]
-
-
-def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(desk: Desk) -> None:
-    """Four units of 600 mm and one of 800: the join lies over a side, the left piece is round."""
-    units = [{"width": width} for width in ("600 mm", "600 mm", "600 mm", "600 mm", "800 mm")]
-    order = rectangle("3200 mm", "620 mm", rests={"kind": "units", "units": units})
-    _, mended, _ = fixed(desk, order, "nearest_makeable")
-    left, right = mended["slabs"]
-    assert (left["outline"]["length"], right["outline"]["length"]) == ("1800 mm", "1398 mm")
-    assert [unit["width"] for unit in left["rests"]["units"]] == ["600 mm"] * 3
-
-
 def test_an_opening_off_one_side_is_never_opened_to_another(desk: Desk) -> None:
     """A sink over the front may be meant to be open to the front; to the back it cannot be."""
     order = rectangle(
@@ -156,7 +71,25 @@ def test_an_opening_off_one_side_is_never_opened_to_another(desk: Desk) -> None:
     assert answer.found is not None
     shown = [r for each in answer.found.remedies.values() for r in each]
     opened = {c.new for r in shown for c in r.changes if c.path[-1] == "open_to"}
-    assert opened <= {"front"}
+    assert opened == {"front"}
+    facts = Facts(answer.order, desk.workshop, None, TODAY)
+    [off] = [finding for finding in answer.findings if finding.check == "cutout-off-slab"]
+    tried = [o for o in options(off, answer.order, facts) if o.effect == "open-to"]
+    assert [change.new for option in tried for change in option.changes] == ["front"]
+
+
+def test_a_tap_is_moved_though_the_hob_beside_it_can_never_be(desk: Desk) -> None:
+    """What cannot be put right elsewhere on the slab takes no remedy from what can be."""
+    notch = {"corner": "back-right", "length": "1700 mm", "width": "500 mm"}
+    outline = {"kind": "l-shape", "length": "2400 mm", "width": "1100 mm", "notch": notch}
+    centre = {"x": "1500 mm", "y": "300 mm"}
+    hob = {"kind": "rectangle", "length": "560 mm", "width": "560 mm", "centre": centre}
+    tap = hole("tap", "35 mm", "300 mm", "20 mm", "covered")
+    slab = {"outline": outline, "thickness": "40 mm", "cutouts": [hob, tap], "rests": FULL}
+    answer = sent_back(desk, {"slabs": [slab]})
+    assert answer.found is not None
+    shown = [r.says for r in answer.found.remedies["strip-too-narrow.0.1-front"]]
+    assert any(says.startswith("Move the tap") for says in shown)
 
 
 def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
@@ -261,40 +194,3 @@ def test_a_member_that_was_left_out_is_added_after_a_test(desk: Desk) -> None:
     stale = rectangle("901 mm", "500 mm") | {"delivery": {"kind": "fitted"}}
     with pytest.raises(jsonpatch.JsonPatchTestFailed):
         jsonpatch.apply_patch(stale, fix["patch"])
-
-
-def test_ways_to_save_cost_less_and_are_proved(desk: Desk, example_order: Json) -> None:
-    """Each way applies by an independent library, quotes, and saves what it says."""
-    quote = desk.answer(example_order)
-    assert isinstance(quote, Quote)
-    assert quote.ways
-    for way, written in zip(
-        quote.ways, write_ways(example_order, quote.ways, quote.price), strict=True
-    ):
-        made = desk.answer(jsonpatch.apply_patch(example_order, written["patch"]), search=False)
-        assert isinstance(made, Quote)
-        saved = quote.price.total - made.price.total
-        assert way.price.total == made.price.total
-        assert written["price_change"]["amount"] == f"{-saved:.2f}"
-        kg = _kg(quote) - _kg(made)
-        assert written.get("lighter_by_kg", 0.0) == pytest.approx(max(kg, 0.0), abs=0.1)
-        days = (quote.lead_time.arrives_latest - made.lead_time.arrives_latest).days
-        assert written.get("sooner_by_days", 0) == max(days, 0)
-
-
-def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(desk: Desk) -> None:
-    """A slab of 50 mm brought by van: of 40 mm it is a fifth lighter, and fetched it is sooner."""
-    order = rectangle("900 mm", "500 mm", "50 mm", rests={"kind": "full"})
-    order["delivery"] = {"kind": "own-van", "postcode": "HR9 7XX"}
-    quote = desk.answer(order)
-    assert isinstance(quote, Quote)
-    thinner = next(way for way in quote.ways if "thick" in way.says)
-    assert thinner.lighter_kg == pytest.approx(_kg(quote) / 5, rel=0.03)  # its steel stays
-    collected = next(way for way in quote.ways if "Collect" in way.says)
-    assert collected.lighter_kg == 0.0
-    assert collected.sooner_days >= 1
-
-
-def _kg(quote: Quote) -> float:
-    pairs = zip(quote.weights, quote.order.slabs, strict=True)
-    return sum(one.slab_kg * slab.quantity for one, slab in pairs)

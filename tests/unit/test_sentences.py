@@ -24,7 +24,8 @@ NOT_SAID: Final = re.compile(
     r"|none|nan|inf|null|true|false|verdict|utilisation|polygon|opening_|json|pointer|eurocode)\b",
     re.IGNORECASE,
 )
-INTERNAL: Final = re.compile(r"[a-z]_[a-z]|[{}\[\]<>=]|\bNone\b|\.\d{4,}|\d\.0\b")
+# A tenth of a millimetre has four places in metres.
+INTERNAL: Final = re.compile(r"[a-z]_[a-z]|[{}\[\]<>=]|\bNone\b|\.\d{4}(?! m\b)\d*|\d\.0\b")
 MISCOUNTED: Final = re.compile(
     r"\b(?:1|one) (?:people|pieces|batches|days|steps|slabs)\b"
     r"|\b(?:[2-9]|\d\d+|two|three|four|five|six) (?:person|piece|batch|day|slab)\b"

@@ -16,6 +16,7 @@ from ledgerstone.shape import Shape
 ROUND_TO_MM = 5.0
 WITHIN = 0.1  # how far a size may change and still be what was asked for
 _HARDLY_MM = 0.05
+_A_SLAB = 2  # steps of its path: "slabs", and which
 MOVE_COSTS = 0.01  # a change of a hundred millimetres weighs 1
 RESIZE_COSTS = 20.0  # a tenth more slab weighs 2
 SHRINK_COSTS = 50.0  # a tenth less opening weighs 5: what goes into it has its size
@@ -39,10 +40,19 @@ def named(finding: Finding, part: str) -> Iterable[str]:
 
 
 def merged(first: Changes, then: Changes) -> Changes:
-    """Both sets of changes: the later one wins where they meet."""
+    """Both sets of changes: the later one wins where they meet.
+
+    A slab that is replaced as a whole stays where it came, before those that came after it; what
+    was changed in it is in it.
+    """
     by_path = {change.path: change for change in first}
     for change in then:
-        by_path.pop(change.path, None)
+        if len(change.path) == _A_SLAB:
+            inside = [p for p in by_path if len(p) > _A_SLAB and p[:_A_SLAB] == change.path]
+            for path in inside:
+                del by_path[path]
+        else:
+            by_path.pop(change.path, None)
         by_path[change.path] = change
     return tuple(by_path.values())
 

@@ -55,12 +55,15 @@ def layout_options(
         *(("move", Freedom(moves=frozenset((k,)))) for k in sorted(spoken_of) if small),
         ("move", Freedom(moves=spoken_of)),
         ("shrink", Freedom(shrinks=spoken_of, most_share=most_share)),
+    ]
+    widest = [
         ("grow-width", Freedom(grows=grows & {"width"}, most_share=min(most_share, WITHIN))),
         ("grow", Freedom(grows=grows, most_share=min(most_share, WITHIN))),
         ("move-all", Freedom(moves=every)),
         ("move-and-shrink", Freedom(moves=every, shrinks=every, most_share=most_share)),
     ]
-    for effect, freedom in freedoms if everything else ():  # where that does not do, no less will
+    # Where every freedom does not put the whole slab right, no less will; its parts may be.
+    for effect, freedom in freedoms + widest if everything else freedoms:
         if freedom.moves or freedom.shrinks or freedom.grows:
             yield from laid(effect, i, order, facts, freedom)
     yield from everything

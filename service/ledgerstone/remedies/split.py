@@ -9,6 +9,7 @@ from types import MappingProxyType
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
 from ledgerstone.order import (
+    CORNERS,
     MOST_SLABS,
     Cutout,
     Edge,
@@ -43,9 +44,9 @@ def two_pieces(finding: Finding, order: Order, facts: Facts, _most: float) -> It
     if not plain or slab.reliefs or slab.quantity > 1:
         return
     for at_mm in _places(slab, facts, i):
-        pieces = _cut(slab, at_mm)
-        if pieces is not None:
-            yield Option(IN_TWO, _changes(order, i, pieces), _COSTS)
+        cut = _cut(slab, at_mm)
+        if cut is not None:
+            yield Option(IN_TWO, _changes(order, i, cut), _COSTS)
             return
 
 
@@ -73,13 +74,13 @@ def _clear_of(slab: Slab, facts: Facts, i: int, k: int, at_mm: float) -> bool:
     return not x0 - clear - _GAP_MM < at_mm < x1 + clear
 
 
-def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab] | None:
-    """The left piece, of a round length, and what is left to its right beyond the joint."""
+def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab, Length] | None:
+    """The left piece, of a round length, what is left to its right, and the joint between them."""
     outline = slab.outline
     if not isinstance(outline, Rectangle):
         return None
     left = outline.length.like(at_mm, to_mm=ROUND_TO_MM)
-    right = outline.length.like(outline.length.mm - left.mm - _GAP_MM, "down")
+    right = outline.length.like(outline.length.mm - left.mm - _GAP_MM)
     rests = _cut_rests(slab.rests, at_mm)
     if rests is None:
         return None
@@ -87,7 +88,13 @@ def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab] | None:
     for side, length, own_rests in (("left", left, rests[0]), ("right", right, rests[1])):
         shift = 0.0 if side == "left" else outline.length.mm - right.mm
         joined = "right" if side == "left" else "left"
-        corners = {c: r for c, r in outline.corner_radii.items() if side in c}
+        corners: dict[str, Length] = {
+            corner: radius
+            for corner in CORNERS
+            if side in corner
+            for radius in [outline.corner_radii.get(corner, outline.corner_radius)]
+            if radius is not None
+        }
         pieces.append(
             replace(
                 slab,
@@ -105,7 +112,8 @@ def _cut(slab: Slab, at_mm: float) -> tuple[Slab, Slab] | None:
                 rests=own_rests,
             )
         )
-    return pieces[0], pieces[1]
+    gap = slab.thickness.like(outline.length.mm - left.mm - right.mm, to_mm=0.1)
+    return pieces[0], pieces[1], gap
 
 
 def _shifted(
@@ -156,12 +164,12 @@ def _part(width: Length, mm: float) -> Length:
     return width.in_unit(mm)
 
 
-def _changes(order: Order, i: int, pieces: tuple[Slab, Slab]) -> tuple[Change, ...]:
+def _changes(order: Order, i: int, cut: tuple[Slab, Slab, Length]) -> tuple[Change, ...]:
     n = len(order.slabs)
-    gap = pieces[0].thickness.like(_GAP_MM, to_mm=0.5)
+    left, right, gap = cut
     join = Join(JoinEnd(i, "right"), JoinEnd(n, "left"), gap)
     return (
-        Change(("slabs", i), pieces[0]),
-        Change(("slabs", n), pieces[1]),
+        Change(("slabs", i), left),
+        Change(("slabs", n), right),
         Change(("joins",), (*order.joins, join)),
     )

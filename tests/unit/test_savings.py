@@ -1,0 +1,54 @@
+"""Ways to save on an order that can be made: cheaper, lighter, sooner."""
+
+import jsonpatch
+import pytest
+
+from ledgerstone.quote import Quote
+from ledgerstone.wire.answering import Desk
+from ledgerstone.wire.remedies_out import write_ways
+from ledgerstone.workshop import Workshop
+from unit.remedied import TODAY, Json, rectangle
+
+
+@pytest.fixture(scope="module")
+def desk(workshop: Workshop) -> Desk:
+    """A desk that keeps its plates between the orders of this file."""
+    return Desk(workshop, TODAY)
+
+
+def test_ways_to_save_cost_less_and_are_proved(desk: Desk, example_order: Json) -> None:
+    """Each way applies by an independent library, quotes, and saves what it says."""
+    quote = desk.answer(example_order)
+    assert isinstance(quote, Quote)
+    assert quote.ways
+    for way, written in zip(
+        quote.ways, write_ways(example_order, quote.ways, quote.price), strict=True
+    ):
+        made = desk.answer(jsonpatch.apply_patch(example_order, written["patch"]), search=False)
+        assert isinstance(made, Quote)
+        saved = quote.price.total - made.price.total
+        assert way.price.total == made.price.total
+        assert saved > 0
+        assert written["price_change"]["amount"] == f"{-saved:.2f}"
+        kg = _kg(quote) - _kg(made)
+        assert written.get("lighter_by_kg", 0.0) == pytest.approx(max(kg, 0.0), abs=0.1)
+        days = (quote.lead_time.arrives_latest - made.lead_time.arrives_latest).days
+        assert written.get("sooner_by_days", 0) == max(days, 0)
+
+
+def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(desk: Desk) -> None:
+    """A slab of 50 mm brought by van: of 40 mm it is a fifth lighter, and fetched it is sooner."""
+    order = rectangle("900 mm", "500 mm", "50 mm", rests={"kind": "full"})
+    order["delivery"] = {"kind": "own-van", "postcode": "HR9 7XX"}
+    quote = desk.answer(order)
+    assert isinstance(quote, Quote)
+    thinner = next(way for way in quote.ways if "thick" in way.says)
+    assert thinner.lighter_kg == pytest.approx(_kg(quote) / 5, rel=0.03)  # its steel stays
+    collected = next(way for way in quote.ways if "Collect" in way.says)
+    assert collected.lighter_kg == 0.0
+    assert collected.sooner_days >= 1
+
+
+def _kg(quote: Quote) -> float:
+    pairs = zip(quote.weights, quote.order.slabs, strict=True)
+    return sum(one.slab_kg * slab.quantity for one, slab in pairs)
