@@ -396,7 +396,7 @@ export const messages = {
   "remedy.less": "{amount} less",
   "remedy.same": "The price stays",
   "remedy.lighter": "{kg} kg lighter",
-  "remedy.sooner": { one: "With you {n} day sooner", other: "With you {n} days sooner" },
+  "remedy.sooner": { one: "{n} day sooner", other: "{n} days sooner" },
   "remedy.done": "Changed. Undo brings it back.",
   "remedy.stale": "The order has changed since, so this no longer fits. A new answer is on its way.",
 

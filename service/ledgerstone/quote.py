@@ -13,7 +13,7 @@ from ledgerstone.checks.promise import day_words
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
-from ledgerstone.remedies import Found, Trial, Way, find, ways_to_save
+from ledgerstone.remedies import Found, Saving, Trial, find, ways_to_save
 from ledgerstone.schedule import Booking, LeadTime, calendar_print
 from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import Plates, SlabStrength
@@ -59,7 +59,7 @@ class Quote:
     calendar: str
     work: tuple[Operation, ...]
     steel: tuple[SteelPlan, ...]
-    ways: tuple[Way, ...] = ()
+    ways: tuple[Saving, ...] = ()
     searched: bool = False
 
 
@@ -109,7 +109,7 @@ def quote(
     return _quoted(facts, checked, ways, searched=trial is not None)
 
 
-def _quoted(facts: Facts, checked: Checked, ways: tuple[Way, ...], *, searched: bool) -> Quote:
+def _quoted(facts: Facts, checked: Checked, ways: tuple[Saving, ...], *, searched: bool) -> Quote:
     """Put together what is known of an order that nothing stops."""
     order, workshop, today = facts.order, facts.workshop, facts.today
     standing, until = _standing(order, workshop), today + timedelta(days=workshop.offer.valid_days)

@@ -172,7 +172,7 @@ def test_a_way_to_save_is_one_press(desk: Page, settle: Settle, no_violations: L
     ways = desk.locator(".ways")
     expect(ways).to_contain_text("£24.00 less")
     expect(ways).to_contain_text("12.3 kg lighter")
-    expect(ways).to_contain_text("With you 1 day sooner")
+    expect(ways).to_contain_text("1 day sooner")
     no_violations(desk, "ways to save")
     ways.get_by_role("button", name="Leave the corners square.").click()
     expect(desk.get_by_label("Profile").first).to_have_value("wall")

@@ -15,6 +15,7 @@ from ledgerstone.strength.verdict import Verdict
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
+from ledgerstone.workshop.records import Way
 from unit.slabs import box, cut, polygon, slab_of
 
 Json = dict[str, Any]
@@ -195,3 +196,26 @@ def test_a_slab_is_turned_over_the_side_that_its_weight_leans_on(workshop: Works
     assert _handling(on_edge, blade).chosen().turned_over == "back"
     flat = _by(workshop, "flat")
     assert _handling(flat, box(1400, 500)).chosen().turned_over is None
+
+
+@pytest.mark.parametrize("thickness", [30, 40, 50, 60])
+def test_the_way_chosen_is_the_one_that_trying_each_alone_would_choose(
+    workshop: Workshop, thickness: int
+) -> None:
+    """A sink and a hob in 2.4 m: the first way that suffices, at 60 mm, else the nearest to it."""
+    openings = (
+        cut("rectangle", (500, 400), (500, 310)),
+        cut("rectangle", (560, 490), (1700, 310), rim="covered"),
+    )
+
+    def moved(ways: tuple[Way, ...]) -> Handling:
+        shop = replace(workshop, handling=replace(workshop.handling, ways=ways))
+        return _handling(shop, box(2400, 620), *openings, thickness=thickness)
+
+    every = moved(workshop.handling.ways)
+    takes = [way for way in workshop.handling.ways if way.most_kg >= every.mould_and_slab_kg]
+    alone = [moved((way,)).chosen() for way in takes]
+    suffices = [one for one in alone if one.suffices]
+    nearest = min(alone, key=lambda one: max(verdict.utilisation for verdict in one.verdicts))
+    assert bool(suffices) == (thickness == 60)
+    assert every.chosen() == (suffices[0] if suffices else nearest)

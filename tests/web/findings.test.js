@@ -23,6 +23,8 @@ test("a length or a name that changes is told from what to what", () => {
 test("what is added, left out or only tested", () => {
   setWords(messages, "en-GB");
   assert.equal(changeWords(order, { op: "add", path: "/slabs/0/place", value: "outdoors" }), "where it will live: “Outdoors”");
+  const side = { op: "add", path: "/slabs/0/cutouts/0/open_to", value: "front" };
+  assert.ok(changeWords(order, side).endsWith("open to a side: “Front”"));
   assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on is left out");
   assert.equal(changeWords(order, { op: "test", path: "/slabs/0/place", value: "indoors" }), "");
 });

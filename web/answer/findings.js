@@ -112,7 +112,8 @@ export function changeWords(order, { op, path, value }) {
 /** A choice by the words that stand on its form; null for what is no such choice. @param {string} path @param {unknown} value */
 function choiceWords(path, value) {
   const parts = path.split("/");
-  const key = `${parts.at(parts.at(-1) === "kind" ? -2 : -1)}.${value}`;
+  const last = parts.at(-1) === "kind" ? parts.at(-2) : parts.at(-1);
+  const key = `${last === "open_to" ? "side" : last}.${value}`;
   return knows(key) ? say(key) : null;
 }
 

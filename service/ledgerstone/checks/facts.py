@@ -207,9 +207,9 @@ class Facts:
     def _operations(self, moulds: tuple[int, ...]) -> tuple[Operation, ...]:
         if not moulds and not self._with_tiles:
             return self._without_tiles
-        return self._listed(moulds, with_tiles=self._with_tiles)
+        return self._list_of_work(moulds, with_tiles=self._with_tiles)
 
-    def _listed(self, moulds: tuple[int, ...], *, with_tiles: bool) -> tuple[Operation, ...]:
+    def _list_of_work(self, moulds: tuple[int, ...], *, with_tiles: bool) -> tuple[Operation, ...]:
         handled = [strength.handled for strength in self.strength]
         return operations(
             self.order,
@@ -224,7 +224,7 @@ class Facts:
 
     @cached_property
     def _without_tiles(self) -> tuple[Operation, ...]:
-        return self._listed((), with_tiles=False)
+        return self._list_of_work((), with_tiles=False)
 
     @cached_property
     def _with_tiles(self) -> bool:

@@ -21,7 +21,7 @@ from ledgerstone.schedule import cast_together
 from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
-from ledgerstone.strength.handling import best_grips_mm
+from ledgerstone.strength.grips import best_grips_mm
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 

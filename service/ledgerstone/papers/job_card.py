@@ -24,7 +24,7 @@ from ledgerstone.papers.job_blocks import (
     to_5_mm,
 )
 from ledgerstone.papers.words import shade_text
-from ledgerstone.strength.handling import best_grips_mm
+from ledgerstone.strength.grips import best_grips_mm
 
 _LIFTING = (
     "These are masses, and none is a safe limit. Look at the way, the floor and who lifts before"

@@ -34,7 +34,7 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
 from ledgerstone.price.costing import finish_of
-from ledgerstone.strength.handling import best_grips_mm
+from ledgerstone.strength.grips import best_grips_mm
 
 
 def slab_pages(job: Job, i: int) -> Iterator[Content]:

@@ -16,7 +16,7 @@ from ledgerstone.papers.words import (
     tax_text,
 )
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Fix, Way
+from ledgerstone.remedies import Fix, Saving
 
 
 def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
@@ -50,7 +50,7 @@ def _ways_text(quote: Quote) -> str:
     return f"\nWays to save:\n{told}" if told else ""
 
 
-def _saved(way: Way) -> Iterator[str]:
+def _saved(way: Saving) -> Iterator[str]:
     """What is then asked, and what else is saved."""
     yield money_text(way.price.currency, way.price.total)
     if way.lighter_kg:

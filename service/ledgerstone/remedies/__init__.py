@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed, member
 from ledgerstone.remedies.search import Fix, Found, Remedy, find
-from ledgerstone.remedies.ways import Way, ways_to_save
+from ledgerstone.remedies.ways import Saving, ways_to_save
 
 __all__ = [
     "Change",
@@ -13,8 +13,8 @@ __all__ = [
     "Found",
     "Outcome",
     "Remedy",
+    "Saving",
     "Trial",
-    "Way",
     "changed",
     "find",
     "member",

@@ -18,7 +18,7 @@ from ledgerstone.errors import OutlineUnusableError, SlabTipsError
 from ledgerstone.strength._outline import FloatArray
 
 SECTIONS = 240
-_TINY = 1e-9  # in place of nothing, where that is divided by
+_TINY = 1e-9  # least area, mm², and second moment, mm⁴, that is divided by
 CHORD_ERROR_MM = 0.25  # a circle keeps a chord for every few degrees
 RIM_FACTOR = (
     2.0  # a hole about the middle of a bent strip: Peterson's chart tends to 2; from memory

@@ -6,10 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from shapely.geometry import Polygon
-
 from ledgerstone.errors import SlabTipsError
-from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, Supports
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
@@ -47,7 +44,7 @@ class Handled:
     cover_days: float
     age_days: float
     needs_age_days: float | None
-    turned_over: str | None = None
+    turned_over: str | None
 
     @property
     def suffices(self) -> bool:
@@ -143,7 +140,7 @@ class Handling:
         age = adjusted_age_days([covered])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
         verdicts = (*young, self._on_bearers(way))
-        return Handled(way, verdicts, cover_days, age, self._needed_days(young))
+        return Handled(way, verdicts, cover_days, age, self._needed_days(young), None)
 
     def _on_bearers(self, way: Way) -> Verdict:
         """Judge the slab on its pallet, as old as it then is."""
@@ -196,17 +193,18 @@ class Handling:
     @cached_property
     def _on_lines(self) -> Governing:
         """Stress of its bare weight on two lines at the best places; more weight scales it."""
-        return _first(_each_on(self.plate, self._held.lines(BEST_LIFT)), [[self.weight]])
+        return self._bare_on(self.plate, self._held, BEST_LIFT)
 
     @cached_property
     def _braced_on_lines(self) -> Governing:
-        lines = self._braced_held.lines(BEST_LIFT)
-        return _first(_each_on(self.braced(), lines), [[self.weight]])
+        return self._bare_on(self.braced(), self._braced_held, BEST_LIFT)
 
     @cached_property
     def _hung_by_the_ends(self) -> Governing:
-        lines = self._held.lines(HANDS_AT_THE_ENDS)
-        return _first(_each_on(self.plate, lines), [[self.weight]])
+        return self._bare_on(self.plate, self._held, HANDS_AT_THE_ENDS)
+
+    def _bare_on(self, plate: Plate, held: Holding, share: float) -> Governing:
+        return _first(_each_on(plate, held.lines(share)), [[self.weight]])
 
     # --- the steps --------------------------------------------------------------------------
 
@@ -274,16 +272,6 @@ class Handling:
         except SlabTipsError as tip:
             return Governing(0.0, tip.where_mm, tips=True)
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
-
-
-def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
-    """Return the two best places along a slab's long side to lift it, and whether that lies on y.
-
-    Source: at ``(sqrt(2) - 1) / 2`` of the length from each end the moments over the grips and
-    between them are equal; with the weight between them in any plan.
-    """
-    held = Holding(outline)
-    return held.places_mm(BEST_LIFT), held.along_y
 
 
 def _scaled(one: Governing, factor: float) -> Governing:

@@ -68,8 +68,8 @@ _REMEDY = object_of(
         "settles": list_of(text(), "The ids of the findings that it settles."),
         "price_change": ref("Money"),
         "price": ref("Price"),
-        "lighter_by_kg": number("By how much all slabs together are lighter, of a way to save."),
-        "sooner_by_days": whole("By how many days it is there sooner, of a way to save."),
+        "lighter_by_kg": number("Of a way to save: how much lighter all slabs together are."),
+        "sooner_by_days": whole("Of a way to save: how many days sooner it arrives."),
         "verified": {
             "const": True,
             "description": "The patched order was read again and passed by every check.",

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ledgerstone.price import Price
-from ledgerstone.remedies import Fix, Found, Remedy, Way
+from ledgerstone.remedies import Fix, Found, Remedy, Saving
 from ledgerstone.wire.money import write_price
 from ledgerstone.wire.patch import write_patch
 
@@ -20,15 +20,21 @@ def write_remedies(
 
 
 def _remedy(document: dict[str, Any], remedy: Remedy) -> dict[str, Any]:
-    members: dict[str, Any] = {
-        "says": remedy.says,
-        "patch": write_patch(document, remedy.changes),
-        "settles": list(remedy.settles),
-        "verified": True,
-    }
+    members = _change(document, remedy, remedy.settles)
     if remedy.price is not None:
         members["price"] = write_price(remedy.price)
     return members
+
+
+def _change(
+    document: dict[str, Any], change: Remedy | Saving, settles: Sequence[str]
+) -> dict[str, Any]:
+    return {
+        "says": change.says,
+        "patch": write_patch(document, change.changes),
+        "settles": list(settles),
+        "verified": True,
+    }
 
 
 def write_fixes(
@@ -57,22 +63,20 @@ def _fix(document: dict[str, Any], fix: Fix, stops: Sequence[str]) -> dict[str, 
     }
 
 
-def write_ways(document: dict[str, Any], ways: Sequence[Way], now: Price) -> list[dict[str, Any]]:
+def write_ways(
+    document: dict[str, Any], ways: Sequence[Saving], now: Price
+) -> list[dict[str, Any]]:
     """Write ways to save, each with what it changes the total by, and what else it saves."""
     return [_way(document, way, now) for way in ways]
 
 
-def _way(document: dict[str, Any], way: Way, now: Price) -> dict[str, Any]:
-    members: dict[str, Any] = {
-        "says": way.says,
-        "patch": write_patch(document, way.changes),
-        "settles": [],
+def _way(document: dict[str, Any], way: Saving, now: Price) -> dict[str, Any]:
+    members = _change(document, way, ()) | {
         "price": write_price(way.price),
         "price_change": {
             "currency": now.currency,
             "amount": f"{way.price.total - now.total:.2f}",
         },
-        "verified": True,
     }
     if way.lighter_kg:
         members["lighter_by_kg"] = way.lighter_kg
