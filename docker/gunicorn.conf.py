@@ -5,6 +5,8 @@ import gc
 import os
 import signal
 import sys
+import threading
+import time
 from pathlib import Path
 
 from gunicorn.arbiter import Arbiter
@@ -36,11 +38,20 @@ _give_back = getattr(ctypes.CDLL(None), "malloc_trim", None)  # the GNU C librar
 
 
 def when_ready(server: Arbiter) -> None:
-    """Say where the service listens, once it does."""
+    """Say where the service listens, once it does, and look after the workshop's file from then."""
     addresses = [listener.getsockname() for listener in server.LISTENERS]
     where = ", ".join(f"http://{host}:{port}/" for host, port, *_ in addresses)
     sys.stdout.write(f"Ready at {where}\n")
     sys.stdout.flush()
+    threading.Thread(target=_watch, args=(server,), daemon=True).start()
+
+
+def _watch(server: Arbiter) -> None:
+    """Reload when the workshop's file has changed, whether anybody asks meanwhile or not."""
+    while True:
+        time.sleep(1.0)
+        if server.app.wsgi().has_changed():
+            os.kill(os.getpid(), signal.SIGHUP)
 
 
 def pre_fork(server: Arbiter, worker: Worker) -> None:  # noqa: ARG001 - gunicorn names both
@@ -49,11 +60,11 @@ def pre_fork(server: Arbiter, worker: Worker) -> None:  # noqa: ARG001 - gunicor
 
 
 def post_worker_init(worker: Worker) -> None:
-    """Tell the service which queue it stands at, where it counts, and who reloads it."""
+    """Tell the service which queue it stands at, where it counts, and that it is watched."""
     running = worker.wsgi.running
     running.gate.watch(worker.sockets)
     running.counts.take_row(worker.age)
-    worker.wsgi.on_change = lambda: os.kill(worker.ppid, signal.SIGHUP)
+    worker.wsgi.is_watched = True
 
 
 def post_request(worker: Worker, req: Request, environ: object, resp: object) -> None:  # noqa: ARG001 - gunicorn names all four

@@ -112,7 +112,7 @@ export class Answers {
   }
 
   showGlance() {
-    if (!this.last || this.last.answer.kind === "not-understood") return;
+    if (!this.last) return;
     this.glance.hidden = false;
     this.glance.classList.remove("stale");
     this.glance.textContent = `${brief(this.last)} · ${say("answer.glance")}`;

@@ -388,6 +388,7 @@ export const messages = {
   "remedy.ways": "Ways to save",
   "remedy.from-to": "{name}: {from} to {to}",
   "remedy.becomes": "{name}: “{from}” becomes “{to}”",
+  "remedy.changed": "{name} is changed",
   "remedy.added": "{name}: {to}",
   "remedy.add": "{name} is added",
   "remedy.removed": "{name} is left out",

@@ -267,7 +267,8 @@ def _notes(slab: Slab, cover: Cover, spacing_mm: float | None, workshop: Worksho
         " it lies in mid-depth: it must not sink, or it shows through a dark face. Common"
         " practice, no source."
     )
-    yield "Cut the mesh back from every opening by the cover."
+    if slab.cutouts:
+        yield "Cut the mesh back from every opening by the cover."
     if spacing_mm is None:
         plain = concrete_of(workshop).plain_tension_mpa(IN_USE_DAYS)
         yield (

@@ -104,6 +104,18 @@ def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:
         assert len(totals) <= 2
 
 
+def test_a_changed_profile_is_taken_up_though_nobody_asks(tmp_path: Path) -> None:
+    """The file changes and no call comes: new workers do, and the next answer has its price."""
+    path = tmp_path / "workshop.toml"
+    path.write_text(TEXT, encoding="utf-8")
+    with served(WORKSHOP=str(path)) as service:
+        total = json.loads(ask(service.port).body)["price"]["total"]
+        before = set(service.workers)
+        path.write_text(TEXT.replace("margin_percent = 40", "margin_percent = 41"), "utf-8")
+        wait_for(lambda: len(service.workers) == 2 and not before & set(service.workers))
+        assert json.loads(ask(service.port).body)["price"]["total"] != total
+
+
 @pytest.mark.long
 def test_a_stop_finishes_what_runs() -> None:
     """SIGTERM while a quote is being made: it is answered whole, and the server ends with 0."""

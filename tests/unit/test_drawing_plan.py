@@ -195,7 +195,7 @@ def test_sides_made_alike_share_a_section(workshop: Workshop) -> None:
     """Each way that an edge is made has one section, with the sides it stands for."""
     said = texts(plan_of(bench(), workshop))
     assert "Front: bevel 5 mm" in said
-    assert "Back: against a wall" in said
+    assert "Back: unseen" in said
     assert any(text.startswith("Right, left: square") for text in said)
 
 

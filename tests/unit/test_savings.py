@@ -7,7 +7,7 @@ from ledgerstone.quote import Quote
 from ledgerstone.wire.answering import Desk
 from ledgerstone.wire.remedies_out import write_ways
 from ledgerstone.workshop import Workshop
-from unit.remedied import TODAY, Json, rectangle
+from unit.remedied import FULL, TODAY, Json, rectangle
 
 
 @pytest.fixture(scope="module")
@@ -52,3 +52,15 @@ def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(desk: Desk) -> Non
 def _kg(quote: Quote) -> float:
     pairs = zip(quote.weights, quote.order.slabs, strict=True)
     return sum(one.slab_kg * slab.quantity for one, slab in pairs)
+
+
+def test_a_heated_tent_that_brings_nothing_forward_may_be_left_out(desk: Desk) -> None:
+    """Where the day is the same without it, its price can be saved; where it is not, it stays."""
+    order = rectangle("900 mm", "500 mm", rests=FULL) | {"heated_curing": True}
+    quote = desk.answer(order)
+    plain = desk.answer(rectangle("900 mm", "500 mm", rests=FULL), search=False)
+    assert isinstance(quote, Quote)
+    assert isinstance(plain, Quote)
+    later = plain.lead_time.arrives_latest > quote.lead_time.arrives_latest
+    offered = any(way.says == "Leave out the heated tent." for way in quote.ways)
+    assert offered != later

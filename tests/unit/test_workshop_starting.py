@@ -4,11 +4,13 @@ import dataclasses
 import types
 import typing
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
 from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.summary import second_looks
 from ledgerstone.workshop.values import READERS
 
 STARTING = starting_profile(load_profile(DEMONSTRATION))
@@ -100,3 +102,14 @@ def _headers(record: type, path: str) -> Iterator[tuple[str, type]]:
         for inner in (hint, *typing.get_args(hint)):
             if dataclasses.is_dataclass(inner) and isinstance(inner, type):
                 yield from _headers(inner, f"{path}.{name}".removeprefix("."))
+
+
+def test_what_customers_read_is_told_of_while_it_is_invented(workshop: Workshop) -> None:
+    """A workshop of another name that still signs as the demonstration does is asked to look."""
+    ours = replace(workshop, workshop=replace(workshop.workshop, name="Fell Slabs"))
+    looks = second_looks(ours)
+    assert any("Tarnside Casting" in says and "[reply]" in says for says in looks)
+    assert any("example.com" in says for says in looks)
+    own = replace(ours.workshop, email="hello@fellslabs.test")
+    signed = replace(ours.reply, signature=("Ada", "Fell Slabs"))
+    assert second_looks(replace(ours, workshop=own, reply=signed)) == ()

@@ -26,5 +26,7 @@ test("what is added, left out or only tested", () => {
   const side = { op: "add", path: "/slabs/0/cutouts/0/open_to", value: "front" };
   assert.ok(changeWords(order, side).endsWith("open to a side: “Front”"));
   assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on is left out");
+  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/rests", value: { kind: "full" } }), "what it rests on is changed");
+  assert.equal(changeWords(order, { op: "add", path: "/slabs/1", value: slab }), "");
   assert.equal(changeWords(order, { op: "test", path: "/slabs/0/place", value: "indoors" }), "");
 });

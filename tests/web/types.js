@@ -61,7 +61,7 @@
  *   ways_to_save?: Remedy[], changes?: Changes}} Quote
  */
 /**
- * @typedef {{says: string[], since: {reference: string}, price_change: Money,
+ * @typedef {{says: string[], since: {reference: string}, revision?: string, price_change: Money,
  *   ready_later_days: number}} Changes
  */
 /**

@@ -1,7 +1,7 @@
 /** What a quote comes to, ruled like a title block; and what stands behind it. */
 
 import { day, make, money, number, say } from "../show.js";
-import { daySentence } from "./sentences.js";
+import { daySentence, named } from "./sentences.js";
 
 /** @param {Quote} quote @param {string} taxName what the tax is called here */
 export function block(quote, taxName) {
@@ -61,7 +61,7 @@ function capital(words) {
 function standingCell(quote) {
   const name = quote.standing === "quotation" ? say("answer.quotation") : say("answer.estimate");
   const until = say("answer.valid", { day: day(quote.valid_until) });
-  return cell("standing", "answer.standing", name, until, say("answer.reference", { reference: quote.reference }));
+  return cell("standing", "answer.standing", name, until, say("answer.reference", { reference: named(quote) }));
 }
 
 /** @param {string} kind @param {string} key @param {string} first @param {...(string | false | null)} more */

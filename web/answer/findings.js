@@ -97,6 +97,7 @@ function choice(remedy, key, context, title) {
  * @param {Operation} operation
  */
 export function changeWords(order, { op, path, value }) {
+  if (/^\/(joins|slabs\/\d+)$/.test(path)) return ""; // a whole slab: the sentence says it
   const name = nameOf(order, path);
   const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];
   if (op === "replace" && old && chosen) return say("remedy.becomes", { name, from: old, to: chosen });
@@ -104,7 +105,7 @@ export function changeWords(order, { op, path, value }) {
   const from = valueWords(read(order, path));
   const to = valueWords(value);
   if (op === "remove") return say("remedy.removed", { name });
-  if (op === "replace") return from && to ? say("remedy.from-to", { name, from, to }) : say("remedy.add", { name });
+  if (op === "replace") return from && to ? say("remedy.from-to", { name, from, to }) : say("remedy.changed", { name });
   if (op === "add") return to ? say("remedy.added", { name, to }) : say("remedy.add", { name });
   return "";
 }

@@ -1,7 +1,7 @@
 /** Ways to keep a quote: its link and reference, paper, and sending it to the workshop. */
 
 import { day, make, one, say } from "../show.js";
-import { asText } from "./sentences.js";
+import { asText, named } from "./sentences.js";
 
 /** @param {Quote} quote @param {Keeping} keeping */
 export function keepTools(quote, keeping) {
@@ -10,8 +10,8 @@ export function keepTools(quote, keeping) {
     said.textContent = words;
     keeping.announce(words);
   };
-  const { link, reference } = quote;
-  const until = say(link ? "keep.link" : "keep.no-link", { reference, day: day(quote.valid_until) });
+  const { link } = quote;
+  const until = say(link ? "keep.link" : "keep.no-link", { reference: named(quote), day: day(quote.valid_until) });
   const copied = link && button("copy", () => void copy(link, "answer.copied", tell));
   const text = asText(quote);
   return make(
@@ -28,7 +28,7 @@ export function keepTools(quote, keeping) {
 /** @param {Quote} quote @param {string} text @param {Keeping} keeping @param {(words: string) => void} tell */
 function sending(quote, text, { choices, request }, tell) {
   const { name, email, telephone } = choices.workshop;
-  const subject = say("keep.subject", { reference: quote.reference });
+  const subject = say("keep.subject", { reference: named(quote) });
   const mail = `mailto:${email}?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(text)}`;
   const call = make("a", { href: `tel:${telephone.replace(/[^\d+]/g, "")}` }, say("keep.call", { telephone }));
   const write = make("a", { href: mail, class: "button" }, say("keep.mail"));

@@ -34,6 +34,7 @@ export class AnswerPanel extends HTMLElement {
     const opened = Array.from(this.querySelectorAll("details[open]"), keyOf);
     const focused = this.contains(document.activeElement) ? keyOf(document.activeElement) : undefined;
     this.unread.replaceChildren(...unreadNotice(answer, showing));
+    this.rest.inert = answer.kind === "not-understood"; // it is for an order of before
     if (answer.kind === "quote") this.showQuote(answer.body, showing);
     if (answer.kind === "sent-back") this.showSentBack(answer.body, showing);
     for (const details of this.querySelectorAll("details")) details.open = opened.includes(keyOf(details));

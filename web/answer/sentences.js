@@ -9,13 +9,18 @@ export function daySentence({ lead_time: lead, order }) {
   return say("answer.arrives", { day: day(lead.arrives.latest) });
 }
 
+/** A quote's reference, with the letter of its revision. @param {Quote} quote */
+export function named({ reference, changes }) {
+  return `${reference} ${changes?.revision ?? ""}`.trim();
+}
+
 /** @param {Quote} quote */
 export function asText(quote) {
-  const { price, weight, drawings, valid_until: until, link, reference } = quote;
+  const { price, weight, drawings, valid_until: until, link } = quote;
   const says = drawings.says ?? [];
   const slabs = weight.slabs.map((slab, i) => [says[i], slab.says].filter(Boolean).join(" ").trim());
   const lines = [
-    say("keep.subject", { reference }),
+    say("keep.subject", { reference: named(quote) }),
     ...slabs,
     `${say("answer.price")}: ${money(price.total, price.currency)}`,
     `${daySentence(quote)}.`,
@@ -48,7 +53,7 @@ export function sentence({ answer }, name) {
 /** @param {Answered} answered */
 export function brief({ answer }) {
   if (answer.kind === "quote") return priceAndDay(answer.body);
-  if (answer.kind === "not-understood") return "";
+  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
   const n = answer.body.findings.filter(({ level }) => level === "stops").length;
   return say("findings.change-count", { n });
 }

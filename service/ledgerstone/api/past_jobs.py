@@ -15,6 +15,18 @@ from ledgerstone.wire.strict_json import read_json
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 _NO_DAY = date(2000, 1, 1)  # each job brings its own
+_FORM = """\
+FILE has one table for each job; what you do not know is left out:
+
+  [[jobs]]
+  name = "Bench"
+  ordered_on = 2026-03-02
+  order = "bench.json"      # the order as it would be sent, beside this file
+  charged = 940.00          # what the customer paid
+  weighed_kg = 52.0         # all slabs, on the scale
+  hours = 14.5              # of work
+  days = 19                 # from the order until it was ready
+"""
 
 
 def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
@@ -44,6 +56,8 @@ def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="python -m ledgerstone.workshop try",
         description="Say what a profile would have charged, weighed and taken for jobs done.",
+        epilog=_FORM,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("file", type=Path, metavar="FILE", help="past jobs, a TOML file")
     parser.add_argument("--workshop", type=Path, default=DEMONSTRATION, metavar="PROFILE",

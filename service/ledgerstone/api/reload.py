@@ -76,15 +76,15 @@ class Service:
 
     Attributes
     ----------
-    on_change
-        What is done when the profile's file has changed: ``reload`` here and now, unless the
-        server puts something of its own in its place.
+    is_watched
+        Whether the server looks at the profile's file by itself, with ``has_changed``; else each
+        request does, and what has changed is taken up before it is answered.
     """
 
     settings: Settings
     running: Running
     clock: Callable[[], float] = time.monotonic
-    on_change: Callable[[], object] | None = None
+    is_watched: bool = False
     _app: Flask = field(init=False)
     _watch: Watch = field(init=False)
 
@@ -94,10 +94,14 @@ class Service:
 
     def __call__(self, environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
         """Answer a request."""
-        if self._watch.has_changed(self.clock()):
-            (self.on_change or self.reload)()
+        if not self.is_watched and self.has_changed():
+            self.reload()
         answer: Iterable[bytes] = self._app(environ, start_response)
         return answer
+
+    def has_changed(self) -> bool:
+        """Say, once for each change, whether the profile's file has changed and is at rest."""
+        return self._watch.has_changed(self.clock())
 
     def reload(self) -> bool:
         """Read the profile and all that goes with it again; a faulty one changes nothing.

@@ -153,7 +153,7 @@ def edge_text(edge: Edge) -> str:
         "square": "square, arris eased",
         "bevel": f"bevel{size}",
         "round": f"round{size}",
-        "wall": "against a wall",
+        "wall": "unseen",
     }[edge.profile]
     if edge.drop is not None:
         says += f", drop {edge.drop.depth.text()}" + (", mitred" if edge.drop.mitred else "")

@@ -151,6 +151,8 @@ def _lifts(job: Job, i: int) -> Block:
     where = f"{first} and {second} mm from the mould's {side} edge"
     carried = "Flat, level, on two lines" if handled.way.held == "flat" else "On edge, upright"
     rail = " Clamp a stiff rail across the openings first." if handled.way.rail else ""
+    if handled.way.rail and not shape.openings:
+        rail = " It has no opening, so it wants no rail."
     sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""
     over = f", over the slab's {handled.turned_over}" if handled.turned_over else ""
     return facts(
@@ -174,7 +176,8 @@ def _finish(job: Job, i: int) -> Block:
     steps = [f"Sand the open back flat: {mm(workshop.boards.sanding_mm)} mm stands proud"]
     if workshop.boards.sanding_mm <= 0:
         steps = []
-    steps.append("Knockouts out, arris of every rim dressed, face washed")
+    rims = "Knockouts out, arris of every rim dressed, face washed"
+    steps.append(rims if slab.cutouts else "Arrises dressed, face washed")
     if slurry.litres:
         parts = ", ".join(f"{w.weighed_kg:g} kg {w.name}" for w in slurry.weighings)
         steps.append(f"Fill voids with {slurry.litres:.2f} l of slurry: {parts}. Gloves: it burns")

@@ -44,8 +44,8 @@ def ways_to_save(
 ) -> tuple[Saving, ...]:
     """Up to three changes that make an order cheaper, lighter or sooner, the cheapest first.
 
-    Each is proved by every check, adds no caution, costs less, and keeps sizes in plan, cut-outs
-    and finish.
+    Each is proved by every check, adds no caution, costs less, comes no later, and keeps sizes in
+    plan, cut-outs and finish.
     """
     total = facts.price.total
     known = {finding.check for finding in findings if finding.level == "caution"}
@@ -56,7 +56,9 @@ def ways_to_save(
         if outcome is None or price is None or _adds_a_caution(outcome, known):
             continue
         lighter = max(0.0, round(_kg(facts) - _kg(outcome.facts), 1))
-        sooner = _sooner_days(facts, outcome.facts)
+        sooner = (facts.lead_time.arrives_latest - outcome.facts.lead_time.arrives_latest).days
+        if sooner < 0:
+            continue
         much = lighter >= LIGHTER_SHARE * _kg(facts) or sooner >= SOONER_DAYS
         if total - price.total >= total * LEAST_SHARE or (much and price.total < total):
             says = " ".join(say_changes(order, changes))
@@ -69,10 +71,6 @@ def _kg(facts: Facts) -> float:
     return sum(kg * slab.quantity for kg, slab in pairs)
 
 
-def _sooner_days(facts: Facts, then: Facts) -> int:
-    return max(0, (facts.lead_time.arrives_latest - then.lead_time.arrives_latest).days)
-
-
 def _adds_a_caution(outcome: Outcome, known: set[str]) -> bool:
     cautions = {f.check for f in outcome.checked.findings if f.level == "caution"}
     return not cautions <= known
@@ -82,6 +80,8 @@ def _candidates(order: Order, facts: Facts) -> Iterable[Changes]:
     yield from _thinner(order, facts)
     yield from _other_delivery(order, facts)
     yield from _ordinary_shade(order, facts)
+    if order.heated_curing:
+        yield (Change(("heated_curing",), new=False),)
 
 
 def _thinner(order: Order, facts: Facts) -> Iterable[Changes]:

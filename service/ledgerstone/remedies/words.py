@@ -182,8 +182,10 @@ def _delivery(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
     return "Change the delivery."
 
 
-def _heated_curing(_order: Order, _subject: Path, _changes: Sequence[Change]) -> str:
-    return "Have it cured in our heated tent."
+def _heated_curing(_order: Order, _subject: Path, changes: Sequence[Change]) -> str:
+    if changes[-1].new:
+        return "Have it cured in our heated tent."
+    return "Leave out the heated tent."
 
 
 def _sample_tile(_order: Order, _subject: Path, _changes: Sequence[Change]) -> str:

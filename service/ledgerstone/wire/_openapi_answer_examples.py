@@ -23,7 +23,7 @@ DRAWINGS: Example = {
             "A slab 1450 mm by 560 mm, 40 mm thick. An opening (basin): round, 360 mm across, its"
             " centre 980 mm from the left and 270 mm from the front. An opening (tap): round, 35 mm"
             " across, its centre 980 mm from the left and 505 mm from the front, rim covered."
-            " Front: bevel 5 mm. Back: against a wall. It rests on base 650 mm, basin 800 mm."
+            " Front: bevel 5 mm. Back: unseen. It rests on base 650 mm, basin 800 mm."
         )
     ],
 }

@@ -27,11 +27,13 @@ def second_looks(workshop: Workshop) -> tuple[str, ...]:
         *_unsealed_places(workshop),
         *_coarse(workshop),
         *_admixtures(workshop),
+        *_still_invented(workshop),
     )
 
 
 # --- the parts of the summary ---------------------------------------------------------------
 
+_INVENTED = "Tarnside Casting"
 _Rows = Iterator[tuple[str, str]]
 
 
@@ -157,6 +159,16 @@ def _unsealed_places(w: Workshop) -> Iterator[str]:
     for place in ("indoors", "wet-room", "outdoors"):
         if not any(place in sealer.places for sealer in w.sealers):
             yield f"No sealer is for {place}, so no order for that place can be made."
+
+
+def _still_invented(w: Workshop) -> Iterator[str]:
+    """What customers read and still is the demonstration's. No letter reaches an example.com."""
+    if w.workshop.name == _INVENTED:
+        return
+    if any(_INVENTED in line for line in w.reply.signature):
+        yield f"Replies are still signed by {_INVENTED}, which is invented: see [reply]."
+    if w.workshop.email.endswith("example.com"):
+        yield f"No letter reaches {w.workshop.email}: write an address of yours there."
 
 
 def _coarse(w: Workshop) -> Iterator[str]:
