@@ -3,6 +3,7 @@
 import json
 import os
 import signal
+import socket
 import threading
 import time
 from collections.abc import Iterator
@@ -17,6 +18,7 @@ from unit.test_schedule_ical import calendar
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 RECOVERY_S = 2.0
+SILENT_S = 1.5  # as the shipped settings have it
 FAULTY = TEXT + "\nnonsense = \n"
 
 
@@ -102,6 +104,20 @@ def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:
         print(told(callers.answers), sorted(totals))
         assert {a.status for a in callers.answers} == {200}
         assert len(totals) <= 2
+
+
+def test_silent_connections_hold_up_nobody_for_long(service: Served) -> None:
+    """As many as there are workers are opened and say nothing, as browsers do: all is answered."""
+    right = ask(service.port).body
+    before = set(service.workers)
+    silent = [socket.create_connection(("127.0.0.1", service.port)) for _ in range(4)]
+    answer = ask(service.port)
+    assert (answer.status, answer.body) == (200, right)
+    assert answer.took_s < 4 / 2 * SILENT_S + RECOVERY_S
+    assert all(one.recv(1) == b"" for one in silent)
+    assert set(service.workers) == before
+    for one in silent:
+        one.close()
 
 
 def test_a_changed_profile_is_taken_up_though_nobody_asks(tmp_path: Path) -> None:
