@@ -25,7 +25,7 @@ for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
 SILENT_S = 1.5
 
 
-class Answering(SyncWorker):
+class Answering(SyncWorker):  # type: ignore[misc]  # gunicorn has no types
     """Hangs up where nothing comes; behind a proxy no such connection arrives.
 
     It is synchronous: a quote is all arithmetic, and threads only queue behind one another.
