@@ -11,11 +11,11 @@ from ledgerstone.order import Order, Shade
 from ledgerstone.price import Price
 from ledgerstone.remedies.change import Change, Changes, Outcome, Trial
 from ledgerstone.remedies.words import say_changes
+from ledgerstone.strength.concrete import flexural_factor
 
 MOST_WAYS = 3
 LEAST_SHARE = Decimal("0.015")  # what saves less is not worth a customer's while
 LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # but it may be worth it for these, where it costs less
-_TRUSTED_MORE = 1.04  # from 60 to 20 mm the factor rises by 40 parts in 1540
 # Not where a rest is low: a thinner slab follows that more easily.
 _BY_LOAD = ("own-weight", "even-load", "somebody-sitting", "somebody-standing", "somebody-leaning")
 
@@ -92,22 +92,23 @@ def _thinner(order: Order, facts: Facts) -> Iterable[Changes]:
         thinner = [usual for usual in stocked if usual < slab.thickness.mm - 0.5]
         if thinner:
             new = slab.thickness.like(max(thinner))
-            if _cracks_for_sure(facts, i, slab.thickness.mm / new.mm):
+            if _cracks_for_sure(facts, i, new.mm):
                 return
             changes.append(Change(("slabs", i, "thickness"), new))
     if changes:
         yield tuple(changes)
 
 
-def _cracks_for_sure(facts: Facts, i: int, thinner: float) -> bool:
-    """Whether a slab so many times thinner cracks in its place: this needs no trial.
+def _cracks_for_sure(facts: Facts, i: int, thickness_mm: float) -> bool:
+    """Whether a slab of less thickness cracks in its place: this needs no trial.
 
-    Its stress rises by that at the least: so much under its own weight, which goes down with it,
-    and by the square under what stands on it. Its bending strength is trusted a little more, by
-    the size factor of EN 1992-1-1 3.1.8.
+    Its stress rises as it gets thinner at the least: so much under its own weight, which goes down
+    with it, and by the square under what stands on it. Its strength is trusted a little more.
     """
+    old_mm = facts.order.slabs[i].thickness.mm
+    trusted = flexural_factor(thickness_mm) / flexural_factor(old_mm)
     verdicts = [v for v in facts.strength[i].in_place.verdicts if v.case in _BY_LOAD]
-    return any(verdict.utilisation * thinner > _TRUSTED_MORE for verdict in verdicts)
+    return any(v.utilisation * old_mm / thickness_mm > trusted for v in verdicts)
 
 
 def _other_delivery(order: Order, facts: Facts) -> Iterable[Changes]:
