@@ -13,19 +13,19 @@ from typing import Any, Final, TextIO
 
 from ledgerstone.api.booked import booked_in
 from ledgerstone.api.settings import Settings, settings_from
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.answers import write_quote, write_sent_back
+from ledgerstone.application.asks import Asked
+from ledgerstone.application.job_sheets import Foreman
+from ledgerstone.application.replying import Writer
+from ledgerstone.codec.links import link_members, offer_of
+from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
+from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
 from ledgerstone.papers.job_sheet import job_content, job_pages, job_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.answers import write_quote, write_sent_back
-from ledgerstone.wire.asks import Asked
-from ledgerstone.wire.job_sheets import Foreman
-from ledgerstone.wire.links import link_members, offer_of
-from ledgerstone.wire.replying import Writer
-from ledgerstone.wire.strict_json import LARGEST_BYTES, read_json
-from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop import load_profile
 
 QUOTED, SENT_BACK, NOT_READ = 0, 1, 2

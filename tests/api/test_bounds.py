@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.schemas import Schemas
-from ledgerstone.wire.answers import MOST_FINDINGS
+from ledgerstone.application.answers import MOST_FINDINGS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -107,7 +107,7 @@ def test_more_findings_than_are_told_are_counted(
 ) -> None:
     """Where findings are left out the gravest are told, and the number of the others."""
     whole = client.post("/v1/quotes", json=_crowded([])).get_json()["findings"]
-    monkeypatch.setattr("ledgerstone.wire.answers.MOST_FINDINGS", 3)
+    monkeypatch.setattr("ledgerstone.application.answers.MOST_FINDINGS", 3)
     told = client.post("/v1/quotes", json=_crowded([])).get_json()
     assert len(whole) > 3
     assert [one["id"] for one in told["findings"]] == [one["id"] for one in whole[:3]]

@@ -8,13 +8,13 @@ import pytest
 
 from api.asking import PROBLEM, changed
 from conftest import EXAMPLE_ORDER
-from ledgerstone.wire.tokens import LONGEST_TOKEN
+from ledgerstone.codec.tokens import LONGEST_TOKEN
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 SVG = "image/svg+xml"
-DRAWER = import_module("ledgerstone.wire.drawings").Drawer
+DRAWER = import_module("ledgerstone.application.drawings").Drawer
 TWO_SLABS = changed(
     ("/slabs/-", {"outline": {"kind": "round", "diameter": "90 cm"}, "thickness": "40 mm",
                   "label": "Round table"}),

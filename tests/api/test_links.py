@@ -11,7 +11,7 @@ from api.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
 from api.offered import OFFERED, detailed_order, reworded, service, slabs_order
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, SIGNING_KEYS
-from ledgerstone.wire.tokens import LONGEST_LINK, LONGEST_TOKEN
+from ledgerstone.codec.tokens import LONGEST_LINK, LONGEST_TOKEN
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

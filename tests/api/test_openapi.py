@@ -7,15 +7,15 @@ import pytest
 import yaml
 from openapi_spec_validator import validate
 
+from ledgerstone.codec import order_schemas
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.contract._openapi_examples import ORDERS
+from ledgerstone.contract._openapi_order import LENGTH_PATTERN
+from ledgerstone.contract.openapi import document, document_text
+from ledgerstone.contract.yaml_out import write_yaml
 from ledgerstone.order import CORNERS
 from ledgerstone.outline import side_names
 from ledgerstone.quantities import Length
-from ledgerstone.wire import order_schemas
-from ledgerstone.wire._openapi_examples import ORDERS
-from ledgerstone.wire._openapi_order import LENGTH_PATTERN
-from ledgerstone.wire.openapi import document, document_text
-from ledgerstone.wire.order_in import read_order
-from ledgerstone.wire.yaml_out import write_yaml
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -49,7 +49,7 @@ def test_what_is_committed_is_what_is_made_and_served(
     path: Path = pytestconfig.rootpath / "openapi" / "openapi.yaml"
     committed = path.read_text(encoding="utf-8")
     assert committed == document_text(), (
-        "write it again: python -m ledgerstone.wire.openapi > openapi/openapi.yaml"
+        "write it again: python -m ledgerstone.contract.openapi > openapi/openapi.yaml"
     )
     assert client.get("/v1/openapi.yaml").text == committed
 

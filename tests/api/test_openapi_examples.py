@@ -9,9 +9,9 @@ import pytest
 from api.asking import NEVER_SAID, sentences
 from api.schemas import Schemas
 from conftest import MAKER_KEY
-from ledgerstone.wire._openapi_examples import ORDERS
-from ledgerstone.wire.openapi import document
-from ledgerstone.wire.problem_kinds import KINDS
+from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.contract._openapi_examples import ORDERS
+from ledgerstone.contract.openapi import document
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

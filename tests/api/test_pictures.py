@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 SVG = "image/svg+xml"
-DRAWER = import_module("ledgerstone.wire.drawings").Drawer
+DRAWER = import_module("ledgerstone.application.drawings").Drawer
 PICTURES = import_module("ledgerstone.api.pictures")
 
 

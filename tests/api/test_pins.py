@@ -9,11 +9,11 @@ import pytest
 
 from api.asking import changed
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from ledgerstone.application.drawings import Beside, drawing_token
 from ledgerstone.checks import Finding
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.tokens import Tokens
 from ledgerstone.drawing.frame import SHEET_WIDTH
-from ledgerstone.wire.drawings import Beside, drawing_token
-from ledgerstone.wire.order_in import read_order
-from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop import Workshop
 
 if TYPE_CHECKING:

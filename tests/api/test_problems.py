@@ -17,8 +17,8 @@ from flask import Flask, abort
 from api.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app, guard
-from ledgerstone.wire.problem_kinds import KINDS, PLAIN, ProblemKind
-from ledgerstone.wire.strict_json import LARGEST_BYTES
+from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
+from ledgerstone.codec.strict_json import LARGEST_BYTES
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -270,7 +270,7 @@ def test_a_chunked_order_is_read(port: int) -> None:
 
 def test_the_longest_link_passes_the_server(port: int) -> None:
     """A token of the greatest length reaches the service, which says it is not one of ours."""
-    from ledgerstone.wire.tokens import LONGEST_TOKEN  # noqa: PLC0415  beside its one use
+    from ledgerstone.codec.tokens import LONGEST_TOKEN  # noqa: PLC0415  beside its one use
 
     connection = HTTPConnection("127.0.0.1", port, timeout=20)
     connection.request("GET", f"/v1/drawings/{'A' * LONGEST_TOKEN}/plan.svg?slab=7")

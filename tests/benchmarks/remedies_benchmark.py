@@ -21,8 +21,8 @@ from hypothesis import HealthCheck, Phase, given, seed, settings
 
 from laws.plan_strategies import Json
 from laws.strategies import TODAY, modest_orders, orders
+from ledgerstone.application.answering import Desk
 from ledgerstone.quote import Quote
-from ledgerstone.wire.answering import Desk
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 DESK = Desk(load_profile(DEMONSTRATION), TODAY)

@@ -22,11 +22,11 @@ from statistics import median
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
 from ledgerstone.transport import slab_kg
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from unit.slabs import box, cut, hole, slab_json
 from validation.test_calibration import JOBS, on_units

@@ -34,7 +34,9 @@ ORDER = (
     "quote",
     "drawing",
     "papers",
-    "wire",
+    "codec",
+    "application",
+    "contract",
     "api",
     "command",
     "__main__",
@@ -45,9 +47,9 @@ DOORS = {
     "flask": ("api",),
     "werkzeug": ("api",),
     "gunicorn": (),
-    "marshmallow": ("wire", "workshop"),
-    "apispec": ("wire", "api"),
-    "itsdangerous": ("wire",),
+    "marshmallow": ("codec", "application", "contract", "workshop"),
+    "apispec": ("contract",),
+    "itsdangerous": ("codec",),
     "jinja2": ("papers",),
     "markupsafe": ("papers",),
     "pint": ("quantities",),
@@ -137,7 +139,7 @@ def test_imports_run_one_way(module: str) -> None:
 
 @pytest.mark.parametrize("module", sorted(filter(None, MODULES)))
 def test_each_library_has_one_door(module: str) -> None:
-    """Flask is known to the api alone, marshmallow to the wire and the profile, pint to lengths."""
+    """Flask is known to the api alone, apispec to the contract, pint to the quantities."""
     libraries = {name.partition(".")[0] for name in _imported(MODULES[module])}
     assert [name for name in libraries & DOORS.keys() if not _within(module, DOORS[name])] == []
 

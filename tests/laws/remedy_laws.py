@@ -8,10 +8,10 @@ from typing import Any
 import jsonpatch
 
 from laws.plan_strategies import Json
+from ledgerstone.application.answering import Desk
 from ledgerstone.checks.finding import cut_short
+from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_fixes, write_remedies
 from unit.test_sentences import faults
 
 

@@ -25,9 +25,9 @@ from laws.plan_strategies import Json
 from laws.remedy_laws import hold_the_laws
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
+from ledgerstone.application.answering import Desk
 from ledgerstone.checks import CHECKS
 from ledgerstone.quote import Quote
-from ledgerstone.wire.answering import Desk
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 ORDERS: Final = 6000

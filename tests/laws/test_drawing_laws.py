@@ -7,10 +7,10 @@ from hypothesis import given
 
 from laws.awkward_orders import AWKWARD
 from laws.strategies import orders, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.drawing import Pin, TitleBlock, describe, draw_plan, draw_view
 from ledgerstone.order import Order
 from ledgerstone.shape import shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.drawing_reader import SVG, read
 

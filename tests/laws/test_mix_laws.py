@@ -8,10 +8,10 @@ from hypothesis import strategies as st
 
 from laws.plan_strategies import Draw
 from laws.strategies import orders, thorough, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.mix import BatchPlan, Tint, batch_plan, batches, late_pours, mixes_of, weighing
 from ledgerstone.mix.batches import as_they_lie
 from ledgerstone.shape import shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from ledgerstone.workshop.proportions import (
     Part,

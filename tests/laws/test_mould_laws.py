@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 
 from laws.plan_strategies import Draw
 from laws.strategies import orders, thorough, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.mould import Cut, Nest, Piece, cut_lengths, fewest_stock, mould_plan, nest, runs
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import Bar, cut_list
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 WORKSHOP = load_profile(DEMONSTRATION)

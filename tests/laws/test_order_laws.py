@@ -18,13 +18,13 @@ from hypothesis import strategies as st
 from laws.awkward_orders import AWKWARD
 from laws.strategies import TODAY, brief, modest_orders, orders, thorough, usual
 from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.codec.canonical import canonical
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.order_out import write_order
 from ledgerstone.errors import QuantityError
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, SentBack, quote
-from ledgerstone.wire.canonical import canonical
-from ledgerstone.wire.order_in import read_order
-from ledgerstone.wire.order_out import write_order
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]

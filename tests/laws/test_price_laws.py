@@ -18,10 +18,10 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from laws.strategies import modest_orders, orders, slabs, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order
 from ledgerstone.price import Line, Price, price, stepped, tax_in
 from ledgerstone.shape import shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
 

@@ -13,7 +13,7 @@ from laws.remedy_laws import hold_the_laws
 from laws.remedy_run import Tally, run_part, show
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
-from ledgerstone.wire.answering import Desk
+from ledgerstone.application.answering import Desk
 
 DESKS: Final = {name: Desk(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
 STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "young-concrete")})

@@ -19,11 +19,11 @@ from shapely import affinity
 
 from laws.plan_strategies import cutouts, points_of, rings
 from laws.strategies import orders, slabs, thorough, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Slab
 from ledgerstone.outline import rounded
 from ledgerstone.price import price
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
 

@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from laws.awkward_orders import AWKWARD
 from laws.strategies import TODAY, brief, modest_orders, orders, usual
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.strength.slabs import Plates, SlabStrength
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, facts_of, slab_json
 

@@ -6,9 +6,9 @@ from typing import Any, Final
 
 import jsonpatch
 
+from ledgerstone.application.answering import Desk
+from ledgerstone.codec.remedies_out import write_fixes
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_fixes
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"kind": "full"}

@@ -4,11 +4,11 @@ from datetime import date
 from typing import Any
 
 from ledgerstone.checks import Facts
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
 

@@ -7,12 +7,12 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.application.answers import shade_members
+from ledgerstone.application.choices import write_choices
 from ledgerstone.checks import CHECKS, Facts, Finding, run_stage
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
-from ledgerstone.wire.answers import shade_members
-from ledgerstone.wire.choices import write_choices
 from ledgerstone.workshop import Dose, Workshop
 from unit.slabs import box, order_of, shapes_of, slab_json, steps_of
 

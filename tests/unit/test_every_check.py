@@ -9,9 +9,9 @@ import pytest
 
 from laws.other_workshops import WORKSHOPS
 from laws.tripping_orders import PALLET, TRIPS, of, plain, units
+from ledgerstone.application.answers import write_finding
 from ledgerstone.checks import CHECKS, Facts, Finding, check_order
-from ledgerstone.wire.answers import write_finding
-from ledgerstone.wire.order_in import read_order
+from ledgerstone.codec.order_in import read_order
 from unit.slabs import Json, hole
 from unit.test_sentences import read_aloud
 

@@ -6,9 +6,9 @@ from typing import Final
 import jsonpatch
 import pytest
 
+from ledgerstone.application.answering import Desk
+from ledgerstone.codec.patch import write_patch
 from ledgerstone.quote import SentBack
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.patch import write_patch
 from ledgerstone.workshop import Workshop
 from unit.checked import FITTED, plain
 from unit.slabs import Json, box, cut, slab_json

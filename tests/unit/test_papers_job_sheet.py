@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from shapely import affinity
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
@@ -15,7 +16,6 @@ from ledgerstone.papers.job_sheet import job_content, job_pages
 from ledgerstone.quote import Quote, quote
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, hole, polygon, slab_json
 

@@ -7,9 +7,9 @@ from typing import Final
 import jsonpatch
 import pytest
 
+from ledgerstone.application.answering import Desk
+from ledgerstone.codec.remedies_out import write_remedies
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_remedies
 from ledgerstone.workshop import Workshop
 from unit.checked import plain
 from unit.slabs import Json

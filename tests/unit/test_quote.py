@@ -7,11 +7,11 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, order_of, slab_json
 

@@ -6,11 +6,11 @@ from dataclasses import replace
 import jsonpatch
 import pytest
 
+from ledgerstone.application.answering import Desk
 from ledgerstone.checks import Facts
+from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote
 from ledgerstone.remedies.offers import options
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_fixes, write_remedies
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks

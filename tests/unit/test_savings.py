@@ -3,9 +3,9 @@
 import jsonpatch
 import pytest
 
+from ledgerstone.application.answering import Desk
+from ledgerstone.codec.remedies_out import write_ways
 from ledgerstone.quote import Quote
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.remedies_out import write_ways
 from ledgerstone.workshop import Workshop
 from unit.remedied import FULL, TODAY, Json, rectangle
 

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.schedule import LeadTime, WorkingCalendar, lead_time
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import Operation, Stage
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Closure

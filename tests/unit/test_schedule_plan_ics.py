@@ -5,9 +5,9 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.schedule.ical import read_bookings
 from ledgerstone.schedule.plan_ics import plan_ics
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import BookingRules
 from unit.slabs import facts_of

@@ -5,16 +5,16 @@ from typing import Final
 
 import pytest
 
+from ledgerstone.application.answering import Desk
 from ledgerstone.checks import Facts
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.patch import trial_of
 from ledgerstone.quote import SentBack
 from ledgerstone.remedies import changed
 from ledgerstone.remedies.budget import Budget
 from ledgerstone.remedies.cheapest import Tried
 from ledgerstone.remedies.offers import options
 from ledgerstone.strength.slabs import Plates, slab_strength
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.order_in import read_order
-from ledgerstone.wire.patch import trial_of
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, hole, polygon, slab_json
 from validation.test_calibration import BREAKERS, JOBS

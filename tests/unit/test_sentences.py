@@ -10,7 +10,7 @@ from hypothesis import HealthCheck, given, settings
 from laws.awkward_orders import AWKWARD
 from laws.strategies import modest_orders, orders
 from ledgerstone.checks import CHECKS, Check, Finding
-from ledgerstone.wire.order_in import read_order
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from unit.checked import TODAY
 from unit.slabs import Json, facts_of

@@ -5,8 +5,8 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, cut, hole, polygon, shape_from, slab_of
 

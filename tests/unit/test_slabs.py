@@ -6,11 +6,11 @@ import pytest
 from shapely.geometry import Polygon
 
 from ledgerstone.checks import Facts
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, facts_of, hole, slab_json
 from validation.test_calibration import JOBS, TODAY

@@ -5,9 +5,9 @@ from fractions import Fraction
 
 import pytest
 
+from ledgerstone.application.answering import Desk
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import merged
-from ledgerstone.wire.answering import Desk
 from ledgerstone.workshop import Workshop
 from unit.remedied import FULL, TODAY, fixed, rectangle, sent_back
 

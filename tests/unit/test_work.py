@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 
 from ledgerstone.checks import Facts
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, facts_of, hole, order_of, slab_json, steps_of

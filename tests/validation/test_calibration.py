@@ -11,8 +11,8 @@ from typing import Any, Final
 
 import pytest
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, cut, hole, slab_json
 

@@ -13,8 +13,8 @@ import shapely
 from shapely.geometry import LineString, Point, box
 from shapely.geometry import Polygon as ShapelyPolygon
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]

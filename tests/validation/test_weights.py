@@ -16,9 +16,9 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.transport import people_to_lift, slab_kg
-from ledgerstone.wire.order_in import read_order
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]

@@ -16,10 +16,10 @@ from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
 from ledgerstone.api.routes import SHOP, Shop, routes
 from ledgerstone.api.settings import Settings
+from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.codec.strict_json import LARGEST_BYTES
+from ledgerstone.codec.tokens import Tokens
 from ledgerstone.papers.templates import templates_in
-from ledgerstone.wire.problem_kinds import KINDS
-from ledgerstone.wire.strict_json import LARGEST_BYTES
-from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.records import Workshop
 

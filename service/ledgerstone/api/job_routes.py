@@ -7,12 +7,12 @@ from flask import Blueprint, Response, json
 from ledgerstone.api import guard
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.routes import Shop
+from ledgerstone.application.answers import write_sent_back
+from ledgerstone.application.asks import Asked
+from ledgerstone.application.job_sheets import Foreman
 from ledgerstone.papers.job_sheet import job_content, job_page, job_print
 from ledgerstone.quote import SentBack
 from ledgerstone.schedule.plan_ics import plan_ics
-from ledgerstone.wire.answers import write_sent_back
-from ledgerstone.wire.asks import Asked
-from ledgerstone.wire.job_sheets import Foreman
 
 _JSON, _HTML, _PDF = "application/json", "text/html", "application/pdf"
 _ICS = "text/calendar"

@@ -12,14 +12,14 @@ from ledgerstone.api.limits import Buckets, waits
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.routes import Shop
 from ledgerstone.api.smtp import post_of
+from ledgerstone.application.answers import write_sent_back
+from ledgerstone.application.asks import Asked
+from ledgerstone.application.opening import write_opened
+from ledgerstone.application.replying import Writer
+from ledgerstone.application.requesting import send_request
+from ledgerstone.application.sheets import SHEETS, Drafter
+from ledgerstone.codec.links import open_offer
 from ledgerstone.quote import SentBack
-from ledgerstone.wire.answers import write_sent_back
-from ledgerstone.wire.asks import Asked
-from ledgerstone.wire.links import open_offer
-from ledgerstone.wire.opening import write_opened
-from ledgerstone.wire.replying import Writer
-from ledgerstone.wire.requesting import send_request
-from ledgerstone.wire.sheets import SHEETS, Drafter
 
 _JSON, _HTML, _PDF, _EML = "application/json", "text/html", "application/pdf", "message/rfc822"
 _MOST_OF_ONE, _MOST_OF_ALL = 5, 30  # at once; then one a minute, in each worker for itself

@@ -8,10 +8,10 @@ from datetime import date
 from pathlib import Path
 from typing import Any, TextIO
 
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.past_jobs import read_jobs, report, try_job
+from ledgerstone.codec.strict_json import read_json
 from ledgerstone.errors import NotUnderstood, ProfileError
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.past_jobs import read_jobs, report, try_job
-from ledgerstone.wire.strict_json import read_json
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 _NO_DAY = date(2000, 1, 1)  # each job brings its own

@@ -11,9 +11,9 @@ from flask import Response, request
 from ledgerstone import __version__
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
+from ledgerstone.application.drawings import DRAWN, Drawer
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
 from ledgerstone.drawing.tiling import PAPERS, Paper
-from ledgerstone.wire.drawings import DRAWN, Drawer
 from ledgerstone.workshop.records import Workshop
 
 SVG: Final = "image/svg+xml"

@@ -9,6 +9,7 @@ from typing import Any
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
+from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.errors import (
     LedgerstoneError,
     MailFault,
@@ -21,7 +22,6 @@ from ledgerstone.errors import (
     TemplateFault,
     TokenError,
 )
-from ledgerstone.wire.problem_kinds import BY_STATUS, PROBLEMS
 
 log = logging.getLogger("ledgerstone")
 

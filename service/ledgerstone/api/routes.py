@@ -13,15 +13,15 @@ from ledgerstone.api import guard, metrics, pictures
 from ledgerstone.api.booked import Booked
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.api.settings import Settings
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
+from ledgerstone.application.choices import write_choices
+from ledgerstone.application.drawings import draw_used
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.contract.openapi import document_text
 from ledgerstone.papers import Templates
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.strength.slabs import Plates
-from ledgerstone.wire.answering import Desk
-from ledgerstone.wire.answers import write_drawings, write_quote, write_sent_back
-from ledgerstone.wire.choices import write_choices
-from ledgerstone.wire.drawings import draw_used
-from ledgerstone.wire.openapi import document_text
-from ledgerstone.wire.tokens import Tokens
 from ledgerstone.workshop.records import Workshop
 
 SHOP: Final = "ledgerstone.shop"  # where an app keeps it

@@ -12,8 +12,8 @@ from datetime import date, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from ledgerstone.codec.tokens import SHORTEST_KEY
 from ledgerstone.errors import SettingsFault
-from ledgerstone.wire.tokens import SHORTEST_KEY
 from ledgerstone.workshop import DEMONSTRATION
 
 SHORTEST_MAKER_KEY = 16

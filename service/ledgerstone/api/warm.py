@@ -12,10 +12,10 @@ from dataclasses import replace
 from typing import Any, Final
 
 from ledgerstone.api.routes import Shop
+from ledgerstone.application.answers import write_quote, write_sent_back
+from ledgerstone.application.choices import write_choices
+from ledgerstone.application.drawings import Drawer, drawing_content
 from ledgerstone.quote import Quote
-from ledgerstone.wire.answers import write_quote, write_sent_back
-from ledgerstone.wire.choices import write_choices
-from ledgerstone.wire.drawings import Drawer, drawing_content
 from ledgerstone.workshop.records import Workshop
 
 _SIZE_MM: Final = {"length": 900, "width": 550}

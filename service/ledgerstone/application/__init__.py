@@ -1,0 +1,1 @@
+"""What answers a call: functions over one context, each usable without flask."""

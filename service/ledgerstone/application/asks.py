@@ -1,0 +1,163 @@
+"""What the maker asks of an offer: a reply or a sheet, of a quote's token or of an order."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from marshmallow import ValidationError, fields
+
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.opening import stands
+from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
+from ledgerstone.codec.links import Offer, link_of, offer_of, open_offer, write_offer
+from ledgerstone.codec.order_in import walk
+from ledgerstone.codec.tokens import LONGEST_TOKEN, Tokens
+from ledgerstone.errors import Fault, NotUnderstood, TokenError
+from ledgerstone.price import Price
+from ledgerstone.quote import Quote, SentBack, with_standing
+
+_NO_QUOTE = "This is no quote of ours. Give the token of a quote, or of its link."
+_ONE = "Give a quote's token, or an order, and not both."
+
+
+class AskSchema(Strict):
+    """A quote's token, or an order."""
+
+    about = "what is asked"
+    token = TextField("the quote's token", longest=LONGEST_TOKEN)
+    order: fields.Field[Any] = fields.Raw(error_messages={"null": "Say the order."})
+    customer = TextField("the customer's name")
+
+
+class ReplyAskSchema(AskSchema):
+    """What a reply is asked to be."""
+
+    about = "a reply"
+    tone = ChoiceField("the tone", ("short", "full"))
+    ways = YesNoField("ways")
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What was asked about: the order as JSON, its answer, and its offer with its link.
+
+    Attributes
+    ----------
+    whole
+        Whether all of the quote is as it was offered, or only what the link carries.
+    since
+        The offer that the quote changes, where there is one.
+    """
+
+    document: dict[str, Any]
+    answer: Quote | SentBack
+    offer: Offer | None = None
+    link: str | None = None
+    whole: bool = True
+    since: Offer | None = None
+
+
+def read_ask(schema: Strict, document: object) -> dict[str, Any]:
+    """Read what is asked, with every fault at its pointer.
+
+    Raises
+    ------
+    NotUnderstood
+    """
+    if not isinstance(document, Mapping):
+        raise NotUnderstood((Fault("", "Send a JSON object with a quote's token, or an order."),))
+    try:
+        ask: dict[str, Any] = schema.load(document)
+    except ValidationError as fault:
+        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+    if ("token" in ask) == ("order" in ask):
+        raise NotUnderstood((Fault("", _ONE),))
+    return ask
+
+
+def answer_ask(ask: Mapping[str, Any], desk: Desk, tokens: Tokens, *, search: bool) -> Asked:
+    """Answer what is asked about: an order anew, an offer as it was made while it stands.
+
+    Raises
+    ------
+    NotUnderstood
+    """
+    if "order" in ask:
+        return _of_order(ask["order"], desk, tokens, search=search)
+    try:
+        offer = open_offer(ask["token"], tokens, desk.today)
+    except TokenError:
+        raise NotUnderstood((Fault("/token", _NO_QUOTE),)) from None
+    document = {**offer.order, "since": ask["token"]}
+    try:
+        return _of_offer(offer, document, desk, tokens, search=search)
+    except NotUnderstood as fault:
+        gone = "; ".join(one.says for one in fault.faults)
+        raise NotUnderstood(
+            (Fault("/token", f"This quote is no longer understood: {gone}"),)
+        ) from None
+
+
+def _of_order(sent: Any, desk: Desk, tokens: Tokens, *, search: bool) -> Asked:  # noqa: ANN401  JSON
+    try:
+        answer = desk.answer(sent, search=search)
+        since = desk.since(answer.order)
+    except NotUnderstood as fault:
+        faults = (Fault(f"/order{one.pointer}", one.says) for one in fault.faults)
+        raise NotUnderstood(tuple(faults)) from None
+    return _named(sent, answer, since, desk, tokens)
+
+
+def _of_offer(
+    offer: Offer, document: dict[str, Any], desk: Desk, tokens: Tokens, *, search: bool
+) -> Asked:
+    """Answer an offer as on its own day; where it no longer stands, today, as a change to it."""
+    if stands(offer, desk):
+        then = replace(desk, today=offer.issued, makers=False).answer(document, search=search)
+        if isinstance(then, Quote):
+            token = tokens.sign("quote", write_offer(offer))
+            quote, whole = as_offered(then, offer)
+            return Asked(document, quote, offer, link_of(token, desk.workshop), whole)
+    return _named(document, desk.answer(document, search=search), offer, desk, tokens)
+
+
+def _named(
+    document: dict[str, Any],
+    answer: Quote | SentBack,
+    since: Offer | None,
+    desk: Desk,
+    tokens: Tokens,
+) -> Asked:
+    if isinstance(answer, SentBack):
+        return Asked(document, answer, since=since)
+    offer = offer_of(answer, desk.workshop, since)
+    token = tokens.sign("quote", write_offer(offer))
+    return Asked(document, answer, offer, link_of(token, desk.workshop), since=since)
+
+
+def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:
+    """Put an offer's own price and days on a quote of its order, and say if they were the same.
+
+    They differ where rates have changed since: then the lines of the price are not known.
+    """
+    same = (quote.price.total, quote.lead_time.ready_on) == (offer.total, offer.ready_on)
+    price = Price(
+        currency=offer.currency,
+        lines=quote.price.lines if same else (),
+        net=offer.net,
+        tax=offer.tax,
+        tax_percent=quote.price.tax_percent,
+        total=offer.total,
+        deposit=offer.deposit,
+    )
+    lead_time = replace(quote.lead_time, ready_on=offer.ready_on, if_ordered_by=offer.if_ordered_by)
+    made = replace(
+        with_standing(quote, offer.standing),
+        price=price,
+        lead_time=lead_time,
+        issued=offer.issued,
+        valid_until=offer.valid_until,
+    )
+    return made, same

@@ -1,0 +1,255 @@
+"""From a drawing token's content to a drawing of one of its slabs, or of all of them together."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import cached_property
+from types import MappingProxyType
+from typing import Any, Final
+
+import shapely
+from shapely.geometry import MultiPoint, Polygon
+
+from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.checks.promise import day_words
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.order_out import write_order
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.drawing import (
+    Pin,
+    TitleBlock,
+    TooManySheets,
+    corner_drawn,
+    cutout_drawn,
+    describe,
+    draw_assembled,
+    draw_plan,
+    draw_view,
+    pin_at,
+    true_size_pdf,
+)
+from ledgerstone.drawing.stress import draw_stress
+from ledgerstone.drawing.tiling import Paper
+from ledgerstone.order import Order, Slab
+from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.strength.painted import painted
+from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
+from ledgerstone.workshop.records import Sealer, Workshop
+
+DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
+TITLE: Final = "Slab"
+
+_NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
+_PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
+_NO_COLOUR = "#9a9a95"
+# How far a surface mirrors, 0 to 1, and what a film on it adds: by eye, no source.
+_GLOSS = MappingProxyType({"as-cast": 0.05, "honed": 0.2, "polished": 0.65})
+_FILM_GLOSS = 0.3
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """What stands beside a drawing: the offer's name and day, and a numbered list of findings.
+
+    ``findings`` are those of the list, in its order: each has its number there.
+    """
+
+    reference: str = ""
+    issued: date | None = None
+    findings: Sequence[Finding] = ()
+
+
+ALONE: Final = Beside()
+
+
+def drawing_members(
+    order: Order,
+    shapes: Sequence[Shape] | None,
+    workshop: Workshop,
+    tokens: Tokens,
+    beside: Beside = ALONE,
+) -> dict[str, Any]:
+    """Sign what an order's drawings need, link them, and say each slab's in words.
+
+    Empty where the links would be too long to open.
+
+    Parameters
+    ----------
+    shapes
+        The slabs', where they have been worked out.
+    """
+    token = drawing_token(order, tokens, beside)
+    if token is None:
+        return {}
+    shapes = shapes if shapes is not None else [shape_of(slab, workshop) for slab in order.slabs]
+    base = f"{workshop.web.base_url}/v1/drawings/{token}"
+    members: dict[str, Any] = {"plan": f"{base}/plan.svg", "view": f"{base}/view.svg"}
+    if order.joins:
+        members["assembled"] = f"{base}/assembled.svg"
+    if any(slab.cutouts for slab in order.slabs):
+        members["true_size"] = f"{base}/true-size.pdf"
+    members["says"] = [describe(*both) for both in zip(order.slabs, shapes, strict=True)]
+    return members
+
+
+def drawing_token(order: Order, tokens: Tokens, beside: Beside = ALONE) -> str | None:
+    """Sign what an order's drawings need; without its pins where those would make it too long."""
+    token = tokens.sign("drawing", drawing_content(order, beside))
+    if token is None:
+        token = tokens.sign("drawing", drawing_content(order, replace(beside, findings=())))
+    return token
+
+
+def drawing_content(order: Order, beside: Beside = ALONE) -> dict[str, Any]:
+    """Take what drawings need: slabs, joins, a name and a day for the title block, and pins."""
+    written = write_order(order, compact=True)
+    content: dict[str, Any] = {k: written[k] for k in ("slabs", "joins") if k in written}
+    if beside.reference:
+        content["ref"] = beside.reference
+    if beside.issued is not None:
+        content["on"] = beside.issued.isoformat()
+    pins = list(_written_pins(beside.findings))
+    if pins:
+        content["pins"] = pins
+    return content
+
+
+def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
+    """Write the findings that have a place as pins: number, slab, level, points."""
+    for number, finding in enumerate(findings, start=1):
+        pin = pin_at(number, finding.level, finding.where_mm)
+        if finding.slab is None or pin is None:
+            continue
+        shown = Polygon(pin.at_mm).simplify(_PIN_FINE_MM) if pin.is_area else MultiPoint(pin.at_mm)
+        yield [number, finding.slab, finding.level, shapely.get_coordinates(shown).tolist()]
+
+
+@dataclass(frozen=True)
+class Drawer:
+    """Draws what one token holds."""
+
+    content: Mapping[str, Any]
+    workshop: Workshop
+
+    @cached_property
+    def order(self) -> Order:
+        """The token's slabs and joins, read.
+
+        Raises
+        ------
+        NotUnderstood
+            The workshop no longer offers what they name.
+        """
+        held = {key: self.content[key] for key in ("slabs", "joins") if key in self.content}
+        return read_order(held, self.workshop)
+
+    @cached_property
+    def shapes(self) -> tuple[Shape, ...]:
+        """The slabs, shaped."""
+        return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
+
+    def drawn(self, name: str, number: int) -> str:
+        """Draw a plan or a view of one slab, or all slabs assembled.
+
+        Raises
+        ------
+        NotUnderstood
+        """
+        if name == "assembled":
+            order, title = self.order, "The pieces together, from above"
+            return draw_assembled(order.slabs, self.shapes, order.joins, title=title)
+        slab, shape = self.order.slabs[number], self.shapes[number]
+        draw = self._view if name == "view" else self._plan
+        return draw(slab, shape, number)
+
+    def true_size(
+        self, number: int, part: str, paper: Paper, *, is_corner: bool
+    ) -> bytes | TooManySheets | None:
+        """Print a cut-out, by its number, or a corner, by its name, at true size as a PDF.
+
+        None where the slab has no such part.
+
+        Raises
+        ------
+        NotUnderstood
+        """
+        slab, shape = self.order.slabs[number], self.shapes[number]
+        radius = self.workshop.shaping.inside_radius_mm
+        if is_corner:
+            drawn = corner_drawn(slab, shape, part, radius)
+        else:
+            drawn = cutout_drawn(slab, shape, _number(part), radius)
+        if drawn is None:
+            return None
+        return true_size_pdf(drawn, paper, workshop=self.workshop.workshop.name)
+
+    def _plan(self, slab: Slab, shape: Shape, number: int) -> str:
+        seen = shade_seen(slab.shade, self.workshop)
+        issued = self.content.get("on")
+        title = TitleBlock(
+            reference=self.content.get("ref", ""),
+            label=slab.label,
+            date="" if issued is None else day_words(date.fromisoformat(issued)),
+            shade=slab.shade.name or slab.shade.match or "",
+            colour=seen.hex if seen is not None else _NO_COLOUR,
+            workshop=self.workshop.workshop.name,
+        )
+        pins = [
+            Pin(said, level, tuple((x, y) for x, y in at_mm))
+            for said, on, level, at_mm in self.content.get("pins", ())
+            if on == number
+        ]
+        return draw_plan(slab, shape, title=title, pins=pins)
+
+    def _view(self, slab: Slab, shape: Shape, number: int) -> str:
+        sealer = next(one for one in self.workshop.sealers if one.name == slab.finish.sealer)
+        return draw_view(
+            slab,
+            shape,
+            colour=seen_colour(slab, sealer, self.workshop),
+            gloss=gloss_of(slab, sealer),
+            seed=json.dumps(self.content["slabs"][number], sort_keys=True),
+            title=slab.label or TITLE,
+        )
+
+
+def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, plates: Plates) -> str:
+    """Paint how far one slab of a drawing's token is used: for the maker alone.
+
+    The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
+    """
+    order = read_order({"slabs": slabs}, workshop)
+    facts = Facts(order, workshop, (), _NO_DAY, plates)
+    slab, shape = order.slabs[number], facts.shapes[number]
+    title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
+    stopped = any(f.level == "stops" for f in run_stage("shape", facts) if f.slab == number)
+    if stopped:
+        return draw_stress(slab, shape, None, None, title=title)
+    coldest = min(workshop.handling.workshop_c)
+    found = slab_strength(
+        slab, shape, workshop, slab_kg=facts.slab_kg[number], shed_c=coldest, plates=plates
+    )
+    concrete = concrete_of(workshop)
+    field = painted(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop)
+    return draw_stress(slab, shape, field, found.worst, title=title)
+
+
+def seen_colour(slab: Slab, sealer: Sealer, workshop: Workshop) -> str:
+    """Return the colour that a slab has once it is sealed and dry; grey where none is known."""
+    seen = shade_seen(slab.shade, workshop)
+    return _NO_COLOUR if seen is None else lab_to_srgb(appearance(seen.lab, sealed_as(sealer)))
+
+
+def gloss_of(slab: Slab, sealer: Sealer) -> float:
+    """Return how far a slab's top mirrors, by its surface and by a film on it."""
+    film = _FILM_GLOSS if sealer.kind == "film" else 0.0
+    return min(1.0, _GLOSS[slab.finish.surface] + film)
+
+
+def _number(part: str) -> int:
+    """Read a cut-out's number; -1 for what is none."""
+    return int(part) if part.isascii() and part.isdigit() and len(part) < 3 else -1

@@ -1,0 +1,148 @@
+"""A quote opened again from its link: as offered, whether it stands, and what it is today."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import timedelta
+from typing import Any
+
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.answers import write_quote, write_sent_back
+from ledgerstone.application.drawings import Beside, drawing_members
+from ledgerstone.checks.promise import day_words
+from ledgerstone.codec.links import Offer, link_of
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.errors import NotUnderstood
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.schedule import KNOWN_FOR, calendar_print
+from ledgerstone.workshop.records import Workshop
+
+# What takes an offer back; changed rates do not, before its last day.
+_ENDS = ("expired", "revoked", "no-longer-offered")
+
+
+def write_opened(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, Any]:
+    """Write an offer as it was made, whether it still stands, and what it would be today.
+
+    An offer stands until its last day even where rates have changed since.
+    """
+    because = list(_because(offer, desk))
+    still = stands(offer, desk)
+    members: dict[str, Any] = {
+        "reference": offer.reference,
+        "revision": offer.revision or None,
+        "token": token,
+        "link": link_of(token, desk.workshop),
+        "order": offer.order,
+        "delivery_area": offer.area,
+        "issued": offer.issued.isoformat(),
+        "valid_until": offer.valid_until.isoformat(),
+        "standing": offer.standing,
+        "price": _price(offer),
+        "lead_time": {
+            "ready_on": offer.ready_on.isoformat(),
+            "if_ordered_by": offer.if_ordered_by.isoformat(),
+        },
+        "stands": still,
+        "says": _says(offer, stands=still),
+        "because": because,
+        **_today(offer, token, desk, tokens),
+    }
+    return {key: value for key, value in members.items() if value is not None}
+
+
+def _price(offer: Offer) -> dict[str, str]:
+    amounts = {name: getattr(offer, name) for name in ("net", "tax", "total", "deposit")}
+    return {
+        "currency": offer.currency,
+        **{name: f"{amount:.2f}" for name, amount in amounts.items()},
+    }
+
+
+def stands(offer: Offer, desk: Desk) -> bool:
+    """Say whether an offer is still to be had at its price."""
+    return not any(reason["reason"] in _ENDS for reason in _because(offer, desk))
+
+
+def _says(offer: Offer, *, stands: bool) -> str:
+    made = f"Offered on {day_words(offer.issued)} as {offer.standing} {offer.name}"
+    if stands:
+        return f"{made}. It stands until {day_words(offer.valid_until)}."
+    return f"{made}. It no longer stands; today's answer is below."
+
+
+def _because(offer: Offer, desk: Desk) -> Iterable[dict[str, str]]:
+    """Everything that has happened to an offer since it was made, each with its reason."""
+    revoked = desk.workshop.offer.revoke_before
+    if desk.today > offer.valid_until:
+        days = (desk.today - offer.valid_until) // timedelta(days=1)
+        ago = "yesterday" if days == 1 else f"{days} days ago"
+        yield _reason("expired", f"Its last day was {day_words(offer.valid_until)}, {ago}.")
+    if revoked is not None and offer.issued < revoked:
+        before = day_words(revoked)
+        yield _reason("revoked", f"We have taken back the prices we gave before {before}.")
+    for what in withdrawn(offer, desk.workshop):
+        yield _reason("no-longer-offered", f"We no longer offer {what}.")
+    if offer.fingerprint != desk.workshop.fingerprint:
+        yield _reason("rates-changed", "Our rates or our choices have changed since.")
+    if _calendar_changed(offer, desk):
+        says = "Our calendar has changed since, so the day may be another one."
+        yield _reason("calendar-changed", says)
+
+
+def _calendar_changed(offer: Offer, desk: Desk) -> bool:
+    """Whether something else is booked up to the day offered, as far back as that is known."""
+    if not offer.calendar or desk.not_known or desk.today - offer.issued > KNOWN_FOR:
+        return False
+    now = calendar_print(desk.workshop, desk.bookings or (), offer.issued, offer.ready_on)
+    return now != offer.calendar
+
+
+def _reason(reason: str, says: str) -> dict[str, str]:
+    return {"reason": reason, "says": says}
+
+
+def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[str]:
+    """Name what an offer is made of that the workshop offers no more."""
+    shades = {shade.name for shade in workshop.palette}
+    sealers = {sealer.name for sealer in workshop.sealers}
+    surfaces = {finish.surface for finish in workshop.finishes}
+    slabs = offer.order.get("slabs", ())
+    for name in dict.fromkeys(slab["shade"].get("name") for slab in slabs):
+        if name is not None and name not in shades:
+            yield f"the shade “{name}”"
+    for name in dict.fromkeys(slab["finish"]["sealer"] for slab in slabs):
+        if name not in sealers:
+            yield f"the sealer “{name}”"
+    for name in dict.fromkeys(slab["finish"]["surface"] for slab in slabs):
+        if name not in surfaces:
+            yield f"the surface “{name}”"
+    if offer.order.get("heated_curing") and workshop.tent is None:
+        yield "heated curing"
+    if offer.area is not None and offer.area not in {area.name for area in workshop.areas}:
+        yield f"delivery to the area “{offer.area}”"
+
+
+def _today(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, Any]:
+    """Write what the same order is answered today, as a change to the offer."""
+    document = {**offer.order, "since": token}
+    try:
+        answer = desk.answer(document, search=False)
+    except NotUnderstood as fault:
+        faults = [{"pointer": one.pointer, "says": one.says} for one in fault.faults]
+        return {"today": {"kind": "not-understood", "body": {"faults": faults}}, "drawings": {}}
+    beside = Beside(reference=offer.name, issued=offer.issued, findings=answer.findings)
+    return {
+        "today": todays(answer, document, offer, desk, tokens),
+        "drawings": drawing_members(answer.order, answer.shapes, desk.workshop, tokens, beside),
+    }
+
+
+def todays(
+    answer: Quote | SentBack, document: dict[str, Any], offer: Offer, desk: Desk, tokens: Tokens
+) -> dict[str, Any]:
+    """Write one answer of today with its kind beside it."""
+    if isinstance(answer, Quote):
+        body = write_quote(answer, desk.workshop, tokens, offer)
+        return {"kind": "quote", "body": body}
+    return {"kind": "sent-back", "body": write_sent_back(answer, document, desk.workshop, tokens)}

@@ -1,0 +1,114 @@
+"""“I'd like this one”: a customer's request becomes one letter to the workshop."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Callable, Mapping
+from email.message import EmailMessage
+from typing import Any
+
+from marshmallow import ValidationError, fields
+
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.opening import stands
+from ledgerstone.codec.fields import Strict, TextField
+from ledgerstone.codec.links import Offer, link_of, open_offer
+from ledgerstone.codec.order_in import walk
+from ledgerstone.codec.plain_text import text_fault
+from ledgerstone.codec.tokens import LONGEST_TOKEN, Tokens
+from ledgerstone.errors import Fault, NotUnderstood, TokenError
+from ledgerstone.papers.requested import Request, request_letter
+from ledgerstone.papers.words import day_text, money_text
+
+LONGEST_NOTE = 1000
+Post = Callable[[EmailMessage], None]
+
+
+class NoteField(fields.Field[str]):
+    """A few lines of text without hidden characters."""
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+        if not isinstance(value, str):
+            raise ValidationError("The note must be text.")
+        if len(value) > LONGEST_NOTE:
+            raise ValidationError(f"The note must be {LONGEST_NOTE} characters or fewer.")
+        lines = unicodedata.normalize("NFC", value).replace("\r\n", "\n").split("\n")
+        for line in lines:
+            if fault := text_fault(line.replace("\t", " ")):
+                raise ValidationError(f"The note {fault}")
+        return "\n".join(lines).strip()
+
+
+class RequestSchema(Strict):
+    """Which quote, who asks, and how to answer."""
+
+    about = "a request"
+    token = TextField("the quote's token", longest=LONGEST_TOKEN, required=True)
+    name = TextField("your name", required=True)
+    reach = TextField("an email address or a telephone number", required=True)
+    note = NoteField()
+
+
+_SCHEMA = RequestSchema()
+
+
+def send_request(document: object, desk: Desk, tokens: Tokens, post: Post) -> dict[str, str]:
+    """Send one letter to the workshop's own address; nothing of it is kept.
+
+    Raises
+    ------
+    NotUnderstood, MailFault
+    """
+    asked = _read(document)
+    try:
+        offer = open_offer(asked["token"], tokens, desk.today)
+    except TokenError:
+        says = "This is no quote of ours. Ask for a price again, and send that."
+        raise NotUnderstood((Fault("/token", says),)) from None
+    request = Request(
+        name=asked["name"],
+        reach=asked["reach"],
+        note=asked.get("note", ""),
+        reference=offer.name,
+        total=money_text(offer.currency, offer.total),
+        quote=tuple(_told(offer, asked["token"], desk)),
+    )
+    post(request_letter(request, desk.workshop))
+    workshop = desk.workshop.workshop.name
+    return {
+        "reference": offer.name,
+        "says": f"Your request for {offer.name} is with {workshop}. They will answer you.",
+    }
+
+
+def _read(document: object) -> dict[str, Any]:
+    if not isinstance(document, Mapping):
+        raise NotUnderstood((Fault("", "A request is a JSON object."),))
+    try:
+        asked: dict[str, Any] = _SCHEMA.load(document)
+    except ValidationError as fault:
+        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+    blank = [
+        Fault(f"/{key}", f"Enter {says}.")
+        for key, says in (("name", "your name"), ("reach", "an email address or a number"))
+        if not asked[key]
+    ]
+    if blank:
+        raise NotUnderstood(tuple(blank))
+    return asked
+
+
+def _told(offer: Offer, token: str, desk: Desk) -> list[tuple[str, str]]:
+    still = "it stands" if stands(offer, desk) else "it no longer stands"
+    link = link_of(token, desk.workshop)
+    slabs = offer.order.get("slabs", [])
+    labels = [slab.get("label") or f"slab {i + 1}" for i, slab in enumerate(slabs)]
+    return [
+        (offer.standing.capitalize(), offer.name),
+        ("Of", ", ".join(labels)),
+        ("Total", money_text(offer.currency, offer.total)),
+        ("Ready on", f"{day_text(offer.ready_on)}, ordered by {day_text(offer.if_ordered_by)}"),
+        ("Offered on", f"{day_text(offer.issued)}; {still}"),
+        *([("Delivery area", offer.area)] if offer.area else []),
+        ("Link", link or f"too long; the quote's token is {token}"),
+    ]

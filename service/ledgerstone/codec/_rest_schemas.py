@@ -1,0 +1,117 @@
+"""What carries a slab, as JSON."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+from typing import Any
+
+from marshmallow import post_load
+
+from ledgerstone import order as records
+from ledgerstone.codec._record_schema import MOST_RESTS, Kinded, PointSchema, Record, is_side
+from ledgerstone.codec.fields import (
+    BySideField,
+    ChoiceField,
+    LengthField,
+    ListField,
+    ObjectField,
+    Strict,
+    TextField,
+    YesNoField,
+)
+
+
+class UnitSchema(Record):
+    """One base unit or gap."""
+
+    about, record = "a unit", records.Unit
+    width = LengthField("the unit's width", required=True)
+    use = ChoiceField("what the unit is for", ("base", "basin", "hob", "gap"), data_key="for")
+
+
+class LedgeSchema(Record):
+    """A straight bearing."""
+
+    about, record = "a ledge", records.Ledge
+    start = ObjectField(PointSchema, "where the ledge starts", required=True)
+    end = ObjectField(PointSchema, "where the ledge ends", required=True)
+    depth = LengthField("the ledge's depth", required=True)
+
+
+class _RestsSchema(Kinded):
+    record = records.Rests
+    fixed = YesNoField("fixed")
+
+    @post_load
+    def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Rests
+        lists = {k: tuple(v) for k, v in data.items() if isinstance(v, list)}
+        maps = {k: MappingProxyType(v) for k, v in data.items() if isinstance(v, dict)}
+        return records.Rests(**{**data, **lists, **maps})
+
+
+class UnitsSchema(_RestsSchema):
+    """Base units, left to right."""
+
+    about = "units"
+    units = ListField(
+        ObjectField(UnitSchema, "a unit"),
+        "the units",
+        at_least=1,
+        at_most=MOST_RESTS,
+        required=True,
+    )
+    overhang = BySideField("the overhang", LengthField("the overhang", zero=True), is_side)
+
+
+class FrameSchema(_RestsSchema):
+    """A frame under the named sides."""
+
+    about = "a frame"
+    sides = ListField(TextField("a side", longest=20), "the frame's sides", at_least=1, at_most=20)
+    width = LengthField("the frame's width", required=True)
+
+
+class EndsSchema(_RestsSchema):
+    """A bearing under each end."""
+
+    about = "ends"
+    depth = LengthField("the depth of the bearing", required=True)
+
+
+class LegsSchema(_RestsSchema):
+    """Legs at points."""
+
+    about = "legs"
+    at = ListField(
+        ObjectField(PointSchema, "a leg"), "the legs", at_least=1, at_most=MOST_RESTS, required=True
+    )
+    pad = LengthField("the leg's pad", required=True)
+
+
+class LedgesSchema(_RestsSchema):
+    """Straight bearings."""
+
+    about = "ledges"
+    lines = ListField(
+        ObjectField(LedgeSchema, "a ledge"),
+        "the ledges",
+        at_least=1,
+        at_most=MOST_RESTS,
+        required=True,
+    )
+
+
+class FullSchema(_RestsSchema):
+    """Bedded all over."""
+
+    about = "a full bed"
+
+
+RESTS: dict[str, type[Strict]] = {
+    "units": UnitsSchema,
+    "frame": FrameSchema,
+    "ends": EndsSchema,
+    "legs": LegsSchema,
+    "ledges": LedgesSchema,
+    "full": FullSchema,
+}

@@ -1,0 +1,35 @@
+"""Marshmallow fields of the contract: lengths that keep their unit, plain text, choices, kinds."""
+
+from __future__ import annotations
+
+from ledgerstone.codec._holding_fields import BySideField, KindField, ListField, ObjectField
+from ledgerstone.codec._plain_fields import (
+    FURTHEST_MM,
+    LONGEST_TEXT,
+    ChoiceField,
+    CoordinateField,
+    LengthField,
+    NumberField,
+    TextField,
+    YesNoField,
+)
+from ledgerstone.codec._strict import MOST_NAMED, Strict, nearest, shown
+
+__all__ = [
+    "FURTHEST_MM",
+    "LONGEST_TEXT",
+    "MOST_NAMED",
+    "BySideField",
+    "ChoiceField",
+    "CoordinateField",
+    "KindField",
+    "LengthField",
+    "ListField",
+    "NumberField",
+    "ObjectField",
+    "Strict",
+    "TextField",
+    "YesNoField",
+    "nearest",
+    "shown",
+]

@@ -1,0 +1,174 @@
+"""What a quote's link carries: the offer as it was made, to be proved later without a store."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+from decimal import Decimal, InvalidOperation
+from typing import Any
+
+from ledgerstone.codec.canonical import canonical
+from ledgerstone.codec.order_out import write_order
+from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
+from ledgerstone.errors import TokenError
+from ledgerstone.quote import Quote, Standing
+from ledgerstone.workshop.records import Workshop
+
+TOO_LONG = (
+    "This order is too long for a link. Save the order as a file and send that; this quote's token"
+    " opens it again."
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Offer:
+    """One offer as its link carries it.
+
+    Attributes
+    ----------
+    order
+        The order as JSON, without the postcode and without what it was a change to.
+    area
+        The delivery's area, which stands in place of the postcode.
+    if_ordered_by
+        The day until which ``ready_on`` holds.
+    fingerprint
+        The profile's, on the day of the offer.
+    calendar
+        A print of what was booked up to ``ready_on``; links of old have none.
+    """
+
+    order: dict[str, Any]
+    area: str | None
+    issued: date
+    valid_until: date
+    currency: str
+    net: Decimal
+    tax: Decimal
+    total: Decimal
+    deposit: Decimal
+    if_ordered_by: date
+    ready_on: date
+    standing: Standing
+    fingerprint: str
+    calendar: str = ""
+    revision: str = ""
+    reference: str = ""
+
+    @property
+    def name(self) -> str:
+        """The reference with its revision's letter, as it is said on the telephone."""
+        return f"{self.reference} {self.revision}".strip()
+
+
+# Members of a token and the attributes they carry, in the order in which they are written.
+_DAYS = {"issued": "issued", "until": "valid_until", "by": "if_ordered_by", "ready": "ready_on"}
+_MONEY = {"net": "net", "tax": "tax", "total": "total", "deposit": "deposit"}
+_WORDS = {
+    "area": "area", "cur": "currency", "standing": "standing", "cal": "calendar",
+    "print": "fingerprint", "rev": "revision", "ref": "reference",
+}  # fmt: skip
+
+
+def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Offer:
+    """Take from a quote what its link carries.
+
+    Parameters
+    ----------
+    since
+        The offer that this one changes: it lends its reference, and the next letter.
+    """
+    order = write_order(quote.order, compact=True)
+    order.get("delivery", {}).pop("postcode", None)
+    order.pop("since", None)
+    offer = Offer(
+        order=order,
+        area=quote.area.name if quote.area is not None else None,
+        issued=quote.issued,
+        valid_until=quote.valid_until,
+        currency=quote.price.currency,
+        net=quote.price.net,
+        tax=quote.price.tax,
+        total=quote.price.total,
+        deposit=quote.price.deposit,
+        if_ordered_by=quote.lead_time.if_ordered_by,
+        ready_on=quote.lead_time.ready_on,
+        standing=quote.standing,
+        fingerprint=workshop.fingerprint,
+        calendar=quote.calendar,
+    )
+    return _named(offer, since)
+
+
+def _named(offer: Offer, since: Offer | None) -> Offer:
+    """Give an offer its own reference, or that of the offer it changes with the next letter."""
+    if since is None:
+        return replace(offer, reference=reference(canonical(write_offer(offer))))
+    same = (since.order, since.total, since.ready_on) == (offer.order, offer.total, offer.ready_on)
+    letter = since.revision if same else next_letter(since.revision)
+    return replace(offer, reference=since.reference, revision=letter)
+
+
+def next_letter(letter: str) -> str:
+    """Return the revision's letter after this one: A, B, … Z, AA."""
+    number = 0
+    for one in letter:
+        number = number * 26 + ord(one) - ord("A") + 1
+    number, letters = number + 1, ""
+    while number:
+        number, at = divmod(number - 1, 26)
+        letters = chr(ord("A") + at) + letters
+    return letters
+
+
+def write_offer(offer: Offer) -> dict[str, Any]:
+    """Write an offer as a token's content."""
+    return {
+        "order": offer.order,
+        **{key: getattr(offer, name) for key, name in _WORDS.items() if getattr(offer, name)},
+        **{key: getattr(offer, name).isoformat() for key, name in _DAYS.items()},
+        **{key: f"{getattr(offer, name):.2f}" for key, name in _MONEY.items()},
+    }
+
+
+def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
+    """Open a quote's token.
+
+    Raises
+    ------
+    TokenError
+        It is none of ours, or is dated after today.
+    """
+    offer = _read_offer(tokens.open("quote", token))
+    if offer.issued > today:
+        raise TokenError("This link is not one of ours.")
+    return offer
+
+
+def _read_offer(content: dict[str, Any]) -> Offer:
+    try:
+        members: dict[str, Any] = {"area": None, "order": dict(content["order"])}
+        members |= {name: date.fromisoformat(content[key]) for key, name in _DAYS.items()}
+        members |= {name: Decimal(content[key]) for key, name in _MONEY.items()}
+        members |= {name: content[key] for key, name in _WORDS.items() if key in content}
+        return Offer(**members)
+    except (KeyError, TypeError, ValueError, InvalidOperation):
+        raise TokenError("This link is not one of ours.") from None
+
+
+def link_of(token: str | None, workshop: Workshop) -> str | None:
+    """Return the address at which the page opens a quote, where it is short enough to send."""
+    if token is None:
+        return None
+    link = f"{workshop.web.page_url}#quote={token}"
+    return link if len(link) <= LONGEST_LINK else None
+
+
+def link_members(offer: Offer, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
+    """Write an offer's token and link, or why there is no link."""
+    token = tokens.sign("quote", write_offer(offer))
+    link = link_of(token, workshop)
+    members: dict[str, Any] = {"token": token, "link": link}
+    if link is None:
+        members["no_link"] = {"reason": "too-long", "says": TOO_LONG}
+    return {key: value for key, value in members.items() if value is not None}

@@ -1,0 +1,125 @@
+"""A JSON document becomes an order, or every fault in it by JSON Pointer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from types import MappingProxyType
+from typing import Any
+
+from marshmallow import ValidationError
+
+from ledgerstone.codec.fields import nearest, shown
+from ledgerstone.codec.order_schemas import OrderSchema
+from ledgerstone.codec.semantic_validation import slab_faults
+from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.order import Finish, Order, Shade, Slab
+from ledgerstone.outline import side_names
+from ledgerstone.workshop.records import Workshop
+
+_SCHEMA = OrderSchema()
+
+
+def read_order(document: object, workshop: Workshop) -> Order:
+    """Turn a JSON document into an order.
+
+    Raises
+    ------
+    NotUnderstood
+        With every fault at once: wrong types and unknown keys first; where there are none, shapes
+        that no concrete could have and names that this workshop does not know.
+    """
+    if not isinstance(document, Mapping):
+        raise NotUnderstood((Fault("", "An order is a JSON object with its slabs."),))
+    try:
+        data = _SCHEMA.load(document)
+    except ValidationError as fault:
+        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+    order, faults = _settle(data, workshop)
+    if faults:
+        raise NotUnderstood(tuple(sorted(set(faults))))
+    return order
+
+
+def walk(pointer: str, messages: object) -> Iterable[Fault]:
+    """Flatten marshmallow's nested messages into faults."""
+    if isinstance(messages, Mapping):
+        for key, inner in messages.items():
+            here = pointer if key == "_schema" else f"{pointer}/{escape(str(key))}"
+            yield from walk(here, inner)
+    elif isinstance(messages, list):
+        for message in messages:
+            yield from walk(pointer, message)
+    else:
+        yield Fault(pointer, str(messages))
+
+
+def escape(key: str) -> str:
+    """Write one reference token of a JSON Pointer (RFC 6901 §3)."""
+    return key.replace("~", "~0").replace("/", "~1")
+
+
+def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault]]:
+    """Fill in what was left to the workshop, and look for what no concrete could mean."""
+    faults: list[Fault] = []
+    slabs = []
+    for i, raw in enumerate(data["slabs"]):
+        slab, slab_faults_here = _slab(raw, workshop)
+        pointer = f"/slabs/{i}"
+        faults += [Fault(pointer + fault.pointer, fault.says) for fault in slab_faults_here]
+        slabs.append(slab)
+    order = Order(**{**data, "slabs": tuple(slabs), "joins": tuple(data.get("joins", ()))})
+    faults += _join_faults(order)
+    if order.heated_curing and workshop.tent is None:
+        says = "We have no heated tent here. Leave “heated_curing” out, or write false."
+        faults.append(Fault("/heated_curing", says))
+    return order, faults
+
+
+def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
+    faults: list[Fault] = []
+    shade = raw.get("shade", Shade(name=workshop.palette[0].name))
+    names = [offered.name for offered in workshop.palette]
+    if shade.name is not None and shade.name not in names:
+        says = f'The shade cannot be "{shown(shade.name)}"{nearest(shade.name, names)}'
+        faults.append(Fault("/shade/name", says))
+    finish, finish_faults = _finish(raw.get("finish", {}), workshop)
+    slab = Slab(
+        **{
+            **raw,
+            "shade": shade,
+            "finish": finish,
+            "cutouts": tuple(raw.get("cutouts", ())),
+            "reliefs": tuple(raw.get("reliefs", ())),
+            "edges": MappingProxyType(raw.get("edges", {})),
+        }
+    )
+    return slab, [*faults, *finish_faults, *slab_faults(slab, workshop)]
+
+
+def _finish(raw: dict[str, str], workshop: Workshop) -> tuple[Finish, list[Fault]]:
+    surfaces = {str(offered.surface): offered.surface for offered in workshop.finishes}
+    sealers = [offered.name for offered in workshop.sealers]
+    surface = raw.get("surface", next(iter(surfaces)))
+    sealer = raw.get("sealer", sealers[0])
+    faults = []
+    if surface not in surfaces:
+        says = f'The surface cannot be "{shown(surface)}"{nearest(surface, list(surfaces))}'
+        faults.append(Fault("/finish/surface", says))
+    if sealer not in sealers:
+        says = f'The sealer cannot be "{shown(sealer)}"{nearest(sealer, sealers)}'
+        faults.append(Fault("/finish/sealer", says))
+    usual = workshop.finishes[0].surface
+    return Finish(surface=surfaces.get(surface, usual), sealer=sealer), faults
+
+
+def _join_faults(order: Order) -> Iterable[Fault]:
+    for i, join in enumerate(order.joins):
+        for name, end in (("one", join.one), ("other", join.other)):
+            pointer = f"/joins/{i}/{name}"
+            if end.slab >= len(order.slabs):
+                yield Fault(f"{pointer}/slab", f"There is no slab {end.slab} in this order.")
+                continue
+            sides = side_names(order.slabs[end.slab].outline)
+            if end.side not in sides:
+                says = f'This slab has no side "{shown(end.side)}"{nearest(end.side, sides)}'
+                yield Fault(f"{pointer}/side", says)

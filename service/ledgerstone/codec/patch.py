@@ -1,0 +1,128 @@
+"""Changes as RFC 6902 JSON Patch against an order exactly as it was sent."""
+
+from __future__ import annotations
+
+import copy
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from ledgerstone.codec.order_in import escape
+from ledgerstone.codec.order_out import write_member
+from ledgerstone.errors import NotUnderstood
+from ledgerstone.remedies import Change, Changes, Outcome
+
+Patch = list[dict[str, Any]]
+
+
+def write_patch(sent: dict[str, Any], changes: Sequence[Change]) -> Patch:
+    """Write changes as a patch of the document that was sent.
+
+    It begins by testing what it changes, so that a stale patch fails loudly: the member itself
+    where it was sent, else what stands around it.
+    """
+    document = copy.deepcopy(sent)
+    tests: Patch = []
+    steps: Patch = []
+    for change in changes:
+        test = _test(sent, change.path)
+        tests += [test] if test not in tests else []
+        steps.append(_step(document, change))
+        apply(document, steps[-1:])
+    return tests + steps
+
+
+def _step(document: Any, change: Change) -> dict[str, Any]:  # noqa: ANN401  JSON of any kind
+    """The operation that makes one change: a member replaced, taken away, or added."""
+    path = list(change.path)
+    known = _known(document, path)
+    if known == len(path):
+        if change.new is None:
+            return {"op": "remove", "path": _pointer(path)}
+        return {"op": "replace", "path": _pointer(path), "value": _value(change.new)}
+    value = _value(change.new)
+    for step in reversed(path[known + 1 :]):
+        value = {step: value}
+    return {"op": "add", "path": _pointer(path[: known + 1]), "value": value}
+
+
+def _test(sent: Any, path: Sequence[str | int]) -> dict[str, Any]:  # noqa: ANN401  JSON of any kind
+    """Test the member that a change takes the place of, or what stands around it.
+
+    Around it, small things are tested whole and a slab by its outline.
+    """
+    around = list(path[: _known(sent, path)])
+    if len(around) < len(path) and len(around) <= 2:
+        index = around[1] if len(around) == 2 and around[0] == "slabs" else 0
+        around = ["slabs", index, "outline"]
+    return {"op": "test", "path": _pointer(around), "value": _at(sent, around)}
+
+
+def _value(new: Any) -> Any:  # noqa: ANN401  any member of an order
+    return write_member(new, compact=True)
+
+
+def _known(document: Any, path: Sequence[str | int]) -> int:  # noqa: ANN401  JSON of any kind
+    """How many steps of a path exist in a document."""
+    here = document
+    for depth, step in enumerate(path):
+        inside = range(len(here)) if isinstance(here, list) else here
+        if step not in inside:
+            return depth
+        here = here[step]
+    return len(path)
+
+
+def _at(document: Any, path: Sequence[str | int]) -> Any:  # noqa: ANN401  JSON of any kind
+    here = document
+    for step in path:
+        here = here[step]
+    return here
+
+
+def _pointer(path: Sequence[str | int]) -> str:
+    return "".join(f"/{escape(str(step))}" for step in path)
+
+
+def apply(document: Any, patch: Patch) -> None:  # noqa: ANN401  JSON of any kind
+    """Apply a patch of ours to a document in place; its tests are for others to make."""
+    for operation in patch:
+        if operation["op"] == "test":
+            continue
+        *parents, last = [
+            part.replace("~1", "/").replace("~0", "~") for part in operation["path"].split("/")[1:]
+        ]
+        here = document
+        for part in parents:
+            here = here[int(part)] if isinstance(here, list) else here[part]
+        _apply_one(here, last, operation)
+
+
+def _apply_one(here: Any, last: str, operation: dict[str, Any]) -> None:  # noqa: ANN401  JSON
+    if operation["op"] == "remove":
+        del here[int(last) if isinstance(here, list) else last]
+    elif isinstance(here, list) and operation["op"] == "add":
+        here.insert(len(here) if last == "-" else int(last), operation["value"])
+    else:
+        here[int(last) if isinstance(here, list) else last] = operation["value"]
+
+
+def trial_of(
+    sent: dict[str, Any], check: Callable[[dict[str, Any]], Outcome]
+) -> Callable[[Changes], Outcome | None]:
+    """Make the trial of an order as sent: patch it, read it anew, check it whole.
+
+    Parameters
+    ----------
+    check
+        Reads a document and checks the order in it.
+    """
+
+    def trial(changes: Changes) -> Outcome | None:
+        document = copy.deepcopy(sent)
+        apply(document, write_patch(sent, changes))
+        try:
+            return check(document)
+        except NotUnderstood:
+            return None
+
+    return trial

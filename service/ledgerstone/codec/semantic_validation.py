@@ -1,0 +1,158 @@
+"""Faults of shape and naming that a schema cannot see: what no piece of concrete could mean."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+import shapely
+from shapely.geometry import Polygon
+
+from ledgerstone.codec.fields import nearest, shown
+from ledgerstone.errors import Fault
+from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
+from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.outline import (
+    can_round,
+    corner_radii_mm,
+    finished_size_mm,
+    sharp_corners,
+    side_names,
+)
+from ledgerstone.shape import cutout_size_mm
+from ledgerstone.workshop.records import Workshop
+
+XY = tuple[float, float]
+
+
+def slab_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
+    """Faults of one slab, by pointer from the slab."""
+    faults = list(_size_faults(slab, workshop))
+    yield from faults
+    if all(fault.pointer != "/outline" for fault in faults):
+        size = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
+        yield from outline_faults(slab.outline, "/outline", size)
+    for i, cutout in enumerate(slab.cutouts):
+        yield from _cutout_faults(cutout, slab, f"/cutouts/{i}")
+    for i, relief in enumerate(slab.reliefs):
+        yield from outline_faults(relief.outline, f"/reliefs/{i}/outline", None)
+    yield from _edge_faults(slab)
+    yield from _rest_faults(slab)
+
+
+def _size_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
+    plain = isinstance(slab.outline, Rectangle | LShape)
+    if slab.size_from in ("between-walls", "over-units") and not plain:
+        yield Fault(
+            "/size_from",
+            "Give the finished size of a round or polygon slab; only a rectangle or an L can be"
+            " worked out from walls or units.",
+        )
+    elif plain and min(finished_size_mm(slab, workshop.shaping.fitting_gap_mm)) <= 0:
+        yield Fault("/outline", "The slab is smaller than the gaps that its fitting needs.")
+
+
+def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterable[Fault]:
+    """Faults of an outline: crossing itself, a notch too large, a radius too large.
+
+    ``size_mm`` is its length and width as cast, where that differs from what was asked.
+    """
+    if isinstance(outline, Round):
+        return
+    if isinstance(outline, OrderPolygon):
+        faults = list(ring_faults(outline.points, f"{pointer}/points"))
+        yield from faults
+        if faults:
+            return
+        size = (0.0, 0.0)
+    else:
+        size = size_mm or (outline.length.mm, outline.width.mm)
+    if isinstance(outline, LShape):
+        notch = outline.notch
+        if notch.length.mm >= size[0]:
+            yield Fault(f"{pointer}/notch/length", "The notch is as long as the slab itself.")
+            return
+        if notch.width.mm >= size[1]:
+            yield Fault(f"{pointer}/notch/width", "The notch is as wide as the slab itself.")
+            return
+    if not can_round(sharp_corners(outline, *size), corner_radii_mm(outline, 0.0)):
+        named = "corner_radii" if getattr(outline, "corner_radii", None) else "corner_radius"
+        yield Fault(
+            f"{pointer}/{named}", "The corner radius is larger than the sides beside it can hold."
+        )
+
+
+def ring_faults(points: Sequence[Point], pointer: str) -> Iterable[Fault]:
+    """Faults of a ring of points: no area, a point twice, sides that cross or touch."""
+    ring = [(point.x.mm, point.y.mm) for point in points]
+    if len(ring) > 1 and ring[0] == ring[-1]:
+        yield Fault(f"{pointer}/{len(ring) - 1}", "Leave out the last point: it repeats the first.")
+        return
+    for i in range(len(ring)):
+        if _apart(ring[i - 1], ring[i]) < 1.0:
+            yield Fault(f"{pointer}/{i}", "This point stands within 1 mm of the one before it.")
+            return
+    polygon = Polygon(ring)
+    if not polygon.is_valid:
+        where = shapely.is_valid_reason(polygon).partition("[")[2].rstrip("]").split()
+        at = " and ".join(f"{round(float(mm), 1) + 0.0:g} mm" for mm in where)
+        yield Fault(
+            pointer, f"The outline crosses or touches itself at {at} (x and y). Move a point."
+        )
+    elif polygon.area < 1.0:
+        yield Fault(pointer, "The outline encloses no area.")
+
+
+def _apart(one: XY, other: XY) -> float:
+    return max(abs(one[0] - other[0]), abs(one[1] - other[1]))
+
+
+def _cutout_faults(cutout: Cutout, slab: Slab, pointer: str) -> Iterable[Fault]:
+    if cutout.kind == "polygon":
+        faults = list(ring_faults(cutout.points, f"{pointer}/points"))
+        yield from faults
+        radius = cutout.corner_radius
+        if not faults and radius is not None:
+            points = tuple((point.x.mm, point.y.mm) for point in cutout.points)
+            if not can_round(points, (radius.mm,) * len(points)):
+                yield _radius_fault(pointer)
+    elif (
+        cutout.corner_radius is not None
+        and 2 * cutout.corner_radius.mm > min(cutout_size_mm(cutout)) + 1e-6
+    ):
+        yield _radius_fault(pointer)
+    sides = side_names(slab.outline)
+    if cutout.open_to is not None and cutout.open_to not in sides:
+        yield _side_fault(f"{pointer}/open_to", cutout.open_to, sides)
+
+
+def _radius_fault(pointer: str) -> Fault:
+    says = "The corner radius is larger than the cut-out's sides can hold."
+    return Fault(f"{pointer}/corner_radius", says)
+
+
+def _side_fault(pointer: str, name: str, sides: Sequence[str]) -> Fault:
+    return Fault(pointer, f'This slab has no side "{shown(name)}"{nearest(name, sides)}')
+
+
+def _edge_faults(slab: Slab) -> Iterable[Fault]:
+    sides = side_names(slab.outline)
+    for name, edge in slab.edges.items():
+        if name not in sides:
+            yield _side_fault(f"/edges/{name}", name, sides)
+        if edge.profile in ("bevel", "round") and edge.size is None:
+            yield Fault(f"/edges/{name}/size", f"Enter the size of the {edge.profile} edge.")
+
+
+def _rest_faults(slab: Slab) -> Iterable[Fault]:
+    rests, sides = slab.rests, side_names(slab.outline)
+    if rests is None:
+        return
+    for name in rests.overhang:
+        if name not in sides:
+            yield _side_fault(f"/rests/overhang/{name}", name, sides)
+    for i, name in enumerate(rests.sides):
+        if name not in sides:
+            yield _side_fault(f"/rests/sides/{i}", name, sides)
+    for i, ledge in enumerate(rests.lines):
+        if _apart((ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)) < 1.0:
+            yield Fault(f"/rests/lines/{i}", "The ledge starts and ends at the same place.")

@@ -1,1 +1,0 @@
-"""JSON to records and back, problem bodies, tokens: usable without flask."""
