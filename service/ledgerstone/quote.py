@@ -16,7 +16,8 @@ from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import Found, Saving, Trial, find, ways_to_save
 from ledgerstone.schedule import Booking, LeadTime, calendar_print
 from ledgerstone.shape import Shape
-from ledgerstone.strength.slabs import Plates, SlabStrength
+from ledgerstone.stages import StageCache
+from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.transport import lift_words, people_to_lift
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
@@ -80,7 +81,7 @@ def quote(
     workshop: Workshop,
     bookings: Sequence[Booking] | None,
     today: date,
-    plates: Plates | None = None,
+    plates: StageCache | None = None,
     trial: Trial | None = None,
     timed: Timed = nullcontext,
 ) -> Quote | SentBack:
@@ -123,13 +124,13 @@ def _quoted(facts: Facts, checked: Checked, ways: tuple[Saving, ...], *, searche
         price=facts.price,
         lead_time=facts.lead_time,
         weights=tuple(_weights(order, facts, workshop)),
-        packed_kg=facts.packed_kg,
+        packed_kg=facts.planned.packed_kg,
         findings=checked.findings,
         shapes=facts.shapes,
         strength=facts.strength,
         area=facts.area,
-        work=facts.operations,
-        steel=facts.steel,
+        work=facts.scheduled.operations,
+        steel=facts.known.steel,
         calendar=calendar_print(workshop, booked, today, ready),
         searched=searched,
         ways=ways,
@@ -175,7 +176,7 @@ def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator
     by = day_words(facts.today)
     yield f"The day is for an order by {by}{with_it}. It is held once we have booked it."
     yield _standing_says(order, standing, valid_until)
-    if any(step.stage == "sample" for step in facts.operations):
+    if any(step.stage == "sample" for step in facts.scheduled.operations):
         yield "Nothing is cut before you have said yes to a sample tile."
     if order.delivery.kind == "collect":
         yield "You collect the order from the workshop."

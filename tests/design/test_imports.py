@@ -29,6 +29,7 @@ ORDER = (
     "schedule",
     "transport",
     "price",
+    "stages",
     "checks",
     "remedies",
     "quote",

@@ -26,7 +26,7 @@ from laws.remedy_laws import hold_the_laws
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
 from ledgerstone.application.answering import Desk
-from ledgerstone.checks import CHECKS
+from ledgerstone.checks import STAGE_OF
 from ledgerstone.quote import Quote
 
 ROOT: Final = Path(__file__).resolve().parents[2]
@@ -35,7 +35,7 @@ LEAST: Final = 20  # so often every check is to trip in a whole run
 USUAL, ANY = 0.25, 0.15  # shares; the rest is aimed at one check after another
 SEED: Final = 2026
 RESULTS: Final = ROOT / "build" / "remedy-laws"
-NAMES: Final = [name for check in CHECKS for name in check.names]
+NAMES: Final = list(STAGE_OF)
 
 
 @dataclass

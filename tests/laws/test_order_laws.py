@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 
 from laws.awkward_orders import AWKWARD
 from laws.strategies import TODAY, brief, modest_orders, orders, thorough, usual
-from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.checks import Finding, check_plan
 from ledgerstone.codec.canonical import canonical
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
@@ -25,6 +25,7 @@ from ledgerstone.errors import QuantityError
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.stages import QuoteContext, plan
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]
@@ -49,7 +50,7 @@ answerable = pytest.mark.parametrize(
 
 def shape_findings(order: Order, workshop: Workshop) -> list[Finding]:
     """Run the first stage of checks."""
-    return list(run_stage("shape", Facts(order, workshop, None, TODAY)))
+    return check_plan(plan(order, QuoteContext(workshop, None, TODAY)))
 
 
 def stops(order: Order, workshop: Workshop) -> set[str]:

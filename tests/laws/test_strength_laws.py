@@ -12,7 +12,8 @@ from laws.awkward_orders import AWKWARD
 from laws.strategies import TODAY, brief, modest_orders, orders, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
-from ledgerstone.strength.slabs import Plates, SlabStrength
+from ledgerstone.stages import StageCache
+from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, facts_of, slab_json
 
@@ -21,7 +22,7 @@ Json = dict[str, Any]
 
 def _answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     order = read_order(document, workshop)
-    return quote(order, workshop=workshop, bookings=None, today=TODAY, plates=Plates())
+    return quote(order, workshop=workshop, bookings=None, today=TODAY, plates=StageCache())
 
 
 def _has_sound_numbers(answer: Quote | SentBack) -> bool:

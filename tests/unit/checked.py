@@ -1,9 +1,16 @@
 """One check of one order, without the rest of its stage."""
 
+from collections.abc import Collection
 from datetime import date
 from typing import Any, Final
 
-from ledgerstone.checks import CHECKS, Finding
+from ledgerstone.checks import (
+    PROMISE_CHECKS,
+    SHAPE_CHECKS,
+    STRENGTH_CHECKS,
+    Facts,
+    Finding,
+)
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, facts_of, order_of, slab_json
 
@@ -15,10 +22,19 @@ PALLET: Final[Json] = {"kind": "pallet", "postcode": "HR9 7XX"}
 def found(workshop: Workshop, name: str, *slabs: Json, **more: object) -> list[Finding]:
     """Return what the check of that name says of an order; each sentence ends as one."""
     order = order_of(workshop, *slabs, **more)
-    (check,) = (check for check in CHECKS if name in check.names)
-    every = list(check.run(order, facts_of(order, workshop, TODAY), workshop))
+    every = run_checks({name}, facts_of(order, workshop, TODAY))
     assert all(len(finding.says) <= 240 and finding.says.endswith(".") for finding in every)
     return [finding for finding in every if finding.check == name]
+
+
+def run_checks(names: Collection[str], facts: Facts) -> list[Finding]:
+    """Run the checks that may yield one of some names, each on its stage's record."""
+    wanted = set(names)
+    return [
+        *(f for c in SHAPE_CHECKS if wanted & {*c.names} for f in c.run(facts.planned)),
+        *(f for c in STRENGTH_CHECKS if wanted & {*c.names} for f in c.run(facts.judged)),
+        *(f for c in PROMISE_CHECKS if wanted & {*c.names} for f in c.run(facts.scheduled)),
+    ]
 
 
 def levels(findings: list[Finding]) -> list[str]:

@@ -9,6 +9,7 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.stages import Planned, QuoteContext, plan
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
 
@@ -61,6 +62,11 @@ def facts_of(
 ) -> Facts:
     """Collect the facts of an order."""
     return Facts(order, workshop, bookings, today)
+
+
+def plan_of(order: Order, workshop: Workshop) -> Planned:
+    """Work out the first stage of an order."""
+    return plan(order, QuoteContext(workshop, None, date(2026, 11, 25)))
 
 
 def shapes_of(order: Order, workshop: Workshop) -> tuple[Shape, ...]:

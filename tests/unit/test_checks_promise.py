@@ -17,7 +17,7 @@ TODAY = date(2026, 11, 25)
 def delivered(workshop: Workshop, delivery: Json) -> list[Finding]:
     """Check one order's delivery."""
     order = order_of(workshop, slab_json(box(900, 500)), delivery=delivery)
-    return list(promise.delivery_served(order, facts_of(order, workshop, TODAY), workshop))
+    return list(promise.delivery_served(facts_of(order, workshop, TODAY).scheduled))
 
 
 @pytest.mark.parametrize(
@@ -67,8 +67,9 @@ def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
     arrives = facts.lead_time.arrives_latest
 
     def checked(needed_by: date | None) -> list[Finding]:
-        facts.order = replace(order, needed_by=needed_by)
-        return list(promise.in_time(facts.order, facts, workshop))
+        needed = replace(facts.planned, order=replace(order, needed_by=needed_by))
+        assessed = replace(facts.known, planned=needed)
+        return list(promise.in_time(replace(facts.scheduled, assessed=assessed)))
 
     assert checked(None) == []
     (kept,) = checked(arrives)

@@ -1,7 +1,6 @@
 """Checks of the colour asked for, and what the answers, the choices and the price say of it."""
 
 from dataclasses import replace
-from datetime import date
 from decimal import Decimal
 from typing import Any
 
@@ -9,12 +8,12 @@ import pytest
 
 from ledgerstone.application.answers import shade_members
 from ledgerstone.application.choices import write_choices
-from ledgerstone.checks import CHECKS, Facts, Finding, run_stage
+from ledgerstone.checks import STAGE_OF, Finding, check_plan
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.workshop import Dose, Workshop
-from unit.slabs import box, order_of, shapes_of, slab_json, steps_of
+from unit.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
 
 NAMES = {"shade-not-matched", "shade-out-of-reach", "dose-over-limit"}
 
@@ -33,14 +32,13 @@ def ordered(workshop: Workshop, shade: dict[str, str], **more: Any) -> Order:  #
 
 def found(workshop: Workshop, shade: dict[str, str], **more: Any) -> list[Finding]:  # noqa: ANN401  as above
     """Return what the checks of shades say of one slab."""
-    facts = Facts(ordered(workshop, shade, **more), workshop, None, date(2026, 11, 25))
-    return [finding for finding in run_stage("shape", facts) if finding.check in NAMES]
+    planned = plan_of(ordered(workshop, shade, **more), workshop)
+    return [finding for finding in check_plan(planned) if finding.check in NAMES]
 
 
 def test_the_checks_are_registered() -> None:
     """Each of the three names belongs to a check that runs with the shape."""
-    stages = {name: check.stage for check in CHECKS for name in check.names}
-    assert {stages[name] for name in NAMES} == {"shape"}
+    assert {STAGE_OF[name] for name in NAMES} == {"shape"}
 
 
 @pytest.mark.parametrize("name", ["graphite", "chalk", "tarn slate", "fell clay", "lichen"])

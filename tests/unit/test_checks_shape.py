@@ -1,23 +1,22 @@
 """Openings on the slab, apart, in one piece; strips and inside corners by the workshop's rules."""
 
 from collections.abc import Callable, Iterable
-from datetime import date
 
 import pytest
 
-from ledgerstone.checks import Facts, Finding, shape
+from ledgerstone.checks import Finding, shape
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.order import Order
+from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, facts_of, hole, order_of, polygon, slab_json
+from unit.slabs import Json, box, cut, hole, order_of, plan_of, polygon, slab_json
 
-Check = Callable[[Order, Facts, Workshop], Iterable[Finding]]
+Check = Callable[[Planned], Iterable[Finding]]
 
 
 def found(check: Check, workshop: Workshop, *slabs: Json) -> list[Finding]:
     """Run one check on an order."""
     order = order_of(workshop, *slabs)
-    return list(check(order, facts_of(order, workshop, date(2026, 11, 25)), workshop))
+    return list(check(plan_of(order, workshop)))
 
 
 def beside(width_mm: float, diameter: float, rim: str) -> Json:

@@ -1,22 +1,21 @@
 """What one piece may measure: each finding, on both sides of its limit, and in the asker's unit."""
 
 from collections.abc import Callable, Iterable
-from datetime import date
 
 import pytest
 
-from ledgerstone.checks import Facts, Finding, size
-from ledgerstone.order import Order
+from ledgerstone.checks import Finding, size
+from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, facts_of, order_of, polygon, slab_json
+from unit.slabs import Json, box, order_of, plan_of, polygon, slab_json
 
-Check = Callable[[Order, Facts, Workshop], Iterable[Finding]]
+Check = Callable[[Planned], Iterable[Finding]]
 
 
 def found(check: Check, workshop: Workshop, *slabs: Json) -> list[Finding]:
     """Run one check on an order."""
     order = order_of(workshop, *slabs)
-    return list(check(order, facts_of(order, workshop, date(2026, 11, 25)), workshop))
+    return list(check(plan_of(order, workshop)))
 
 
 @pytest.mark.parametrize(

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.checks import CHECKS, Finding, check_order
+from ledgerstone.checks import STAGE_OF, Finding, check_order
 from ledgerstone.checks.where import spot_words
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
@@ -20,7 +20,7 @@ JARGON = re.compile(
     re.IGNORECASE,
 )
 OURS = {
-    *(name for check in CHECKS if check.stage == "strength" for name in check.names),
+    *(name for name, stage in STAGE_OF.items() if stage == "strength"),
     "aggregate-too-large", "cover-too-thin", "steel-rusts",
 }  # fmt: skip
 UNITS = {"kind": "units", "units": [{"width": 600}] * 2, "overhang": {"front": 20}}

@@ -10,13 +10,13 @@ import pytest
 from laws.other_workshops import WORKSHOPS
 from laws.tripping_orders import PALLET, TRIPS, of, plain, units
 from ledgerstone.application.answers import write_finding
-from ledgerstone.checks import CHECKS, Facts, Finding, check_order
+from ledgerstone.checks import STAGE_OF, Facts, Finding, check_order
 from ledgerstone.codec.order_in import read_order
 from unit.slabs import Json, hole
 from unit.test_sentences import read_aloud
 
 TODAY: Final = date(2026, 11, 25)
-NAMES: Final = [name for check in CHECKS for name in check.names]
+NAMES: Final = list(STAGE_OF)
 SAID: Final = re.compile(r"(\d+(?:\.\d+)?) (mm|kg|%|minutes|°C)")
 _TIMES: Final = {"hours": ("minutes", 60.0)}
 
@@ -79,9 +79,7 @@ def _unit(key: str) -> tuple[str, float]:
     return _TIMES.get(ending, ({"percent": "%", "c": "°C"}.get(ending, ending), 1.0))
 
 
-@pytest.mark.parametrize(
-    "name", [name for check in CHECKS if check.stage == "strength" for name in check.names]
-)
+@pytest.mark.parametrize("name", [name for name, stage in STAGE_OF.items() if stage == "strength"])
 def test_a_finding_of_strength_has_its_place(name: str) -> None:
     """Each has a pin on the drawing, but those that are about a whole slab."""
     whole = {"strength-unknown", "rests-not-told", "too-heavy-to-handle", "young-concrete", "sags"}

@@ -74,7 +74,7 @@ def test_the_tent_costs_its_hours_and_its_days(workshop: Workshop) -> None:
     for heated in (False, True):
         order = order_of(workshop, slab, heated_curing=heated)
         facts = facts_of(order, workshop, TODAY)
-        every = costs(order, facts.shapes, facts.operations, workshop, facts.steel)
+        every = costs(order, facts.shapes, facts.scheduled.operations, workshop, facts.known.steel)
         kept = [cost.amount for cost in every if cost.label != "Kept for casting again"]
         spent.append(sum(kept, Decimal(0)))
     assert spent[1] - spent[0] == Decimal("1.5") * 38 + 2 * 2 * 9

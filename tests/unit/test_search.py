@@ -38,7 +38,7 @@ def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
             facts.shapes[i],
             workshop,
             slab_kg=facts.slab_kg[i],
-            shed_c=workshop.handling.workshop_c[facts.casting_day.month - 1],
+            shed_c=facts.known.workshop_temp_c,
             plates=Plates(),
         )
         assert facts.strength[i] == whole

@@ -9,10 +9,12 @@ from hypothesis import HealthCheck, given, settings
 
 from laws.awkward_orders import AWKWARD
 from laws.strategies import modest_orders, orders
-from ledgerstone.checks import CHECKS, Check, Finding
+from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, Finding
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.stages import Assessed, QuoteContext, Scheduled, plan
+from ledgerstone.strength.handling import Cover
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
-from unit.checked import TODAY
+from unit.checked import TODAY, run_checks
 from unit.slabs import Json, facts_of
 from validation.test_calibration import BREAKERS, JOBS
 
@@ -30,11 +32,8 @@ MISCOUNTED: Final = re.compile(
     r"\b(?:1|one) (?:people|pieces|batches|days|steps|slabs)\b"
     r"|\b(?:[2-9]|\d\d+|two|three|four|five|six) (?:person|piece|batch|day|slab)\b"
 )
-WITHOUT_THE_PLATE: Final = tuple(
-    check
-    for check in CHECKS
-    if check.stage != "strength" and not {"needed-too-soon", "no-day-free"} & set(check.names)
-)
+OF_STRENGTH: Final = [name for name, stage in STAGE_OF.items() if stage == "strength"]
+OF_DAYS: Final = {"needed-too-soon", "no-day-free"}
 WORKSHOP: Final = load_profile(DEMONSTRATION)
 BARE: Final = settings(
     deadline=None,
@@ -46,11 +45,23 @@ BARE: Final = settings(
 )
 
 
-def said(document: Json, checks: Iterable[Check], workshop: Workshop = WORKSHOP) -> list[Finding]:
+def said(document: Json, names: Iterable[str], workshop: Workshop = WORKSHOP) -> list[Finding]:
     """Collect what some checks say of an order."""
     order = read_order(document, workshop)
     facts = facts_of(order, workshop, TODAY)
-    return [finding for check in checks for finding in check.run(order, facts, workshop)]
+    return run_checks([*names], facts)
+
+
+def said_without_the_plate(document: Json) -> list[Finding]:
+    """Collect what the checks say that ask nothing of the plate and nothing of the calendar."""
+    planned = plan(read_order(document, WORKSHOP), QuoteContext(WORKSHOP, None, TODAY))
+    unassessed = Assessed(planned, (), (), Cover(0.0, 20.0), 20.0)
+    unscheduled = Scheduled(unassessed, (), None)
+    checks = [check for check in PROMISE_CHECKS if not OF_DAYS & set(check.names)]
+    return [
+        *(finding for check in SHAPE_CHECKS for finding in check.run(planned)),
+        *(finding for check in checks for finding in check.run(unscheduled)),
+    ]
 
 
 def faults(text: str) -> list[str]:
@@ -96,36 +107,36 @@ def _bare(value: Any) -> Any:  # noqa: ANN401  any member of a slab
 @pytest.mark.parametrize("name", AWKWARD)
 def test_awkward_orders_are_spoken_of_plainly(name: str) -> None:
     """No sentence over the gallery is too long, unfinished or in words of our own."""
-    read_aloud(said(without_names(AWKWARD[name]), WITHOUT_THE_PLATE))
-    assert all(len(finding.says) <= LONGEST for finding in said(AWKWARD[name], WITHOUT_THE_PLATE))
+    read_aloud(said_without_the_plate(without_names(AWKWARD[name])))
+    assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(AWKWARD[name]))
 
 
 @settings(BARE, max_examples=300)
 @given(orders())
 def test_any_order_is_spoken_of_plainly(document: Json) -> None:
     """Nor is any over a few hundred random orders, in any unit and with any label."""
-    read_aloud(said(without_names(document), WITHOUT_THE_PLATE))
-    assert all(len(finding.says) <= LONGEST for finding in said(document, WITHOUT_THE_PLATE))
+    read_aloud(said_without_the_plate(without_names(document)))
+    assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(document))
 
 
 @settings(BARE, max_examples=8)
 @given(modest_orders())
 def test_strength_is_spoken_of_plainly(document: Json) -> None:
     """What the plate finds in random orders is said as plainly."""
-    if not any(finding.level == "stops" for finding in said(document, WITHOUT_THE_PLATE)):
-        read_aloud(said(document, [c for c in CHECKS if c.stage == "strength"]))
+    if not any(finding.level == "stops" for finding in said_without_the_plate(document)):
+        read_aloud(said(document, OF_STRENGTH))
 
 
 @pytest.mark.parametrize("name", ["a vanity with two bowls", "a hearth"])
 def test_ordinary_jobs_are_spoken_of_plainly(name: str) -> None:
     """Every check speaks plainly of jobs that are made every month."""
-    read_aloud(said(JOBS[name], CHECKS))
+    read_aloud(said(JOBS[name], STAGE_OF))
 
 
 @pytest.mark.parametrize("name", ["25 mm over 2 m", "legs at the ends of 2.6 m, 30 mm thick"])
 def test_breakers_are_spoken_of_plainly(name: str) -> None:
     """And of slabs that are known to break."""
-    read_aloud(said(BREAKERS[name][0], CHECKS))
+    read_aloud(said(BREAKERS[name][0], STAGE_OF))
 
 
 @pytest.mark.parametrize(

@@ -8,6 +8,7 @@ from shapely.geometry import Polygon
 from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import OutlineUnusableError
+from ledgerstone.stages import StageCache
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
@@ -20,7 +21,7 @@ NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on l
 
 
 def _facts(document: Json, workshop: Workshop, plates: Plates) -> Facts:
-    return Facts(read_order(document, workshop), workshop, None, TODAY, plates)
+    return Facts(read_order(document, workshop), workshop, None, TODAY, StageCache(plates))
 
 
 def _said(document: Json, workshop: Workshop, plates: Plates) -> str:

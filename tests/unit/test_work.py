@@ -267,4 +267,4 @@ def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
 
 def moulds_of(facts: Facts) -> int:
     """How many moulds of the first slab are made."""
-    return next(s.pieces for s in facts.operations if s.name == "Make the mould")
+    return next(s.pieces for s in facts.scheduled.operations if s.name == "Make the mould")

@@ -15,7 +15,7 @@ from typing import Final
 
 from flask import Flask, Response, current_app, g, request
 
-from ledgerstone.checks import CHECKS
+from ledgerstone.checks import STAGE_OF
 from ledgerstone.checks import STAGES as CHECK_STAGES
 
 EXTENSION: Final = "ledgerstone.counts"
@@ -112,7 +112,7 @@ def _keys(routes: Sequence[str]) -> Iterator[Key]:
     for route in (*routes, _OTHER):
         for status in (*map(str, STATUSES), _OTHER):
             yield "ledgerstone_requests_total", (("route", route), ("status", status))
-    for named in sorted({name for check in CHECKS for name in check.names} | {_OTHER}):
+    for named in sorted(set(STAGE_OF) | {_OTHER}):
         yield "ledgerstone_findings_total", (("check", named),)
     for gone_through in (*STAGES, _OTHER):
         yield "ledgerstone_stage_seconds_total", (("stage", gone_through),)

@@ -21,7 +21,7 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.openapi import document_text
 from ledgerstone.papers import Templates
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.strength.slabs import Plates
+from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
 
 SHOP: Final = "ledgerstone.shop"  # where an app keeps it
@@ -36,7 +36,7 @@ class Shop:
     tokens: Tokens
     templates: Templates
     booked: Booked
-    plates: Plates = field(default_factory=Plates)
+    plates: StageCache = field(default_factory=StageCache)
 
     def today(self) -> date:
         """Return the day it is at the workshop."""

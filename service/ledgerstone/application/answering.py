@@ -25,7 +25,7 @@ from ledgerstone.quote import (
 )
 from ledgerstone.remedies import Outcome
 from ledgerstone.schedule import Booking
-from ledgerstone.strength.slabs import Plates
+from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
 
 _NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
@@ -52,7 +52,7 @@ class Desk:
     workshop: Workshop
     today: date
     bookings: Sequence[Booking] | None = None
-    plates: Plates = field(default_factory=Plates)
+    plates: StageCache = field(default_factory=StageCache)
     tokens: Tokens | None = None
     makers: bool = False
     not_known: str = ""

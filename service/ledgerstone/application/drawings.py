@@ -13,7 +13,7 @@ from typing import Any, Final
 import shapely
 from shapely.geometry import MultiPoint, Polygon
 
-from ledgerstone.checks import Facts, Finding, run_stage
+from ledgerstone.checks import Finding, check_plan
 from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
@@ -36,8 +36,9 @@ from ledgerstone.drawing.tiling import Paper
 from ledgerstone.order import Order, Slab
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.stages import QuoteContext, StageCache, plan
 from ledgerstone.strength.painted import painted
-from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
+from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
 from ledgerstone.workshop.records import Sealer, Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
@@ -217,21 +218,22 @@ class Drawer:
         )
 
 
-def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, plates: Plates) -> str:
+def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache) -> str:
     """Paint how far one slab of a drawing's token is used: for the maker alone.
 
     The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
     """
     order = read_order({"slabs": slabs}, workshop)
-    facts = Facts(order, workshop, (), _NO_DAY, plates)
-    slab, shape = order.slabs[number], facts.shapes[number]
+    plates = cache.plates
+    planned = plan(order, QuoteContext(workshop, (), _NO_DAY, cache))
+    slab, shape = order.slabs[number], planned.shapes[number]
     title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
-    stopped = any(f.level == "stops" for f in run_stage("shape", facts) if f.slab == number)
+    stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)
     if stopped:
         return draw_stress(slab, shape, None, None, title=title)
     coldest = min(workshop.handling.workshop_c)
     found = slab_strength(
-        slab, shape, workshop, slab_kg=facts.slab_kg[number], shed_c=coldest, plates=plates
+        slab, shape, workshop, slab_kg=planned.slab_kg[number], shed_c=coldest, plates=plates
     )
     concrete = concrete_of(workshop)
     field = painted(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop)

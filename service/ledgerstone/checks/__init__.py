@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
-from typing import Literal
+from typing import Generic, Literal, TypeVar
 
 from ledgerstone.checks import (
     access,
@@ -27,16 +27,17 @@ from ledgerstone.checks import (
     units,
     wear,
 )
-from ledgerstone.checks.crowd import gathered
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import LEVELS, Finding, Level
-from ledgerstone.errors import PlateError
-from ledgerstone.order import Order
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.checks.repeats import collapse_repeats
+from ledgerstone.stages import Judged, Planned, Scheduled, Unassessed
 
 __all__ = [
-    "CHECKS",
+    "PROMISE_CHECKS",
+    "SHAPE_CHECKS",
     "STAGES",
+    "STAGE_OF",
+    "STRENGTH_CHECKS",
     "Check",
     "Checked",
     "Facts",
@@ -45,6 +46,9 @@ __all__ = [
     "Stage",
     "Timed",
     "check_order",
+    "check_plan",
+    "check_promise",
+    "check_strength",
     "run_stage",
     "stage_of",
     "stop_of_plans",
@@ -52,88 +56,97 @@ __all__ = [
 
 Stage = Literal["shape", "strength", "promise"]
 STAGES: tuple[Stage, ...] = ("shape", "strength", "promise")
-Checker = Callable[[Order, Facts, Workshop], Iterable[Finding]]
 Timed = Callable[[str], AbstractContextManager[object]]
+R = TypeVar("R")
 
 
 @dataclass(frozen=True, slots=True)
-class Check:
-    """One check: which findings it may yield, when it runs, and the function itself."""
+class Check(Generic[R]):
+    """One check: which findings it may yield, and the function of its stage's record."""
 
     names: tuple[str, ...]
-    stage: Stage
-    run: Checker
+    run: Callable[[R], Iterable[Finding]]
 
 
-CHECKS: tuple[Check, ...] = (
-    Check(("too-big-for-table",), "shape", size.fits_the_table),
-    Check(("too-thin", "too-thick"), "shape", size.thick_enough),
-    Check(("odd-thickness",), "shape", size.thickness_stocked),
-    Check(("sliver",), "shape", size.wide_enough),
-    Check(("cutout-off-slab",), "shape", shape.cutouts_on_the_slab),
-    Check(("cutouts-overlap",), "shape", shape.cutouts_apart),
-    Check(("two-pieces",), "shape", shape.one_piece),
-    Check(("strip-too-narrow",), "shape", shape.strips_wide_enough),
-    Check(("inside-corner-too-tight",), "shape", shape.inside_corners),
-    Check(("neck-too-narrow",), "shape", necks.necks_wide_enough),
-    Check(("relief-off-slab",), "shape", thickness.reliefs_on_the_slab),
-    Check(("relief-too-deep",), "shape", thickness.reliefs_shallow_enough),
-    Check(("too-thin-for-drip",), "shape", thickness.drips_shallow_enough),
-    Check(("edge-not-made",), "shape", edges.profiles_made),
-    Check(("edge-too-deep", "edge-too-thin-for-finish"), "shape", edges.edges_thick_enough),
-    Check(("cutout-over-unit-side",), "shape", units.clear_of_unit_sides),
-    Check(("pour-too-slow",), "shape", pouring.poured_in_time),
-    Check(("sealer-not-for-place",), "shape", place.sealer_for_the_place),
-    Check(("shade-not-matched",), "shape", shade.matching_offered),
-    Check(("shade-out-of-reach",), "shape", shade.within_reach),
-    Check(("dose-over-limit",), "shape", shade.dose_within_limit),
-    Check(("aggregate-too-large",), "shape", steel.grains_pass),
-    Check(("cover-too-thin", "steel-rusts"), "shape", steel.steel_covered),
-    Check(("strength-unknown",), "strength", strength.worked_out),
-    Check(("rests-not-told",), "strength", strength.rests_told),
-    Check(("rest-under-nothing", "tips-over"), "strength", strength.rests_under_the_slab),
-    Check(("cracks-when-moved", "too-heavy-to-handle"), "strength", moving.moved_whole),
-    Check(("cracks-in-place",), "strength", strength.lies_whole),
-    Check(("free-corner", "level-the-rests"), "strength", strength.corners_and_level),
-    Check(("tips-when-sat-on",), "strength", strength.stays_down),
-    Check(("carry-on-edge",), "strength", moving.carried_on_edge),
-    Check(("young-concrete",), "strength", moving.tested_first),
-    Check(("sags",), "strength", strength.looks_flat),
+SHAPE_CHECKS: tuple[Check[Planned], ...] = (
+    Check(("too-big-for-table",), size.fits_the_table),
+    Check(("too-thin", "too-thick"), size.thick_enough),
+    Check(("odd-thickness",), size.thickness_stocked),
+    Check(("sliver",), size.wide_enough),
+    Check(("cutout-off-slab",), shape.cutouts_on_the_slab),
+    Check(("cutouts-overlap",), shape.cutouts_apart),
+    Check(("two-pieces",), shape.one_piece),
+    Check(("strip-too-narrow",), shape.strips_wide_enough),
+    Check(("inside-corner-too-tight",), shape.inside_corners),
+    Check(("neck-too-narrow",), necks.necks_wide_enough),
+    Check(("relief-off-slab",), thickness.reliefs_on_the_slab),
+    Check(("relief-too-deep",), thickness.reliefs_shallow_enough),
+    Check(("too-thin-for-drip",), thickness.drips_shallow_enough),
+    Check(("edge-not-made",), edges.profiles_made),
+    Check(("edge-too-deep", "edge-too-thin-for-finish"), edges.edges_thick_enough),
+    Check(("cutout-over-unit-side",), units.clear_of_unit_sides),
+    Check(("pour-too-slow",), pouring.poured_in_time),
+    Check(("sealer-not-for-place",), place.sealer_for_the_place),
+    Check(("shade-not-matched",), shade.matching_offered),
+    Check(("shade-out-of-reach",), shade.within_reach),
+    Check(("dose-over-limit",), shade.dose_within_limit),
+    Check(("aggregate-too-large",), steel.grains_pass),
+    Check(("cover-too-thin", "steel-rusts"), steel.steel_covered),
+)
+STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
+    Check(("rests-not-told",), strength.rests_told),
+    Check(("rest-under-nothing", "tips-over"), strength.rests_under_the_slab),
+    Check(("cracks-when-moved", "too-heavy-to-handle"), moving.moved_whole),
+    Check(("cracks-in-place",), strength.lies_whole),
+    Check(("free-corner", "level-the-rests"), strength.corners_and_level),
+    Check(("tips-when-sat-on",), strength.stays_down),
+    Check(("carry-on-edge",), moving.carried_on_edge),
+    Check(("young-concrete",), moving.tested_first),
+    Check(("sags",), strength.looks_flat),
+)
+PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     Check(
         ("postcode-needed", "postcode-unknown", "area-not-served", "way-not-served"),
-        "promise",
         promise.delivery_served,
     ),
-    Check(("no-day-free",), "promise", promise.has_a_day),
-    Check(("needed-too-soon", "in-time"), "promise", promise.in_time),
-    Check(("too-long-for-pallet", "too-heavy-for-pallet"), "promise", carrier.fits_a_pallet),
-    Check(("too-much-for-van",), "promise", carrier.fits_our_van),
-    Check(("beyond-tail-lift",), "promise", carrier.tail_lift_takes_it),
-    Check(("set-down-at-kerb",), "promise", carrier.set_down_at_the_kerb),
-    Check(("vehicle-to-collect",), "promise", carrier.vehicle_to_collect),
-    Check(("doorway-too-narrow",), "promise", access.through_the_doorway),
-    Check(("turn-too-tight",), "promise", access.round_the_turn),
-    Check(("lift-too-small", "lift-overloaded"), "promise", access.into_the_lift),
-    Check(("too-heavy-for-steps",), "promise", access.up_the_steps),
-    Check(("beyond-hands",), "promise", hands.beyond_hands),
-    Check(("hands-needed",), "promise", hands.hands_at_the_other_end),
-    Check(("way-in-not-told",), "promise", hands.way_in_told),
-    Check(("load-on-units",), "promise", units.load_on_units),
-    Check(("join-to-itself", "join-suggested"), "promise", joins.joins_as_suggested),
-    Check(("join-of-unlike-sides", "join-of-unlike-thickness"), "promise", joins.sides_meet),
-    Check(("join-of-unlike-looks",), "promise", joins.looks_meet),
-    Check(("join-through-relief",), "promise", joins.carried_through),
-    Check(("drop-not-checked",), "promise", joins.drops_hang),
-    Check(("hot-appliance", "sealer-near-heat"), "promise", wear.hot_appliances),
-    Check(("hearth",), "promise", wear.hearths),
-    Check(("electrics-near-water",), "promise", wear.electrics_near_water),
-    Check(("mix-for-place",), "promise", place.mix_for_the_place),
-    Check(("drip-advised",), "promise", place.drips_outdoors),
-    Check(("fall-advised",), "promise", place.falls_outdoors),
-    Check(("dark-outdoors",), "promise", place.dark_shades_outdoors),
-    Check(("acids-and-oil",), "promise", wear.acids_and_oil),
-    Check(("food-surface",), "promise", wear.food_surfaces),
+    Check(("no-day-free",), promise.has_a_day),
+    Check(("needed-too-soon", "in-time"), promise.in_time),
+    Check(("too-long-for-pallet", "too-heavy-for-pallet"), carrier.fits_a_pallet),
+    Check(("too-much-for-van",), carrier.fits_our_van),
+    Check(("beyond-tail-lift",), carrier.tail_lift_takes_it),
+    Check(("set-down-at-kerb",), carrier.set_down_at_the_kerb),
+    Check(("vehicle-to-collect",), carrier.vehicle_to_collect),
+    Check(("doorway-too-narrow",), access.through_the_doorway),
+    Check(("turn-too-tight",), access.round_the_turn),
+    Check(("lift-too-small", "lift-overloaded"), access.into_the_lift),
+    Check(("too-heavy-for-steps",), access.up_the_steps),
+    Check(("beyond-hands",), hands.beyond_hands),
+    Check(("hands-needed",), hands.hands_at_the_other_end),
+    Check(("way-in-not-told",), hands.way_in_told),
+    Check(("load-on-units",), units.load_on_units),
+    Check(("join-to-itself", "join-suggested"), joins.joins_as_suggested),
+    Check(("join-of-unlike-sides", "join-of-unlike-thickness"), joins.sides_meet),
+    Check(("join-of-unlike-looks",), joins.looks_meet),
+    Check(("join-through-relief",), joins.carried_through),
+    Check(("drop-not-checked",), joins.drops_hang),
+    Check(("hot-appliance", "sealer-near-heat"), wear.hot_appliances),
+    Check(("hearth",), wear.hearths),
+    Check(("electrics-near-water",), wear.electrics_near_water),
+    Check(("mix-for-place",), place.mix_for_the_place),
+    Check(("drip-advised",), place.drips_outdoors),
+    Check(("fall-advised",), place.falls_outdoors),
+    Check(("dark-outdoors",), place.dark_shades_outdoors),
+    Check(("acids-and-oil",), wear.acids_and_oil),
+    Check(("food-surface",), wear.food_surfaces),
 )
+# Every name that a finding may have, with its stage. Where the plate has no answer for a slab,
+# that is found in place of what the checks of strength would find.
+STAGE_OF: Mapping[str, Stage] = {
+    **{name: "shape" for check in SHAPE_CHECKS for name in check.names},
+    "strength-unknown": "strength",
+    **{name: "strength" for check in STRENGTH_CHECKS for name in check.names},
+    **{name: "promise" for check in PROMISE_CHECKS for name in check.names},
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,25 +187,44 @@ def _gravest_first(findings: Sequence[Finding]) -> tuple[Finding, ...]:
     return tuple(sorted(findings, key=lambda finding: LEVELS.index(finding.level)))
 
 
-def run_stage(stage: Stage, facts: Facts) -> Sequence[Finding]:
-    """Run the checks of one stage; where the plate has no answer, that is what is found."""
-    try:
-        return list(_found(stage, facts))
-    except PlateError:
-        return list(strength.not_worked_out(facts))
+def check_plan(planned: Planned) -> list[Finding]:
+    """Run the checks of the slabs' plans."""
+    return list(_findings(SHAPE_CHECKS, planned))
 
 
-def stop_of_plans(facts: Facts) -> Finding | None:
+def check_strength(judged: Judged | Unassessed) -> list[Finding]:
+    """Run the checks of strength; where the plate has no answer, that is what is found."""
+    if isinstance(judged, Unassessed):
+        return list(strength.not_worked_out(judged))
+    return list(_findings(STRENGTH_CHECKS, judged))
+
+
+def check_promise(scheduled: Scheduled) -> list[Finding]:
+    """Run the checks of what the workshop can promise."""
+    return list(_findings(PROMISE_CHECKS, scheduled))
+
+
+def run_stage(stage: Stage, facts: Facts) -> list[Finding]:
+    """Run the checks of one stage on that stage's record."""
+    if stage == "shape":
+        return check_plan(facts.planned)
+    if stage == "strength":
+        assessed = facts.assessed
+        return check_strength(assessed if isinstance(assessed, Unassessed) else facts.judged)
+    return check_promise(facts.scheduled)
+
+
+def stop_of_plans(planned: Planned) -> Finding | None:
     """Return what first stops an order in the stage of shape; no check after it is run."""
-    return next((one for one in _found("shape", facts) if one.level == "stops"), None)
+    findings = _findings(SHAPE_CHECKS, planned)
+    return next((one for one in findings if one.level == "stops"), None)
 
 
-def _found(stage: Stage, facts: Facts) -> Iterator[Finding]:
-    for check in CHECKS:
-        if check.stage == stage:
-            yield from gathered(check.run(facts.order, facts, facts.workshop))
+def _findings(checks: Iterable[Check[R]], record: R) -> Iterator[Finding]:
+    for check in checks:
+        yield from collapse_repeats(check.run(record))
 
 
 def stage_of(finding: Finding) -> Stage:
     """Return the stage of the check that a finding comes from."""
-    return next(check.stage for check in CHECKS if finding.check in check.names)
+    return STAGE_OF[finding.check]

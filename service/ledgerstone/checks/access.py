@@ -10,11 +10,11 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level, capital, slab_words, whole_kg
 from ledgerstone.checks.hands import people_words
-from ledgerstone.order import Lift, Order, Turn
+from ledgerstone.order import Lift, Turn
 from ledgerstone.quantities import Length
+from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.transport import (
     Piece,
     least_tilt_degrees,
@@ -22,7 +22,6 @@ from ledgerstone.transport import (
     on_edge,
     tilt_in_lift_degrees,
 )
-from ledgerstone.workshop.records import Workshop
 
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
@@ -42,20 +41,23 @@ class Carried:
     level: Level
 
 
-def carried(order: Order, facts: Facts) -> Iterable[Carried]:
+def carried(planned: Planned) -> Iterable[Carried]:
     """Go through the slabs as they are carried in."""
+    order = planned.order
     level: Level = "stops" if order.delivery.kind == "fitted" else "caution"
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    for i, slab, shape in planned.slabs():
         name = slab_words(slab, i, len(order.slabs))
-        yield Carried(i, name, on_edge(slab, shape), facts.slab_kg[i], level)
+        yield Carried(i, name, on_edge(slab, shape), planned.slab_kg[i], level)
 
 
-def through_the_doorway(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def through_the_doorway(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab passes the doorway on edge."""
+    planned = scheduled.planned
+    order = planned.order
     doorway = order.delivery.doorway
     if doorway is None:
         return
-    for one in carried(order, facts):
+    for one in carried(planned):
         across = one.piece.across_mm
         if across > doorway.mm:
             says = (
@@ -68,12 +70,14 @@ def through_the_doorway(order: Order, facts: Facts, _workshop: Workshop) -> Iter
             )
 
 
-def round_the_turn(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def round_the_turn(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab gets round the turn, level or tilted beneath the ceiling."""
+    planned = scheduled.planned
+    order = planned.order
     turn, ceiling = order.delivery.turn, order.delivery.ceiling
     if turn is None:
         return
-    for one in carried(order, facts):
+    for one in carried(planned):
         most = longest_round_corner(turn.before.mm, turn.after.mm, one.piece.across_mm)
         rough = most - 2 * HANDS_MM
         numbers = ("length_mm", one.piece.length_mm, most)
@@ -112,15 +116,17 @@ def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | N
     return f"{capital(what)}. {', '.join(ways[:-1])}, or {ways[-1]}."
 
 
-def into_the_lift(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab goes into the lift, level or tilted, with people to hold it, at its rated load.
 
     Where steps were told too, what the lift does not take goes up those: a caution.
     """
+    planned = scheduled.planned
+    order = planned.order
     lift = order.delivery.lift
     if lift is None:
         return
-    for one in carried(order, facts):
+    for one in carried(planned):
         found = _lift_finding(one, lift)
         if found is not None:
             yield replace(found, level="caution") if order.delivery.steps else found
@@ -155,11 +161,13 @@ def goes_by_lift(one: Carried, lift: Lift | None) -> bool:
     return lift is not None and _lift_finding(one, lift) is None
 
 
-def up_the_steps(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
     """What goes up steps is carried: by no more hands than the workshop has round a slab."""
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     steps, lifting = order.delivery.steps or 0, workshop.lifting
     most = lifting.most_people * lifting.kg_per_person
-    for one in carried(order, facts):
+    for one in carried(planned):
         if steps == 0 or one.kg <= most or goes_by_lift(one, order.delivery.lift):
             continue
         says = (

@@ -5,46 +5,44 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
-from ledgerstone.order import Order
+from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.transport import on_edge, pallets_by_size
-from ledgerstone.workshop.records import Workshop
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
 _INSTEAD = "Have it brought by our own van, collect it, or "
 
 
-def fits_a_pallet(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def fits_a_pallet(scheduled: Scheduled) -> Iterable[Finding]:
     """What goes by pallet is no longer, no deeper and no heavier than the carrier takes.
 
     Size is looked at before mass: a long light piece is refused too (handling page §2.1).
     """
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     if order.delivery.kind != "pallet":
         return
     pallets = workshop.lifting.pallets
-    fitting = pallets_by_size(order, facts.shapes, workshop)
+    fitting = pallets_by_size(order, planned.shapes, workshop)
     if not fitting:
         longest = max(pallet.longest_mm for pallet in pallets)
         deepest = max(p.deepest_mm for p in pallets if p.longest_mm == longest)
-        yield from _too_large(order, facts, longest, deepest)
+        yield from _too_large(planned, longest, deepest)
         return
     most = max(pallet.most_kg for pallet in fitting)
-    if facts.packed_kg > most:
-        yield _too_heavy(facts.packed_kg, most)
+    if planned.packed_kg > most:
+        yield _too_heavy(planned.packed_kg, most)
 
 
-def _too_large(
-    order: Order, facts: Facts, longest_mm: float, deepest_mm: float
-) -> Iterable[Finding]:
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+def _too_large(planned: Planned, longest_mm: float, deepest_mm: float) -> Iterable[Finding]:
+    for i, slab, shape in planned.slabs():
         piece, said = on_edge(slab, shape), slab.thickness
         sizes = (("long", piece.length_mm, longest_mm), ("deep", piece.depth_mm, deepest_mm))
         for word, size, most in sizes:
             if size <= most:
                 continue
-            name = capital(slab_words(slab, i, len(order.slabs)))
+            name = capital(slab_words(slab, i, len(planned.order.slabs)))
             yield Finding(
                 "too-long-for-pallet",
                 "stops",
@@ -72,9 +70,11 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     )
 
 
-def tail_lift_takes_it(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def tail_lift_takes_it(scheduled: Scheduled) -> Iterable[Finding]:
     """A pallet that is heavier than a tail lift sets down wants a fork-lift at the door."""
-    most, packed = workshop.lifting.tail_lift_kg, facts.packed_kg
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
+    most, packed = workshop.lifting.tail_lift_kg, planned.packed_kg
     if order.delivery.kind == "pallet" and packed > most:
         yield Finding(
             "beyond-tail-lift",
@@ -88,8 +88,9 @@ def tail_lift_takes_it(order: Order, facts: Facts, workshop: Workshop) -> Iterab
         )
 
 
-def set_down_at_the_kerb(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def set_down_at_the_kerb(scheduled: Scheduled) -> Iterable[Finding]:
     """A pallet is set down at the kerb, on ground that a pallet truck rolls on."""
+    order = scheduled.planned.order
     if order.delivery.kind == "pallet":
         yield Finding(
             "set-down-at-kerb",
@@ -101,12 +102,14 @@ def set_down_at_the_kerb(order: Order, _facts: Facts, _workshop: Workshop) -> It
         )
 
 
-def fits_our_van(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
     """What we bring ourselves goes into our van: its length first, then its mass."""
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     van = workshop.lifting.van
     if van is None or order.delivery.kind not in ("own-van", "fitted"):
         return
-    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, facts.shapes, strict=True)]
+    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, planned.shapes, strict=True)]
     at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
     length, said = pieces[at].length_mm, order.slabs[at].thickness
     if length > van.length_mm:
@@ -122,27 +125,29 @@ def fits_our_van(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
             measured={"length_mm": round(length, 1)},
             limit={"length_mm": van.length_mm},
         )
-    elif facts.packed_kg > van.most_kg:
+    elif planned.packed_kg > van.most_kg:
         yield Finding(
             "too-much-for-van",
             "stops",
-            f"Packed, the order weighs about {whole_kg(facts.packed_kg)} kg; our van carries"
+            f"Packed, the order weighs about {whole_kg(planned.packed_kg)} kg; our van carries"
             f" {van.most_kg:g} kg. Order it in two parts, or collect it.",
             _VAN,
             at=("/delivery/kind",),
-            measured={"packed_kg": round(facts.packed_kg, 1)},
+            measured={"packed_kg": round(planned.packed_kg, 1)},
             limit={"packed_kg": van.most_kg},
         )
 
 
-def vehicle_to_collect(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def vehicle_to_collect(scheduled: Scheduled) -> Iterable[Finding]:
     """Who collects is told what the vehicle must take, and how a slab travels in it."""
+    planned = scheduled.planned
+    order = planned.order
     if order.delivery.kind != "collect":
         return
-    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, facts.shapes, strict=True)]
+    pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, planned.shapes, strict=True)]
     at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
     long = order.slabs[at].thickness.like(pieces[at].length_mm, "up", to_mm=50.0)
-    carries = math.ceil(facts.packed_kg / 10 - 1e-9) * 10
+    carries = math.ceil(planned.packed_kg / 10 - 1e-9) * 10
     yield Finding(
         "vehicle-to-collect",
         "note",
@@ -153,6 +158,6 @@ def vehicle_to_collect(order: Order, facts: Facts, _workshop: Workshop) -> Itera
         at=("/delivery/kind",),
         measured={
             "length_mm": round(pieces[at].length_mm, 1),
-            "packed_kg": round(facts.packed_kg, 1),
+            "packed_kg": round(planned.packed_kg, 1),
         },
     )

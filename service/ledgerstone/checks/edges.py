@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, side_words, slab_words
 from ledgerstone.order import Edge, Order, Slab, Surface
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.stages import Planned
 
 _OURS = "the workshop's own rule"
 LEAST_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
@@ -19,8 +18,9 @@ THINNEST_MM: Mapping[Surface, float] = MappingProxyType(
 _DONE: Mapping[Surface, str] = MappingProxyType({"honed": "hone", "polished": "polish"})
 
 
-def profiles_made(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def profiles_made(planned: Planned) -> Iterable[Finding]:
     """Bevels and rounds are of a size that the workshop makes."""
+    order, workshop = planned.order, planned.workshop
     made = {offered.profile: offered for offered in workshop.edges}
     for i, slab in enumerate(order.slabs):
         for side, edge in slab.edges.items():
@@ -47,8 +47,9 @@ def profiles_made(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[F
             )
 
 
-def edges_thick_enough(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def edges_thick_enough(planned: Planned) -> Iterable[Finding]:
     """Below a bevel or a round, enough of the edge is left to be seen whole, and to be finished."""
+    order = planned.order
     for i, slab in enumerate(order.slabs):
         thin = [(face_mm(slab, edge), side) for side, edge in slab.edges.items()]
         for left, side in thin:

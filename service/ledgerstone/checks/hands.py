@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
-from ledgerstone.order import Delivery, Order
+from ledgerstone.order import Delivery
+from ledgerstone.stages import Scheduled
 from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
-from ledgerstone.workshop.records import Workshop
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 _LEFT: dict[str, str] = {
@@ -26,13 +25,15 @@ def people_words(number: int) -> str:
     return f"{said} {'person' if number == 1 else 'people'}"
 
 
-def hands_at_the_other_end(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     """Where the customer carries it in, they are told how many people the heaviest slab takes."""
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     delivery = order.delivery
     if delivery.kind == "fitted":
         return
-    heaviest = max(range(len(order.slabs)), key=lambda i: facts.slab_kg[i])
-    kg = facts.slab_kg[heaviest]
+    heaviest = max(range(len(order.slabs)), key=lambda i: planned.slab_kg[i])
+    kg = planned.slab_kg[heaviest]
     people = people_to_lift(kg, workshop)
     if people > workshop.lifting.most_people or people <= (delivery.people or 0):
         return
@@ -64,11 +65,13 @@ def _assess(people: int, kg: float) -> str:
     return _ASSESS if filtered is None or kg > filtered else ""
 
 
-def beyond_hands(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
     """A slab heavier than the workshop's hands carry goes by trolley or gear: a caution."""
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     lifting = workshop.lifting
     most = lifting.most_people * lifting.kg_per_person
-    for i, (slab, kg) in enumerate(zip(order.slabs, facts.slab_kg, strict=True)):
+    for i, (slab, kg) in enumerate(zip(order.slabs, planned.slab_kg, strict=True)):
         if kg <= most:
             continue
         name = capital(slab_words(slab, i, len(order.slabs)))
@@ -87,8 +90,9 @@ def beyond_hands(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Fin
         )
 
 
-def way_in_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def way_in_told(scheduled: Scheduled) -> Iterable[Finding]:
     """What was not told of the way in is asked, and is never taken as passing."""
+    order = scheduled.planned.order
     delivery = order.delivery
     missing = [] if delivery.kind == "collect" else list(_untold(delivery))
     if missing:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level, capital, side_words, slab_words
 from ledgerstone.checks.thickness import relief_words
 from ledgerstone.order import Join, JoinEnd, Order
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.stages import Planned, Scheduled
 
 ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
 _STONE = "natural-stone practice: pieces within 3 mm of each other at a join"
@@ -16,8 +15,9 @@ _NEAR_MM = 5.0
 _ENDS = ("left", "right")
 
 
-def joins_as_suggested(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
     """A join is priced as it was asked, and its place is looked at before anything is cast."""
+    order = scheduled.planned.order
     for k, join in enumerate(order.joins):
         if join.one.slab == join.other.slab and order.slabs[join.one.slab].quantity == 1:
             says = (
@@ -35,10 +35,12 @@ def joins_as_suggested(order: Order, _facts: Facts, _workshop: Workshop) -> Iter
         )
 
 
-def sides_meet(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
     """The two sides of a join are as long, and the slabs as thick, or the customer is told."""
+    planned = scheduled.planned
+    order = planned.order
     for k, join in _real_joins(order):
-        one, other = (_side_mm(facts, end) for end in (join.one, join.other))
+        one, other = (_side_mm(planned, end) for end in (join.one, join.other))
         if one is not None and other is not None and abs(one - other) > ALIKE_MM:
             yield _unlike_sides(order, k, join, one, other)
         thick = [order.slabs[end.slab].thickness for end in (join.one, join.other)]
@@ -78,8 +80,9 @@ def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) ->
     )
 
 
-def looks_meet(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
     """Joined slabs are of one shade and one finish, or the customer is told."""
+    order = scheduled.planned.order
     for k, join in _real_joins(order):
         one, other = (order.slabs[end.slab] for end in (join.one, join.other))
         if one.shade == other.shade and one.finish == other.finish:
@@ -95,11 +98,13 @@ def looks_meet(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Fin
         )
 
 
-def carried_through(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def carried_through(scheduled: Scheduled) -> Iterable[Finding]:
     """A drop or a relief that comes to a join is cast in each slab; nobody has lined them up."""
+    planned = scheduled.planned
+    order = planned.order
     for k, join in _real_joins(order):
         for end in (join.one, join.other):
-            what = _at_the_join(order, facts, end)
+            what = _at_the_join(planned, end)
             if what is not None:
                 yield _finding(
                     "join-through-relief",
@@ -113,9 +118,9 @@ def carried_through(order: Order, facts: Facts, _workshop: Workshop) -> Iterable
                 )
 
 
-def _at_the_join(order: Order, facts: Facts, end: JoinEnd) -> str | None:
+def _at_the_join(planned: Planned, end: JoinEnd) -> str | None:
     """What of a slab comes to its joined side: a drop there, or a relief that touches it."""
-    slab, shape = order.slabs[end.slab], facts.shapes[end.slab]
+    slab, shape = planned.order.slabs[end.slab], planned.shapes[end.slab]
     edge = slab.edges.get(end.side)
     if edge is not None and edge.drop is not None:
         return "the drop"
@@ -126,8 +131,9 @@ def _at_the_join(order: Order, facts: Facts, end: JoinEnd) -> str | None:
     return None
 
 
-def drops_hang(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def drops_hang(scheduled: Scheduled) -> Iterable[Finding]:
     """A drop is priced and weighed; what its own corner bears is not worked out."""
+    order = scheduled.planned.order
     for i, slab in enumerate(order.slabs):
         sides = [name for name, edge in slab.edges.items() if edge.drop is not None]
         if not sides:
@@ -150,8 +156,8 @@ def _real_joins(order: Order) -> Iterable[tuple[int, Join]]:
     return ((k, j) for k, j in enumerate(order.joins) if j.one.slab != j.other.slab)
 
 
-def _side_mm(facts: Facts, end: JoinEnd) -> float | None:
-    sides = facts.shapes[end.slab].sides
+def _side_mm(planned: Planned, end: JoinEnd) -> float | None:
+    sides = planned.shapes[end.slab].sides
     return next((side.length_mm for side in sides if side.name == end.side), None)
 
 

@@ -5,14 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words, whole_kg
-from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
+from ledgerstone.checks.verdicts import CARES, finding_of
 from ledgerstone.checks.where import spot_words
-from ledgerstone.order import Order, Slab
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.handling import TEST_UNDER_DAYS
 from ledgerstone.strength.verdict import Verdict, worst
-from ledgerstone.workshop.records import Workshop
 
 _MOVED: dict[str, str] = {
     "lifted-out": "Lifted out of its mould",
@@ -23,11 +21,12 @@ _MOVED: dict[str, str] = {
 }
 
 
-def moved_whole(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def moved_whole(judged: Judged) -> Iterable[Finding]:
     """Each slab leaves its mould, stands on edge and reaches its pallet without cracking."""
-    for i, slab, shape, strength in each_slab(order, facts):
+    order = judged.planned.order
+    for i, slab, shape, strength in judged.slabs():
         if strength.too_heavy:
-            yield _too_heavy(order, i, slab, facts, workshop)
+            yield _too_heavy(judged.planned, i)
             continue
         verdict = worst(strength.handled.verdicts)
         if verdict is None or verdict.utilisation <= CARES:
@@ -59,10 +58,11 @@ def _when(verdict: Verdict, cover_days: float) -> str:
 _THICKER = "Make it thicker or smaller, or an opening smaller."
 
 
-def _too_heavy(order: Order, i: int, slab: Slab, facts: Facts, workshop: Workshop) -> Finding:
-    most = math.floor(max(way.most_kg for way in workshop.handling.ways))
-    name = capital(slab_words(slab, i, len(order.slabs)))
-    kg = facts.slab_kg[i]
+def _too_heavy(planned: Planned, i: int) -> Finding:
+    order = planned.order
+    most = math.floor(max(way.most_kg for way in planned.workshop.handling.ways))
+    name = capital(slab_words(order.slabs[i], i, len(order.slabs)))
+    kg = planned.slab_kg[i]
     return Finding(
         "too-heavy-to-handle",
         "stops",
@@ -76,9 +76,10 @@ def _too_heavy(order: Order, i: int, slab: Slab, facts: Facts, workshop: Worksho
     )
 
 
-def carried_on_edge(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def carried_on_edge(judged: Judged) -> Iterable[Finding]:
     """A slab that flat by its ends would crack is carried on edge: a caution, never a stop."""
-    for i, slab, shape, strength in each_slab(order, facts):
+    order = judged.planned.order
+    for i, slab, shape, strength in judged.slabs():
         verdict = strength.flat_by_the_ends
         if verdict.utilisation > 1.0:
             name = slab_words(slab, i, len(order.slabs))
@@ -87,9 +88,10 @@ def carried_on_edge(order: Order, facts: Facts, _workshop: Workshop) -> Iterable
             yield finding_of("carry-on-edge", i, verdict, says, level="caution")
 
 
-def tested_first(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def tested_first(judged: Judged) -> Iterable[Finding]:
     """Concrete that is moved while very young is tested first: said once, of the youngest."""
-    ages = [strength.handled.age_days for strength in facts.strength]
+    order = judged.planned.order
+    ages = [strength.handled.age_days for strength in judged.strength]
     young = [i for i, age in enumerate(ages) if age < TEST_UNDER_DAYS]
     if not young:
         return

@@ -7,17 +7,17 @@ from collections.abc import Iterable
 import shapely
 from shapely.geometry import Polygon
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
-from ledgerstone.order import Order, Rectangle, Round, Slab
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.order import Rectangle, Round, Slab
+from ledgerstone.stages import Planned
 
 _TOUCH_MM = 0.05
 
 
-def necks_wide_enough(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def necks_wide_enough(planned: Planned) -> Iterable[Finding]:
     """Nowhere is the outline itself narrower than the slab is thick."""
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    order = planned.order
+    for i, slab, shape in planned.slabs():
         limit = slab.thickness.mm
         necks = [] if _is_plain(slab) else thin_parts(shape.outline, limit)
         if necks:

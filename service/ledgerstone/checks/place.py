@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words
 from ledgerstone.mix import Tint, mixes_of
-from ledgerstone.order import Order, Place, Slab
+from ledgerstone.order import Place, Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")
@@ -58,8 +58,9 @@ def air_percent(largest_aggregate_mm: float) -> float:
     return next(air for up_to_mm, air in AIR_PERCENT if largest_aggregate_mm <= up_to_mm)
 
 
-def mix_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
     """The house mix is what EN 206 asks for in this place: where it is short, a caution."""
+    order, workshop = scheduled.planned.order, scheduled.planned.workshop
     asked = {exposure_of(slab): slab.place for slab in order.slabs}
     for exposure, place in asked.items():
         short = list(_short(exposure, workshop)) if exposure is not None else []
@@ -96,8 +97,9 @@ def _short(exposure: Exposure, workshop: Workshop) -> Iterable[str]:
         yield f"cement {exposure.cement_kg_per_m3:g} kg/m³ (ours: {int(cement)})"
 
 
-def sealer_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
     """The sealer's own sheet allows it in this place."""
+    order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         sealer = next((s for s in workshop.sealers if s.name == slab.finish.sealer), None)
         if sealer is None or slab.place in sealer.places:
@@ -115,8 +117,9 @@ def sealer_for_the_place(order: Order, _facts: Facts, workshop: Workshop) -> Ite
         )
 
 
-def drips_outdoors(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def drips_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
     """A flat slab outdoors has a drip beneath an edge, or the customer hears of it."""
+    order = scheduled.planned.order
     without = [
         i
         for i, slab in enumerate(order.slabs)
@@ -133,13 +136,15 @@ def drips_outdoors(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable
         )
 
 
-def falls_outdoors(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def falls_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
     """Flat slabs outdoors are laid to a fall: one note, with the fall of the widest."""
+    planned = scheduled.planned
+    order = planned.order
     flat = [i for i, slab in enumerate(order.slabs) if _flat_outdoors(slab)]
     if not flat:
         return
-    widest = max(flat, key=lambda i: _across_mm(facts.shapes[i]))
-    said = order.slabs[widest].thickness.like(_across_mm(facts.shapes[widest]) / FALL, "up")
+    widest = max(flat, key=lambda i: _across_mm(planned.shapes[i]))
+    said = order.slabs[widest].thickness.like(_across_mm(planned.shapes[widest]) / FALL, "up")
     about, it = ("about", "it") if len(flat) == 1 else ("1 in 60, up to", "them")
     yield Finding(
         "fall-advised",
@@ -157,8 +162,9 @@ def _across_mm(shape: Shape) -> float:
     return min(float(x1 - x0), float(y1 - y0))
 
 
-def dark_shades_outdoors(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def dark_shades_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
     """A dark shade outdoors blooms and fades: a note."""
+    order, workshop = scheduled.planned.order, scheduled.planned.workshop
     dark = [i for i, slab in enumerate(order.slabs) if _is_dark_outdoors(slab, workshop)]
     if dark:
         names = " and ".join(dict.fromkeys(_shade_words(order.slabs[i]) for i in dark))

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words
 from ledgerstone.mix import Pour, batch_plan, late_pours
 from ledgerstone.order import Order
+from ledgerstone.stages import Planned
 from ledgerstone.workshop.records import Workshop
 
 
-def poured_in_time(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def poured_in_time(planned: Planned) -> Iterable[Finding]:
     """No slab takes more batches than the mixer places while the first one is still open."""
-    if not any(_may_be_late(shape.volume_mm3 / 1e6, workshop) for shape in facts.shapes):
+    order, workshop = planned.order, planned.workshop
+    if not any(_may_be_late(shape.volume_mm3 / 1e6, workshop) for shape in planned.shapes):
         return
     late: dict[int, Pour] = {}
-    for pour in late_pours(batch_plan(order, facts.shapes, workshop), workshop):
+    for pour in late_pours(batch_plan(order, planned.shapes, workshop), workshop):
         late.setdefault(pour.slabs[0], pour)
     for i, pour in sorted(late.items()):
         yield _late(order, i, pour, workshop)

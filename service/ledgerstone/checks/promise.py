@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding
-from ledgerstone.order import Order
+from ledgerstone.stages import Scheduled
 from ledgerstone.transport import delivery_price, tidy_postcode
 from ledgerstone.workshop.records import Workshop
 
@@ -14,25 +13,27 @@ _OURS = "the workshop's own rule"
 _HOW = {"pallet": "by pallet", "own-van": "by our own van", "fitted": "with fitting"}
 
 
-def delivery_served(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
     """The workshop delivers to that postcode, in that way."""
+    planned = scheduled.planned
+    order, workshop = planned.order, planned.workshop
     delivery = order.delivery
     if delivery.kind == "collect":
         return
     how = _HOW[delivery.kind]
-    if delivery.postcode is None and facts.area is None:
+    if delivery.postcode is None and planned.area is None:
         says = f"Enter the postcode, so that delivery {how} can be priced, or collect the order."
         yield _stopped("postcode-needed", says, "/delivery")
     elif _is_no_postcode(delivery.postcode, workshop):
         says = f"“{delivery.postcode}” is not a whole postcode. Enter it like HR9 7XX, or collect."
         yield _stopped("postcode-unknown", says, "/delivery/postcode")
-    elif facts.area is None:
+    elif planned.area is None:
         says = (
             f"We do not deliver to {delivery.postcode}. Collect the order, or ask us for a carrier."
         )
         yield _stopped("area-not-served", says, "/delivery/postcode")
-    elif delivery_price(order, facts.area) is None:
-        says = f"We do not deliver {how} to {facts.area.name}. Choose another way, or collect."
+    elif delivery_price(order, planned.area) is None:
+        says = f"We do not deliver {how} to {planned.area.name}. Choose another way, or collect."
         yield _stopped("way-not-served", says, "/delivery/kind")
 
 
@@ -44,9 +45,9 @@ def _stopped(check: str, says: str, pointer: str) -> Finding:
     return Finding(check, "stops", says, _OURS, at=(pointer,))
 
 
-def has_a_day(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def has_a_day(scheduled: Scheduled) -> Iterable[Finding]:
     """There is a day by which it can be made."""
-    if facts.has_a_day:
+    if scheduled.lead_time is not None:
         return
     yield Finding(
         "no-day-free",
@@ -57,11 +58,12 @@ def has_a_day(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
     )
 
 
-def in_time(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def in_time(scheduled: Scheduled) -> Iterable[Finding]:
     """Whether the order can be there by the day it is needed: yes or no."""
-    if order.needed_by is None or not facts.has_a_day:
+    order = scheduled.planned.order
+    if order.needed_by is None or not scheduled.lead_time is not None:
         return
-    arrives = facts.lead_time.arrives_latest
+    arrives = scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
     says = (
         f"You need it by {day_words(order.needed_by)}; ordered today it can be with you by"

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words
-from ledgerstone.order import Order
 from ledgerstone.shade import (
     difference_words,
     matched_shade_seen,
@@ -14,16 +12,17 @@ from ledgerstone.shade import (
     shade_recipe,
     srgb_to_lab,
 )
+from ledgerstone.stages import Planned
 from ledgerstone.workshop.doses import dose_verdict
-from ledgerstone.workshop.records import Workshop
 
 OUT_OF_REACH_DELTA_E = 5.0  # seen at once, not only side by side: from memory, common in trade
 _OURS = "the workshop's own rule"
 _DIFFERENCE = "colour difference CIEDE2000; that 5 is seen at once is common practice, no source"
 
 
-def matching_offered(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def matching_offered(planned: Planned) -> Iterable[Finding]:
     """A colour to match is asked only where the workshop matches colours."""
+    order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         wished = slab.shade.match
         if wished is None or workshop.shade.matching:
@@ -42,8 +41,9 @@ def matching_offered(order: Order, _facts: Facts, workshop: Workshop) -> Iterabl
         )
 
 
-def within_reach(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def within_reach(planned: Planned) -> Iterable[Finding]:
     """A matched colour comes near the one that was asked for."""
+    order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         wished = slab.shade.match
         seen = matched_shade_seen(wished, workshop) if wished is not None else None
@@ -64,8 +64,9 @@ def within_reach(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Fi
         )
 
 
-def dose_within_limit(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def dose_within_limit(planned: Planned) -> Iterable[Finding]:
     """No shade takes more pigment than the workshop casts with."""
+    order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         recipe = shade_recipe(slab.shade, workshop)
         if recipe is None:

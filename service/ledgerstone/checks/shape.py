@@ -9,7 +9,6 @@ from shapely.geometry import MultiPolygon
 from shapely.geometry import Polygon as ShapelyPolygon
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import (
     Finding,
     Level,
@@ -21,9 +20,10 @@ from ledgerstone.checks.finding import (
     side_words,
     slab_words,
 )
-from ledgerstone.order import Cutout, LShape, Order, Polygon, Slab
+from ledgerstone.order import Cutout, LShape, Polygon, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape, Strip
+from ledgerstone.stages import Planned
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _TOUCH_MM = 0.05
@@ -32,9 +32,10 @@ _CHORD_MM = 0.15  # how far the chords of a 1 m disc lie inside its rim
 _OURS = "the workshop's own rule"
 
 
-def cutouts_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def cutouts_on_the_slab(planned: Planned) -> Iterable[Finding]:
     """Every cut-out lies on its slab, unless it is open to that side."""
-    for i, slab, shape in _slabs(order, facts):
+    order = planned.order
+    for i, slab, shape in planned.slabs():
         for opening in shape.openings:
             outside = _outside(opening, shape)
             if not opening.polygon.is_empty and outside.area < _SLIGHT_MM2:
@@ -58,9 +59,9 @@ def _outside(opening: Opening, shape: Shape) -> BaseGeometry:
     return opening.polygon.difference(shape.outline.buffer(_TOUCH_MM))
 
 
-def cutouts_apart(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def cutouts_apart(planned: Planned) -> Iterable[Finding]:
     """No two cut-outs overlap or touch; those that run into one another are said together."""
-    for i, slab, shape in _slabs(order, facts):
+    for i, slab, shape in planned.slabs():
         for group in _run_together(shape.openings):
             names = [cutout_words(slab, opening.index) for opening in group]
             each_other = "each other" if len(group) == 2 else "one another"
@@ -89,9 +90,10 @@ def _run_together(openings: Sequence[Opening]) -> list[list[Opening]]:
     return sorted(together, key=lambda group: group[0].index)
 
 
-def one_piece(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def one_piece(planned: Planned) -> Iterable[Finding]:
     """What is left after the cut-outs is one piece."""
-    for i, slab, shape in _slabs(order, facts):
+    order = planned.order
+    for i, slab, shape in planned.slabs():
         if isinstance(shape.net, MultiPolygon):
             count = len(shape.net.geoms)
             cut = f"into {count} pieces" if count else "away whole"
@@ -117,9 +119,10 @@ def strip_rule(cutout: Cutout, longer_mm: float, workshop: Workshop) -> StripRul
     return None
 
 
-def strips_wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def strips_wide_enough(planned: Planned) -> Iterable[Finding]:
     """The concrete beside every opening is as wide as the workshop's rule for that opening."""
-    for i, slab, shape in _slabs(order, facts):
+    workshop = planned.workshop
+    for i, slab, shape in planned.slabs():
         rules = [strip_rule(slab.cutouts[o.index], o.longer_mm, workshop) for o in shape.openings]
         careful: dict[tuple[int, float], list[Strip]] = {}
         for strip in shape.strips:
@@ -236,10 +239,11 @@ def _strip_pointers(i: int, strip: Strip) -> tuple[str, ...]:
     return (first,)
 
 
-def inside_corners(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def inside_corners(planned: Planned) -> Iterable[Finding]:
     """No inside corner is tighter than the workshop's formers make."""
+    workshop = planned.workshop
     limit = workshop.shaping.inside_radius_mm
-    for i, slab, shape in _slabs(order, facts):
+    for i, slab, shape in planned.slabs():
         for opening in shape.openings:
             cutout = slab.cutouts[opening.index]
             radius = cutout.corner_radius
@@ -283,11 +287,4 @@ def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer:
         measured={"radius_mm": radius.mm},
         limit={"radius_mm": limit_mm},
         key="outline" if pointer.endswith("/outline") else pointer.split("/")[-2],
-    )
-
-
-def _slabs(order: Order, facts: Facts) -> Iterable[tuple[int, Slab, Shape]]:
-    return (
-        (i, slab, shape)
-        for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True))
     )

@@ -6,20 +6,20 @@ from collections.abc import Iterable
 
 from shapely.geometry import Polygon as ShapelyPolygon
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, only, slab_words
-from ledgerstone.order import Order, Polygon, Round, Slab
+from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.quantities import Length
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.stages import Planned
 
 _OURS = "the workshop's own rule"
 _CAST_WITHIN_MM = 2.0
 
 
-def fits_the_table(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def fits_the_table(planned: Planned) -> Iterable[Finding]:
     """Each slab fits the casting table, either way round."""
+    order, workshop = planned.order, planned.workshop
     table = workshop.table
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    for i, slab, shape in planned.slabs():
         longer, shorter = _box_mm(shape.outline)
         if longer <= table.length_mm and shorter <= table.width_mm:
             continue
@@ -40,8 +40,9 @@ def fits_the_table(order: Order, facts: Facts, workshop: Workshop) -> Iterable[F
         )
 
 
-def thick_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def thick_enough(planned: Planned) -> Iterable[Finding]:
     """Each slab is between the thinnest and the thickest that the workshop casts."""
+    order, workshop = planned.order, planned.workshop
     shaping = workshop.shaping
     for i, slab in enumerate(order.slabs):
         thickness = slab.thickness
@@ -65,8 +66,9 @@ def thick_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Fi
         )
 
 
-def thickness_stocked(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def thickness_stocked(planned: Planned) -> Iterable[Finding]:
     """A thickness that no mould side is stocked in costs an odd strip: a note for each."""
+    order, workshop = planned.order, planned.workshop
     shaping, odd = workshop.shaping, dict[float, list[int]]()
     for i, slab in enumerate(order.slabs):
         mm = slab.thickness.mm
@@ -90,10 +92,11 @@ def thickness_stocked(order: Order, _facts: Facts, workshop: Workshop) -> Iterab
         )
 
 
-def wide_enough(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def wide_enough(planned: Planned) -> Iterable[Finding]:
     """No slab is a sliver."""
+    order, workshop = planned.order, planned.workshop
     limit_mm = workshop.shaping.smallest_side_mm
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    for i, slab, shape in planned.slabs():
         _, shorter = _box_mm(shape.outline)
         if shorter >= limit_mm:
             continue

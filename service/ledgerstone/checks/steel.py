@@ -6,11 +6,9 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, slab_words
-from ledgerstone.order import Order
+from ledgerstone.stages import Planned
 from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
-from ledgerstone.workshop.records import Workshop
 
 _PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}
 
@@ -19,10 +17,11 @@ _THICKER = "Make it thicker."
 _NOT_HERE = "No thickness that we cast is enough there: have it indoors, or ask us for other steel."
 
 
-def grains_pass(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def grains_pass(planned: Planned) -> Iterable[Finding]:
     """The recipe's largest grains pass between forms, faces and wires."""
+    order, workshop = planned.order, planned.workshop
     largest = workshop.recipe.largest_aggregate_mm
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    for i, slab, shape in planned.slabs():
         limit = math.floor(10.0 * largest_aggregate_mm(slab, shape, workshop.steel)) / 10.0
         if largest <= limit or limit <= 0.0:
             continue  # where nothing at all is left, the checks of shape say so
@@ -40,8 +39,9 @@ def grains_pass(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Find
         )
 
 
-def steel_covered(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def steel_covered(planned: Planned) -> Iterable[Finding]:
     """Steel keeps its cover in this thickness; where it would rust for want of it, it stops."""
+    order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         cover = cover_of(slab, workshop.steel)
         if cover.is_kept:

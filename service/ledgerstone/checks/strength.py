@@ -6,16 +6,22 @@ from collections.abc import Iterable
 
 from shapely.geometry import Point
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, geojson, only, slab_words, slabs_words
-from ledgerstone.checks.verdicts import CARES, each_slab, finding_of
+from ledgerstone.checks.verdicts import CARES, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.errors import PlateError
-from ledgerstone.order import Order, Slab
+from ledgerstone.order import Slab
+from ledgerstone.stages import (
+    Judged,
+    Planned,
+    QuoteContext,
+    Unassessed,
+    assess_handling,
+    assess_in_place,
+)
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Case, worst
-from ledgerstone.workshop.records import Workshop
 
 _LYING: dict[str, str] = {
     "own-weight": "Under its own weight",
@@ -30,36 +36,24 @@ CRACKS = ("cracks-in-place", "cracks-when-moved")
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
 
-def worked_out(_order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
-    """The plate has an answer for every slab.
-
-    Raises
-    ------
-    PlateError
-        It has none; ``not_worked_out`` then says so in place of every check of this stage.
-    """
-    _ = facts.strength
-    return ()
-
-
-def not_worked_out(facts: Facts) -> Iterable[Finding]:
+def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
     """Say of which slabs nobody knows whether they crack."""
-    order = facts.order
-    for i, slab in enumerate(order.slabs):
-        if not facts.is_worked_out(i):
-            yield Finding(
-                "strength-unknown",
-                "stops",
-                f"We could not work out whether {slab_words(slab, i, len(order.slabs))} will"
-                " crack: its shape is too fine in places. Make it plainer there, or ask us.",
-                "the plate has no answer",
-                slab=i,
-                at=(f"/slabs/{i}",),
-            )
+    order = unassessed.planned.order
+    for i in unassessed.slabs:
+        yield Finding(
+            "strength-unknown",
+            "stops",
+            f"We could not work out whether {slab_words(order.slabs[i], i, len(order.slabs))} will"
+            " crack: its shape is too fine in places. Make it plainer there, or ask us.",
+            "the plate has no answer",
+            slab=i,
+            at=(f"/slabs/{i}",),
+        )
 
 
-def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def rests_told(judged: Judged) -> Iterable[Finding]:
     """What a slab rests on was told, or the customer is asked: once for all of them."""
+    order = judged.planned.order
     untold = [
         i
         for i, slab in enumerate(order.slabs)
@@ -78,9 +72,10 @@ def rests_told(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Fin
         )
 
 
-def rests_under_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
     """Every rest meets concrete, and the slab's weight lies between them."""
-    for i, slab, _, strength in each_slab(order, facts):
+    order = judged.planned.order
+    for i, slab, _, strength in judged.slabs():
         name = slab_words(slab, i, len(order.slabs))
         stops = _must_stop(slab, strength)
         for bearing in {one.pointer: one for one in strength.in_place.off_the_slab}.values():
@@ -123,9 +118,10 @@ def _off_the_slab(i: int, slab: Slab, name: str, bearing: Bearing, *, stops: boo
     )
 
 
-def lies_whole(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def lies_whole(judged: Judged) -> Iterable[Finding]:
     """On its rests each slab bears itself, what stands on it, and a person anywhere."""
-    for i, slab, shape, strength in each_slab(order, facts):
+    order = judged.planned.order
+    for i, slab, shape, strength in judged.slabs():
         verdicts = [v for v in strength.in_place.verdicts if v.case in _LYING]
         verdict = worst(verdicts)
         if verdict is None or verdict.utilisation <= CARES:
@@ -145,20 +141,22 @@ def lies_whole(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
         yield finding_of("cracks-in-place", i, verdict, says)
 
 
-def still_cracks(check: str, i: int, facts: Facts) -> bool:
+def still_cracks(check: str, i: int, planned: Planned, context: QuoteContext) -> bool:
     """Whether a slab cracks where one of ``CRACKS`` looks, without a look at anything else."""
     try:
         if check == "cracks-in-place":
-            verdicts = [v for v in facts.lying(i).verdicts if v.case in _LYING]
+            verdicts = assess_in_place(planned, i, context).verdicts
+            verdicts = tuple(v for v in verdicts if v.case in _LYING)
         else:
-            verdicts = list(facts.moved(i).handled.verdicts)
+            verdicts = assess_handling(planned, i, context).handled.verdicts
     except PlateError:
         return True
     return any(verdict.utilisation > 1.0 for verdict in verdicts)
 
 
-def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def corners_and_level(judged: Judged) -> Iterable[Finding]:
     """A free corner wants a bracket, and uneven rests want packing: cautions, never stops."""
+    order = judged.planned.order
     says = {
         "free-corner": "A person's weight on the free corner could crack {name} {where}. Have a"
         " bracket fitted under the overhang, or let nobody sit there.",
@@ -166,7 +164,7 @@ def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterab
         " With one a little low, somebody sitting there could crack it {where}.",
     }
     checks = {"free-corner": "free-corner", "low-rest-and-sitting": "level-the-rests"}
-    for i, slab, shape, strength in each_slab(order, facts):
+    for i, slab, shape, strength in judged.slabs():
         for verdict in strength.in_place.verdicts:
             if verdict.case not in _SIT or verdict.utilisation <= 1.0:
                 continue
@@ -177,9 +175,10 @@ def corners_and_level(order: Order, facts: Facts, _workshop: Workshop) -> Iterab
             yield finding_of(checks[verdict.case], i, verdict, words, level="caution")
 
 
-def stays_down(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def stays_down(judged: Judged) -> Iterable[Finding]:
     """A loose slab that a person would tip is to be fixed down: a caution."""
-    for i, slab, shape, strength in each_slab(order, facts):
+    order = judged.planned.order
+    for i, slab, shape, strength in judged.slabs():
         tips = strength.in_place.tips_under
         if tips:
             yield Finding(
@@ -194,9 +193,10 @@ def stays_down(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Find
             )
 
 
-def looks_flat(order: Order, facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def looks_flat(judged: Judged) -> Iterable[Finding]:
     """The sag stays out of sight: a comfort check."""
-    for i, slab, shape, strength in each_slab(order, facts):
+    order, workshop = judged.planned.order, judged.planned.workshop
+    for i, slab, shape, strength in judged.slabs():
         span = max(shape.length_mm, shape.width_mm)
         limit = span / workshop.loads.sag_limit
         sag = strength.in_place.sag_mm

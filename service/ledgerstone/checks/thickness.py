@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level, capital, cut_short, geojson, slab_words
 from ledgerstone.order import Order, Relief, Slab
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.stages import Planned
 
 GRAINS = 3.0  # a depth of three grains lets them flow: ACI 318-19 26.4.2.1(a)(5)
 DRIP_MM = 8.0  # a drip is 6 to 10 mm wide and deep: from memory
@@ -16,11 +15,12 @@ _ACI = "ACI 318-19 26.4.2.1(a)(5): three grains deep; that a drip is 8 mm deep i
 _LEFT = "the workshop's thinnest with care, half of it at least: common practice, no source"
 
 
-def reliefs_shallow_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def reliefs_shallow_enough(planned: Planned) -> Iterable[Finding]:
     """Under every relief half the thinnest slab is left; up to the thinnest it is made with care.
 
     What grains and steel need there is looked at with the steel.
     """
+    order, workshop = planned.order, planned.workshop
     usual_mm = workshop.shaping.thinnest_mm
     for i, slab in enumerate(order.slabs):
         for k, relief in enumerate(slab.reliefs):
@@ -61,9 +61,10 @@ def _left(order: Order, i: int, k: int, limit_mm: float, level: Level) -> Findin
     )
 
 
-def reliefs_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def reliefs_on_the_slab(planned: Planned) -> Iterable[Finding]:
     """A drainer or a recess lies on its slab; a rebate may run out over an edge."""
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    order = planned.order
+    for i, slab, shape in planned.slabs():
         for k, (relief, area) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
             outside = area.difference(shape.outline.buffer(0.05))
             runs_out = relief.kind == "rebate" and area.intersection(shape.net).area > _DUST_MM2
@@ -82,8 +83,9 @@ def reliefs_on_the_slab(order: Order, facts: Facts, _workshop: Workshop) -> Iter
             )
 
 
-def drips_shallow_enough(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def drips_shallow_enough(planned: Planned) -> Iterable[Finding]:
     """Over a drip's groove three grains of concrete are left."""
+    order, workshop = planned.order, planned.workshop
     limit = GRAINS * workshop.recipe.largest_aggregate_mm
     for i, slab in enumerate(order.slabs):
         left = slab.thickness.mm - DRIP_MM

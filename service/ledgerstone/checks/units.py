@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry import Polygon, box
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import (
     Finding,
     capital,
@@ -17,10 +16,10 @@ from ledgerstone.checks.finding import (
     slabs_words,
     whole_kg,
 )
-from ledgerstone.order import Order, Rests, Slab, UnitFor
+from ledgerstone.order import Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
+from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
-from ledgerstone.workshop.records import Workshop
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
@@ -69,12 +68,12 @@ def standing_units(rests: Rests, shape: Shape) -> tuple[StandingUnit, ...]:
     return tuple(units)
 
 
-def clear_of_unit_sides(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def clear_of_unit_sides(planned: Planned) -> Iterable[Finding]:
     """No opening for a bowl or a hob lies over the side of a unit.
 
     It stops where the order says which unit the bowl or the hob is for, else it is a caution.
     """
-    for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True)):
+    for i, slab, shape in planned.slabs():
         if slab.rests is None or slab.rests.kind != "units":
             continue
         units = standing_units(slab.rests, shape)
@@ -133,11 +132,13 @@ def _put_right(slab: Slab, across: tuple[float, float], home: StandingUnit) -> s
     return f"Move it {slab.thickness.like(by, 'up')} to the {way}, inside unit {number}."
 
 
-def load_on_units(order: Order, facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
     """What the units carry on each metre, at most: one note, with what they must be."""
+    planned = scheduled.planned
+    order = planned.order
     per_m = {
-        i: facts.slab_kg[i] / shape.length_mm * 1000.0
-        for i, (slab, shape) in enumerate(zip(order.slabs, facts.shapes, strict=True))
+        i: planned.slab_kg[i] / shape.length_mm * 1000.0
+        for i, slab, shape in planned.slabs()
         if slab.rests is not None and slab.rests.kind == "units"
     }
     if not per_m:

@@ -2,15 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from shapely.geometry import Point
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, Level, geojson
-from ledgerstone.order import Order, Slab
-from ledgerstone.shape import Shape
-from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Verdict
 
 _PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4; design.md §4"
@@ -33,9 +27,3 @@ def finding_of(
         where_mm=geojson(Point(verdict.where_mm)),
         key=verdict.case,
     )
-
-
-def each_slab(order: Order, facts: Facts) -> Iterable[tuple[int, Slab, Shape, SlabStrength]]:
-    """Go through the slabs with what is known of each."""
-    rows = zip(order.slabs, facts.shapes, facts.strength, strict=True)
-    return ((i, slab, shape, strength) for i, (slab, shape, strength) in enumerate(rows))

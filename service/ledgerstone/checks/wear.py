@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.finding import Finding, capital, cutout_words, slab_words
 from ledgerstone.order import Order, Slab
+from ledgerstone.stages import Scheduled
 from ledgerstone.workshop.records import Sealer, Workshop
 
 TOPS = ("worktop", "table", "shelf", "sill")
@@ -19,8 +19,9 @@ _LIVE = re.compile(r"\b(?:sockets?|switch|switches|cables?|lights?|hob|oven)\b",
 _SHEET = "the sealer's own sheet, as the workshop gives it"
 
 
-def hot_appliances(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def hot_appliances(scheduled: Scheduled) -> Iterable[Finding]:
     """A hot appliance has a gap round it, and its own manual and a fitter decide: a caution."""
+    order, workshop = scheduled.planned.order, scheduled.planned.workshop
     for i, slab in enumerate(order.slabs):
         for k, cutout in enumerate(slab.cutouts):
             if not cutout.heat:
@@ -65,8 +66,9 @@ def _sealer_near_heat(order: Order, i: int, workshop: Workshop) -> Iterable[Find
     )
 
 
-def acids_and_oil(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def acids_and_oil(scheduled: Scheduled) -> Iterable[Finding]:
     """Every indoor top etches and stains, in words for its sealer: a note for each sealer."""
+    order, workshop = scheduled.planned.order, scheduled.planned.workshop
     tops = [s for s in order.slabs if s.place != "outdoors" and s.use in TOPS]
     for sealer in _sealers_of(tops, workshop):
         if sealer.kind == "film":
@@ -91,8 +93,9 @@ def acids_and_oil(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[F
         )
 
 
-def food_surfaces(order: Order, _facts: Facts, workshop: Workshop) -> Iterable[Finding]:
+def food_surfaces(scheduled: Scheduled) -> Iterable[Finding]:
     """Whether a food surface's sealer is declared for food is said: a note for each sealer."""
+    order, workshop = scheduled.planned.order, scheduled.planned.workshop
     for sealer in _sealers_of([s for s in order.slabs if s.use in FOOD], workshop):
         if sealer.food_declared:
             says = (
@@ -120,8 +123,9 @@ def _or_choose(order: Order, workshop: Workshop) -> str:
     return f", or choose {' or '.join(declared)}" if declared else ""
 
 
-def hearths(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def hearths(scheduled: Scheduled) -> Iterable[Finding]:
     """A hearth's size and build are the registered installer's, and it is best in sections."""
+    order = scheduled.planned.order
     for i, slab in enumerate(order.slabs):
         if slab.use == "hearth":
             yield Finding(
@@ -136,8 +140,9 @@ def hearths(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Findin
             )
 
 
-def electrics_near_water(order: Order, _facts: Facts, _workshop: Workshop) -> Iterable[Finding]:
+def electrics_near_water(scheduled: Scheduled) -> Iterable[Finding]:
     """Electrics in a slab with a basin, or in a wet room, are an electrician's: a caution."""
+    order = scheduled.planned.order
     for i, slab in enumerate(order.slabs):
         live = [k for k, cutout in enumerate(slab.cutouts) if _LIVE.search(cutout.label)]
         wet = slab.place == "wet-room" or any(_WET.search(c.label) for c in slab.cutouts)

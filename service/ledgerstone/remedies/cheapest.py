@@ -61,8 +61,10 @@ class Tried:
         new = (key, stop.check) not in self._looks and self.full > 0
         if new and self.budget.spends(self._units(changes) / 2):
             at = self.facts_with(changes)
-            whole = stop_of_plans(at) is None
-            self._looks[key, stop.check] = whole and still_cracks(stop.check, stop.slab, at)
+            whole = stop_of_plans(at.planned) is None
+            self._looks[key, stop.check] = whole and still_cracks(
+                stop.check, stop.slab, at.planned, at.context
+            )
             self.full -= self._looks[key, stop.check]
         return self._looks.get((key, stop.check), False)
 
@@ -118,7 +120,7 @@ def cheapest(tried: Tried, start: Changes, most_share: float) -> Changes | None:
 
 def _first_stop(tried: Tried, at: Facts, changes: Changes) -> tuple[Finding | None, Facts | None]:
     """What first stops a changed order, with its facts; no facts where all is spent."""
-    plan = stop_of_plans(at)
+    plan = stop_of_plans(at.planned)
     if plan is not None:
         return plan, at
     outcome = tried.outcome(changes)

@@ -12,6 +12,7 @@ from ledgerstone.order import Finish, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option
+from ledgerstone.stages import plan
 from ledgerstone.workshop.records import Workshop
 
 _SHARES = (1.0, 0.7, 0.45)
@@ -71,6 +72,6 @@ def _shade_cast(slab: Slab, facts: Facts) -> Shade:
     for shade in (slab.shade, *(Shade(name=one.name) for one in facts.workshop.palette)):
         alone = Order(slabs=(replace(slab, shade=shade),))
         checks = (matching_offered, dose_within_limit)
-        if not any(list(check(alone, facts, facts.workshop)) for check in checks):
+        if not any(list(check(plan(alone, facts.context))) for check in checks):
             return shade
     return slab.shade

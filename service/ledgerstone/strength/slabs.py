@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, TypeVar
 
 from shapely.geometry import Polygon
 
@@ -24,7 +22,7 @@ from ledgerstone.workshop.records import Workshop
 
 MOST_PLATES = 4
 MOST_NODES_KEPT = 3000  # of all plates together: about 8 kB each, with what is kept of its loads
-MOST_WORKED_OUT = 96  # shapes and verdicts, a few kilobytes each
+MOST_UNUSABLE = 96
 # Every plate is meshed as if it were so thick. Thickness only sets the elements at corners that
 # turn inward, and the verdict varies less than 5 % while these go from 4 to 20 mm; so one mesh
 # does for every thickness, and no answer hangs on which thickness was asked for first.
@@ -32,7 +30,6 @@ MESHED_AS_MM = 40.0
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
-T = TypeVar("T")
 Key = tuple[tuple[bytes, ...], tuple[float, ...]]  # a plan with its reliefs, and what they leave
 
 
@@ -54,32 +51,13 @@ class SlabStrength:
 class Plates:
     """A small, bounded store of factored plates: a change of rests or thickness reuses one.
 
-    What was worked out of the slabs seen last is kept beside them, so that a trial that leaves a
-    slab alone works nothing out again. It changes how soon an answer comes, never the answer.
+    It changes how soon an answer comes, never the answer.
     """
 
     def __init__(self, most: int = MOST_PLATES) -> None:
         self._most = most
         self._kept: OrderedDict[Key, Plate] = OrderedDict()
         self._unusable: OrderedDict[Key, tuple[str, int]] = OrderedDict()
-        self._worked_out: OrderedDict[object, Any] = OrderedDict()
-        self._workshop: Workshop | None = None
-
-    def remembered(
-        self, kind: str, slab: Slab, workshop: Workshop, more: object, make: Callable[[], T]
-    ) -> T:
-        """Return what was made of a slab before, or make it now."""
-        if workshop is not self._workshop:
-            self._worked_out.clear()
-            self._workshop = workshop
-        key = (kind, repr(slab), more)
-        if key not in self._worked_out:
-            self._worked_out[key] = make()
-            if len(self._worked_out) > MOST_WORKED_OUT:
-                self._worked_out.popitem(last=False)
-        self._worked_out.move_to_end(key)
-        made: T = self._worked_out[key]
-        return made
 
     def of(
         self, outline: Polygon, thickness_mm: float, e_mpa: float, reliefs: tuple[Relief, ...] = ()
@@ -105,7 +83,7 @@ class Plates:
                 self._kept[key] = self._made(plan, outline, e_mpa, zones)
             except OutlineUnusableError as fault:
                 self._unusable[key] = fault.says, fault.pieces
-                if len(self._unusable) > MOST_WORKED_OUT:
+                if len(self._unusable) > MOST_UNUSABLE:
                     self._unusable.popitem(last=False)
                 raise
             while len(self._kept) > 1 and self._too_many():

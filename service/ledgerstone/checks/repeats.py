@@ -1,4 +1,4 @@
-"""Many findings of one kind on one slab, said once."""
+"""Repeated findings of one kind on one slab, said once."""
 
 from __future__ import annotations
 
@@ -7,24 +7,24 @@ from dataclasses import replace
 
 from ledgerstone.checks.finding import Finding, Level
 
-MOST_ALIKE = 6  # so many are read one by one; more are a crowd
+MOST_ALIKE = 6  # so many are read one by one
 _Kind = tuple[str, Level, int | None]
 
 
-def gathered(findings: Iterable[Finding]) -> list[Finding]:
-    """Return findings in their order; a crowd of one kind on one slab becomes its first."""
+def collapse_repeats(findings: Iterable[Finding]) -> list[Finding]:
+    """Return findings in their order; many of one kind on one slab become the first of them."""
     kinds: dict[_Kind, list[Finding]] = {}
     for finding in findings:
         kinds.setdefault((finding.check, finding.level, finding.slab), []).append(finding)
     return [
         one
         for alike in kinds.values()
-        for one in (alike if len(alike) <= MOST_ALIKE else [_crowd(alike)])
+        for one in (alike if len(alike) <= MOST_ALIKE else [_first_of(alike)])
     ]
 
 
-def _crowd(alike: Sequence[Finding]) -> Finding:
-    """The first of a crowd, pointing at everything that the crowd is about."""
+def _first_of(alike: Sequence[Finding]) -> Finding:
+    """The first of many, pointing at everything that they are about."""
     pointers = tuple(dict.fromkeys(pointer for finding in alike for pointer in finding.at))
     says = f"{alike[0].says} {len(alike) - 1} more like it on this slab."
     return replace(alike[0], says=says, at=pointers, key="")

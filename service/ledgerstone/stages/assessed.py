@@ -1,0 +1,161 @@
+"""Second stage: stresses of every slab in every position, how it is handled, and its steel."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import partial
+
+from ledgerstone.errors import PlateError
+from ledgerstone.order import Shade, Slab
+from ledgerstone.reinforcement import SteelPlan, advise
+from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
+from ledgerstone.stages.cache import HandlingKey, InPlaceKey, SlabKey, SteelKey
+from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.planned import Planned
+from ledgerstone.strength.handling import Cover
+from ledgerstone.strength.in_place import InPlace, in_place
+from ledgerstone.strength.slabs import SlabStrength, concrete_of, plate_of, slab_strength
+
+DIGITS_KG = 6
+_DAYS_TO_CASTING = 2  # working days from the order to its casting, about; only the month counts
+
+
+@dataclass(frozen=True, slots=True)
+class Assessed:
+    """An order whose slabs the plate has an answer for.
+
+    Attributes
+    ----------
+    strength
+        Of each slab: how it is handled, at which age, and its stresses in every position.
+    steel
+        Where steel belongs in each slab.
+    cover
+        How long the slabs lie in their moulds at least, and how warm it is there.
+    workshop_temp_c
+        Mean temperature of the workshop in the month of casting.
+    """
+
+    planned: Planned
+    strength: tuple[SlabStrength, ...]
+    steel: tuple[SteelPlan, ...]
+    cover: Cover
+    workshop_temp_c: float
+
+    @property
+    def cover_days(self) -> tuple[float, ...]:
+        """Days under cover of each slab, by the way it is handled."""
+        return tuple(strength.handled.cover_days for strength in self.strength)
+
+
+@dataclass(frozen=True, slots=True)
+class Unassessed:
+    """An order of which the plate has no answer for some slabs, by their indices."""
+
+    planned: Planned
+    slabs: tuple[int, ...]
+
+
+def assess(planned: Planned, context: QuoteContext) -> Assessed | Unassessed:
+    """Work out the stresses of every slab, how it is handled, and its steel."""
+    each = [_strength_or_none(planned, i, context) for i in range(len(planned.order.slabs))]
+    known = tuple(one for one in each if one is not None)
+    if len(known) < len(each):
+        return Unassessed(planned, tuple(i for i, one in enumerate(each) if one is None))
+    steel = tuple(_steel_of(planned, i, one, context) for i, one in enumerate(known))
+    return Assessed(planned, known, steel, _cover(planned, context), _workshop_temp_c(context))
+
+
+def _strength_or_none(planned: Planned, i: int, context: QuoteContext) -> SlabStrength | None:
+    try:
+        handled = assess_handling(planned, i, context)
+        return replace(handled, in_place=assess_in_place(planned, i, context))
+    except PlateError:
+        return None
+
+
+def assess_handling(planned: Planned, i: int, context: QuoteContext) -> SlabStrength:
+    """Work out one slab's stresses until it lies on its rests, which do not bear on it.
+
+    Raises
+    ------
+    PlateError
+        The plate has no answer for it.
+    """
+    slab, shape = planned.order.slabs[i], planned.shapes[i]
+    temp_c, cover = _workshop_temp_c(context), _cover(planned, context)
+    without_rests = replace(slab, rests=None)
+    compute = partial(
+        slab_strength,
+        without_rests,
+        shape,
+        context.workshop,
+        slab_kg=planned.slab_kg[i],
+        shed_c=temp_c,
+        plates=context.cache.plates,
+        cover=cover,
+    )
+    size = (shape.length_mm, shape.width_mm)
+    key = HandlingKey(
+        SlabKey.of(_without_appearance(without_rests)),
+        round(planned.slab_kg[i], DIGITS_KG),
+        size,
+        temp_c,
+        cover,
+    )
+    return context.cache.handling.get_or_compute(key, compute)
+
+
+def assess_in_place(planned: Planned, i: int, context: QuoteContext) -> InPlace:
+    """Work out one slab's stresses on its rests.
+
+    Raises
+    ------
+    PlateError
+        The plate has no answer for it.
+    """
+    slab, shape, workshop = planned.order.slabs[i], planned.shapes[i], context.workshop
+
+    def compute() -> InPlace:
+        concrete = concrete_of(workshop)
+        plate = plate_of(slab, shape, concrete, context.cache.plates)
+        return in_place(slab, shape, plate, concrete, workshop)
+
+    key = InPlaceKey(SlabKey.of(_without_appearance(slab)), round(planned.slab_kg[i], DIGITS_KG))
+    return context.cache.in_place.get_or_compute(key, compute)
+
+
+def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: QuoteContext) -> SteelPlan:
+    slab = planned.order.slabs[i]
+    key = SteelKey(SlabKey.of(slab), _workshop_temp_c(context), _cover(planned, context))
+    compute = partial(advise, slab, planned.shapes[i], strength, context.workshop)
+    return context.cache.steel.get_or_compute(key, compute)
+
+
+def _without_appearance(slab: Slab) -> Slab:
+    """A slab without its looks, which bear on strength through its mass alone."""
+    return replace(slab, label="", shade=Shade(), quantity=1)
+
+
+def _casting_day(context: QuoteContext) -> date:
+    """About when it is cast, by the month of which the workshop is as warm; today, if never."""
+    ahead = days_ahead(context.workshop, context.bookings) + _DAYS_TO_CASTING
+    try:
+        calendar = calendar_of(context.workshop, context.bookings or ())
+        return calendar.add_working_days(context.today, ahead)
+    except NeverWorked:
+        return context.today
+
+
+def _workshop_temp_c(context: QuoteContext) -> float:
+    return context.workshop.handling.workshop_c[_casting_day(context).month - 1]
+
+
+def _cover(planned: Planned, context: QuoteContext) -> Cover:
+    """How the slabs lie in their moulds: in the heated tent where it is asked for."""
+    workshop, temp_c = context.workshop, _workshop_temp_c(context)
+    tent = workshop.tent
+    if tent is None or not planned.order.heated_curing:
+        return Cover(workshop.days.under_cover, temp_c)
+    return Cover(tent.under_cover_days, max(tent.warmth_c, temp_c))

@@ -1,0 +1,111 @@
+"""What is kept between orders and trials of one workshop: factored plates and results by slab.
+
+It bears on how soon an answer comes, never on the answer.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from ledgerstone.order import Slab
+from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.shape import Shape
+from ledgerstone.strength.handling import Cover
+from ledgerstone.strength.in_place import InPlace
+from ledgerstone.strength.slabs import Plates, SlabStrength
+from ledgerstone.workshop.records import Workshop
+
+MOST_SHAPES = 48
+MOST_RESULTS = 32  # of each kind, a few kilobytes each
+
+K = TypeVar("K", bound=Hashable)
+V = TypeVar("V")
+
+
+class BoundedStore(Generic[K, V]):
+    """The results seen last, by their inputs; the longest unused one gives way."""
+
+    def __init__(self, most: int) -> None:
+        self._most = most
+        self._kept: OrderedDict[K, V] = OrderedDict()
+
+    def get_or_compute(self, key: K, compute: Callable[[], V]) -> V:
+        """Return what is kept under a key, or compute and keep it."""
+        if key not in self._kept:
+            self._kept[key] = compute()
+            if len(self._kept) > self._most:
+                self._kept.popitem(last=False)
+        self._kept.move_to_end(key)
+        return self._kept[key]
+
+    def clear(self) -> None:
+        """Forget everything."""
+        self._kept.clear()
+
+
+@dataclass(frozen=True, slots=True)
+class SlabKey:
+    """A slab by its value: two slabs that are asked for alike have equal keys."""
+
+    value: str
+
+    @classmethod
+    def of(cls, slab: Slab) -> SlabKey:
+        """Make the key of a slab."""
+        return cls(repr(slab))
+
+
+@dataclass(frozen=True, slots=True)
+class HandlingKey:
+    """What the handling of a slab depends on, beside the workshop: not on its rests.
+
+    The size stands beside the slab because over units it comes from the rests.
+    """
+
+    slab: SlabKey
+    slab_kg: float
+    size_mm: tuple[float, float]
+    workshop_temp_c: float
+    cover: Cover
+
+
+@dataclass(frozen=True, slots=True)
+class InPlaceKey:
+    """What the stresses of a slab on its rests depend on, beside the workshop."""
+
+    slab: SlabKey
+    slab_kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class SteelKey:
+    """What the steel of a slab depends on, beside the workshop."""
+
+    slab: SlabKey
+    workshop_temp_c: float
+    cover: Cover
+
+
+class StageCache:
+    """One bounded store for each result of a stage, and the factored plates.
+
+    Results depend on the workshop's profile too: another profile empties the stores.
+    """
+
+    def __init__(self, plates: Plates | None = None) -> None:
+        self.plates = plates if plates is not None else Plates()
+        self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MOST_SHAPES)
+        self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MOST_RESULTS)
+        self.in_place: BoundedStore[InPlaceKey, InPlace] = BoundedStore(MOST_RESULTS)
+        self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MOST_RESULTS)
+        self._workshop: Workshop | None = None
+
+    def use_for(self, workshop: Workshop) -> None:
+        """Empty the stores where they hold results of another profile."""
+        if workshop is not self._workshop:
+            for store in (self.shapes, self.handling, self.in_place, self.steel):
+                store.clear()
+            self._workshop = workshop

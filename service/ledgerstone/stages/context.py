@@ -1,0 +1,32 @@
+"""What a quote depends on beside the order: the workshop, its bookings and the day."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from ledgerstone.schedule import Booking
+from ledgerstone.stages.cache import StageCache
+from ledgerstone.workshop.records import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class QuoteContext:
+    """What a quote depends on beside the order.
+
+    Attributes
+    ----------
+    bookings
+        All that is booked; None where no calendar is read.
+    cache
+        Results kept from earlier orders and trials.
+    """
+
+    workshop: Workshop
+    bookings: Sequence[Booking] | None
+    today: date
+    cache: StageCache = field(default_factory=StageCache, compare=False)
+
+    def __post_init__(self) -> None:
+        self.cache.use_for(self.workshop)

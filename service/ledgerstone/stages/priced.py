@@ -1,0 +1,26 @@
+"""Last stage: what the customer is asked."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.price import Price, price
+from ledgerstone.stages.scheduled import Scheduled
+
+
+@dataclass(frozen=True, slots=True)
+class Priced:
+    """An order with its price."""
+
+    scheduled: Scheduled
+    price: Price
+
+
+def price_work(scheduled: Scheduled) -> Priced:
+    """Price the materials and the list of work of an order."""
+    assessed = scheduled.assessed
+    planned = assessed.planned
+    asked = price(
+        planned.order, planned.shapes, scheduled.operations, planned.workshop, assessed.steel
+    )
+    return Priced(scheduled, asked)

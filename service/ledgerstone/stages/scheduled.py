@@ -1,0 +1,110 @@
+"""Third stage: the list of work, laid into the workshop's calendar."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.price import costs, making_lines, worth
+from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
+from ledgerstone.stages.assessed import Assessed
+from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.planned import Planned
+from ledgerstone.work import Operation, operations
+
+
+@dataclass(frozen=True, slots=True)
+class Scheduled:
+    """An order's operations and its days.
+
+    Attributes
+    ----------
+    operations
+        The one list of work that price, lead time and job sheet are made from.
+    lead_time
+        None where there is no day by which it can be ready.
+    """
+
+    assessed: Assessed
+    operations: tuple[Operation, ...]
+    lead_time: LeadTime | None
+
+    @property
+    def planned(self) -> Planned:
+        """The plans of its slabs."""
+        return self.assessed.planned
+
+
+def schedule(assessed: Assessed, context: QuoteContext) -> Scheduled:
+    """List the work and lay it into the calendar.
+
+    Of equal pieces as few moulds are made as meet the day asked for; where none does, or no day
+    is asked for, as many as make it ready soonest.
+    """
+    lists = _lists_of_work(assessed)
+    try:
+        laid = [(steps, _lead_time(steps, assessed, context)) for steps in lists]
+    except NeverWorked:
+        return Scheduled(assessed, lists[0], None)
+    by = assessed.planned.order.needed_by
+    in_time = [one for one in laid if by is not None and one[1].arrives_latest <= by]
+    steps, days = in_time[0] if in_time else min(laid, key=lambda one: one[1].ready_on)
+    return Scheduled(assessed, steps, days)
+
+
+def _lists_of_work(assessed: Assessed) -> tuple[tuple[Operation, ...], ...]:
+    """Lists of work to choose from, by how many moulds are made of equal pieces."""
+    without_tiles = _list_of_work(assessed, (), with_tiles=False)
+    tiles = _tiles_are_cast(assessed, without_tiles)
+    every = _list_of_work(assessed, (), with_tiles=True) if tiles else without_tiles
+    tried = moulds_to_try(every, assessed.planned.workshop.table)
+    lists = tuple(
+        _list_of_work(assessed, moulds, with_tiles=tiles) if moulds else every for moulds in tried
+    )
+    return lists or (every,)
+
+
+def _list_of_work(
+    assessed: Assessed, moulds: tuple[int, ...], *, with_tiles: bool
+) -> tuple[Operation, ...]:
+    planned = assessed.planned
+    handled = [strength.handled for strength in assessed.strength]
+    return operations(
+        planned.order,
+        planned.shapes,
+        planned.workshop,
+        assessed.cover_days,
+        tuple(one.way for one in handled),
+        ripe_days=tuple(one.needs_age_days for one in handled),
+        moulds=moulds,
+        with_tiles=with_tiles,
+    )
+
+
+def _tiles_are_cast(assessed: Assessed, without_tiles: tuple[Operation, ...]) -> bool:
+    """Whether sample tiles are cast first: they are asked for, or the subtotal is as high."""
+    planned = assessed.planned
+    order, workshop = planned.order, planned.workshop
+    sample = workshop.sample
+    if sample is None or order.sample_tile or sample.always_from is None:
+        return sample is not None and order.sample_tile
+    every = costs(order, planned.shapes, without_tiles, workshop, assessed.steel)
+    return worth(making_lines(every, workshop)) >= sample.always_from
+
+
+def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: QuoteContext) -> LeadTime:
+    """Lay one list of work into the calendar.
+
+    Raises
+    ------
+    NeverWorked
+        There is no day by which it can be ready.
+    """
+    planned = assessed.planned
+    return lead_time(
+        steps,
+        context.workshop,
+        context.bookings,
+        context.today,
+        planned.area.days if planned.area is not None else 0,
+        by_carrier=planned.order.delivery.kind == "pallet",
+    )
