@@ -1,0 +1,356 @@
+"""Whether a slab has room for its openings: a search on a grid of places, and of joints.
+
+It knows the limits that the workshop publishes and nothing of how a remedy is found. Every opening
+keeps its size and its turn; it may be set down anywhere on a grid of 20 mm, or hard against what
+limits it, a tap together with its basin; a slab larger than the table may be cut across, an L from
+its inside corner. There is room where every strip is as wide as the workshop's rule asks, joints
+are 100 mm clear of openings, and nothing large lies over the side of a unit that is told.
+
+Openings are taken as their boxes, slabs as rectangles, discs or L's with sharp corners. What it
+finds is room; what it does not find within ``MOST_TRIALS`` placements a cut is called none, so
+that it errs towards none.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from itertools import product
+from typing import Any, Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ledgerstone.quantities import Length
+from ledgerstone.workshop import Workshop
+
+Json = dict[str, Any]
+Box = tuple[float, float, float, float]  # left, front, right, back
+Places = NDArray[np.float64]
+GRID_MM: Final = 20.0
+JOINT_CLEAR_MM: Final = 100.0
+MOST_TRIALS: Final = 300
+SIDES: Final = ("left", "front", "right", "back")
+_JOINTS_EVERY_MM: Final = 50.0
+_SHORTEST_PIECE_MM: Final = 300.0
+_NEAR_MM: Final = 250.0  # a small hole so near to a bowl is its tap
+_PANEL_MM: Final = 18.0
+_SMALL_MM: Final = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A rectangle, a disc in its box, or an L: its box less a notch; and which sides are joints."""
+
+    box: Box
+    notch: Box | None = None
+    disc: bool = False
+    joints: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """One opening as asked for, the strip that it needs, and the side that it is open to."""
+
+    box: Box
+    clear_mm: float
+    open_to: str | None = None
+
+    @property
+    def longer_mm(self) -> float:
+        """The longer side of its box."""
+        x0, y0, x1, y1 = self.box
+        return max(x1 - x0, y1 - y0)
+
+    def at(self, dx: float, dy: float) -> Hole:
+        """The same, moved."""
+        x0, y0, x1, y1 = self.box
+        return replace(self, box=(x0 + dx, y0 + dy, x1 + dx, y1 + dy))
+
+
+Group = list[Hole]  # a bowl with its taps, or one opening alone
+
+
+def room(order: Json, workshop: Workshop) -> str:
+    """Say why there is no room on some slab of an order; nothing where every slab has room."""
+    return next(filter(None, (no_room(slab, workshop) for slab in order["slabs"])), "")
+
+
+def no_room(slab: Json, workshop: Workshop) -> str:
+    """Say why one slab has no room for what it is to hold; nothing where it has."""
+    whole = read_outline(slab, workshop)
+    groups = groups_of([_hole(cutout, workshop) for cutout in slab.get("cutouts", [])])
+    panels = _panels(slab, whole)
+    ways = list(ways_to_cut(whole, workshop))
+    if not ways:
+        return "no way to cut it for the table"
+    if any(_placed(groups, pieces, panels) for pieces in ways):
+        return ""
+    alone = all(any(_placed([one], pieces, panels) for pieces in ways) for one in groups)
+    return "too crowded" if alone else "an opening that fits nowhere"
+
+
+# --- reading --------------------------------------------------------------------------------
+
+
+def _mm(value: object) -> float:
+    return Length.parse(value).mm
+
+
+def read_outline(slab: Json, workshop: Workshop) -> Piece:
+    """The outline as cast: gaps off at walls, overhangs added over units."""
+    told = slab["outline"]
+    if told["kind"] == "round":
+        across = _mm(told["diameter"])
+        return Piece((0.0, 0.0, across, across), disc=True)
+    length, width = _mm(told["length"]), _mm(told["width"])
+    if slab.get("size_from") == "between-walls":
+        walls = {k for k, e in slab.get("edges", {}).items() if e.get("profile") == "wall"}
+        walls, gap = walls or {"left", "right"}, workshop.shaping.fitting_gap_mm
+        length -= gap * len(walls & {"left", "right"})
+        width -= gap * len(walls & {"front", "back"})
+    elif slab.get("size_from") == "over-units":
+        over = {k: _mm(v) for k, v in slab.get("rests", {}).get("overhang", {}).items()}
+        length += over.get("left", 0.0) + over.get("right", 0.0)
+        width += over.get("front", 0.0) + over.get("back", 0.0)
+    box = (0.0, 0.0, length, width)
+    if told["kind"] == "rectangle":
+        return Piece(box)
+    notch, corner = told["notch"], told["notch"]["corner"]
+    x = 0.0 if "left" in corner else length - _mm(notch["length"])
+    y = 0.0 if "front" in corner else width - _mm(notch["width"])
+    return Piece(box, (x, y, x + _mm(notch["length"]), y + _mm(notch["width"])))
+
+
+def _hole(cutout: Json, workshop: Workshop) -> Hole:
+    if cutout["kind"] == "polygon":
+        xs, ys = ([_mm(p[axis]) for p in cutout["points"]] for axis in ("x", "y"))
+        box = (min(xs), min(ys), max(xs), max(ys))
+        longer = max(box[2] - box[0], box[3] - box[1])
+    else:
+        x, y = _mm(cutout["centre"]["x"]), _mm(cutout["centre"]["y"])
+        sizes = [_mm(cutout[name]) for name in ("diameter", "length", "width") if name in cutout]
+        turn, longer = math.radians(cutout.get("turn_degrees", 0.0)), max(sizes)
+        turn = 0.0 if cutout["kind"] == "circle" else turn
+        cos, sin = abs(math.cos(turn)), abs(math.sin(turn))
+        half = (sizes[0] * cos + sizes[-1] * sin) / 2, (sizes[0] * sin + sizes[-1] * cos) / 2
+        box = (x - half[0], y - half[1], x + half[0], y + half[1])
+    rim = cutout.get("rim", "shown")
+    rules = workshop.shaping.strips
+    fits = (r.stops_mm for r in rules if longer <= r.opening_up_to_mm and r.rim in ("any", rim))
+    return Hole(box, next(fits, 0.0), cutout.get("open_to"))
+
+
+def groups_of(holes: Sequence[Hole]) -> list[Group]:
+    """Put each small hole to the bowl that it stands beside; the largest groups come first."""
+    groups = [[hole] for hole in holes if hole.longer_mm > _SMALL_MM]
+    bowls = list(groups)
+    for hole in holes:
+        if hole.longer_mm > _SMALL_MM:
+            continue
+        near = [g for g in bowls if _apart_mm(g[0], hole) < _NEAR_MM and hole.open_to is None]
+        if near:
+            min(near, key=lambda g: _apart_mm(g[0], hole)).append(hole)
+        else:
+            groups.append([hole])
+    return sorted(groups, key=lambda g: -g[0].longer_mm)
+
+
+def _apart_mm(one: Hole, other: Hole) -> float:
+    a, b = one.box, other.box
+    return math.hypot(max(a[0] - b[2], b[0] - a[2], 0.0), max(a[1] - b[3], b[1] - a[3], 0.0))
+
+
+def _panels(slab: Json, whole: Piece) -> list[Box]:
+    """Side panels of units, where the order says which is a basin's or a hob's."""
+    rests = slab.get("rests", {})
+    units = rests.get("units", [])
+    if not any(unit.get("for") in ("basin", "hob") for unit in units):
+        return []
+    over = {side: _mm(length) for side, length in rests.get("overhang", {}).items()}
+    front, back = over.get("front", 0.0), whole.box[3] - over.get("back", 0.0)
+    panels, x = [], over.get("left", 0.0)
+    for unit in units:
+        end = x + _mm(unit["width"])
+        if unit.get("for") != "gap":
+            panels += [(x, front, x + _PANEL_MM, back), (end - _PANEL_MM, front, end, back)]
+        x = end
+    return panels
+
+
+# --- cutting --------------------------------------------------------------------------------
+
+
+def ways_to_cut(whole: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
+    """Whole where the table takes it; else across in every way, an L from its inside corner too."""
+    if whole.notch is None or _castable(whole, workshop):
+        yield from _ways(whole, workshop)
+        return
+    (x0, y0, x1, y1), (nx0, ny0, nx1, ny1) = whole.box, whole.notch
+    left, front = nx0 == x0, ny0 == y0
+    beside = (nx1, y0, x1, y1) if left else (x0, y0, nx0, y1)  # the arm as deep as the whole
+    above = (x0, ny1, x1, y1) if front else (x0, y0, x1, ny0)  # the arm as long as the whole
+    across, along = ("left", "right"), ("front", "back")
+    for arm, rest, sides in (
+        (beside, (nx0, above[1], nx1, above[3]), across if left else across[::-1]),
+        (above, (beside[0], ny0, beside[2], ny1), along if front else along[::-1]),
+    ):
+        ends = (
+            Piece(arm, joints=frozenset({sides[0]})),
+            Piece(rest, joints=frozenset({sides[1]})),
+        )
+        ways = (list(_ways(one, workshop)) for one in ends)
+        yield from ([*one, *other] for one, other in product(*ways))
+
+
+def _castable(piece: Piece, workshop: Workshop) -> bool:
+    x0, y0, x1, y1 = piece.box
+    sizes = sorted((x1 - x0, y1 - y0))
+    table = sorted((workshop.table.width_mm, workshop.table.length_mm))
+    fits = sizes[0] <= table[0] and sizes[1] <= table[1]
+    return fits and sizes[0] >= workshop.shaping.smallest_side_mm
+
+
+def _ways(piece: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
+    """A piece whole, or cut across its longer axis into as few as the table takes."""
+    if _castable(piece, workshop):
+        yield [piece]
+    if _castable(piece, workshop) or piece.disc:
+        return
+    x0, y0, x1, y1 = piece.box
+    axis = int(y1 - y0 > x1 - x0)
+    start, end = (x0, y0)[axis], (x1, y1)[axis]
+    count = math.ceil((end - start) / workshop.table.length_mm)
+    every = np.arange(start + _SHORTEST_PIECE_MM, end, _JOINTS_EVERY_MM * (count - 1) ** 2)
+    for at in product(every, repeat=min(count - 1, 3)):
+        stops = [start, *map(float, at), end]
+        pieces = [_between(piece, stops[k], stops[k + 1], axis) for k in range(len(stops) - 1)]
+        if all(b - a >= _SHORTEST_PIECE_MM for a, b in zip(stops, stops[1:], strict=False)) and all(
+            _castable(one, workshop) for one in pieces
+        ):
+            yield pieces
+
+
+def _between(piece: Piece, a: float, b: float, axis: int) -> Piece:
+    """The part of a piece between two joints across an axis, or an end of it and a joint."""
+    low, high = SIDES[axis], SIDES[axis + 2]
+    box = list(piece.box)
+    joints = set(piece.joints)
+    for at, k, side in ((a, axis, low), (b, axis + 2, high)):
+        if at != piece.box[k]:
+            box[k] = at
+            joints.add(side)
+    return Piece((box[0], box[1], box[2], box[3]), joints=frozenset(joints))
+
+
+# --- placing --------------------------------------------------------------------------------
+
+
+def _placed(groups: Sequence[Group], pieces: Sequence[Piece], panels: Sequence[Box]) -> bool:
+    """Whether all groups can be placed on the pieces, each in a place of its own."""
+    choices = [_choices(group, pieces, panels) for group in groups]
+    trials = iter(range(MOST_TRIALS))
+    return all(len(each) for each in choices) and _fits(groups, choices, trials)
+
+
+def _fits(groups: Sequence[Group], choices: list[Places], trials: Iterable[int]) -> bool:
+    if not groups:
+        return True
+    for place, _ in zip(choices[0], trials, strict=False):
+        left = [
+            each[_clear(groups[0], place, other, each)]
+            for other, each in zip(groups[1:], choices[1:], strict=True)
+        ]
+        if all(len(each) for each in left) and _fits(groups[1:], left, trials):
+            return True
+    return False
+
+
+def _clear(group: Group, place: Places, other: Group, choices: Places) -> NDArray[np.bool_]:
+    """Which places of another group, shape ``(n, holes, 4)``, are clear of one where it was put."""
+    good = np.ones(len(choices), bool)
+    for hole, here in zip(group, place, strict=True):
+        for k, theirs in enumerate(other):
+            b = choices[:, k]
+            dx = np.maximum(np.maximum(here[0] - b[:, 2], b[:, 0] - here[2]), 0.0)
+            dy = np.maximum(np.maximum(here[1] - b[:, 3], b[:, 1] - here[3]), 0.0)
+            good &= np.hypot(dx, dy) >= min(hole.clear_mm, theirs.clear_mm)
+    return good
+
+
+def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Box]) -> Places:
+    """Every place of a group on a grid where the slab lets it be, shape ``(n, holes, 4)``."""
+    found = np.empty((0, len(group), 4))
+    for arranged in _arrangements(group):
+        boxes = np.array([hole.box for hole in arranged])
+        for piece in pieces:
+            moves = _moves(arranged[0], piece)
+            places = boxes[None] + np.tile(moves, 2)[:, None, :]
+            good = np.ones(len(places), bool)
+            for k, hole in enumerate(arranged):
+                good &= _allowed(hole, places[:, k], piece, panels)
+            found = np.concatenate([found, places[good]])
+        if len(found):
+            break  # as asked, if that can be; else the taps put elsewhere beside their bowl
+    return found
+
+
+def _moves(hole: Hole, piece: Piece) -> Places:
+    steps = []
+    for axis in (0, 1):
+        own, low, high = hole.box[axis], piece.box[axis], piece.box[axis + 2]
+        size = hole.box[axis + 2] - own
+        least = low + _clear_of_side(hole, piece, SIDES[axis])
+        most = high - size - _clear_of_side(hole, piece, SIDES[axis + 2])
+        steps.append(np.append(np.arange(least, max(least, most), GRID_MM), [most]) - own)
+    return np.array(list(product(*steps)))
+
+
+def _clear_of_side(hole: Hole, piece: Piece, side: str) -> float:
+    if side == hole.open_to:
+        return 0.0
+    return JOINT_CLEAR_MM if side in piece.joints else hole.clear_mm
+
+
+def _allowed(hole: Hole, places: Places, piece: Piece, panels: Sequence[Box]) -> NDArray[np.bool_]:
+    """Where a hole keeps its strip from every side, notch and joint, and is clear of panels."""
+    good = np.ones(len(places), bool)
+    for k, side in enumerate(SIDES):
+        clear = _clear_of_side(hole, piece, side) - 1e-6
+        inward = places[:, k] - piece.box[k] if k < 2 else piece.box[k] - places[:, k]
+        good &= inward >= clear
+    if piece.notch is not None:
+        good &= ~_meets(places, piece.notch, hole.clear_mm)
+    if piece.disc:
+        radius = (piece.box[2] - piece.box[0]) / 2
+        far = np.maximum(np.abs(places[:, :2] - radius), np.abs(places[:, 2:] - radius))
+        good &= np.hypot(far[:, 0], far[:, 1]) <= radius - hole.clear_mm
+    if hole.longer_mm > _SMALL_MM:
+        for panel in panels:
+            good &= ~_meets(places, panel, 0.0)
+    return good
+
+
+def _meets(places: Places, box: Box, within_mm: float) -> NDArray[np.bool_]:
+    """Which boxes come nearer to another than so far along both axes."""
+    x = (places[:, 0] < box[2] + within_mm) & (places[:, 2] > box[0] - within_mm)
+    y = (places[:, 1] < box[3] + within_mm) & (places[:, 3] > box[1] - within_mm)
+    return np.asarray(x & y)
+
+
+def _arrangements(group: Group) -> Iterable[Group]:
+    """The group as asked where its own strips do; else with its taps about its bowl."""
+    bowl, *taps = group
+    if all(_apart_mm(bowl, tap) >= min(bowl.clear_mm, tap.clear_mm) for tap in taps):
+        yield group
+    (x0, y0, x1, y1) = bowl.box
+    for dx, dy in ((0, 1), (1, 1), (-1, 1), (1, 0), (-1, 0)):
+        made = [bowl]
+        for k, tap in enumerate(taps):
+            half = tap.longer_mm / 2 + min(bowl.clear_mm, tap.clear_mm)
+            x = (x0 + x1) / 2 + dx * ((x1 - x0) / 2 + half * (dy == 0)) + 100.0 * k
+            y = y1 + half if dy else (y0 + y1) / 2
+            centre = (tap.box[0] + tap.box[2]) / 2, (tap.box[1] + tap.box[3]) / 2
+            made.append(tap.at(x - centre[0], y - centre[1]))
+        yield made
