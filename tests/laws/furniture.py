@@ -78,7 +78,7 @@ _BESIDE_MM: Final = 120  # what an open rim asks of a slab's depth, front and ba
 
 
 def fitting(rng: Random, items: tuple[Item, ...], depth_mm: float) -> tuple[Item, ...]:
-    """What people would put into a slab of this depth: mostly what it can hold, or else anything."""
+    """What people would put into a slab of this depth: mostly what it can hold."""
     deep_enough = tuple(item for item in items if item.size_mm[1] + _BESIDE_MM <= depth_mm)
     return deep_enough if deep_enough and rng.random() < 0.93 else items
 

@@ -1,4 +1,4 @@
-"""How people say lengths, and how they get them wrong: the wrong unit, the wrong end, the corner."""
+"""How people say lengths, and how they get them wrong: the unit, the end, the corner."""
 
 from dataclasses import dataclass
 from random import Random
@@ -113,7 +113,7 @@ def _anywhere(rng: Random, spot: Spot, slab: tuple[float, float], _last: Spot | 
 
 
 WAYS: Final = {
-    "rough": (_nothing, 8),
+    "rough": (_nothing, 16),
     "off by a unit": (_off_by_a_unit, 4),
     "wrong end": (_wrong_end, 3),
     "over an edge": (_over_an_edge, 4),

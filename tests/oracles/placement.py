@@ -16,7 +16,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from itertools import product
+from itertools import pairwise, product
 from typing import Any, Final
 
 import numpy as np
@@ -224,11 +224,10 @@ def _ways(piece: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
     count = math.ceil((end - start) / workshop.table.length_mm)
     every = np.arange(start + _SHORTEST_PIECE_MM, end, _JOINTS_EVERY_MM * (count - 1) ** 2)
     for at in product(every, repeat=min(count - 1, 3)):
-        stops = [start, *map(float, at), end]
-        pieces = [_between(piece, stops[k], stops[k + 1], axis) for k in range(len(stops) - 1)]
-        if all(b - a >= _SHORTEST_PIECE_MM for a, b in zip(stops, stops[1:], strict=False)) and all(
-            _castable(one, workshop) for one in pieces
-        ):
+        stops = list(pairwise([start, *map(float, at), end]))
+        pieces = [_between(piece, a, b, axis) for a, b in stops]
+        long_enough = all(b - a >= _SHORTEST_PIECE_MM for a, b in stops)
+        if long_enough and all(_castable(one, workshop) for one in pieces):
             yield pieces
 
 
