@@ -20,6 +20,7 @@ from laws.wrong_measures import Speaker, Spot, a_speaker, misplace, roughly
 Json = dict[str, Any]
 Size = tuple[float, float]
 _ROUGH_MM: Final = 40.0
+_CAREFUL: Final = 0.35  # so many measure roughly, and make no other mistake
 _OF_UNITS: Final = ("units", "units", "frame", "ledges", "full", "")
 
 
@@ -144,11 +145,13 @@ def _slab(  # noqa: PLR0917  one call from each scene
     meant = [(item, size[0] * (k + 0.5) / len(items)) for k, item in enumerate(items)]
     cutouts: list[Json] = []
     last: Spot | None = None
+    careful = rng.random() < _CAREFUL
     for item, x in meant:
         spot = Spot(
             roughly(rng, x, _ROUGH_MM), roughly(rng, (front + back) / 2, 15.0), *item.size_mm
         )
-        misplace(rng, spot, size, last)
+        if not careful:
+            misplace(rng, spot, size, last)
         cutouts.append(_cutout(rng, say, item, spot, sides_of(outline)))
         cutouts += _taps(rng, say, item, spot)
         last = spot
