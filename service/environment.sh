@@ -51,7 +51,7 @@ install() {
     make_venv
     echo "Installing what docker/$1 pins into .venv (once; a minute or so) ..."
     "$venv/bin/python" -m pip install --quiet --no-input --disable-pip-version-check \
-        --require-hashes --no-deps --requirement "$root/docker/$1" ||
+        --only-binary :all: --require-hashes --no-deps --requirement "$root/docker/$1" ||
         stop "Not everything that docker/$1 pins could be installed; see above."
     packages=$("$venv/bin/python" -c 'import sysconfig; print(sysconfig.get_path("purelib"))')
     echo ../../../../service >"$packages/ledgerstone.pth" # seen from there; a moved clone still works

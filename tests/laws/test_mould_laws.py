@@ -2,6 +2,7 @@
 
 import math
 from collections import Counter
+from random import Random
 
 import pytest
 from hypothesis import given
@@ -11,6 +12,7 @@ from laws.plan_strategies import Draw
 from laws.strategies import orders, thorough, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.mould import Cut, Nest, Piece, cut_lengths, fewest_stock, mould_plan, nest, runs
+from ledgerstone.mould.nesting import Placed
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import Bar, cut_list
 from ledgerstone.workshop import DEMONSTRATION, load_profile
@@ -68,6 +70,53 @@ def test_no_piece_overlaps_another_or_leaves_its_sheet(pieces: list[Piece]) -> N
     assert found.used_mm2 + found.waste_mm2 == pytest.approx(found.sheets * SHEET[0] * SHEET[1])
     assert found.sheets >= math.ceil(area / (SHEET[0] * SHEET[1]) - NEARLY)
     assert found.sheets <= sum(piece.count for piece in pieces)
+
+
+def sawable(pieces: list[Placed]) -> bool:
+    """Whether cuts from side to side part all of these, each of what a cut leaves by itself."""
+    if len(pieces) < 2:
+        return True
+    for low, size in (("x_mm", "length_mm"), ("y_mm", "width_mm")):
+        order = sorted(pieces, key=lambda one: float(getattr(one, low)))
+        reach = 0.0
+        for n, one in enumerate(order):
+            if n and getattr(one, low) >= reach - NEARLY:
+                return sawable(order[:n]) and sawable(order[n:])
+            reach = max(reach, getattr(one, low) + getattr(one, size))
+    return False
+
+
+@given(piece_lists())
+@thorough
+def test_every_sheet_is_cut_from_side_to_side(pieces: list[Piece]) -> None:
+    """A panel saw, which cuts from side to side alone, parts every sheet."""
+    found = nest(pieces, *SHEET, KERF)
+    for sheet in range(found.sheets):
+        assert sawable([one for one in found.placed if one.sheet == sheet])
+
+
+def sawn(random: Random, length: float, width: float, cuts: int) -> list[tuple[float, float]]:
+    """Cut a sheet at random from side to side, again and again, without kerf."""
+    if cuts == 0:
+        return [(length, width)]
+    share, some = random.uniform(0.2, 0.8), random.randint(0, cuts - 1)
+    if length < width:
+        return [(a, b) for b, a in sawn(random, width, length, cuts)]
+    at = round(length * share)
+    return [
+        *sawn(random, at, width, some),
+        *sawn(random, length - at, width, cuts - 1 - some),
+    ]
+
+
+def test_what_was_one_sheet_takes_two_at_most() -> None:
+    """Of 300 sheets cut up at random, each is nested on one sheet again or on two."""
+    random, sheets = Random(20261128), Counter[int]()  # noqa: S311 - no secret
+    for _ in range(300):
+        sizes = sawn(random, *SHEET, random.randint(1, 20))
+        sheets[nest([Piece("part", *size) for size in sizes], *SHEET, 0).sheets] += 1
+    print(dict(sheets))
+    assert set(sheets) <= {1, 2}
 
 
 def test_more_pieces_than_are_nested_at_once_keep_the_law() -> None:

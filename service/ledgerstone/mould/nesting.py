@@ -1,7 +1,4 @@
-"""Pieces nested on stock: boards on sheets, and bars or strips on lengths, with the saw's kerf.
-
-The only module that knows rectpack, whose guillotine packers suit a panel saw.
-"""
+"""Pieces nested on stock: boards on sheets, and bars or strips on lengths, with the saw's kerf."""
 
 from __future__ import annotations
 
@@ -9,16 +6,11 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-import rectpack
+from ledgerstone.mould.guillotine import SPLITS, Rectangle, Split, packed
 
-STEPS_PER_MM = 1000  # rectpack counts in whole steps; what fits in mm still fits when rounded
-MANY_PIECES = 120  # up to so many, several packers are tried and the best nest kept
+STEPS_PER_MM = 1000  # nests count in whole steps; what fits in mm still fits when rounded
+MANY_PIECES = 120  # up to so many, each way of splitting is tried and the best nest kept
 AT_ONCE = 200  # more are nested in lots, each on sheets of its own: time grows with the square
-_PACKERS = (
-    rectpack.GuillotineBssfSas,
-    rectpack.GuillotineBafMaxas,
-    rectpack.GuillotineBlsfLas,
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,33 +105,39 @@ def nest(pieces: Iterable[Piece], length_mm: float, width_mm: float, kerf_mm: fl
             raise ValueError(f"{piece.name}, {size}, is larger than a sheet")
     if not each:
         return Nest(length_mm, width_mm, 0, ())
-    tried = _PACKERS if len(each) <= MANY_PIECES else _PACKERS[:1]
-    packed = min((_packed(sides, sheet, packer, turning=True) for packer in tried), key=_sheets)
-    placed = tuple(_lying(each[where[-1]], where) for where in packed)
-    return Nest(length_mm, width_mm, _sheets(packed), placed)
+    tried = SPLITS if len(each) <= MANY_PIECES else SPLITS[:1]
+    found = min((_in_lots(sides, sheet, split) for split in tried), key=_sheets)
+    lying = sorted((*where, number) for number, where in enumerate(found))
+    placed = tuple(_lying(each[number], on, where) for on, where, number in lying)
+    return Nest(length_mm, width_mm, _sheets(found), placed)
 
 
 def cut_lengths(cuts: Iterable[Cut], stock_mm: float, kerf_mm: float) -> tuple[Stock, ...]:
     """Cut lengths from stock, longest first, each from the first length that still holds it.
-
-    A bar is nested as a strip one step wide on stock one step wide, by the same library.
 
     Raises
     ------
     ValueError
         A cut is longer than the stock.
     """
-    each = tuple(cuts)
-    room = _steps(stock_mm) + _steps(kerf_mm)
-    lengths = [(_steps(cut.length_mm) + _steps(kerf_mm), 1) for cut in each]
-    for cut, (length, _) in zip(each, lengths, strict=True):
-        if length > room:
+    each = sorted(cuts, key=lambda cut: -cut.length_mm)
+    kerf, room = _steps(kerf_mm), _steps(stock_mm) + _steps(kerf_mm)
+    least = _steps(each[-1].length_mm) + kerf if each else 0
+    stocks: list[list[Cut]] = []
+    left: dict[int, int] = {}  # of each length that holds another cut, by its place in the list
+    for cut in each:
+        takes = _steps(cut.length_mm) + kerf
+        if takes > room:
             raise ValueError(f"{cut.mark}, {cut.length_mm:g} mm, is longer than the stock")
-    packed = _packed(lengths, (room, 1), _PACKERS[0], turning=False) if each else []
-    return tuple(
-        Stock(stock_mm, tuple(each[rid] for sheet, *_, rid in packed if sheet == i))
-        for i in range(_sheets(packed))
-    )
+        into = next((n for n, rest in left.items() if takes <= rest), len(stocks))
+        if into == len(stocks):
+            left[into] = room
+            stocks.append([])
+        stocks[into].append(cut)
+        left[into] -= takes
+        if left[into] < least:
+            del left[into]
+    return tuple(Stock(stock_mm, tuple(one)) for one in stocks)
 
 
 def fewest_stock(cuts: Iterable[Cut], stock_mm: float) -> int:
@@ -148,40 +146,23 @@ def fewest_stock(cuts: Iterable[Cut], stock_mm: float) -> int:
 
 
 _Sides = tuple[int, int]
-_Where = tuple[int, int, int, int, int, int]  # sheet, x, y, along x, along y, which piece
+_Where = tuple[int, Rectangle]  # which sheet, and where on it
 
 
-def _packed(sides: Sequence[_Sides], sheet: _Sides, packer: type, *, turning: bool) -> list[_Where]:
-    """Pack rectangles into as many sheets as it takes, in steps, the longest side first."""
+def _in_lots(sides: Sequence[_Sides], sheet: _Sides, split: Split) -> list[_Where]:
+    """Pack rectangles on as many sheets as it takes, the longest first; return each one's place."""
     order = sorted(range(len(sides)), key=lambda i: (max(sides[i]), min(sides[i])), reverse=True)
-    packed: list[_Where] = []
+    found: dict[int, _Where] = {}
     for first in range(0, len(order), AT_ONCE):
         lot = order[first : first + AT_ONCE]
-        before = _sheets(packed)
-        found = _lot(sides, lot, sheet, packer, turning=turning)
-        packed += [(before + on, x, y, a, b, rid) for on, x, y, a, b, rid in found]
-    return packed
+        before = _sheets(found.values())
+        places = packed([sides[i] for i in lot], sheet, split)
+        found |= {i: (before + on, where) for i, (on, where) in zip(lot, places, strict=True)}
+    return [found[i] for i in range(len(sides))]
 
 
-def _lot(
-    sides: Sequence[_Sides], lot: Sequence[int], sheet: _Sides, packer: type, *, turning: bool
-) -> list[_Where]:
-    packing = rectpack.newPacker(
-        mode=rectpack.PackingMode.Offline,
-        bin_algo=rectpack.PackingBin.BFF,
-        pack_algo=packer,
-        sort_algo=rectpack.SORT_NONE,
-        rotation=turning,
-    )
-    for i in lot:
-        packing.add_rect(*sides[i], rid=i)
-    packing.add_bin(*sheet, count=math.inf)
-    packing.pack()
-    return sorted(packing.rect_list())
-
-
-def _sheets(packed: Sequence[_Where]) -> int:
-    return 1 + max((where[0] for where in packed), default=-1)
+def _sheets(found: Iterable[_Where]) -> int:
+    return 1 + max((on for on, _ in found), default=-1)
 
 
 def _with_kerf(piece: Piece, kerf_mm: float) -> _Sides:
@@ -193,11 +174,11 @@ def _steps(length_mm: float) -> int:
     return round(length_mm * STEPS_PER_MM)
 
 
-def _lying(piece: Piece, where: _Where) -> Placed:
-    """Return the piece where it lies, without its kerf, turned where the packer turned it."""
-    sheet, x, y, along_x, along_y, _ = where
-    turned = (along_x > along_y) != (piece.length_mm > piece.width_mm) and along_x != along_y
+def _lying(piece: Piece, sheet: int, where: Rectangle) -> Placed:
+    """Return the piece where it lies, without its kerf, turned where the packing turned it."""
+    turned = (where.length > where.width) != (piece.length_mm > piece.width_mm)
     length, width = piece.length_mm, piece.width_mm
-    if turned:
+    if turned and where.length != where.width:
         length, width = width, length
-    return Placed(piece.name, sheet, x / STEPS_PER_MM, y / STEPS_PER_MM, length, width)
+    x, y = where.x / STEPS_PER_MM, where.y / STEPS_PER_MM
+    return Placed(piece.name, sheet, x, y, length, width)
