@@ -3,45 +3,23 @@
 import ctypes
 import gc
 import os
-import select
 import signal
-import socket
-import sys
 import threading
 import time
+from contextlib import suppress
 from pathlib import Path
 
 from gunicorn.arbiter import Arbiter
 from gunicorn.http.message import Request
 from gunicorn.workers.base import Worker
-from gunicorn.workers.sync import SyncWorker
 
 # Set before the application imports NumPy: one worker a core, so one BLAS thread a worker.
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ.setdefault(_name, "1")
 
-# Browsers open connections ahead and say nothing on them; each would hold a worker until the
-# arbiter kills it. Whoever asks does so at once, across the world in less than half a second.
-SILENT_S = 1.5
-
-
-class Answering(SyncWorker):  # type: ignore[misc]  # gunicorn has no types
-    """Hangs up where nothing comes; behind a proxy no such connection arrives.
-
-    It is synchronous: a quote is all arithmetic, and threads only queue behind one another.
-    """
-
-    def handle(self, listener: object, client: socket.socket, addr: object) -> None:
-        """Answer the one request of a connection, or hang up on a silent one."""
-        ready, _, _ = select.select([client], [], [], SILENT_S)
-        if ready:
-            super().handle(listener, client, addr)
-        else:
-            client.close()
-
 
 wsgi_app = "ledgerstone.api.wsgi:app"
-worker_class = Answering
+worker_class = "ledgerstone.api.worker.AnsweringWorker"
 workers = int(os.environ.get("WEB_CONCURRENCY") or min(4, os.cpu_count() or 1))
 preload_app = True  # read the profile once, share its memory, and fail before a port is open
 timeout = 20
@@ -64,8 +42,8 @@ def when_ready(server: Arbiter) -> None:
     """Say where the service listens, once it does, and look after the workshop's file from then."""
     addresses = [listener.getsockname() for listener in server.LISTENERS]
     where = ", ".join(f"http://{host}:{port}/" for host, port, *_ in addresses)
-    sys.stdout.write(f"Ready at {where}\n")
-    sys.stdout.flush()
+    with suppress(OSError):  # a full disk, or nobody who reads, keeps nothing from starting
+        os.write(1, f"Ready at {where}\n".encode())
     threading.Thread(target=_watch, args=(server,), daemon=True).start()
 
 

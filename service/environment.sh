@@ -49,7 +49,7 @@ install() {
         return 0
     fi
     make_venv
-    echo "Installing what docker/$1 pins into .venv (once; a minute or so) ..."
+    echo "Installing what docker/$1 pins into .venv (once; a minute or so) ..." || :
     "$venv/bin/python" -m pip install --quiet --no-input --disable-pip-version-check \
         --only-binary :all: --require-hashes --no-deps --requirement "$root/docker/$1" ||
         stop "Not everything that docker/$1 pins could be installed; see above."

@@ -47,7 +47,7 @@ ORDER = (
 DOORS = {
     "flask": ("api",),
     "werkzeug": ("api",),
-    "gunicorn": (),
+    "gunicorn": ("api.worker",),
     "marshmallow": ("codec", "application", "contract", "workshop"),
     "apispec": ("contract",),
     "itsdangerous": ("codec",),

@@ -44,10 +44,12 @@ class Answer:
     took_s: float
 
 
-def ask(port: int, path: str = "/v1/quotes", body: bytes | None = ORDER) -> Answer:
+def ask(
+    port: int, path: str = "/v1/quotes", body: bytes | None = ORDER, host: str = "127.0.0.1"
+) -> Answer:
     """Ask once, on a connection of its own."""
     began_s = time.monotonic()
-    caller = http.client.HTTPConnection("127.0.0.1", port, timeout=PATIENCE_S)
+    caller = http.client.HTTPConnection(host, port, timeout=PATIENCE_S)
     try:
         caller.request("POST" if body is not None else "GET", path, body, TYPE if body else {})
         got = caller.getresponse()
@@ -104,7 +106,10 @@ class Served:
 
 @contextmanager
 def served(
-    errors: IO[bytes] | int = subprocess.DEVNULL, app: str | None = None, **told: str
+    errors: IO[bytes] | int = subprocess.DEVNULL,
+    app: str | None = None,
+    out: IO[bytes] | int = subprocess.DEVNULL,
+    **told: str,
 ) -> Iterator[Served]:
     """Serve on loopback with two workers; ``told`` are more ``LEDGERSTONE_…`` settings.
 
@@ -113,7 +118,7 @@ def served(
     app
         Another app than ours, under the same server and as many workers.
     """
-    port = int(told.pop("PORT", "0")) or free_port()
+    port, host = int(told.pop("PORT", "0")) or free_port(), told.pop("HOST", "127.0.0.1")
     environment = {
         **os.environ,
         "LEDGERSTONE_MAKER_KEY": MAKER_KEY,
@@ -125,10 +130,11 @@ def served(
     shipped = ["--config", str(ROOT / "docker/gunicorn.conf.py"), "--chdir", str(ROOT / "service")]
     bare = ["--workers", "2", "--preload", "--chdir", str(ROOT / "tests"), app or ""]
     command = [sys.executable, "-m", "gunicorn", *(bare if app else shipped)]
-    command += ["--bind", f"127.0.0.1:{port}"]
-    process = subprocess.Popen(command, env=environment, stdout=subprocess.DEVNULL, stderr=errors)
+    command += ["--bind", f"{host}:{port}"]
+    process = subprocess.Popen(command, env=environment, stdout=out, stderr=errors)
+    live = "/v1/health/live"
     try:
-        wait_for(lambda: ask(port, "/v1/health/live", None).status == 200 or process.poll())
+        wait_for(lambda: ask(port, live, None, host).status == 200 or process.poll())
         assert process.poll() is None
         yield Served(port, process)
     finally:

@@ -6,8 +6,12 @@ from typing import Any
 
 from flask import Flask, Response, request
 from werkzeug.exceptions import (
+    BadRequest,
+    ClientDisconnected,
+    HTTPException,
     NotAcceptable,
     RequestEntityTooLarge,
+    RequestTimeout,
     Unauthorized,
     UnsupportedMediaType,
 )
@@ -35,10 +39,30 @@ def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
     if request.headers.get("Content-Encoding", "identity").lower() != "identity":
         raise UnsupportedMediaType
     with stage("parse"):
-        body = request.stream.read()
+        body = _body()
         if len(body) > LARGEST_BYTES:
             raise RequestEntityTooLarge
         return read_json(body)
+
+
+def _body() -> bytes:
+    """Read all of the body.
+
+    Raises
+    ------
+    RequestTimeout, BadRequest
+        It did not come whole in time, or not as its headers say.
+    """
+    try:
+        return request.stream.read()
+    except ClientDisconnected as gone:
+        if isinstance(gone.__context__, TimeoutError):
+            raise RequestTimeout from gone
+        raise
+    except HTTPException:
+        raise
+    except Exception as unreadable:  # the server's own: a chunk without a size, say
+        raise BadRequest from unreadable
 
 
 def must_accept(*mimetypes: str) -> None:

@@ -2,6 +2,7 @@
 
 A line tells the route's pattern and not the path, for a path can be a link. What went wrong in
 us is told by its kind and where in the code, never by its message, for that can quote an order.
+Of what a library logs, the server's own among them, only its fixed words and numbers are kept.
 """
 
 from __future__ import annotations
@@ -9,6 +10,8 @@ from __future__ import annotations
 import json
 import logging
 import os
+import sys
+import threading
 import time
 import traceback
 from datetime import UTC, datetime
@@ -18,6 +21,7 @@ from flask import Flask, Response, g, request
 
 from ledgerstone.api.problems import request_id
 
+OURS: Final = "ledgerstone"
 REQUESTS: Final = "ledgerstone.request"
 _log = logging.getLogger(REQUESTS)
 _STDERR: Final = 2
@@ -32,10 +36,22 @@ class JSONLines(logging.Formatter):
         when = datetime.fromtimestamp(record.created, UTC).isoformat(timespec="milliseconds")
         said: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
         told = getattr(record, "told", None)
-        said |= told if told is not None else {"says": record.getMessage()}
+        said |= told if told is not None else {"says": _words(record)}
         if record.exc_info and record.exc_info[1] is not None:
             said |= _what_failed(record.exc_info[1])
         return json.dumps(said, ensure_ascii=True)
+
+
+def _words(record: logging.LogRecord) -> str:
+    """Return a message; of a library's, its own words and the numbers in them alone."""
+    if record.name.partition(".")[0] == OURS:
+        return record.getMessage()
+    said = record.args if isinstance(record.args, tuple) else ()
+    shown = tuple(one if isinstance(one, int | float) else "…" for one in said)
+    try:
+        return str(record.msg) % shown if shown else str(record.msg)
+    except (TypeError, ValueError):
+        return "…"
 
 
 def _what_failed(fault: BaseException) -> dict[str, Any]:
@@ -63,13 +79,24 @@ class StraightOut(logging.Handler):
 
 
 def start() -> None:
-    """Send what we log, and what the server's own log says, to the standard error stream."""
+    """Send what we log, and what libraries and the interpreter say, to the standard error stream.
+
+    What no part of the program has caught is logged like any other fault: by kind and place.
+    """
     handler = StraightOut()
-    for name in ("ledgerstone", "gunicorn.error"):
+    for name in ("", OURS, "gunicorn.error"):
         logger = logging.getLogger(name)
         logger.handlers = [handler]
         logger.propagate = False
-    logging.getLogger("ledgerstone").setLevel(logging.INFO)
+    logging.getLogger(OURS).setLevel(logging.INFO)
+    sys.unraisablehook = _uncaught
+    threading.excepthook = _uncaught
+
+
+def _uncaught(what: sys.UnraisableHookArgs | threading.ExceptHookArgs) -> None:
+    fault = what.exc_value
+    where = (type(fault), fault, what.exc_traceback) if fault is not None else None
+    logging.getLogger(OURS).error("something failed where nothing waits for it", exc_info=where)
 
 
 def register(app: Flask) -> None:

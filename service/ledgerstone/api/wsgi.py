@@ -1,6 +1,8 @@
 """What gunicorn loads: ``ledgerstone.api.wsgi:app``."""
 
+import os
 import sys
+from contextlib import suppress
 
 from ledgerstone.api import logs
 from ledgerstone.api.reload import Service, service
@@ -18,7 +20,8 @@ def _started() -> Service:
         says = "\n".join(["The workshop's file has faults; nothing was started.", *lines])
     except LedgerstoneError as fault:
         says = f"{fault} Nothing was started."
-    sys.stderr.write(f"{says}\n")
+    with suppress(OSError):
+        os.write(2, f"{says}\n".encode())
     sys.exit(3)
 
 

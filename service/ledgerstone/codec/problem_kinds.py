@@ -60,12 +60,25 @@ PLAIN: tuple[ProblemKind, ...] = (
         "Send JSON",
         "Send the body as application/json, in UTF-8, not packed.",
     ),
+    ProblemKind(
+        "expectation-not-met", 417, "Leave out Expect", "Send the request without that Expect."
+    ),
     ProblemKind("too-many", 429, "Too many at once", "Wait a moment and ask again."),
     ProblemKind("headers-too-large", 431, "Too many headers", "Send fewer or shorter headers."),
     ProblemKind(
         "our-fault", 500, "Something of ours failed", "It is noted; ask again, or write to us."
     ),
+    ProblemKind("coding-not-read", 501, "Not packed like that", "Send the body as it is."),
+    ProblemKind(
+        "no-answer", 502, "No answer", "The service is starting, or away. Ask again in a moment."
+    ),
     ProblemKind("busy", 503, "Busy", "Wait a moment and ask again."),
+    ProblemKind(
+        "no-answer-in-time",
+        504,
+        "No answer in time",
+        "That took longer than we wait for. Ask again in a moment.",
+    ),
 )
 KINDS: tuple[ProblemKind, ...] = (*PLAIN, SENT_BACK)
 BY_STATUS = {kind.status: kind for kind in PLAIN}

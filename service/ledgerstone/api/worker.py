@@ -1,0 +1,168 @@
+"""The server's worker: deadlines for what comes in, problems for what is no request, no names.
+
+gunicorn's own synchronous worker waits for each byte as long as it takes, answers what it cannot
+read in HTML, and logs addresses with it. A quote is all arithmetic, and threads only queue behind
+one another; so it stays synchronous.
+"""
+
+from __future__ import annotations
+
+import json
+import logging
+import select
+import socket
+import time
+import uuid
+from contextlib import suppress
+from typing import Any, Final
+
+from gunicorn.http import errors, get_parser
+from gunicorn.workers.sync import SyncWorker
+
+from ledgerstone.api.logs import REQUESTS
+from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
+
+# Browsers open connections ahead and say nothing on them. Whoever asks does so at once, across the
+# world in less than half a second.
+SILENT_S: Final = 1.5
+HEADERS_S: Final = 3.0  # for 8 kB
+WHOLE_S: Final = 6.0  # for 64 kB of body too
+SEND_S: Final = 8.0  # for one piece of an answer
+LINGER_S: Final = 0.3  # for what was sent and not read, so that the answer is not cut off
+_MOST_LINGERED: Final = 65536
+_log = logging.getLogger("ledgerstone")
+_requests = logging.getLogger(REQUESTS)
+
+
+class TooSlow(TimeoutError):
+    """A request has not come whole by its last moment."""
+
+
+_STATUS: Final = (
+    (errors.LimitRequestLine, 414),
+    (errors.LimitRequestHeaders, 431),
+    (errors.ExpectationFailed, 417),
+    (errors.UnsupportedTransferCoding, 501),
+    (errors.ParseException, 400),
+    (TooSlow, 408),
+)
+
+
+class TimedSocket:
+    """A connection that gives up reading at a moment, however slowly the bytes drip.
+
+    Parameters
+    ----------
+    connection
+        The connection, of which this is used in the place.
+    """
+
+    def __init__(self, connection: socket.socket) -> None:
+        self._connection = connection
+        self._began_s = time.monotonic()
+        self._until_s = self._began_s + HEADERS_S
+
+    def allow_body(self) -> None:
+        """Give the request until its last moment, now that its headers are read."""
+        self._until_s = self._began_s + WHOLE_S
+
+    def recv(self, size: int) -> bytes:
+        """Read what has come.
+
+        Raises
+        ------
+        TooSlow
+            The moment has come first.
+        """
+        try:
+            self._connection.settimeout(max(1e-3, self._until_s - time.monotonic()))
+            return self._connection.recv(size)
+        except TimeoutError:
+            raise TooSlow from None
+        finally:
+            self._connection.settimeout(SEND_S)
+
+    def __getattr__(self, name: str) -> Any:  # noqa: ANN401  all else is the connection's
+        return getattr(self._connection, name)
+
+
+class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no types
+    """Answers one request of each connection, or says what was wrong with it, and hangs up."""
+
+    def handle(self, listener: object, client: socket.socket, addr: object) -> None:
+        """Answer the one request of a connection, or hang up on a silent one."""
+        ready, _, _ = select.select([client], [], [], SILENT_S)
+        if not ready:
+            client.close()
+            return
+        request = None
+        timed = TimedSocket(client)
+        client.settimeout(SEND_S)
+        try:
+            request = next(get_parser(self.cfg, timed, addr))
+            timed.allow_body()
+            self.handle_request(listener, request, timed, addr)
+        except (errors.NoMoreData, StopIteration):
+            pass  # they hung up, or what failed was told within an answer already begun
+        except BaseException as fault:  # noqa: BLE001 - an abort by the arbiter is one
+            self.handle_error(request, client, addr, fault)
+        finally:
+            _close(client)
+
+    def handle_error(
+        self,
+        req: object,  # noqa: ARG002 - gunicorn names all four
+        client: socket.socket,
+        addr: object,  # noqa: ARG002
+        exc: BaseException,
+    ) -> None:
+        """Answer with a problem document, and log what failed by its kind and place alone."""
+        if isinstance(exc, OSError) and not isinstance(exc, TooSlow):
+            return  # they have hung up, or read too slowly
+        status = next((status for kind, status in _STATUS if isinstance(exc, kind)), 500)
+        number = str(uuid.uuid4())
+        if status == 500:
+            _log.error("request %s failed in the server", number, exc_info=exc)
+        _requests.info("", extra={"told": {"id": number, "route": None, "status": status}})
+        with suppress(OSError):
+            client.settimeout(0.0)
+            client.send(_problem(status, number))
+
+
+def _problem(status: int, number: str) -> bytes:
+    """Write a whole answer: a problem document and its headers."""
+    kind = BY_STATUS[status]
+    body = json.dumps(
+        {
+            "type": PROBLEMS + kind.name,
+            "title": kind.title,
+            "status": status,
+            "detail": kind.usual,
+            "instance": f"urn:uuid:{number}",
+        }
+    ).encode()
+    lines = (
+        f"HTTP/1.1 {status} {kind.title}",
+        "Connection: close",
+        "Content-Type: application/problem+json",
+        f"Content-Length: {len(body)}",
+        "Cache-Control: no-store",
+        "Content-Security-Policy: default-src 'none'; frame-ancestors 'none'",
+        "X-Content-Type-Options: nosniff",
+        f"X-Request-Id: {number}",
+    )
+    return "\r\n".join((*lines, "", "")).encode() + body
+
+
+def _close(client: socket.socket) -> None:
+    """Close a connection, reading on for a moment so that the answer arrives (RFC 9112, 9.6)."""
+    until_s, read = time.monotonic() + LINGER_S, 0
+    with suppress(OSError):
+        client.shutdown(socket.SHUT_WR)
+        while read < _MOST_LINGERED and (left_s := until_s - time.monotonic()) > 0:
+            client.settimeout(left_s)
+            part = client.recv(4096)
+            if not part:
+                break
+            read += len(part)
+    client.close()

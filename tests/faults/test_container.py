@@ -1,0 +1,100 @@
+"""The container's own scripts, run as they are: no file, one made, health, a log that is full."""
+
+import os
+import subprocess
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import pytest
+
+from faults.serving import ROOT, ask, free_port, wait_for
+
+START = ROOT / "docker/start"
+HEALTH = ROOT / "docker/health.py"
+
+
+def _environment(file: Path, port: int) -> dict[str, str]:
+    return {
+        **os.environ,
+        "PATH": f"{Path(sys.executable).parent}:{os.environ['PATH']}",
+        "PYTHONPATH": str(ROOT / "service"),
+        "LEDGERSTONE_WORKSHOP": str(file),
+        "LEDGERSTONE_SERVER": str(ROOT / "docker/gunicorn.conf.py"),
+        "LEDGERSTONE_BIND": f"127.0.0.1:{port}",
+        "WEB_CONCURRENCY": "1",
+    }
+
+
+def _health(file: Path, port: int) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, HEALTH, f"http://127.0.0.1:{port}/v1/health/ready"],
+        env=_environment(file, port), capture_output=True, text=True, check=False,
+    )  # fmt: skip
+
+
+def _init(file: Path) -> None:
+    subprocess.run(["sh", START, "init"], env=_environment(file, 0), check=True)
+
+
+@contextmanager
+def started(file: Path, port: int, log: Path) -> Iterator[subprocess.Popen[bytes]]:
+    """Run what the container runs."""
+    with log.open("wb") as out:
+        process = subprocess.Popen(
+            ["sh", START], env=_environment(file, port), stdout=out, stderr=out
+        )
+    try:
+        yield process
+    finally:
+        process.terminate()
+        assert process.wait(timeout=30) == 0
+
+
+def test_a_missing_file_is_said_and_taken_up_once_it_is_there(tmp_path: Path) -> None:
+    """Log and health name the file that is missing; made by init, it is served with no restart."""
+    file, log, port = tmp_path / "shop/workshop.toml", tmp_path / "log", free_port()
+    file.parent.mkdir()
+    with started(file, port, log):
+        wait_for(lambda: str(file) in log.read_text(encoding="utf-8"))
+        assert "run --rm init" in log.read_text(encoding="utf-8")
+        unwell = _health(file, port)
+        assert unwell.returncode == 1
+        assert str(file) in unwell.stdout
+        _init(file)
+        wait_for(lambda: ask(port, "/v1/health/ready", None).status == 200)
+        well = _health(file, port)
+        assert (well.returncode, '"status"' in well.stdout) == (0, True)
+
+
+def test_what_init_writes_is_the_folders_owners(tmp_path: Path) -> None:
+    """The file belongs to whoever owns its folder, and is not written over."""
+    file = tmp_path / "workshop.toml"
+    if os.getuid() == 0:
+        os.chown(tmp_path, 12345, 12345)
+    _init(file)
+    assert file.stat().st_uid == tmp_path.stat().st_uid
+    assert "[workshop]" in file.read_text(encoding="utf-8")
+    with pytest.raises(subprocess.CalledProcessError):
+        _init(file)
+
+
+def test_health_says_that_nobody_answers(tmp_path: Path) -> None:
+    """With a file and no server, health is 1 and points to the log."""
+    file = tmp_path / "workshop.toml"
+    file.touch()
+    unwell = _health(file, free_port())
+    assert unwell.returncode == 1
+    assert "its log says why" in unwell.stdout
+
+
+def test_a_full_log_stops_no_start(tmp_path: Path) -> None:
+    """Where neither output can be written, the container waits for its file, and then serves."""
+    file, port = tmp_path / "workshop.toml", free_port()
+    with started(file, port, Path("/dev/full")) as process:
+        with pytest.raises(subprocess.TimeoutExpired):
+            process.wait(timeout=1)
+        _init(file)
+        wait_for(lambda: process.poll() or ask(port, "/v1/health/ready", None).status == 200)
+        assert process.poll() is None
