@@ -32,6 +32,7 @@ def log(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def service(log: Path) -> Iterator[Served]:
     """A server for all of these; it logs into a file."""
     with log.open("wb") as errors, served(errors) as running:
+        wait_for(lambda: len(running.workers) == 2)
         yield running
 
 
