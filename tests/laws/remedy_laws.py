@@ -91,6 +91,8 @@ def _labels(order: Json) -> list[str]:
 
 
 def _keeps(order: Json, made: Json) -> bool:
-    """Every slab and every cut-out of the order is still there."""
-    counts = [[len(slab.get("cutouts", [])) for slab in one["slabs"]] for one in (order, made)]
-    return counts[0] == counts[1]
+    """Every cut-out of the order is still there, in one of the pieces."""
+    before, after = (
+        sum(len(slab.get("cutouts", [])) for slab in one["slabs"]) for one in (order, made)
+    )
+    return before <= after and len(order["slabs"]) <= len(made["slabs"])

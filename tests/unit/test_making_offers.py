@@ -94,9 +94,7 @@ def test_a_stop_comes_with_what_settles_it(name: str, workshop: Workshop) -> Non
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     stop = next(f for f in answer.findings if f.level == "stops" and f.check == check)
-    patches = {
-        one.says: write_patch(document, one.changes) for one in answer.found.remedies[stop.id]
-    }
+    patches = {one.says: write_patch(document, one.state) for one in answer.found.remedies[stop.id]}
     shown = next((says for says in patches if says.startswith(remedy)), None)
     assert shown is not None, list(patches)
     patched = jsonpatch.apply_patch(document, patches[shown])

@@ -70,7 +70,7 @@ def test_an_opening_off_one_side_is_never_opened_to_another(desk: Desk) -> None:
     answer = sent_back(desk, order)
     assert answer.found is not None
     shown = [r for each in answer.found.remedies.values() for r in each]
-    opened = {c.new for r in shown for c in r.changes if c.path[-1] == "open_to"}
+    opened = {c.new for r in shown for c in r.state.changes() if c.path[-1] == "open_to"}
     assert opened == {"front"}
     facts = Facts(answer.order, desk.workshop, None, TODAY)
     [off] = [finding for finding in answer.findings if finding.check == "cutout-off-slab"]

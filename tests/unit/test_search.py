@@ -10,7 +10,7 @@ from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
 from ledgerstone.quote import SentBack
-from ledgerstone.remedies import changed
+from ledgerstone.remedies import start
 from ledgerstone.remedies.budget import Budget
 from ledgerstone.remedies.cheapest import Tried
 from ledgerstone.remedies.offers import options
@@ -55,8 +55,9 @@ def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None
     for option in options(stop, facts.order, facts):
         tried = Tried(trial, facts, Budget(100.0))
         tried.full = 10
-        if tried.in_vain(option.changes, stop):
-            outcome = trial(option.changes)
+        state = start(facts.order).after(option.changes)
+        if tried.in_vain(state, stop):
+            outcome = trial(state)
             assert outcome is not None
             assert any(f.check == check and f.slab == stop.slab for f in outcome.checked.stops)
             spared += 1
@@ -74,7 +75,7 @@ def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -
     assert answer.found is not None
     nearest = answer.found.nearest_makeable
     assert nearest is not None
-    assert changed(answer.order, nearest.changes).joins == ()
+    assert nearest.state.order.joins == ()
     assert "Leave out the join whose side is gone: we agree with you how the pieces meet." in (
         nearest.says
     )

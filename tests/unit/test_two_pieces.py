@@ -6,8 +6,6 @@ from fractions import Fraction
 import pytest
 
 from ledgerstone.application.answering import Desk
-from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.option import merged
 from ledgerstone.workshop import Workshop
 from unit.remedied import FULL, TODAY, fixed, rectangle, sent_back
 
@@ -19,8 +17,8 @@ def desk(workshop: Workshop) -> Desk:
 
 
 def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
-    """3.6 m in one piece: the nearest that can be made is two with a join, near the middle."""
-    says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"), "nearest_makeable")
+    """3.6 m in one piece: the fix is two with a join, near the middle."""
+    says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"))
     assert says == [
         "Make the slab of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
@@ -40,7 +38,7 @@ def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(des
         "turn": {"from": "900 mm", "into": "1000 mm"},
         "ceiling": "2400 mm",
     }
-    says, mended, quote = fixed(desk, order, "nearest_makeable")
+    says, mended, quote = fixed(desk, order)
     assert says == [
         "Make “Kitchen run” of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
@@ -55,7 +53,7 @@ def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(desk: Desk) ->
     """Two runs of 3.2 m: each is cut in two, and each half meets the other half of its own run."""
     order = rectangle("3200 mm", "620 mm", rests={"kind": "full"})
     order["slabs"] += rectangle("3000 mm", "600 mm", rests={"kind": "full"})["slabs"]
-    _, mended, _ = fixed(desk, order, "nearest_makeable")
+    _, mended, _ = fixed(desk, order)
     lengths = [slab["outline"]["length"] for slab in mended["slabs"]]
     assert lengths == ["1600 mm", "1500 mm", "1598 mm", "1498 mm"]
     ends = [(join["one"]["slab"], join["other"]["slab"]) for join in mended["joins"]]
@@ -66,7 +64,7 @@ def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(d
     """Four units of 600 mm and one of 800: the join lies over a side, the left piece is round."""
     units = [{"width": width} for width in ("600 mm", "600 mm", "600 mm", "600 mm", "800 mm")]
     order = rectangle("3200 mm", "620 mm", rests={"kind": "units", "units": units})
-    _, mended, _ = fixed(desk, order, "nearest_makeable")
+    _, mended, _ = fixed(desk, order)
     left, right = mended["slabs"]
     assert (left["outline"]["length"], right["outline"]["length"]) == ("1800 mm", "1398 mm")
     assert [unit["width"] for unit in left["rests"]["units"]] == ["600 mm"] * 3
@@ -90,19 +88,11 @@ def test_a_piece_that_is_cut_again_keeps_its_place(workshop: Workshop) -> None:
     sent_back(Desk(small, TODAY), order)
 
 
-def test_a_slab_replaced_takes_the_place_of_what_was_changed_in_it() -> None:
-    """A whole slab stays where it came; what changes in it later comes after it."""
-    whole, again = Change(("slabs", 1), "once"), Change(("slabs", 1), "twice")
-    thicker, third = Change(("slabs", 1, "thickness"), 50), Change(("slabs", 2), "third")
-    assert merged((whole, third, thicker), (again,)) == (again, third)
-    assert merged((whole, third), (thicker,)) == (whole, third, thicker)
-
-
 def test_in_inches_the_joint_is_what_the_pieces_leave(desk: Desk) -> None:
     """140 in by 24 in: no piece is cut finer than a sixteenth, and nothing of the run is lost."""
     order = rectangle("140 in", "24 in", "1 1/2 in", rests=FULL)
     order["slabs"][0]["outline"]["corner_radius"] = "1 in"
-    _, mended, _ = fixed(desk, order, "nearest_makeable")
+    _, mended, _ = fixed(desk, order)
     left, right = (slab["outline"] for slab in mended["slabs"])
     read = desk.read(mended)
     lengths = [

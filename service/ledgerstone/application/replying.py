@@ -33,7 +33,7 @@ from ledgerstone.papers import (
 )
 from ledgerstone.papers.words import money_text
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Changes, Fix, Remedy
+from ledgerstone.remedies import Fix, Remedy, State
 
 PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
 MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
@@ -117,7 +117,7 @@ class Writer:
         found = [
             (way.says, quote)
             for way in drawn.ways[:MOST_WAYS]
-            if isinstance(quote := self._changed(asked.document, way.changes, self.desk), Quote)
+            if isinstance(quote := self._changed(asked.document, way.state, self.desk), Quote)
         ]
         lighter = min(found, key=lambda one: _slabs_kg(one[1]), default=None)
         cheaper = min(found, key=lambda one: one[1].price.total, default=None)
@@ -140,10 +140,10 @@ class Writer:
         return Told(quote=quote, name=offer.name, link=link, title=title, changes=changes)
 
     def _changed(
-        self, document: dict[str, Any], changes: Changes, desk: Desk
+        self, document: dict[str, Any], state: State, desk: Desk
     ) -> Quote | SentBack | None:
         try:
-            return desk.answer(_patched(document, changes), search=False)
+            return desk.answer(_patched(document, state), search=False)
         except NotUnderstood:
             return None
 
@@ -173,9 +173,9 @@ class Writer:
             pictures=tuple(pictures),
         )
 
-    def quoted_way(self, document: dict[str, Any], says: str, changes: Changes) -> ToldWay | None:
+    def quoted_way(self, document: dict[str, Any], says: str, state: State) -> ToldWay | None:
         """Link an order with a change applied as a quote; None where it does not quote."""
-        answer = self._changed(document, changes, replace(self.desk, makers=False))
+        answer = self._changed(document, state, replace(self.desk, makers=False))
         if not isinstance(answer, Quote):
             return None
         told = self._way("", says, answer)
@@ -217,7 +217,7 @@ class _Links:
 
     def way(self, says: str, one: Remedy | Fix) -> ToldWay:
         """Link one change, which has a price only where nothing else stops the order."""
-        key = repr(one.changes)
+        key = one.state.key
         if key not in self._made:
             self._made[key] = self._quoted(says, one) or self._ordered(says, one)
         return replace(self._made[key], says=says)
@@ -226,12 +226,12 @@ class _Links:
         if one.price is None or self._left == 0:
             return None
         self._left -= 1
-        return self._writer.quoted_way(self._document, says, one.changes)
+        return self._writer.quoted_way(self._document, says, one.state)
 
     def _ordered(self, says: str, one: Remedy | Fix) -> ToldWay:
         price = one.price
         said = None if price is None else money_text(price.currency, price.total)
-        patched = _patched(self._document, one.changes)
+        patched = _patched(self._document, one.state)
         return ToldWay(says, said, order_link(patched, self._writer.desk))
 
 
@@ -246,9 +246,9 @@ def _fix(sent: SentBack) -> Fix | None:
     return None if found is None else found.fix_all or found.nearest_makeable
 
 
-def _patched(document: dict[str, Any], changes: Changes) -> dict[str, Any]:
+def _patched(document: dict[str, Any], state: State) -> dict[str, Any]:
     patched = copy.deepcopy(document)
-    apply(patched, write_patch(document, changes))
+    apply(patched, write_patch(document, state))
     return patched
 
 

@@ -9,13 +9,13 @@ from typing import Any
 from ledgerstone.codec.order_in import escape
 from ledgerstone.codec.order_out import write_member
 from ledgerstone.errors import NotUnderstood
-from ledgerstone.remedies import Change, Changes, Outcome
+from ledgerstone.remedies import Change, Outcome, State, Trial
 
 Patch = list[dict[str, Any]]
 
 
-def write_patch(sent: dict[str, Any], changes: Sequence[Change]) -> Patch:
-    """Write changes as a patch of the document that was sent.
+def write_patch(sent: dict[str, Any], state: State) -> Patch:
+    """Write what turns an order into a state of it as a patch of the document that was sent.
 
     It begins by testing what it changes, so that a stale patch fails loudly: the member itself
     where it was sent, else what stands around it.
@@ -23,7 +23,7 @@ def write_patch(sent: dict[str, Any], changes: Sequence[Change]) -> Patch:
     document = copy.deepcopy(sent)
     tests: Patch = []
     steps: Patch = []
-    for change in changes:
+    for change in state.changes():
         test = _test(sent, change.path)
         tests += [test] if test not in tests else []
         steps.append(_step(document, change))
@@ -84,8 +84,11 @@ def _pointer(path: Sequence[str | int]) -> str:
 
 
 def apply(document: Any, patch: Patch) -> None:  # noqa: ANN401  JSON of any kind
-    """Apply a patch of ours to a document in place; its tests are for others to make."""
-    for operation in patch:
+    """Apply a patch of ours to a document in place; its tests are for others to make.
+
+    The document gets values of its own: what a later operation does in them is not the patch's.
+    """
+    for operation in copy.deepcopy(patch):
         if operation["op"] == "test":
             continue
         *parents, last = [
@@ -106,9 +109,7 @@ def _apply_one(here: Any, last: str, operation: dict[str, Any]) -> None:  # noqa
         here[int(last) if isinstance(here, list) else last] = operation["value"]
 
 
-def trial_of(
-    sent: dict[str, Any], check: Callable[[dict[str, Any]], Outcome]
-) -> Callable[[Changes], Outcome | None]:
+def trial_of(sent: dict[str, Any], check: Callable[[dict[str, Any]], Outcome]) -> Trial:
     """Make the trial of an order as sent: patch it, read it anew, check it whole.
 
     Parameters
@@ -117,9 +118,9 @@ def trial_of(
         Reads a document and checks the order in it.
     """
 
-    def trial(changes: Changes) -> Outcome | None:
+    def trial(state: State) -> Outcome | None:
         document = copy.deepcopy(sent)
-        apply(document, write_patch(sent, changes))
+        apply(document, write_patch(sent, state))
         try:
             return check(document)
         except NotUnderstood:

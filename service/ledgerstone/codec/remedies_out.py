@@ -31,7 +31,7 @@ def _change(
 ) -> dict[str, Any]:
     return {
         "says": change.says,
-        "patch": write_patch(document, change.changes),
+        "patch": write_patch(document, change.state),
         "settles": list(settles),
         "verified": True,
     }
@@ -56,7 +56,7 @@ def write_fixes(
 def _fix(document: dict[str, Any], fix: Fix, stops: Sequence[str]) -> dict[str, Any]:
     return {
         "says": list(fix.says),
-        "patch": write_patch(document, fix.changes),
+        "patch": write_patch(document, fix.state),
         "settles": list(stops),
         "price": write_price(fix.price),
         "verified": True,

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed, member
+from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.search import Fix, Found, Remedy, find
+from ledgerstone.remedies.state import State, start
+from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.ways import Saving, ways_to_save
 
 __all__ = [
@@ -14,9 +16,9 @@ __all__ = [
     "Outcome",
     "Remedy",
     "Saving",
+    "State",
     "Trial",
-    "changed",
     "find",
-    "member",
+    "start",
     "ways_to_save",
 ]

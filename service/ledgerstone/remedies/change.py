@@ -1,17 +1,17 @@
-"""A change to an order: where, from what, to what; and orders with changes applied."""
+"""A step from one order to the next: where, from what, to what; and orders with steps taken."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, fields, is_dataclass, replace
 from types import MappingProxyType
 from typing import Any
 
-from ledgerstone.checks import Checked, Facts
-from ledgerstone.order import Order
-from ledgerstone.price import Price
+from ledgerstone.order import Order, Shade
+from ledgerstone.quantities import Length
 
 Path = tuple[str | int, ...]
+_BY_KIND = ("outline", "rests")  # their kind says which members they have
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,49 +28,33 @@ class Change:
 Changes = tuple[Change, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
-    """What a changed order came to: the order as understood, its checks and its facts."""
-
-    order: Order
-    checked: Checked
-    facts: Facts
-
-    @property
-    def stops(self) -> frozenset[str]:
-        """Ids of the findings that stop it."""
-        return frozenset(finding.id for finding in self.checked.stops)
-
-    @property
-    def price(self) -> Price | None:
-        """What the customer would be asked, where nothing stops it."""
-        return None if self.checked.stops else self.facts.price
-
-
-# Tries changes on the order as it was sent: None where what comes of it is not understood.
-Trial = Callable[[Changes], Outcome | None]
-
-
 def changed(order: Order, changes: Sequence[Change]) -> Order:
-    """Apply changes to an order, one after another."""
+    """Apply changes to an order, one after another, each to the order as it then stands."""
     for change in changes:
         order = _with(order, change.path, change.new)
     return order
 
 
-def member(order: Order, path: Path) -> Any:  # noqa: ANN401  any member of an order
-    """Return what stands at a path, or None."""
-    here: Any = order
-    for step in path:
-        if here is None:
-            return None
-        if isinstance(step, int):
-            here = here[step] if step < len(here) else None
-        elif isinstance(here, Mapping):
-            here = here.get(step)
-        else:
-            here = getattr(here, step)
-    return here
+def differences(path: Path, old: Any, new: Any) -> Iterator[Change]:  # noqa: ANN401  any member
+    """Yield what turns one member of an order into another, as finely as it can be told."""
+    if old == new:
+        return
+    if is_dataclass(old) and type(old) is type(new) and not _another_kind(path, old, new):
+        for one in fields(old):
+            if not one.metadata.get("inside"):
+                inner = (*path, one.name)
+                yield from differences(inner, getattr(old, one.name), getattr(new, one.name))
+    elif isinstance(old, Mapping) and isinstance(new, Mapping):
+        for key in (*old, *(key for key in new if key not in old)):
+            yield from differences((*path, key), old.get(key), new.get(key))
+    else:
+        yield Change(path, new)
+
+
+def _another_kind(path: Path, old: Any, new: Any) -> bool:  # noqa: ANN401  records of one type
+    """Whether a member is replaced whole: a length, a shade, rests of another kind."""
+    kinds = [getattr(one, "kind", None) for one in (old, new)]
+    return isinstance(old, Length | Shade) or (kinds[0] != kinds[1] and path[-1] in _BY_KIND)
 
 
 def _with(here: Any, path: Path, new: Any) -> Any:  # noqa: ANN401  any record of an order

@@ -9,13 +9,12 @@ from itertools import count
 
 from ledgerstone.checks import Facts, Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
-from ledgerstone.order import LShape, Order, Outline, Round
-from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.remedies.budget import Budget, order_units, plan_units
-from ledgerstone.remedies.change import Changes, Outcome, changed
+from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
-from ledgerstone.remedies.option import WITHIN, Option, merged
-from ledgerstone.shape import cutout_size_mm
+from ledgerstone.remedies.option import WITHIN, Option
+from ledgerstone.remedies.state import State
+from ledgerstone.remedies.trial import Outcome, Trial
 
 MOST_STATES = 24
 MOST_TRIED = 100
@@ -23,11 +22,9 @@ HELPED = 4.0
 
 
 class Tried:
-    """What changes of an order came to, each tried once, within what may be spent."""
+    """What states of an order came to, each tried once, within what may be spent."""
 
-    def __init__(
-        self, trial: Callable[[Changes], Outcome | None], facts: Facts, budget: Budget
-    ) -> None:
+    def __init__(self, trial: Trial, facts: Facts, budget: Budget) -> None:
         self._trial = trial
         self.facts = facts
         self._known: dict[str, Outcome | None] = {}
@@ -36,31 +33,31 @@ class Tried:
         self.full = 0
         self.verified = 0
 
-    def outcome(self, changes: Changes) -> Outcome | None:
-        """Try changes; None where they are not understood, or all is spent."""
-        key = key_of(changes)
+    def outcome(self, state: State) -> Outcome | None:
+        """Try a state; None where it is not understood, or all is spent."""
+        key = state.key
         if key not in self._known:
             if self.full <= 0 or len(self._known) >= MOST_TRIED:
                 return None
-            if not self.budget.spends(self._units(changes)):
+            if not self.budget.spends(order_units(state.order)):
                 return None
-            self._known[key] = found = self._trial(changes)
+            self._known[key] = found = self._trial(state)
             if found is not None and "strength" not in found.checked.not_checked:
                 self.full -= 1
                 self.verified += 1
         return self._known[key]
 
-    def in_vain(self, changes: Changes, stop: Finding) -> bool:
-        """Say whether changes leave a crack as it is: a look at that alone, before a whole trial.
+    def in_vain(self, state: State, stop: Finding) -> bool:
+        """Say whether a state leaves a crack as it is: a look at that alone, before a whole trial.
 
         Only a look that spares the trial is counted.
         """
-        key = key_of(changes)
+        key = state.key
         if key in self._known or stop.check not in CRACKS or stop.slab is None:
             return False
         new = (key, stop.check) not in self._looks and self.full > 0
-        if new and self.budget.spends(self._units(changes) / 2):
-            at = self.facts_with(changes)
+        if new and self.budget.spends(order_units(state.order) / 2):
+            at = self.facts_with(state)
             whole = stop_of_plans(at.planned) is None
             self._looks[key, stop.check] = whole and still_cracks(
                 stop.check, stop.slab, at.planned, at.context
@@ -68,87 +65,77 @@ class Tried:
             self.full -= self._looks[key, stop.check]
         return self._looks.get((key, stop.check), False)
 
-    def _units(self, changes: Changes) -> float:
-        """What the changed order costs to try: a plain slab in place of an intricate one little."""
-        return order_units(changed(self.facts.order, changes))
-
-    def facts_with(self, changes: Changes) -> Facts:
-        """Facts of the changed order."""
+    def facts_with(self, state: State) -> Facts:
+        """Facts of the order as it now stands."""
         like = self.facts
-        order = changed(like.order, changes)
-        return Facts(order, like.workshop, like.bookings, like.today, like.plates)
+        return Facts(state.order, like.workshop, like.bookings, like.today, like.plates)
 
-    def stops(self, changes: Changes) -> bool:
-        """Say whether something stops what changes come to, or it cannot be tried."""
-        outcome = self.outcome(changes)
+    def then(self, state: State, option: Option) -> State | None:
+        """Return the order after an option; None where a cut can't be told."""
+        return option.after(state, self.facts.workshop.shaping.fitting_gap_mm)
+
+    def stops(self, state: State) -> bool:
+        """Say whether something stops a state, or it cannot be tried."""
+        outcome = self.outcome(state)
         return outcome is None or bool(outcome.stops)
 
 
-def key_of(changes: Changes) -> str:
-    """Name a set of changes, whatever their order."""
-    return repr(sorted(changes, key=lambda change: str(change.path)))
+def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
+    """The order found by the least changes after which nothing stops it.
 
-
-def cheapest(tried: Tried, start: Changes, most_share: float) -> Changes | None:
-    """The least set of changes found after which nothing stops the order.
-
-    A state is a set of changes to the order as sent; it is left by the options of the first thing
-    that stops it. The first state taken that nothing stops is the least one found.
+    A state is left by the options of the first thing that stops it. The first state taken that
+    nothing stops is the least one found.
     """
     ticket = count()
-    queue: list[tuple[float, int, Changes]] = [(0.0, next(ticket), start)]
+    queue: list[tuple[float, int, State]] = [(0.0, next(ticket), start)]
     seen: set[str] = set()
     while queue and len(seen) < MOST_STATES:
-        cost, _, changes = heapq.heappop(queue)
-        at = tried.facts_with(changes)
-        known = key_of(changes)
-        if known in seen or (most_share <= WITHIN and not keeps(tried.facts.order, at.order)):
+        cost, _, state = heapq.heappop(queue)
+        at, known = tried.facts_with(state), state.key
+        if known in seen or (most_share <= WITHIN and not keeps(state)):
             continue
         seen.add(known)
         if not tried.budget.spends(sum(map(plan_units, at.order.slabs))):
             return None
-        stop, at_last = _first_stop(tried, at, changes)
+        stop, at_last = _first_stop(tried, at, state)
         if stop is None and at_last is not None:
-            return changes
+            return state
         if stop is None or at_last is None:
             continue
-        for option in _options(tried, stop, at_last, changes, most_share):
-            then = merged(changes, option.changes)
-            heapq.heappush(queue, (cost + option.cost, next(ticket), then))
+        for option in _options(tried, stop, at_last, state, most_share):
+            then = tried.then(state, option)
+            if then is not None:
+                heapq.heappush(queue, (cost + option.cost, next(ticket), then))
     return None
 
 
-def _first_stop(tried: Tried, at: Facts, changes: Changes) -> tuple[Finding | None, Facts | None]:
+def _first_stop(tried: Tried, at: Facts, state: State) -> tuple[Finding | None, Facts | None]:
     """What first stops a changed order, with its facts; no facts where all is spent."""
     plan = stop_of_plans(at.planned)
     if plan is not None:
         return plan, at
-    outcome = tried.outcome(changes)
+    outcome = tried.outcome(state)
     if outcome is None:
         return None, None
     return next(iter(outcome.checked.stops), None), outcome.facts
 
 
 def _options(
-    tried: Tried, stop: Finding, at: Facts, changes: Changes, most_share: float
+    tried: Tried, stop: Finding, at: Facts, state: State, most_share: float
 ) -> Iterable[Option]:
     """What may settle a stop: every option of a plan; of a ladder its least good rung.
 
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
-    every = [
-        option
-        for option in steps(stop, at.order, at, most_share)
-        if not _turns_again(option, changes)
-    ]
+    every = steps(stop, at.order, at, most_share)
     if stage_of(stop) == "shape":
         yield from every
         return
     best = float("inf")
 
     def settles(option: Option) -> bool:
-        then = merged(changes, option.changes)
-        if tried.in_vain(then, stop):
+        then = tried.then(state, option)
+        if then is None or tried.in_vain(then, stop):
             return False
         outcome = tried.outcome(then)
         return outcome is not None and stop.id not in outcome.stops
@@ -160,16 +147,11 @@ def _options(
         if rung is None:
             yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
             continue
-        outcome = tried.outcome(merged(changes, rung.changes))
+        then = tried.then(state, rung)
+        outcome = tried.outcome(then) if then is not None else None
         if outcome is not None and not outcome.stops:
             best = min(best, rung.cost)
         yield rung
-
-
-def _turns_again(option: Option, changes: Changes) -> bool:
-    """Whether an option turns what was turned already: it would stand as it did."""
-    turned = {change.path for change in changes if change.path[-1] == "turn_degrees"}
-    return any(change.path in turned for change in option.changes)
 
 
 def least(rungs: Sequence[Option], good: Callable[[Option], bool]) -> Option | None:
@@ -194,38 +176,3 @@ def ladders(every: list[Option]) -> list[list[Option]]:
     for option in every:
         by_effect.setdefault(option.effect, []).append(option)
     return list(by_effect.values())
-
-
-def keeps(before: Order, after: Order) -> bool:
-    """Whether every cut-out is kept, and each size in plan within a tenth."""
-    if len(before.slabs) != len(after.slabs):
-        return False
-    for one, other in zip(before.slabs, after.slabs, strict=True):
-        if len(one.cutouts) != len(other.cutouts):
-            return False
-        sizes = [(_outline_sizes(one.outline), _outline_sizes(other.outline))]
-        sizes += [
-            (cutout_size_mm(a), cutout_size_mm(b))
-            for a, b in zip(one.cutouts, other.cutouts, strict=True)
-        ]
-        for old, new in sizes:
-            if len(old) != len(new) or _far(old, new):
-                return False
-    return True
-
-
-def _far(old: tuple[float, ...], new: tuple[float, ...]) -> bool:
-    return any(abs(n - o) > WITHIN * o + 1e-6 for o, n in zip(old, new, strict=True))
-
-
-def _outline_sizes(outline: Outline) -> tuple[float, ...]:
-    if isinstance(outline, Round):
-        return (outline.diameter.mm, outline.diameter.mm)
-    if isinstance(outline, OrderPolygon):
-        xs = [point.x.mm for point in outline.points]
-        ys = [point.y.mm for point in outline.points]
-        return (max(xs) - min(xs), max(ys) - min(ys))
-    sizes = (outline.length.mm, outline.width.mm)
-    if isinstance(outline, LShape):
-        return (*sizes, outline.notch.length.mm, outline.notch.width.mm)
-    return sizes

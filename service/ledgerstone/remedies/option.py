@@ -10,13 +10,14 @@ from ledgerstone.checks import Finding
 from ledgerstone.order import Cutout, LShape, Order, Point, Polygon, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, Path
+from ledgerstone.remedies.cutting import Cut
 from ledgerstone.remedies.layout import Layout
+from ledgerstone.remedies.state import State
 from ledgerstone.shape import Shape
 
 ROUND_TO_MM = 5.0
 WITHIN = 0.1  # how far a size may change and still be what was asked for
 _HARDLY_MM = 0.05
-_A_SLAB = 2  # steps of its path: "slabs", and which
 MOVE_COSTS = 0.01  # a change of a hundred millimetres weighs 1
 RESIZE_COSTS = 20.0  # a tenth more slab weighs 2
 SHRINK_COSTS = 50.0  # a tenth less opening weighs 5: what goes into it has its size
@@ -29,6 +30,13 @@ class Option:
     effect: str
     changes: Changes
     cost: float
+    cut: Cut | None = None
+
+    def after(self, state: State, fitting_gap_mm: float) -> State | None:
+        """Return the order after this option; None where a cut can't be told."""
+        if self.cut is not None:
+            return state.cut(self.cut, fitting_gap_mm)
+        return state.after(self.changes)
 
 
 def named(finding: Finding, part: str) -> Iterable[str]:
@@ -37,24 +45,6 @@ def named(finding: Finding, part: str) -> Iterable[str]:
         parts = pointer.split("/")
         if len(parts) > 4 and parts[3] == part:
             yield parts[4]
-
-
-def merged(first: Changes, then: Changes) -> Changes:
-    """Both sets of changes: the later one wins where they meet.
-
-    A slab that is replaced as a whole stays where it came, before those that came after it; what
-    was changed in it is in it.
-    """
-    by_path = {change.path: change for change in first}
-    for change in then:
-        if len(change.path) == _A_SLAB:
-            inside = [p for p in by_path if len(p) > _A_SLAB and p[:_A_SLAB] == change.path]
-            for path in inside:
-                del by_path[path]
-        else:
-            by_path.pop(change.path, None)
-        by_path[change.path] = change
-    return tuple(by_path.values())
 
 
 def layout_changes(
@@ -83,17 +73,29 @@ def layout_changes(
 def _cutout_changes(
     base: Path, cutout: Cutout, by: tuple[float, float], share: float, to_mm: float
 ) -> Iterable[Change]:
-    if cutout.kind == "polygon":
-        yield Change((*base, "points"), _moved_points(cutout.points, by, share))
-        return
+    """Move and shrink one opening; what it moves by is round in the customer's unit."""
     if share > 0.0:
         yield from resized_cutout(base, cutout, 1.0 - share, to_mm)
-    if cutout.centre is None:
-        return
-    for axis, step in zip(("x", "y"), by, strict=True):
-        old: Length = getattr(cutout.centre, axis)
-        if abs(step) > (_HARDLY_MM if to_mm < 1.0 else to_mm / 2):
-            yield Change((*base, "centre", axis), old.like(old.mm + step, to_mm=to_mm))
+    hardly = _HARDLY_MM if to_mm < 1.0 else to_mm / 2
+    step = (by[0] if abs(by[0]) > hardly else 0.0, by[1] if abs(by[1]) > hardly else 0.0)
+    if cutout.points and step != (0.0, 0.0):
+        points = _drawn_together(cutout.points, share) if share > 0.0 else cutout.points
+        yield Change((*base, "points"), tuple(stepped(point, step, to_mm) for point in points))
+    elif cutout.centre is not None:
+        there = stepped(cutout.centre, step, to_mm)
+        for axis in ("x", "y"):
+            if getattr(there, axis) != getattr(cutout.centre, axis):
+                yield Change((*base, "centre", axis), getattr(there, axis))
+
+
+def stepped(place: Point, by_mm: tuple[float, float], to_mm: float) -> Point:
+    """Move a place by a round number of its own unit along each axis."""
+    return Point(_moved(place.x, by_mm[0], to_mm), _moved(place.y, by_mm[1], to_mm))
+
+
+def _moved(old: Length, by_mm: float, to_mm: float) -> Length:
+    by = old.like(by_mm, to_mm=to_mm)
+    return replace(by, exact_mm=old.exact_mm + by.exact_mm) if by.exact_mm else old
 
 
 def resized_cutout(
@@ -101,7 +103,7 @@ def resized_cutout(
 ) -> Iterable[Change]:
     """Make an opening smaller in proportion; its corners keep their radius where they can."""
     if cutout.kind == "polygon":
-        yield Change((*base, "points"), _moved_points(cutout.points, (0.0, 0.0), 1.0 - scale))
+        yield Change((*base, "points"), _drawn_together(cutout.points, 1.0 - scale))
         return
     sizes = []
     for name in ("diameter", "length", "width"):
@@ -117,16 +119,14 @@ def resized_cutout(
         yield Change((*base, "corner_radius"), radius.like(min(sizes) / 2, "down", to_mm=1))
 
 
-def _moved_points(
-    points: Sequence[Point], by: tuple[float, float], share: float
-) -> tuple[Point, ...]:
-    """Points moved, and drawn together about their middle."""
+def _drawn_together(points: Sequence[Point], share: float) -> tuple[Point, ...]:
+    """Points drawn together about their middle."""
     xs, ys = [p.x.mm for p in points], [p.y.mm for p in points]
     middle = ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
     return tuple(
         Point(
-            p.x.like(middle[0] + (p.x.mm - middle[0]) * (1 - share) + by[0]),
-            p.y.like(middle[1] + (p.y.mm - middle[1]) * (1 - share) + by[1]),
+            p.x.like(middle[0] + (p.x.mm - middle[0]) * (1 - share)),
+            p.y.like(middle[1] + (p.y.mm - middle[1]) * (1 - share)),
         )
         for p in points
     )

@@ -7,19 +7,21 @@ then come to together is put right as a whole, and only the whole, read anew, co
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from ledgerstone.checks import Facts, Finding, Stage, check_order
-from ledgerstone.order import Order
-from ledgerstone.outline import side_names
+from ledgerstone.order import MOST_SLABS, Order
 from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget, allowed, plan_units
-from ledgerstone.remedies.change import Change, Changes, Outcome, Trial, changed
-from ledgerstone.remedies.cheapest import Tried, cheapest, keeps, ladders, least
+from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
+from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
-from ledgerstone.remedies.option import WITHIN, Option, merged
+from ledgerstone.remedies.option import WITHIN, Option
 from ledgerstone.remedies.split import IN_TWO
-from ledgerstone.remedies.words import say_changes
+from ledgerstone.remedies.state import State, start
+from ledgerstone.remedies.trial import Outcome, Trial
+from ledgerstone.remedies.words import say
 
 FAR = 0.6
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
@@ -38,7 +40,7 @@ class Remedy:
     """A change that settles findings, proved by every check."""
 
     says: str
-    changes: Changes
+    state: State
     settles: tuple[str, ...]
     price: Price | None
 
@@ -48,7 +50,7 @@ class Fix:
     """Changes after which the whole order quotes, proved by every check."""
 
     says: tuple[str, ...]
-    changes: Changes
+    state: State
     price: Price
 
 
@@ -87,17 +89,17 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
         finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
     }
     search.whole.budget = left
-    fix = fix or _of_a_remedy(order, remedies)
+    fix = fix or _of_a_remedy(remedies)
     nearest = None if fix is not None else search.fix(FAR)
     why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not, search.verified)
 
 
-def _of_a_remedy(order: Order, remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
+def _of_a_remedy(remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
     """The first remedy after which the order quotes, and which keeps what was asked for."""
     for remedy in (one for each in remedies.values() for one in each):
-        if remedy.price is not None and keeps(order, changed(order, remedy.changes)):
-            return Fix(say_changes(order, remedy.changes), remedy.changes, remedy.price)
+        if remedy.price is not None and keeps(remedy.state):
+            return Fix(say(remedy.state), remedy.state, remedy.price)
     return None
 
 
@@ -107,59 +109,60 @@ class _Search:
     def __init__(
         self, order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     ) -> None:
-        self.order, self.facts = order, facts
+        self.order, self.facts, self.start = order, facts, start(order)
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
         self.allowed = allowed(order)
         self.whole = Tried(trial, facts, Budget(self.allowed.the_whole))
         self._alone: dict[int, Tried] = {}
-        self._mended: dict[int, Changes] = {}
+        self._mended: dict[int, State] = {}
 
     def fix(self, most_share: float) -> Fix | None:
         """The least change found after which nothing stops the order."""
-        changes: Changes = ()
+        state = self.start
         for i in range(len(self.order.slabs)):
             mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
             if mended is None:
                 return None
             self._mended[i] = mended  # what does within a tenth does where more is allowed
-            changes = merged(changes, _moved_to(mended, i, self.order, changes))
-        changes = merged(changes, _joins_left(self.order, changes))
-        starts = [changes]
+            state = state.with_slab(i, mended)
+        if len(state.order.slabs) > MOST_SLABS:
+            return None
+        starts = [state.without_loose_joins()]
         if most_share > WITHIN:
-            starts.append(merged(changes, (Change(("delivery", "kind"), "collect"),)))
-        return next(filter(None, (self._whole(start, most_share) for start in starts)), None)
+            starts.append(starts[0].after((Change(("delivery", "kind"), "collect"),)))
+        return next(filter(None, (self._whole(one, most_share) for one in starts)), None)
 
-    def _whole(self, start: Changes, most_share: float) -> Fix | None:
+    def _whole(self, begin: State, most_share: float) -> Fix | None:
         """Put right what the slabs, each put right by itself, come to together."""
         self.whole.full = FULL_FOR_ALL
-        found = cheapest(self.whole, start, most_share)
+        found = cheapest(self.whole, begin, most_share)
         outcome = self.whole.outcome(found) if found is not None else None
         if found is None or outcome is None or outcome.price is None:
             return None
-        return Fix(say_changes(self.order, found), found, outcome.price)
+        return Fix(say(found), found, outcome.price)
 
-    def _slab(self, i: int, most_share: float) -> Changes | None:
+    def _slab(self, i: int, most_share: float) -> State | None:
         """Put one slab right by itself: in its shape and in its strength."""
         alone = Order(slabs=(self.order.slabs[i],))
         facts = self._facts(alone)
 
-        def trial(changes: Changes) -> Outcome:
-            order = changed(alone, changes)
-            at = self._facts(order)
-            return Outcome(order, check_order(at, OF_A_SLAB), at)
+        def trial(state: State) -> Outcome:
+            at = self._facts(state.order)
+            return Outcome(state.order, check_order(at, OF_A_SLAB), at)
 
         tried = self._alone.setdefault(i, Tried(trial, facts, Budget(0.0)))
         tried.budget = Budget(self.allowed.a_slab)
         tried.full = FULL_FOR_A_SLAB
-        found = cheapest(tried, (), most_share)
+        begin = start(alone)
+        found = cheapest(tried, begin, most_share)
         if found is not None or most_share <= WITHIN:
             return found
         tried.full += FULL_FOR_A_SLAB
         tried.budget = Budget(self.allowed.a_slab)
         first = next(iter(check_order(facts, OF_A_SLAB).stops))
-        plain = last_resort(first, alone, facts)
-        return next((o.changes for o in plain if not tried.stops(o.changes)), None)
+        plain = (begin.after(option.changes) for option in last_resort(first, alone, facts))
+        return next((state for state in plain if not tried.stops(state)), None)
 
     @property
     def verified(self) -> int:
@@ -182,13 +185,18 @@ class _Search:
             return
         for rungs in ladders(options(finding, self.order, self.facts)):
             rung = least(rungs, self._settles(finding))
-            outcome = self.whole.outcome(rung.changes) if rung is not None else None
-            if rung is None or outcome is None or _shown_already(rung, shown):
+            state = self.whole.then(self.start, rung) if rung is not None else None
+            outcome = self.whole.outcome(state) if state is not None else None
+            if (
+                rung is None
+                or state is None
+                or outcome is None
+                or _shown_already(rung, state, shown)
+            ):
                 continue
-            shown.append(frozenset(map(repr, rung.changes)))
+            shown.append(frozenset(map(repr, state.changes())))
             settled = tuple(stop.id for stop in self.stops if stop.id not in outcome.stops)
-            says = " ".join(say_changes(self.order, rung.changes))
-            yield Remedy(says, rung.changes, settled, outcome.price)
+            yield Remedy(" ".join(say(state)), state, settled, outcome.price)
             if len(shown) == MOST_REMEDIES:
                 return
 
@@ -196,9 +204,10 @@ class _Search:
         """A test of options: the finding is settled, and nothing new stops the order."""
 
         def good(option: Option) -> bool:
-            if self.whole.in_vain(option.changes, finding):
+            state = self.whole.then(self.start, option)
+            if state is None or self.whole.in_vain(state, finding):
                 return False
-            outcome = self.whole.outcome(option.changes)
+            outcome = self.whole.outcome(state)
             return (
                 outcome is not None
                 and finding.id not in outcome.stops
@@ -208,53 +217,10 @@ class _Search:
         return good
 
 
-def _shown_already(rung: Option, shown: list[frozenset[str]]) -> bool:
+def _shown_already(rung: Option, state: State, shown: list[frozenset[str]]) -> bool:
     """Whether a change holds one that was shown, or changes much where something simpler did."""
-    parts = frozenset(map(repr, rung.changes))
+    parts = frozenset(map(repr, state.changes()))
     if any(parts >= other for other in shown):
         return True
-    things = {change.path[:4] for change in rung.changes}
+    things = {change.path[:4] for change in state.changes()}
     return bool(shown) and rung.effect != IN_TWO and len(things) > MOST_THINGS
-
-
-def _moved_to(changes: Changes, i: int, order: Order, before: Changes) -> Changes:
-    """Changes of a slab alone, as changes of slab ``i`` among the others.
-
-    Pieces that it was cut into come after every slab that there is.
-    """
-    count = len(order.slabs)
-    new = {c.path[1] for c in before if c.path[0] == "slabs" and int(c.path[1]) >= count}
-    extra = count + len(new) - 1
-
-    def moved_index(k: int) -> int:
-        return i if k == 0 else extra + k
-
-    moved = []
-    for change in changes:
-        if change.path[0] == "slabs":
-            index = moved_index(int(change.path[1]))
-            moved.append(replace(change, path=("slabs", index, *change.path[2:])))
-        elif change.path == ("joins",):
-            joins = next((c.new for c in before if c.path == ("joins",)), order.joins)
-            own = tuple(
-                replace(
-                    join,
-                    one=replace(join.one, slab=moved_index(join.one.slab)),
-                    other=replace(join.other, slab=moved_index(join.other.slab)),
-                )
-                for join in change.new
-            )
-            moved.append(replace(change, new=(*joins, *own)))
-    return tuple(moved)
-
-
-def _joins_left(order: Order, changes: Changes) -> Changes:
-    """Leave out the joins at sides that a changed slab no longer has."""
-    here = changed(order, changes)
-    sides = [side_names(slab.outline) for slab in here.slabs]
-    kept = tuple(
-        join
-        for join in here.joins
-        if all(end.side in sides[end.slab] for end in (join.one, join.other))
-    )
-    return () if kept == here.joins else (Change(("joins",), kept),)

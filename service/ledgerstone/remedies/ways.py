@@ -9,8 +9,10 @@ from decimal import Decimal
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Shade
 from ledgerstone.price import Price
-from ledgerstone.remedies.change import Change, Changes, Outcome, Trial
-from ledgerstone.remedies.words import say_changes
+from ledgerstone.remedies.change import Change, Changes
+from ledgerstone.remedies.state import State, start
+from ledgerstone.remedies.trial import Outcome, Trial
+from ledgerstone.remedies.words import say
 from ledgerstone.strength.concrete import flexural_factor
 
 MOST_WAYS = 3
@@ -33,7 +35,7 @@ class Saving:
     """
 
     says: str
-    changes: Changes
+    state: State
     price: Price
     lighter_kg: float
     sooner_days: int
@@ -51,7 +53,8 @@ def ways_to_save(
     known = {finding.check for finding in findings if finding.level == "caution"}
     found = []
     for changes in _candidates(order, facts):
-        outcome = trial(changes)
+        state = start(order).after(changes)
+        outcome = trial(state)
         price = outcome.price if outcome is not None else None
         if outcome is None or price is None or _adds_a_caution(outcome, known):
             continue
@@ -61,8 +64,7 @@ def ways_to_save(
             continue
         much = lighter >= LIGHTER_SHARE * _kg(facts) or sooner >= SOONER_DAYS
         if total - price.total >= total * LEAST_SHARE or (much and price.total < total):
-            says = " ".join(say_changes(order, changes))
-            found.append(Saving(says, changes, price, lighter, sooner))
+            found.append(Saving(" ".join(say(state)), state, price, lighter, sooner))
     return tuple(sorted(found, key=lambda way: way.price.total)[:MOST_WAYS])
 
 
