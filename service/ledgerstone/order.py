@@ -104,11 +104,11 @@ Outline = Rectangle | LShape | Round | Polygon
 class Cutout:
     """An opening through the slab.
 
-    ``kind`` says which of the sizes are set: a circle its diameter, a rectangle its length,
-    width and corner radius, a slot its length and width, a polygon its points (and no centre).
+    ``kind`` names one of ``cutouts.CUTOUT_KINDS``, which says which of the sizes are set; a polygon
+    has its points and no centre.
     """
 
-    kind: Literal["circle", "rectangle", "slot", "polygon"]
+    kind: str
     label: str = ""
     centre: Point | None = None
     diameter: Length | None = None

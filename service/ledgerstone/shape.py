@@ -17,15 +17,13 @@ from shapely import affinity
 from shapely.geometry import LineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, LShape, Rectangle, Relief, Slab
 from ledgerstone.outline import (
     XY,
     Side,
-    circle,
     finished_size_mm,
-    largest_radius_mm,
     outline_shape,
-    rounded,
     unit_vector,
 )
 from ledgerstone.workshop.records import Workshop
@@ -97,42 +95,6 @@ class Shape:
         raise KeyError(name)
 
 
-def cutout_polygon(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, float]:
-    """Polygon of a cut-out as placed, and its exact area, before it is opened to a side."""
-    if cutout.kind == "polygon":
-        points = tuple((point.x.mm, point.y.mm) for point in cutout.points)
-        usual = min(inside_radius_mm, largest_radius_mm(points))
-        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else usual
-        if not Polygon(points).exterior.is_ccw:
-            points = points[::-1]
-        polygon, _, area = rounded(points, (radius,) * len(points), ("",) * len(points))
-        return polygon, area
-    centre = (cutout.centre.x.mm, cutout.centre.y.mm) if cutout.centre else (0.0, 0.0)
-    length, width = cutout_size_mm(cutout)
-    if cutout.kind == "circle":
-        return circle(centre, length / 2), math.pi * length**2 / 4
-    if cutout.kind == "slot":
-        radius = min(length, width) / 2
-    else:
-        radius = cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
-        radius = min(radius, length / 2, width / 2)
-    box = ((0.0, 0.0), (length, 0.0), (length, width), (0.0, width))
-    polygon, _, area = rounded(box, (radius,) * 4, ("",) * 4)
-    placed = affinity.translate(polygon, centre[0] - length / 2, centre[1] - width / 2)
-    return affinity.rotate(placed, cutout.turn_degrees, origin=centre), area
-
-
-def cutout_size_mm(cutout: Cutout) -> XY:
-    """Length and width of a cut-out's own box, before turning."""
-    if cutout.kind == "circle" and cutout.diameter is not None:
-        return cutout.diameter.mm, cutout.diameter.mm
-    if cutout.length is not None and cutout.width is not None:
-        return cutout.length.mm, cutout.width.mm
-    xs = [point.x.mm for point in cutout.points]
-    ys = [point.y.mm for point in cutout.points]
-    return max(xs) - min(xs), max(ys) - min(ys)
-
-
 def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """Extend an opening through a side, and leave off what lies outside the slab.
 
@@ -174,9 +136,10 @@ def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
 def _opening(
     index: int, cutout: Cutout, outline: Polygon, sides: tuple[Side, ...], inside_radius_mm: float
 ) -> Opening:
-    polygon, area = cutout_polygon(cutout, inside_radius_mm)
-    radius = cutout.diameter.mm / 2 if cutout.kind == "circle" and cutout.diameter else None
-    longer = max(cutout_size_mm(cutout))
+    kind = kind_of(cutout)
+    polygon, area = kind.placed(cutout, inside_radius_mm)
+    longer = max(kind.size_mm(cutout))
+    radius = longer / 2 if kind.is_circle else None
     if cutout.open_to is not None:
         side = next(side for side in sides if side.name == cutout.open_to)
         polygon = _opened(polygon, side, outline)

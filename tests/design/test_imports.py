@@ -17,6 +17,7 @@ ORDER = (
     "order",
     "workshop",
     "outline",
+    "cutouts",
     "shape",
     "mix",
     "mould",

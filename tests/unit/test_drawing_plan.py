@@ -6,12 +6,13 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.drawing import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.beneath import unit_boxes
 from ledgerstone.drawing.frame import SMALL
 from ledgerstone.drawing.lettering import ACCENT, text_width
 from ledgerstone.order import Cutout, Rectangle, Rests, Unit
-from ledgerstone.shape import cutout_size_mm, shape_of
+from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from unit.drawing_reader import SVG, area_of, texts
 from unit.drawn_plans import parts, plan_of

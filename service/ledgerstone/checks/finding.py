@@ -12,6 +12,7 @@ import shapely
 from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, Order, Slab
 
 Level = Literal["stops", "caution", "note"]
@@ -96,10 +97,9 @@ def cutout_words(slab: Slab, index: int) -> str:
     cutout: Cutout = slab.cutouts[index]
     if cutout.label:
         return f"the {cut_short(cutout.label)}"
-    shapes = {"circle": "round", "rectangle": "rectangular", "slot": "slot", "polygon": "shaped"}
     alike = [i for i, other in enumerate(slab.cutouts) if not other.label]
     number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
-    return f"the {shapes[cutout.kind]} cut-out{number}"
+    return f"the {kind_of(cutout).noun} cut-out{number}"
 
 
 def cut_short(label: str) -> str:

@@ -19,6 +19,7 @@ from ledgerstone.codec.fields import (
     TextField,
     YesNoField,
 )
+from ledgerstone.cutouts import CUTOUT_KINDS, CutoutKind
 
 
 class _CutoutSchema(Kinded):
@@ -37,49 +38,29 @@ class _CutoutSchema(Kinded):
         return records.Cutout(**data)
 
 
-class _Centred(_CutoutSchema):
-    centre = ObjectField(PointSchema, "the cut-out's centre", required=True)
+def _size_fields(kind: CutoutKind) -> dict[str, Any]:
+    """The fields that give the size and the place of a kind of cut-out."""
+    fields: dict[str, Any] = {
+        name: points_field("the cut-out's points", required=True)
+        if name == "points"
+        else LengthField(f"the cut-out's {name}", required=True)
+        for name in kind.sizes
+    }
+    if "points" not in kind.sizes:
+        fields["centre"] = ObjectField(PointSchema, "the cut-out's centre", required=True)
+    if kind.has_corners:
+        fields["corner_radius"] = LengthField("the cut-out's corner radius", zero=True)
+    return fields
 
 
-class CircleCutoutSchema(_Centred):
-    """A round opening."""
-
-    about = "a round cut-out"
-    diameter = LengthField("the cut-out's diameter", required=True)
-
-
-class _Sized(_Centred):
-    length = LengthField("the cut-out's length", required=True)
-    width = LengthField("the cut-out's width", required=True)
+def _schema_of(kind: CutoutKind) -> type[Strict]:
+    """Make the schema of a kind of cut-out."""
+    name = f"{kind.name.capitalize()}CutoutSchema"
+    members = {"about": kind.about, "__doc__": kind.docstring, **_size_fields(kind)}
+    return type(name, (_CutoutSchema,), members)
 
 
-class RectangleCutoutSchema(_Sized):
-    """A rectangular opening."""
-
-    about = "a rectangular cut-out"
-    corner_radius = LengthField("the cut-out's corner radius", zero=True)
-
-
-class SlotCutoutSchema(_Sized):
-    """A slot with round ends."""
-
-    about = "a slot"
-
-
-class PolygonCutoutSchema(_CutoutSchema):
-    """An opening with straight sides."""
-
-    about = "a cut-out polygon"
-    points = points_field("the cut-out's points", required=True)
-    corner_radius = LengthField("the cut-out's corner radius", zero=True)
-
-
-CUTOUTS: dict[str, type[Strict]] = {
-    "circle": CircleCutoutSchema,
-    "rectangle": RectangleCutoutSchema,
-    "slot": SlotCutoutSchema,
-    "polygon": PolygonCutoutSchema,
-}
+CUTOUTS: dict[str, type[Strict]] = {name: _schema_of(kind) for name, kind in CUTOUT_KINDS.items()}
 
 
 class _ReliefSchema(Kinded):

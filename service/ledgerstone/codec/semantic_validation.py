@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.codec.fields import nearest, shown
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.errors import Fault
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
@@ -18,7 +19,6 @@ from ledgerstone.outline import (
     sharp_corners,
     side_names,
 )
-from ledgerstone.shape import cutout_size_mm
 from ledgerstone.workshop.records import Workshop
 
 XY = tuple[float, float]

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
-from ledgerstone.shape import Shape, cutout_size_mm
+from ledgerstone.shape import Shape
 
 _SIDES_SHOWN = 6
 # Pieces that stand upright in place; nothing in an order says otherwise than on their front side.
@@ -65,26 +66,6 @@ def _opening_sentence(slab: Slab, shape: Shape) -> str:
     return f"A slab {length} by {width}, {thick}."
 
 
-def cutout_text(cutout: Cutout) -> str:
-    """Say a cut-out's shape and size."""
-    if cutout.kind == "circle" and cutout.diameter is not None:
-        return f"round, {cutout.diameter.text()} across"
-    if cutout.kind == "polygon":
-        return f"{len(cutout.points)} sides"
-    length, width = _size(cutout)
-    kind = "slot" if cutout.kind == "slot" else "rectangle"
-    return f"{kind} {length} by {width}"
-
-
-def _size(cutout: Cutout) -> tuple[str, str]:
-    length, width = cutout_size_mm(cutout)
-    texts = [
-        own.text() if own is not None else Length.of_mm(mm).text()
-        for own, mm in ((cutout.length, length), (cutout.width, width))
-    ]
-    return texts[0], texts[1]
-
-
 def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> str:
     named = f" ({cutout.label})" if cutout.label else ""
     x0, y0, _, _ = shape.outline.bounds
@@ -93,7 +74,7 @@ def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> str:
         x, y = spoken(like, cutout.centre.x.mm - x0), spoken(like, cutout.centre.y.mm - y0)
         place = f", its centre {x} from the left and {y} from the front"
     extra = "".join(f", {note}" for note in cutout_notes(cutout))
-    return f"An opening{named}: {cutout_text(cutout)}{place}{extra}."
+    return f"An opening{named}: {kind_of(cutout).described(cutout)}{place}{extra}."
 
 
 def cutout_notes(cutout: Cutout) -> list[str]:

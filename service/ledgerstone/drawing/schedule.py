@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL, Frame, spoken
 from ledgerstone.drawing.lettering import INK, PENCIL, fitted, lettered, text_width, wrapped
-from ledgerstone.drawing.saying import cutout_notes, cutout_text
+from ledgerstone.drawing.saying import cutout_notes
 from ledgerstone.drawing.svg import Element, element
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.quantities import Length
@@ -34,7 +35,7 @@ def letter_of(index: int) -> str:
 def entries(slab: Slab, frame: Frame, like: Length) -> list[Entry]:
     """Rows of the table: openings in the order's order, then reliefs."""
     rows = [
-        Entry(letter_of(i), c.label or "opening", cutout_text(c), _notes(c, frame, like))
+        Entry(letter_of(i), c.label or "opening", kind_of(c).described(c), _notes(c, frame, like))
         for i, c in enumerate(slab.cutouts)
     ]
     first = len(rows)

@@ -10,6 +10,7 @@ import shapely
 from shapely import affinity
 from shapely.geometry import LineString, Polygon
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import Frame, course_of, polygons
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
@@ -118,7 +119,8 @@ def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
     """Cross an opening out: corner to corner, or along the centre lines of a round one."""
     x0, y0, x1, y1 = opening.polygon.bounds
     middle = ((x0 + x1) / 2, (y0 + y1) / 2)
-    if cutout.kind in {"circle", "slot"} and cutout.open_to is None:
+    centre_lines = kind_of(cutout).centre_lines
+    if centre_lines and cutout.open_to is None:
         over = frame.units(5)
         lines = [
             LineString([(x0 - over, middle[1]), (x1 + over, middle[1])]),
@@ -129,7 +131,7 @@ def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
         corners = list(box.exterior.coords) if isinstance(box, Polygon) else []
         lines = [LineString([corners[i], corners[i + 2]]) for i in (0, 1)] if corners else []
         lines = [_within(line, opening.polygon) for line in lines]
-    dashes = "9 3 2 3" if cutout.kind in {"circle", "slot"} else None
+    dashes = "9 3 2 3" if centre_lines else None
     return [
         element(
             "path",

@@ -13,10 +13,11 @@ import shapely
 import typst
 from shapely.geometry import LineString, Polygon, box
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
 from ledgerstone.drawing.raster import FONT_FOLDER
-from ledgerstone.drawing.saying import cutout_notes, cutout_text
+from ledgerstone.drawing.saying import cutout_notes
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.svg import clean
 from ledgerstone.drawing.tiling import (
@@ -33,7 +34,7 @@ from ledgerstone.drawing.tiling import (
 from ledgerstone.order import CORNERS, LShape, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import XY, corner_radii_mm
-from ledgerstone.shape import Shape, cutout_polygon
+from ledgerstone.shape import Shape
 
 _TEMPLATE: Final = Path(__file__).with_name("true_size.typ")
 _ROOM_MM: Final = 4.0  # round what is cut
@@ -69,15 +70,15 @@ def cutout_drawn(slab: Slab, shape: Shape, index: int, inside_radius_mm: float) 
     if not 0 <= index < len(slab.cutouts):
         return None
     cutout = slab.cutouts[index]
-    polygon, _ = cutout_polygon(cutout, inside_radius_mm)
+    polygon, _ = kind_of(cutout).placed(cutout, inside_radius_mm)
     opening = shape.openings[index].polygon
     whole = opening if cutout.open_to is not None and not opening.is_empty else polygon
     ring: Sequence[Sequence[float]] = list(whole.exterior.coords)
-    if cutout.kind == "circle" and cutout.open_to is None and cutout.diameter is not None:
+    if kind_of(cutout).is_circle and cutout.open_to is None and cutout.diameter is not None:
         ring = _circle((whole.centroid.x, whole.centroid.y), cutout.diameter.mm / 2)
     courses = [Course(LineString(ring), "cut")]
     like = leading_length(slab)
-    facts = [cutout_text(cutout), *cutout_notes(cutout)]
+    facts = [kind_of(cutout).described(cutout), *cutout_notes(cutout)]
     if cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         courses += [Course(line, "centre") for line in _cross((x, y), whole)]

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 import shapely
 from shapely.geometry import Polygon
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.mould.nesting import Piece, equal_parts
 from ledgerstone.order import Edge, Profile, Slab
 from ledgerstone.outline import XY, Side
@@ -156,9 +157,9 @@ def formers(slab: Slab, shape: Shape, boards: Boards) -> Iterator[Former]:
     height = shape.thickness_mm + boards.sanding_mm
     for cutout, opening in zip(slab.cutouts, shape.openings, strict=True):
         name = cutout.label or f"cut-out {opening.index + 1}"
-        small = cutout.kind == "circle" and opening.longer_mm <= boards.plug_up_to_mm
+        small = kind_of(cutout).is_circle and opening.longer_mm <= boards.plug_up_to_mm
         former = _former(name, "plug" if small else "knockout", opening.polygon, height, boards)
-        round_hole = cutout.kind == "circle" and cutout.open_to is None
+        round_hole = kind_of(cutout).is_circle and cutout.open_to is None
         yield _exactly_round(former, opening.longer_mm) if round_hole else former
     for i, (relief, polygon) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
         name = relief.label or f"{relief.kind} {i + 1}"

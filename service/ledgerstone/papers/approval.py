@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.saying import (
     cutout_notes,
-    cutout_text,
     describe,
     edge_text,
     edges_alike,
@@ -118,7 +118,7 @@ def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterable[tuple[
         name = cutout.label.capitalize() if cutout.label else f"Opening {i + 1}"
         notes = "".join(f", {note}" for note in cutout_notes(cutout))
         source = "" if cutout.size_from == "template-to-follow" else ", as you measured it"
-        yield name, f"{cutout_text(cutout)}{notes}{source}"
+        yield name, f"{kind_of(cutout).described(cutout)}{notes}{source}"
     for names, edge in edges_alike(slab).items():
         yield f"Edge: {side_title(names).lower()}", edge_text(edge)
     yield "Shade and finish", shade_text(slab)

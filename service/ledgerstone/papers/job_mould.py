@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing import TitleBlock, draw_plan
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.order import Cutout
@@ -118,12 +119,13 @@ def knockouts(job: Job, i: int) -> Block:
 
 def _former_size(cutout: Cutout, over_all_mm: XY, workshop: Workshop) -> str:
     """Say how large a knockout is made, its corners, and how it is turned, anticlockwise."""
-    if cutout.kind == "circle" and cutout.diameter is not None:
-        return f"Ø {mm(cutout.diameter.mm)}"
+    kind = kind_of(cutout)
+    if kind.is_circle:
+        return f"Ø {mm(kind.size_mm(cutout)[0])}"
     size = over_all_mm
     if cutout.length is not None and cutout.width is not None:
         size = cutout.length.mm, cutout.width.mm
-    given, usual = cutout.corner_radius, workshop.shaping.inside_radius_mm
-    corners = "round ends" if cutout.kind == "slot" else f"R {mm(given.mm if given else usual)}"
+    radius = kind.corner_radius_mm(cutout, workshop.shaping.inside_radius_mm)
+    corners = "round ends" if radius is None else f"R {mm(radius)}"
     turned = f", turned {cutout.turn_degrees:g}°" if cutout.turn_degrees else ""
     return f"{mm(size[0])} × {mm(size[1])}, {corners}{turned}"

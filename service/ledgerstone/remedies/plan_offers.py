@@ -7,6 +7,7 @@ from functools import partial
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.shape import strip_rule
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, LShape, Order, Rectangle, Slab
 from ledgerstone.remedies.change import Change, Path, changed
 from ledgerstone.remedies.layout import DIRECTIONS, Freedom, Layout, find_layout
@@ -19,7 +20,7 @@ from ledgerstone.remedies.option import (
     resized_outline,
 )
 from ledgerstone.remedies.strength_offers import helps, lightens
-from ledgerstone.shape import Shape, cutout_size_mm
+from ledgerstone.shape import Shape
 
 MOST_AT_ONCE = 2
 _ALIKE_MM = 2.0  # within the cast tolerance

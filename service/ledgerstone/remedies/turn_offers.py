@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.checks import Facts, Finding
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.layout import Freedom
 from ledgerstone.remedies.option import WITHIN, Option, named
 from ledgerstone.remedies.plan_offers import MOST_AT_ONCE, laid
-from ledgerstone.shape import cutout_size_mm
 
 _COSTS = 1.5
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was

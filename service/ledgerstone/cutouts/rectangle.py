@@ -1,0 +1,35 @@
+"""A rectangular cut-out."""
+
+from __future__ import annotations
+
+from shapely.geometry import Polygon
+
+from ledgerstone.cutouts._boxed import boxed_size_mm, boxed_text, placed_box
+from ledgerstone.cutouts.kind import CutoutKind
+from ledgerstone.order import Cutout
+
+
+def _corner_radius_mm(cutout: Cutout, inside_radius_mm: float) -> float:
+    return cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
+
+
+def _placed(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, float]:
+    return placed_box(cutout, _corner_radius_mm(cutout, inside_radius_mm))
+
+
+def _described(cutout: Cutout) -> str:
+    return boxed_text("rectangle", cutout)
+
+
+RECTANGLE = CutoutKind(
+    name="rectangle",
+    noun="rectangular",
+    about="a rectangular cut-out",
+    sizes=("length", "width"),
+    docstring="A rectangular opening.",
+    has_corners=True,
+    size_mm=boxed_size_mm,
+    placed=_placed,
+    described=_described,
+    corner_radius_mm=_corner_radius_mm,
+)
