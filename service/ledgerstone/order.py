@@ -13,6 +13,7 @@ from types import MappingProxyType
 from typing import Literal, get_args
 
 from ledgerstone.quantities import Length
+from ledgerstone.surfaces import Surface
 
 Use = Literal["worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill"]
 SizeFrom = Literal["finished", "between-walls", "over-units", "template-to-follow"]
@@ -20,13 +21,11 @@ CutoutSizeFrom = Literal["measured", "template-to-follow"]
 Corner = Literal["front-left", "front-right", "back-right", "back-left"]
 Profile = Literal["square", "bevel", "round", "wall"]
 Place = Literal["indoors", "wet-room", "outdoors"]
-Surface = Literal["as-cast", "honed", "polished"]
 UnitFor = Literal["base", "basin", "hob", "gap"]
 
 USES: tuple[Use, ...] = get_args(Use)
 CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-left")
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
-SURFACES: tuple[Surface, ...] = ("as-cast", "honed", "polished")
 MOST_SLABS = 8
 
 

@@ -14,6 +14,7 @@ ORDER = (
     "_length_faults",
     "_length_grammar",
     "quantities",
+    "surfaces",
     "order",
     "workshop",
     "outline",

@@ -7,7 +7,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
-from types import MappingProxyType
 from typing import Any, Final
 
 import shapely
@@ -39,6 +38,7 @@ from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages import QuoteContext, StageCache, plan
 from ledgerstone.strength.painted import painted
 from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.workshop.records import Sealer, Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
@@ -47,8 +47,7 @@ TITLE: Final = "Slab"
 _NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
 _PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
 _NO_COLOUR = "#9a9a95"
-# How far a surface mirrors, 0 to 1, and what a film on it adds: by eye, no source.
-_GLOSS = MappingProxyType({"as-cast": 0.05, "honed": 0.2, "polished": 0.65})
+# What a sealer's film adds to how far a surface mirrors: by eye, no source.
 _FILM_GLOSS = 0.3
 
 
@@ -249,7 +248,7 @@ def seen_colour(slab: Slab, sealer: Sealer, workshop: Workshop) -> str:
 def gloss_of(slab: Slab, sealer: Sealer) -> float:
     """Return how far a slab's top mirrors, by its surface and by a film on it."""
     film = _FILM_GLOSS if sealer.kind == "film" else 0.0
-    return min(1.0, _GLOSS[slab.finish.surface] + film)
+    return min(1.0, SURFACES[slab.finish.surface].gloss + film)
 
 
 def _number(part: str) -> int:

@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from types import MappingProxyType
+from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding, side_words, slab_words
-from ledgerstone.order import Edge, Order, Slab, Surface
+from ledgerstone.order import Edge, Order, Slab
 from ledgerstone.stages import Planned
+from ledgerstone.surfaces import LEAST_FACE_MM, SURFACES
 
 _OURS = "the workshop's own rule"
-LEAST_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
-# What a pad may grind without breaking the edge away; common practice, no source.
-THINNEST_MM: Mapping[Surface, float] = MappingProxyType(
-    {"as-cast": LEAST_FACE_MM, "honed": 10.0, "polished": 15.0}
-)
-_DONE: Mapping[Surface, str] = MappingProxyType({"honed": "hone", "polished": "polish"})
 
 
 def profiles_made(planned: Planned) -> Iterable[Finding]:
@@ -56,7 +50,7 @@ def edges_thick_enough(planned: Planned) -> Iterable[Finding]:
             if left < LEAST_FACE_MM:
                 yield _too_deep(i, slab, side, left)
         least, side = min(thin, default=(slab.thickness.mm, ""))
-        needs = THINNEST_MM[slab.finish.surface]
+        needs = SURFACES[slab.finish.surface].least_face_mm
         if LEAST_FACE_MM <= least < needs:
             yield _too_thin(order, i, side, least)
 
@@ -89,13 +83,14 @@ def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
 def _too_thin(order: Order, i: int, side: str, left: float) -> Finding:
     slab = order.slabs[i]
     surface = slab.finish.surface
-    needs = THINNEST_MM[surface]
+    kind = SURFACES[surface]
+    needs = kind.least_face_mm
     thick, limit = slab.thickness.like(left, "down"), slab.thickness.like(needs, "up")
     name = slab_words(slab, i, len(order.slabs))
     return Finding(
         "edge-too-thin-for-finish",
         "stops",
-        f"To {_DONE[surface]} {name} we need {limit} of upright edge, and {side_words(side)} has"
+        f"To {kind.verb} {name} we need {limit} of upright edge, and {side_words(side)} has"
         f" {thick}. Make the {slab.edges[side].profile} smaller, or choose a"
         " plainer finish.",
         "common practice, no source",

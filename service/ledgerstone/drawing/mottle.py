@@ -21,15 +21,14 @@ from shapely.geometry import MultiPolygon, Polygon
 
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import RGB, hex_of
-from ledgerstone.order import Surface
 from ledgerstone.outline import XY
+from ledgerstone.surfaces import SURFACES, Surface
 
 SIDE_PX: Final = 80
 TILE_MM: Final = 430.0  # less on a small slab, which shows finer mottling as it is seen from nearer
 _LEVELS: Final = 16
 _OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
 _DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
-_VOIDS_PER_M2: Final = {"as-cast": 240, "honed": 120, "polished": 60}
 _MOST_VOIDS: Final = 260
 _CLEAR_MM: Final = 4.0  # how far voids keep from an edge, at the least
 
@@ -102,7 +101,7 @@ def voids(
 
     They keep clear of the rim by as much as ``edge_mm``, the size of its worked edge, and a little.
     """
-    count = min(_MOST_VOIDS, round(_VOIDS_PER_M2[surface] * net.area / 1e6))
+    count = min(_MOST_VOIDS, round(SURFACES[surface].voids_per_m2 * net.area / 1e6))
     if count == 0:
         return []
     thrown = numbers(f"voids {seed}", 6 * count).reshape(2 * count, 3)

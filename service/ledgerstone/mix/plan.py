@@ -11,8 +11,9 @@ from itertools import groupby
 from ledgerstone.mix.batches import Batches, Weighing, batches, open_minutes, pour_minutes
 from ledgerstone.mix.mixes import Mix, Tint, mixes_of, palette_tint
 from ledgerstone.mix.slurry import Slurry, repair_pot, slurry_of
-from ledgerstone.order import Order, Surface
+from ledgerstone.order import Order
 from ledgerstone.shape import Shape
+from ledgerstone.surfaces import Surface
 from ledgerstone.workshop.proportions import Role
 from ledgerstone.workshop.records import Workshop
 

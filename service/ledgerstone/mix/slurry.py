@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from ledgerstone.mix.batches import Weighing, weighing
 from ledgerstone.mix.mixes import Tint, neat_cement, pigment_parts
-from ledgerstone.order import Surface
+from ledgerstone.surfaces import Surface
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.proportions import Part
 from ledgerstone.workshop.records import Workshop

@@ -6,14 +6,14 @@ import math
 from collections.abc import Iterable
 
 from ledgerstone.checks import Facts, Finding
-from ledgerstone.checks.edges import THINNEST_MM
 from ledgerstone.checks.thickness import GRAINS
-from ledgerstone.order import SURFACES, Order, Rectangle, Relief, Slab
+from ledgerstone.order import Order, Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option, named, weighed
 from ledgerstone.remedies.promise_offers import other_delivery
 from ledgerstone.shape import Shape
+from ledgerstone.surfaces import SURFACES
 
 
 def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
@@ -36,7 +36,7 @@ def _nearest_size(slab: Slab, side: str, facts: Facts) -> Length | None:
     made = next((e for e in facts.workshop.edges if e.profile == edge.profile), None)
     if size is None or made is None:
         return None
-    most_mm = min(made.largest_mm, slab.thickness.mm - THINNEST_MM[slab.finish.surface])
+    most_mm = min(made.largest_mm, slab.thickness.mm - SURFACES[slab.finish.surface].least_face_mm)
     if size.mm > made.smallest_mm:
         return size.like(min(size.mm, most_mm), "down", to_mm=0.5)
     return size.like(made.smallest_mm, "up", to_mm=0.5)
@@ -48,9 +48,10 @@ def plainer_finish(finding: Finding, order: Order, facts: Facts, _most: float) -
         return
     slab = order.slabs[finding.slab]
     offered = {finish.surface for finish in facts.workshop.finishes}
-    for surface in SURFACES:
-        if surface in offered and THINNEST_MM[surface] < THINNEST_MM[slab.finish.surface]:
-            cost = 2.0 + (THINNEST_MM[slab.finish.surface] - THINNEST_MM[surface]) / 10
+    asked_mm = SURFACES[slab.finish.surface].least_face_mm
+    for surface, kind in SURFACES.items():
+        if surface in offered and kind.least_face_mm < asked_mm:
+            cost = 2.0 + (asked_mm - kind.least_face_mm) / 10
             path = ("slabs", finding.slab, "finish", "surface")
             yield Option("plainer-finish", (Change(path, surface),), cost)
 

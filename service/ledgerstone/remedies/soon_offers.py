@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator
 from datetime import date, timedelta
 
 from ledgerstone.checks import Facts, Finding
-from ledgerstone.order import SURFACES, Order
+from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.option import Option
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.workshop.records import Sealer, Workshop
 
 
@@ -64,7 +65,7 @@ def _surfaces(order: Order, workshop: Workshop) -> Iterator[Changes]:
     """Yield one surface in place of all that take more days, the nearest to them first."""
     days = {str(finish.surface): finish.days for finish in workshop.finishes}
     slowest = max(days[slab.finish.surface] for slab in order.slabs)
-    for surface in reversed(SURFACES):
+    for surface in reversed([*SURFACES]):
         if days.get(surface, slowest) < slowest:
             slow = [
                 i for i, slab in enumerate(order.slabs) if days[slab.finish.surface] > days[surface]

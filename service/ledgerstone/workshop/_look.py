@@ -6,7 +6,8 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
 
-from ledgerstone.order import Place, Profile, Surface
+from ledgerstone.order import Place, Profile
+from ledgerstone.surfaces import Surface
 from ledgerstone.workshop._keys import about, above_0, at_least_0, said
 from ledgerstone.workshop._shade import PigmentSample
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from ledgerstone.order import Surface
+from ledgerstone.surfaces import Surface
 from ledgerstone.workshop._keys import about, above_0, at_least_0, said
 
 

@@ -1,0 +1,46 @@
+"""The surfaces that a slab may have: what each looks like, and what it asks of an edge.
+
+Hours, consumables and days of a surface are the workshop's own, in its profile.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+Surface = Literal["as-cast", "honed", "polished"]
+LEAST_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
+
+
+@dataclass(frozen=True, slots=True)
+class SurfaceKind:
+    """One surface.
+
+    Attributes
+    ----------
+    gloss
+        How far it mirrors, 0 to 1, before any film of a sealer; by eye, no source.
+    voids_per_m2
+        Small air voids that the drawing shows; by eye, no source.
+    least_face_mm
+        Upright edge that it needs so that a pad does not break it away; common practice, no source.
+    verb
+        What the workshop does to make it: “To hone the worktop …”.
+    """
+
+    gloss: float
+    voids_per_m2: int
+    least_face_mm: float
+    verb: str
+
+
+# From the one that asks least of an edge to the one that asks most.
+SURFACES: Mapping[Surface, SurfaceKind] = MappingProxyType(
+    {
+        "as-cast": SurfaceKind(0.05, 240, LEAST_FACE_MM, "cast"),
+        "honed": SurfaceKind(0.2, 120, 10.0, "hone"),
+        "polished": SurfaceKind(0.65, 60, 15.0, "polish"),
+    }
+)

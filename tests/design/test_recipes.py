@@ -1,0 +1,226 @@
+"""The recipes of DEVELOPERS.md for adding a thing, each followed to the letter in a copy."""
+
+import json
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any, Final
+
+import pytest
+
+from design.source import PACKAGE
+
+Json = dict[str, Any]
+DRAWS: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.answering import Desk
+from ledgerstone.application.choices import write_choices
+from ledgerstone.application.drawings import seen_colour, gloss_of
+from ledgerstone.contract.openapi import document_text
+from ledgerstone.drawing import TitleBlock, draw_plan, draw_view
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+workshop = load_profile(DEMONSTRATION)
+desk, choices = Desk(workshop, date(2026, 11, 25)), write_choices(workshop)
+def told(order):
+    answer = desk.answer(order, search=False)
+    slab, shape = answer.order.slabs[0], answer.shapes[0]
+    sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
+    view = draw_view(slab, shape, colour=seen_colour(slab, sealer, workshop),
+                     gloss=gloss_of(slab, sealer), seed="a", title="A slab")
+    return {
+        "answer": type(answer).__name__,
+        "findings": [(f.check, f.says) for f in answer.findings],
+        "total": str(answer.price.total) if hasattr(answer, "price") else None,
+        "choices": [f["surface"] for f in choices["finishes"]],
+        "sealers": [s["name"] for s in choices["sealers"]],
+        "net_mm2": shape.net_area_mm2, "outline_mm2": shape.outline_area_mm2,
+        "plan": draw_plan(slab, shape, title=TitleBlock()), "view": len(view),
+        "document": document_text(),
+    }
+print(json.dumps([told(order) for order in json.load(sys.stdin)]))
+"""
+
+
+@pytest.fixture
+def package(tmp_path: Path) -> Path:
+    """A copy of the package, to be changed."""
+    copy = tmp_path / "service" / "ledgerstone"
+    shutil.copytree(PACKAGE, copy, ignore=shutil.ignore_patterns("__pycache__"))
+    return copy
+
+
+def put(file: Path, before: str, after: str) -> None:
+    """Replace the one place in a file where a text stands."""
+    text = file.read_text(encoding="utf-8")
+    assert text.count(before) == 1, f"{file.name} has {before!r} {text.count(before)} times"
+    file.write_text(text.replace(before, after), encoding="utf-8")
+
+
+def ask(package: Path, *slabs: Json) -> list[Json]:
+    """Answer orders of one slab with the copy, and draw them."""
+    plain = {
+        "outline": {"kind": "rectangle", "length": 1200, "width": 600},
+        "thickness": 40,
+        "rests": {"kind": "full"},
+    }
+    done = subprocess.run(
+        [sys.executable, "-c", DRAWS],
+        input=json.dumps([{"slabs": [{**plain, **slab}]} for slab in slabs]),
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=120,
+        env={**os.environ, "PYTHONPATH": str(package.parent), "PYTHONDONTWRITEBYTECODE": "1"},
+    )
+    assert done.returncode == 0, done.stderr
+    told: list[Json] = json.loads(done.stdout)
+    return told
+
+
+@pytest.fixture(scope="module")
+def as_it_is() -> Json:
+    """The answer of the package itself to an order that asks for nothing new."""
+    (told,) = ask(PACKAGE, {})
+    return told
+
+
+def answered_alike(one: Json, other: Json) -> bool:
+    """Whether two answers find the same and cost the same."""
+    return all(one[key] == other[key] for key in ("answer", "findings", "total"))
+
+
+def add_surface(package: Path) -> None:
+    """Add the surface “brushed”: its name and record, and its rows in the workshop's file."""
+    put(
+        package / "surfaces.py",
+        'Literal["as-cast", "honed", "polished"]',
+        'Literal["as-cast", "brushed", "honed", "polished"]',
+    )
+    put(
+        package / "surfaces.py",
+        '        "honed": SurfaceKind(',
+        '        "brushed": SurfaceKind(0.1, 200, 8.0, "brush"),\n        "honed": SurfaceKind(',
+    )
+    profile = package / "workshop" / "demonstration.toml"
+    put(
+        profile,
+        '[[finishes]]\nsurface = "honed"',
+        '[[finishes]]\nsurface = "brushed"\nsays = "Brushed while green."\nhours_per_m2 = 1.0\n'
+        'consumables_per_m2 = 5.00\ndays = 1\n\n[[finishes]]\nsurface = "honed"',
+    )
+    put(
+        profile,
+        '  { surface = "honed", l_per_m2 = 0.3 },',
+        '  { surface = "brushed", l_per_m2 = 0.1 },\n  { surface = "honed", l_per_m2 = 0.3 },',
+    )
+
+
+def add_cutout_kind(package: Path) -> None:
+    """Add the kind “diamond”: its module, and its place in the table of kinds."""
+    text = (package / "cutouts" / "slot.py").read_text(encoding="utf-8")
+    for before, after in (
+        ("SLOT", "DIAMOND"),
+        ('name="slot"', 'name="diamond"'),
+        ('noun="slot"', 'noun="diamond"'),
+        ('boxed_text("slot", cutout)', 'boxed_text("diamond", cutout)'),
+        (
+            "return placed_box(cutout, min(boxed_size_mm(cutout)) / 2)",
+            (
+                "(x, y), (a, b) = centre_mm(cutout), boxed_size_mm(cutout)\n"
+                "    points = ((x, y - b / 2), (x + a / 2, y), (x, y + b / 2), (x - a / 2, y))\n"
+                "    return Polygon(points), a * b / 2"
+            ),
+        ),
+        (
+            "import boxed_size_mm, boxed_text, placed_box",
+            "import boxed_size_mm, boxed_text, centre_mm",
+        ),
+    ):
+        assert before in text
+        text = text.replace(before, after)
+    (package / "cutouts" / "diamond.py").write_text(text, encoding="utf-8")
+    put(
+        package / "cutouts" / "__init__.py",
+        "from ledgerstone.cutouts.kind import",
+        "from ledgerstone.cutouts.diamond import DIAMOND\nfrom ledgerstone.cutouts.kind import",
+    )
+    put(package / "cutouts" / "__init__.py", "SLOT, POLYGON)", "SLOT, POLYGON, DIAMOND)")
+
+
+def add_check(package: Path) -> None:
+    """Add the check “very-square”: its function, and its place in the table of its stage."""
+    (package / "checks" / "square.py").write_text(
+        '"""A check of proportions."""\n\n'
+        "from ledgerstone.checks.finding import Finding\n\n\n"
+        "def not_square(planned):\n"
+        "    for i, _slab, shape in planned.slabs():\n"
+        "        if shape.length_mm == shape.width_mm:\n"
+        '            yield Finding("very-square", "note", "It is square.", "geometry", slab=i)\n',
+        encoding="utf-8",
+    )
+    registry = package / "checks" / "__init__.py"
+    put(registry, "    size,\n", "    size,\n    square,\n")
+    put(
+        registry,
+        '    Check(("sliver",), size.wide_enough),',
+        '    Check(("sliver",), size.wide_enough),\n'
+        '    Check(("very-square",), square.not_square),',
+    )
+
+
+def add_sealer(package: Path) -> None:
+    """Add the sealer “beeswax”: its rows in the workshop's file."""
+    profile = package / "workshop" / "demonstration.toml"
+    text = profile.read_text(encoding="utf-8")
+    start = text.index('[[sealers]]\nname = "hard wax oil"')
+    table = text[start : text.index("\n\n", start)]
+    put(profile, table, f"{table}\n\n{table.replace('hard wax oil', 'beeswax')}")
+
+
+def test_a_surface_is_added_in_one_record_and_the_workshops_file(
+    package: Path, as_it_is: Json
+) -> None:
+    """It is offered, priced, drawn, and holds its edge to the upright face that it needs."""
+    add_surface(package)
+    finish = {"finish": {"surface": "brushed"}}
+    thin = {"thickness": 20, "edges": {"front": {"profile": "bevel", "size": "13 mm"}}}
+    told, stopped, plain = ask(package, finish, {**finish, **thin}, {})
+    assert (told["answer"], plain["choices"][1]) == ("Quote", "brushed")
+    assert told["total"] != plain["total"]
+    assert told["view"] > 1000
+    says = [says for check, says in stopped["findings"] if check == "edge-too-thin-for-finish"]
+    assert len(says) == 1
+    assert says[0].startswith("To brush the slab we need 8 mm")
+    assert answered_alike(plain, as_it_is)
+
+
+def test_a_kind_of_cutout_is_added_in_one_module(package: Path, as_it_is: Json) -> None:
+    """It is read, taken out of the slab by its own area, drawn, and stands in the contract."""
+    add_cutout_kind(package)
+    diamond = {"kind": "diamond", "length": 300, "width": 200, "centre": {"x": 600, "y": 300}}
+    told, plain = ask(package, {"cutouts": [diamond]}, {})
+    assert told["answer"] == "Quote"
+    assert told["outline_mm2"] - told["net_mm2"] == pytest.approx(300 * 200 / 2)
+    assert "diamond 300 mm by 200 mm" in told["plan"]
+    assert "DiamondCutout" in told["document"]
+    assert answered_alike(plain, as_it_is)
+
+
+def test_a_check_is_added_in_its_file_and_its_stage(package: Path, as_it_is: Json) -> None:
+    """It is run with its stage."""
+    add_check(package)
+    square = {"outline": {"kind": "rectangle", "length": 600, "width": 600}}
+    told, plain = ask(package, square, {})
+    assert ["very-square", "It is square."] in told["findings"]
+    assert answered_alike(plain, as_it_is)
+
+
+def test_a_sealer_is_added_in_the_workshops_file(package: Path) -> None:
+    """It is offered and priced."""
+    add_sealer(package)
+    (told,) = ask(package, {"finish": {"surface": "honed", "sealer": "beeswax"}})
+    assert told["answer"] == "Quote"
+    assert "beeswax" in told["sealers"]
