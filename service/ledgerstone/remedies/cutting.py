@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
+from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, Edge, LShape, Point, Rectangle, Relief, SizeFrom, Slab
 from ledgerstone.outline import XY, outline_shape, wall_sides
 from ledgerstone.quantities import Length
@@ -21,7 +22,6 @@ from ledgerstone.remedies.cut_outlines import (
     told,
 )
 from ledgerstone.remedies.cut_rests import Place, cut_rests
-from ledgerstone.shape import cutout_polygon
 
 GAP_MM = 2.0  # a filled joint; common practice, no source
 _MIDDLE_MM = 4.0  # a joint so near to an opening's middle runs through it
@@ -138,7 +138,7 @@ def _openings(slab: Slab, place: Place, at_mm: XY) -> dict[int, Cutout] | None:
     found: dict[int, Cutout] = {}
     k = 0 if place.axis == "x" else 1
     for index, cutout in enumerate(slab.cutouts):
-        bounds = cutout_polygon(cutout, 0.0)[0].bounds
+        bounds = kind_of(cutout).placed(cutout, 0.0)[0].bounds
         low, high = bounds[k], bounds[k + 2]
         own = replace(
             cutout,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import LShape, Outline, Round
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.remedies.option import WITHIN
 from ledgerstone.remedies.state import State
-from ledgerstone.shape import cutout_size_mm
 
 _EXACTLY_MM = 1e-6
 

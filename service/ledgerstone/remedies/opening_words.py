@@ -6,11 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from ledgerstone.checks.finding import cutout_words, side_words
+from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.state import Piece
-from ledgerstone.shape import cutout_size_mm
 
 SEEN_MM = 0.05
 _WAYS = (("to the left", "to the right"), ("towards the front", "towards the back"))
