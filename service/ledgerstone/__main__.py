@@ -3,7 +3,7 @@
 import os
 import sys
 
-from ledgerstone.command import run
+from ledgerstone.cli.orders import run
 
 if __name__ == "__main__":
     sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr, os.environ))

@@ -9,7 +9,7 @@ import pytest
 
 from api.asking import changed
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
-from ledgerstone.application.drawings import Beside, drawing_token
+from ledgerstone.application.drawings import Annotations, drawing_token
 from ledgerstone.checks import Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.tokens import Tokens
@@ -119,5 +119,5 @@ def test_pins_too_many_for_a_link_are_left_out(workshop: Workshop) -> None:
     found = [Finding("x", "note", "", "", slab=0, where_mm=place) for place in where]
     bare = drawing_token(order, tokens)
     assert bare is not None
-    assert drawing_token(order, tokens, Beside(findings=found)) == bare
-    assert drawing_token(order, tokens, Beside(findings=found[:3])) not in {bare, None}
+    assert drawing_token(order, tokens, Annotations(findings=found)) == bare
+    assert drawing_token(order, tokens, Annotations(findings=found[:3])) not in {bare, None}

@@ -21,11 +21,12 @@ from hypothesis import HealthCheck, Phase, given, seed, settings
 
 from laws.plan_strategies import Json
 from laws.strategies import TODAY, modest_orders, orders
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from unit.contexts import context_of
 
-DESK = Desk(load_profile(DEMONSTRATION), TODAY)
+CONTEXT = context_of(load_profile(DEMONSTRATION), TODAY)
 
 
 def sample(count: int, number: int, kind: str = "any") -> list[Json]:
@@ -63,7 +64,7 @@ def main() -> None:
     verified: list[int] = []
     for order in sample(count, number, kind):
         began = time.process_time()
-        answer = DESK.answer(order)
+        answer = answer_order(order, CONTEXT)
         spent = time.process_time() - began
         if isinstance(answer, Quote):
             outcome["quoted"] += 1

@@ -11,7 +11,7 @@ import pytest
 import yaml
 
 from design.source import ROOT
-from ledgerstone.api.settings import _NAMES
+from ledgerstone.settings import _NAMES
 
 COMPOSE = yaml.safe_load((ROOT / "docker/compose.yaml").read_text(encoding="utf-8"))
 SERVICES: dict[str, dict[str, Any]] = COMPOSE["services"]

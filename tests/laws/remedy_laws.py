@@ -8,10 +8,12 @@ from typing import Any
 import jsonpatch
 
 from laws.plan_strategies import Json
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks.finding import cut_short
 from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote, SentBack
+from unit.contexts import context_of
 from unit.test_sentences import faults
 
 
@@ -29,15 +31,15 @@ def patched(order: Json, patch: list[dict[str, Any]]) -> Json:
     return made
 
 
-def hold_the_laws(order: Json, desk: Desk) -> Quote | SentBack:
+def hold_the_laws(order: Json, context: QuoteContext) -> Quote | SentBack:
     """Every remedy settles what it says and adds no stop; a fix quotes at the price it named.
 
-    A desk that has answered nothing yet answers the same.
+    A context that has answered nothing yet answers the same.
     """
-    answer = desk.answer(order)
+    answer = answer_order(order, context)
     if isinstance(answer, Quote):
         return answer
-    again = Desk(desk.workshop, desk.today).answer(order)
+    again = answer_order(order, context_of(context.workshop, context.today))
     assert isinstance(again, SentBack)
     assert again.found == answer.found
     before = stops(answer)
@@ -48,23 +50,23 @@ def hold_the_laws(order: Json, desk: Desk) -> Quote | SentBack:
         for remedy in shown:
             assert remedy["verified"] is True
             assert not _badly_said(order, [remedy["says"]]), remedy["says"]
-            after = desk.answer(patched(order, remedy["patch"]), search=False)
+            after = answer_order(patched(order, remedy["patch"]), context, search=False)
             assert finding.id not in stops(after)
             assert not stops(after) & set(remedy["settles"])
             assert stops(after) <= before
             if "price" in remedy:
                 assert isinstance(after, Quote)
                 assert f"{after.price.total:.2f}" == remedy["price"]["total"]
-    hold_the_fix(order, desk, answer)
+    hold_the_fix(order, context, answer)
     return answer
 
 
-def hold_the_fix(order: Json, desk: Desk, answer: SentBack) -> None:
+def hold_the_fix(order: Json, context: QuoteContext, answer: SentBack) -> None:
     """A fix, or the nearest makeable, quotes at its price; where there is none it says why."""
     fixes = write_fixes(order, answer.found, sorted(stops(answer)))
     for name in {"fix_all", "nearest_makeable"} & set(fixes):
         made = patched(order, fixes[name]["patch"])
-        quote = desk.answer(made, search=False)
+        quote = answer_order(made, context, search=False)
         assert isinstance(quote, Quote)
         assert f"{quote.price.total:.2f}" == fixes[name]["price"]["total"]
         assert fixes[name]["says"]

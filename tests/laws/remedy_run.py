@@ -25,9 +25,10 @@ from laws.plan_strategies import Json
 from laws.remedy_laws import hold_the_laws
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import STAGE_OF
 from ledgerstone.quote import Quote
+from unit.contexts import context_of
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 ORDERS: Final = 6000
@@ -97,11 +98,11 @@ def _drawn_in_turn(part: int, parts: int, count: int) -> Iterator[tuple[str, Jso
             yield workshop, order
 
 
-def tally_of(workshop: str, order: Json, desk: Desk) -> Tally:
+def tally_of(workshop: str, order: Json, context: QuoteContext) -> Tally:
     """Hold the laws on one order; what breaks them, or falls over, is kept to be looked at."""
     one = Tally(orders=1)
     try:
-        answer = hold_the_laws(order, desk)
+        answer = hold_the_laws(order, context)
     except Exception as fault:  # noqa: BLE001  whatever it is, the other orders are still tried
         one.broken.append({"workshop": workshop, "order": order, "why": repr(fault)[:400]})
         return one
@@ -121,12 +122,12 @@ def tally_of(workshop: str, order: Json, desk: Desk) -> Tally:
 def run_part(part: int, parts: int, count: int = ORDERS, path: Path | None = None) -> Tally:
     """Do one part; with a path, write down every so often how far it is, and go on from there."""
     total = _read(path) if path is not None and path.exists() else Tally()
-    desks = {name: Desk(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
+    contexts = {name: context_of(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
     began = time.monotonic()
     for k, (workshop, order) in enumerate(cases(part, parts, count)):
         if k < total.orders:
             continue
-        total.add(tally_of(workshop, order, desks[workshop]))
+        total.add(tally_of(workshop, order, contexts[workshop]))
         if path is not None and (k % 10 == 0 or total.broken):
             _write(path, total)
     if path is not None:

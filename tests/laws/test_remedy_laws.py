@@ -13,9 +13,9 @@ from laws.remedy_laws import hold_the_laws
 from laws.remedy_run import Tally, run_part, show
 from laws.strategies import TODAY, aimed_orders, modest_orders, orders
 from laws.tripping_orders import TRIPS
-from ledgerstone.application.answering import Desk
+from unit.contexts import context_of
 
-DESKS: Final = {name: Desk(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
+CONTEXTS: Final = {name: context_of(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
 STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "young-concrete")})
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 # Without shrinking: a failing order says enough as it is, and every trial costs a plate.
@@ -28,14 +28,14 @@ few = settings(
 @given(modest_orders())
 def test_remedies_of_usual_orders_are_proved(order: Json) -> None:
     """On orders of usual sizes every remedy shown holds when others apply it."""
-    hold_the_laws(order, DESKS["usual"])
+    hold_the_laws(order, CONTEXTS["usual"])
 
 
 @few
 @given(orders())
 def test_remedies_of_any_order_are_proved(order: Json) -> None:
     """On orders over the whole contract every remedy shown holds when others apply it."""
-    hold_the_laws(order, DESKS["usual"])
+    hold_the_laws(order, CONTEXTS["usual"])
 
 
 @settings(few, max_examples=150)
@@ -43,7 +43,7 @@ def test_remedies_of_any_order_are_proved(order: Json) -> None:
 def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json]) -> None:
     """So they do on orders that go wrong in one way after another, at workshops of all kinds."""
     name, order = aimed
-    hold_the_laws(order, DESKS[TRIPS[name][0]])
+    hold_the_laws(order, CONTEXTS[TRIPS[name][0]])
 
 
 @pytest.mark.long

@@ -9,11 +9,12 @@ from hypothesis import given
 from laws.strategies import TODAY, brief
 from laws.wrong_measures import WAYS
 from laws.wrong_orders import wrong_order, wrong_orders
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
 from oracles.placement import no_room, room
+from unit.contexts import context_of
 
 Json = dict[str, Any]
 
@@ -132,10 +133,10 @@ def test_a_side_panel_is_in_the_way_where_units_are_told(workshop: Workshop) -> 
 
 def test_a_quoted_order_has_room(workshop: Workshop) -> None:
     """What the service finds to be in order, the search for room does not call full."""
-    desk, quoted = Desk(workshop, TODAY), 0
+    context, quoted = context_of(workshop, TODAY), 0
     for number in range(200):
         order = wrong_order(3, number)
-        if isinstance(desk.answer(order, search=False), Quote):
+        if isinstance(answer_order(order, context, search=False), Quote):
             quoted += 1
             assert room(order, workshop) == ""
     assert quoted >= 5

@@ -6,7 +6,8 @@ from typing import Any, Final
 
 import jsonpatch
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.remedies_out import write_fixes
 from ledgerstone.quote import Quote, SentBack
 
@@ -27,18 +28,20 @@ def hole(label: str, diameter: str, x: str, y: str, rim: str = "shown") -> Json:
     return {"kind": "circle", "label": label, "diameter": diameter, "centre": centre, "rim": rim}
 
 
-def sent_back(desk: Desk, order: Json) -> SentBack:
+def sent_back(context: QuoteContext, order: Json) -> SentBack:
     """The send-back of an order that must be sent back."""
-    answer = desk.answer(order)
+    answer = answer_order(order, context)
     assert isinstance(answer, SentBack)
     return answer
 
 
-def fixed(desk: Desk, order: Json, name: str = "fix_all") -> tuple[list[str], Json, Quote]:
+def fixed(
+    context: QuoteContext, order: Json, name: str = "fix_all"
+) -> tuple[list[str], Json, Quote]:
     """What the fix says, the order it makes (by an independent patch library), and its quote."""
-    fix = write_fixes(order, sent_back(desk, order).found, [])[name]
+    fix = write_fixes(order, sent_back(context, order).found, [])[name]
     mended: Json = jsonpatch.apply_patch(copy.deepcopy(order), fix["patch"])
-    quote = desk.answer(mended, search=False)
+    quote = answer_order(mended, context, search=False)
     assert isinstance(quote, Quote)
     assert f"{quote.price.total:.2f}" == fix["price"]["total"]
     return fix["says"], mended, quote

@@ -7,11 +7,11 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.api.past_jobs import run
-from ledgerstone.application.answering import Desk
 from ledgerstone.application.past_jobs import read_jobs, report, try_job
+from ledgerstone.cli.past_jobs import run
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.workshop import Workshop
+from unit.contexts import context_of
 from unit.slabs import box, slab_json
 
 ORDER = {"slabs": [slab_json(box(1000, 500), rests={"kind": "full"}, shade={"name": "chalk"})]}
@@ -32,7 +32,7 @@ def never(name: str) -> Any:  # noqa: ANN401  JSON
 def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """A slab of 20 litres of chalk weighs 48.1 kg here; on the scale it was 52: 7 or 8 % under."""
     (job,) = read_jobs(told(weighed_kg=52.0, hours=4), never)
-    one = try_job(job, Desk(workshop, today))
+    one = try_job(job, context_of(workshop, today))
     assert one.would["weighed_kg"] == pytest.approx(48.1)
     assert one.off_percent("weighed_kg") == pytest.approx(100 * (48.1 - 52) / 52)
     says = report([one], "GBP")
@@ -44,14 +44,16 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
 def test_what_is_near_is_said_to_be(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """Within 5 % in the middle nothing is to be looked at."""
     (job,) = read_jobs(told(weighed_kg=48.5), never)
-    assert "near enough" in report([try_job(job, Desk(workshop, today))], "GBP")
+    assert "near enough" in report([try_job(job, context_of(workshop, today))], "GBP")
 
 
 def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """A piece larger than the table was made all the same: the profile should be looked at."""
     big = {"slabs": [slab_json(box(5000, 500), rests={"kind": "full"})]}
     (job,) = read_jobs(told(hours=9), lambda _: big)
-    assert "would have been sent back: " in report([try_job(job, Desk(workshop, today))], "GBP")
+    assert "would have been sent back: " in report(
+        [try_job(job, context_of(workshop, today))], "GBP"
+    )
 
 
 @pytest.mark.parametrize(

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import dataclasses
+import sys
 import tomllib
 from pathlib import Path
 
 import pytest
 from scipy.stats import t as student
 
+from ledgerstone.cli.strips import run
 from ledgerstone.strength import tested
 from ledgerstone.strength.concrete import (
     ACCIDENTAL,
@@ -22,7 +24,6 @@ from ledgerstone.strength.concrete import (
     tensile_growth,
 )
 from ledgerstone.strength.strips import profile_lines, report, strips_from
-from ledgerstone.strength.strips.__main__ import main
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, Strip
 
 TABLE = [
@@ -187,8 +188,8 @@ def test_the_command_prints_the_report(tmp_path: Path, capsys: pytest.CaptureFix
     """Exit 0 and the report; exit 2 and a sentence where the file cannot be used."""
     table = tmp_path / "strips.csv"
     table.write_text("\n".join(TABLE), encoding="utf-8")
-    assert main([str(table)]) == 0
+    assert run([str(table)], sys.stdout, sys.stderr) == 0
     assert "[[concrete.tested]]" in capsys.readouterr().out
-    assert main([str(tmp_path / "none.csv")]) == 2
+    assert run([str(tmp_path / "none.csv")], sys.stdout, sys.stderr) == 2
     table.write_text(TABLE[0], encoding="utf-8")
-    assert main([str(table)]) == 2
+    assert run([str(table)], sys.stdout, sys.stderr) == 2

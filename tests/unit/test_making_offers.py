@@ -6,11 +6,12 @@ from typing import Final
 import jsonpatch
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.patch import write_patch
 from ledgerstone.quote import SentBack
 from ledgerstone.workshop import Workshop
 from unit.checked import FITTED, plain
+from unit.contexts import context_of
 from unit.slabs import Json, box, cut, slab_json
 
 TODAY: Final = date(2026, 11, 25)
@@ -89,8 +90,8 @@ CASES: Final[dict[str, tuple[Json, Json, str, str]]] = {
 def test_a_stop_comes_with_what_settles_it(name: str, workshop: Workshop) -> None:
     """The remedy a maker would give is among those shown, and settles its finding when applied."""
     slab, delivery, check, remedy = CASES[name]
-    desk, document = Desk(workshop, TODAY), {"slabs": [slab], "delivery": delivery}
-    answer = desk.answer(document)
+    context, document = context_of(workshop, TODAY), {"slabs": [slab], "delivery": delivery}
+    answer = answer_order(document, context)
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     stop = next(f for f in answer.findings if f.level == "stops" and f.check == check)
@@ -98,5 +99,5 @@ def test_a_stop_comes_with_what_settles_it(name: str, workshop: Workshop) -> Non
     shown = next((says for says in patches if says.startswith(remedy)), None)
     assert shown is not None, list(patches)
     patched = jsonpatch.apply_patch(document, patches[shown])
-    after = desk.answer(patched, search=False)
+    after = answer_order(patched, context, search=False)
     assert check not in {finding.check for finding in after.findings if finding.level == "stops"}

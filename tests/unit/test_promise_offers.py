@@ -7,11 +7,13 @@ from typing import Final
 import jsonpatch
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.remedies_out import write_remedies
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.workshop import Workshop
 from unit.checked import plain
+from unit.contexts import context_of
 from unit.slabs import Json
 
 TODAY: Final = date(2026, 11, 25)
@@ -19,19 +21,21 @@ FULL: Final = {"rests": {"kind": "full"}}
 PALLET: Final = {"kind": "pallet", "postcode": "HR9 7XX"}
 
 
-def offers(desk: Desk, document: Json, days_sooner: int) -> tuple[dict[str, Quote], SentBack]:
+def offers(
+    context: QuoteContext, document: Json, days_sooner: int
+) -> tuple[dict[str, Quote], SentBack]:
     """What is offered for an order needed so many days sooner, by what it says; and the answer."""
-    usual = desk.answer(document, search=False)
+    usual = answer_order(document, context, search=False)
     assert isinstance(usual, Quote)
     day = usual.lead_time.arrives_latest - timedelta(days=days_sooner)
     needed = {**document, "needed_by": day.isoformat()}
-    answer = desk.answer(needed)
+    answer = answer_order(needed, context)
     assert isinstance(answer, SentBack)
     (stop,) = (f for f in answer.findings if f.level == "stops")
     assert stop.check == "needed-too-soon"
     shown = {}
     for remedy in write_remedies(needed, answer.found, stop.id):
-        after = desk.answer(jsonpatch.apply_patch(needed, remedy["patch"]), search=False)
+        after = answer_order(jsonpatch.apply_patch(needed, remedy["patch"]), context, search=False)
         assert isinstance(after, Quote)
         assert f"{after.price.total:.2f}" == remedy["price"]["total"]
         assert after.order.needed_by is not None
@@ -41,36 +45,36 @@ def offers(desk: Desk, document: Json, days_sooner: int) -> tuple[dict[str, Quot
 
 
 @pytest.fixture(scope="module")
-def desk(workshop: Workshop) -> Desk:
-    """A desk that keeps its plates between the orders of this file."""
-    return Desk(workshop, TODAY)
+def context(workshop: Workshop) -> QuoteContext:
+    """A context that keeps its plates between the orders of this file."""
+    return context_of(workshop, TODAY)
 
 
-def test_a_day_too_soon_is_met_by_collecting(desk: Desk) -> None:
+def test_a_day_too_soon_is_met_by_collecting(context: QuoteContext) -> None:
     """The carrier's days are saved, and the piece stays as it was asked."""
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
-    shown, answer = offers(desk, document, 1)
+    shown, answer = offers(context, document, 1)
     assert "Collect the order from the workshop." in shown
     assert answer.found is not None
     assert answer.found.fix_all is not None
     assert answer.found.fix_all.says == ("Collect the order from the workshop.",)
 
 
-def test_a_slow_sealer_gives_way_to_one_that_goes_on_sooner(desk: Desk) -> None:
+def test_a_slow_sealer_gives_way_to_one_that_goes_on_sooner(context: QuoteContext) -> None:
     """Satin waits for concrete of 21 days, and the first sealer that is in time is offered."""
     document = {"slabs": [plain(**FULL, finish={"sealer": "satin"})], "delivery": PALLET}
-    shown, _ = offers(desk, document, 5)
+    shown, _ = offers(context, document, 5)
     (sealer,) = (says for says in shown if "sealer" in says)
     assert sealer == "Give the slab the hard wax oil sealer."
-    shown, _ = offers(desk, document, 12)
+    shown, _ = offers(context, document, 12)
     (sealer,) = (says for says in shown if "sealer" in says)
     assert sealer == "Give the slab the matt sealer."
 
 
-def test_a_sealer_is_only_offered_where_its_sheet_allows_it(desk: Desk) -> None:
+def test_a_sealer_is_only_offered_where_its_sheet_allows_it(context: QuoteContext) -> None:
     """In a wet room the wax is not offered, nor for any slab of an order in one."""
     wet = plain(**FULL, finish={"sealer": "satin"}, place="wet-room")
-    shown, _ = offers(desk, {"slabs": [wet], "delivery": PALLET}, 5)
+    shown, _ = offers(context, {"slabs": [wet], "delivery": PALLET}, 5)
     assert [says for says in shown if "wax" in says] == []
     assert "Give the slab the matt sealer." in shown
 
@@ -83,17 +87,17 @@ def test_a_plainer_surface_takes_fewer_days(workshop: Workshop, day: int, surfac
     the weekend, and only the face as cast is.
     """
     ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
-    desk = Desk(replace(workshop, sealers=ageless), date(2026, 11, day))
+    context = context_of(replace(workshop, sealers=ageless), date(2026, 11, day))
     document = {"slabs": [plain(**FULL, finish={"surface": "polished"})], "delivery": PALLET}
-    shown, _ = offers(desk, document, 1)
+    shown, _ = offers(context, document, 1)
     assert f"Give the slab the {surface} surface." in shown
 
 
-def test_a_later_day_is_what_is_left(desk: Desk) -> None:
+def test_a_later_day_is_what_is_left(context: QuoteContext) -> None:
     """Needed tomorrow, nothing brings it on: the day it can be there is the one change."""
     document = {"slabs": [plain(**FULL)], "delivery": {"kind": "collect"}}
     needed = {**document, "needed_by": (TODAY + timedelta(days=1)).isoformat()}
-    answer = desk.answer(needed)
+    answer = answer_order(needed, context)
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     assert answer.found.fix_all is not None
@@ -104,21 +108,21 @@ def test_a_later_day_is_what_is_left(desk: Desk) -> None:
 def test_what_the_workshop_can_do_itself_is_offered_first(workshop: Workshop) -> None:
     """Where no sealer's age hides it, the heated tent keeps the piece and its delivery as asked."""
     ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
-    desk = Desk(replace(workshop, sealers=ageless), date(2027, 1, 11))
+    context = context_of(replace(workshop, sealers=ageless), date(2027, 1, 11))
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
-    shown, answer = offers(desk, document, 1)
+    shown, answer = offers(context, document, 1)
     assert next(iter(shown)) == "Have it cured in our heated tent."
     assert answer.found is not None
     assert answer.found.fix_all is not None
     assert answer.found.fix_all.says == ("Have it cured in our heated tent.",)
-    unheated = Desk(replace(workshop, sealers=ageless, tent=None), date(2027, 1, 11))
+    unheated = context_of(replace(workshop, sealers=ageless, tent=None), date(2027, 1, 11))
     assert "Have it cured in our heated tent." not in offers(unheated, document, 1)[0]
 
 
 def test_the_tent_and_collection_are_offered_together(workshop: Workshop) -> None:
     """Where neither is enough by itself, both are one change."""
     ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
-    desk = Desk(replace(workshop, sealers=ageless), date(2027, 1, 11))
+    context = context_of(replace(workshop, sealers=ageless), date(2027, 1, 11))
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
-    shown, _ = offers(desk, document, 6)
+    shown, _ = offers(context, document, 6)
     assert "Have it cured in our heated tent. Collect the order from the workshop." in shown

@@ -6,7 +6,8 @@ from dataclasses import replace
 import jsonpatch
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import Facts
 from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote
@@ -14,24 +15,25 @@ from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
+from unit.contexts import context_of
 from unit.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
 
 
 @pytest.fixture(scope="module")
-def desk(workshop: Workshop) -> Desk:
-    """A desk that keeps its plates between the orders of this file."""
-    return Desk(workshop, TODAY)
+def context(workshop: Workshop) -> QuoteContext:
+    """A context that keeps its plates between the orders of this file."""
+    return context_of(workshop, TODAY)
 
 
-def test_a_basin_too_near_the_back_is_moved_forward(desk: Desk) -> None:
+def test_a_basin_too_near_the_back_is_moved_forward(context: QuoteContext) -> None:
     """A back strip of a third of the rule: a good maker moves the basin, and changes no size."""
     order = rectangle("1450 mm", "560 mm", cutouts=[hole("basin", "360 mm", "700 mm", "360 mm")])
-    says, mended, _ = fixed(desk, order)
+    says, mended, _ = fixed(context, order)
     assert says == ["Move the basin 45 mm towards the front."]
     assert mended["slabs"][0]["cutouts"][0]["centre"]["y"] == "315 mm"
 
 
-def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(desk: Desk) -> None:
+def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(context: QuoteContext) -> None:
     """A hob of 490 in 560 mm has no room for two strips of 50: the slab grows to hold them."""
     hob = {
         "kind": "rectangle",
@@ -41,12 +43,12 @@ def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(desk: Desk) -> None:
         "centre": {"x": "700 mm", "y": "280 mm"},
         "rim": "covered",
     }
-    says, mended, _ = fixed(desk, rectangle("1500 mm", "560 mm", cutouts=[hob]))
+    says, mended, _ = fixed(context, rectangle("1500 mm", "560 mm", cutouts=[hob]))
     assert any("deep instead of 560 mm" in sentence for sentence in says)
     assert mended["slabs"][0]["cutouts"][0]["length"] == "560 mm"
 
 
-def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(desk: Desk) -> None:
+def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(context: QuoteContext) -> None:
     """An overhang of 450 mm: a good maker offers a thicker top, and a shorter overhang."""
     units = {
         "kind": "units",
@@ -54,31 +56,31 @@ def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(desk: Desk) -
         "overhang": {"front": "450 mm"},
     }
     order = rectangle("2400 mm", "1000 mm", rests=units)
-    answer = sent_back(desk, order)
+    answer = sent_back(context, order)
     stop = next(finding for finding in answer.findings if finding.level == "stops")
     remedies = [r["says"] for r in write_remedies(order, answer.found, stop.id)]
     assert any("thick instead of 40 mm" in says for says in remedies)
     assert any("overhang" in says and "instead of 450 mm" in says for says in remedies)
 
 
-def test_an_opening_off_one_side_is_never_opened_to_another(desk: Desk) -> None:
+def test_an_opening_off_one_side_is_never_opened_to_another(context: QuoteContext) -> None:
     """A sink over the front may be meant to be open to the front; to the back it cannot be."""
     order = rectangle(
         "1400 mm", "600 mm", cutouts=[hole("sink", "360 mm", "700 mm", "60 mm")],
         rests={"kind": "full"},
     )  # fmt: skip
-    answer = sent_back(desk, order)
+    answer = sent_back(context, order)
     assert answer.found is not None
     shown = [r for each in answer.found.remedies.values() for r in each]
     opened = {c.new for r in shown for c in r.state.changes() if c.path[-1] == "open_to"}
     assert opened == {"front"}
-    facts = Facts(answer.order, desk.workshop, None, TODAY)
+    facts = Facts(answer.order, context.workshop, None, TODAY)
     [off] = [finding for finding in answer.findings if finding.check == "cutout-off-slab"]
     tried = [o for o in options(off, answer.order, facts) if o.effect == "open-to"]
     assert [change.new for option in tried for change in option.changes] == ["front"]
 
 
-def test_a_tap_is_moved_though_the_hob_beside_it_can_never_be(desk: Desk) -> None:
+def test_a_tap_is_moved_though_the_hob_beside_it_can_never_be(context: QuoteContext) -> None:
     """What cannot be put right elsewhere on the slab takes no remedy from what can be."""
     notch = {"corner": "back-right", "length": "1700 mm", "width": "500 mm"}
     outline = {"kind": "l-shape", "length": "2400 mm", "width": "1100 mm", "notch": notch}
@@ -86,7 +88,7 @@ def test_a_tap_is_moved_though_the_hob_beside_it_can_never_be(desk: Desk) -> Non
     hob = {"kind": "rectangle", "length": "560 mm", "width": "560 mm", "centre": centre}
     tap = hole("tap", "35 mm", "300 mm", "20 mm", "covered")
     slab = {"outline": outline, "thickness": "40 mm", "cutouts": [hob, tap], "rests": FULL}
-    answer = sent_back(desk, {"slabs": [slab]})
+    answer = sent_back(context, {"slabs": [slab]})
     assert answer.found is not None
     shown = [r.says for r in answer.found.remedies["strip-too-narrow.0.1-front"]]
     assert any(says.startswith("Move the tap") for says in shown)
@@ -108,17 +110,17 @@ def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
     )
     shop = replace(workshop, palette=(*workshop.palette, jet))
     order = rectangle("900 mm", "500 mm", shade={"name": "jet"}, rests={"kind": "full"})
-    says, mended, _ = fixed(Desk(shop, TODAY), order)
+    says, mended, _ = fixed(context_of(shop, TODAY), order)
     assert says == ["Make the slab in graphite."]
     assert mended["slabs"][0]["shade"] == {"name": "graphite"}
     bolder = replace(shop, shade=replace(shop.shade, most_percent=14.0))
-    quote = Desk(bolder, TODAY).answer(order, search=False)
+    quote = answer_order(order, context_of(bolder, TODAY), search=False)
     assert isinstance(quote, Quote)
     assert not any("C979" in finding.says + finding.source for finding in quote.findings)
     assert any("C979" in line and "jet" in line for line in second_looks(bolder))
 
 
-def test_a_sink_that_lies_the_wrong_way_is_turned(desk: Desk) -> None:
+def test_a_sink_that_lies_the_wrong_way_is_turned(context: QuoteContext) -> None:
     """A sink of 350 by 450 in a top of 500: the long way across it has strips enough."""
     sink = {
         "kind": "rectangle",
@@ -128,16 +130,16 @@ def test_a_sink_that_lies_the_wrong_way_is_turned(desk: Desk) -> None:
         "centre": {"x": "600 mm", "y": "250 mm"},
     }
     order = rectangle("1200 mm", "500 mm", cutouts=[sink], rests={"kind": "full"})
-    answer = sent_back(desk, order)
+    answer = sent_back(context, order)
     assert answer.found is not None
     shown = [r for each in answer.found.remedies.values() for r in each]
     assert "Turn the sink a quarter round." in [remedy.says for remedy in shown]
-    says, mended, _ = fixed(desk, order)
+    says, mended, _ = fixed(context, order)
     assert says == ["Turn the sink a quarter round."]
     assert mended["slabs"][0]["cutouts"][0]["turn_degrees"] == 90.0
 
 
-def test_two_sinks_and_three_taps_are_laid_out_anew(desk: Desk) -> None:
+def test_two_sinks_and_three_taps_are_laid_out_anew(context: QuoteContext) -> None:
     """Openings that run into each other are moved apart, and all of them are kept."""
     openings = [
         hole("left sink", "350 mm", "300 mm", "250 mm"),
@@ -146,12 +148,12 @@ def test_two_sinks_and_three_taps_are_laid_out_anew(desk: Desk) -> None:
         hole("tap B", "35 mm", "320 mm", "500 mm", "covered"),
         hole("tap C", "35 mm", "660 mm", "540 mm", "covered"),
     ]
-    says, mended, _ = fixed(desk, rectangle("1200 mm", "560 mm", cutouts=openings))
+    says, mended, _ = fixed(context, rectangle("1200 mm", "560 mm", cutouts=openings))
     assert len(mended["slabs"][0]["cutouts"]) == 5
     assert all(sentence.startswith("Move the ") for sentence in says)
 
 
-def test_a_sink_in_an_l_shapes_inner_corner_moves_into_the_wide_arm(desk: Desk) -> None:
+def test_a_sink_in_an_l_shapes_inner_corner_moves_into_the_wide_arm(context: QuoteContext) -> None:
     """A sink that hangs over the notch moves to where there is concrete round it."""
     notch = {"corner": "front-right", "length": "1200 mm", "width": "600 mm"}
     outline = {"kind": "l-shape", "length": "2000 mm", "width": "1200 mm", "notch": notch}
@@ -163,31 +165,33 @@ def test_a_sink_in_an_l_shapes_inner_corner_moves_into_the_wide_arm(desk: Desk) 
         "centre": {"x": "850 mm", "y": "600 mm"},
     }
     order = {"slabs": [{"outline": outline, "thickness": "40 mm", "cutouts": [sink]}]}
-    says, _, _ = fixed(desk, order)
+    says, _, _ = fixed(context, order)
     assert len(says) == 1
     assert says[0].startswith("Move the sink")
 
 
-def test_a_day_too_soon_becomes_the_day_it_can_be(desk: Desk, example_order: Json) -> None:
+def test_a_day_too_soon_becomes_the_day_it_can_be(
+    context: QuoteContext, example_order: Json
+) -> None:
     """A day that cannot be kept is answered with the first that can."""
     order = {**example_order, "needed_by": "2026-12-01"}
-    says, mended, quote = fixed(desk, order)
+    says, mended, quote = fixed(context, order)
     assert mended["needed_by"] == quote.lead_time.arrives_latest.isoformat()
     assert says[0].startswith("Give us until ")
 
 
-def test_a_remedy_speaks_in_the_units_of_the_order(desk: Desk) -> None:
+def test_a_remedy_speaks_in_the_units_of_the_order(context: QuoteContext) -> None:
     """Inches are answered in inches, to a sixteenth, and written back as inches."""
     basin = hole("basin", "14 in", "38 in", "15 in")
-    says, mended, _ = fixed(desk, rectangle("57 in", "22 in", "1 1/2 in", cutouts=[basin]))
+    says, mended, _ = fixed(context, rectangle("57 in", "22 in", "1 1/2 in", cutouts=[basin]))
     assert " in towards the front." in says[0]
     assert mended["slabs"][0]["cutouts"][0]["centre"]["y"].endswith(" in")
 
 
-def test_a_member_that_was_left_out_is_added_after_a_test(desk: Desk) -> None:
+def test_a_member_that_was_left_out_is_added_after_a_test(context: QuoteContext) -> None:
     """A patch for a member that was not sent tests what stands around it, then adds it."""
     order = rectangle("900 mm", "500 mm") | {"delivery": {"kind": "pallet"}}
-    answer = sent_back(desk, order)
+    answer = sent_back(context, order)
     fix = write_fixes(order, answer.found, [])["fix_all"]
     assert fix["patch"][0]["op"] == "test"
     jsonpatch.apply_patch(copy.deepcopy(order), fix["patch"])

@@ -3,28 +3,32 @@
 import jsonpatch
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.remedies_out import write_ways
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
+from unit.contexts import context_of
 from unit.remedied import FULL, TODAY, Json, rectangle
 
 
 @pytest.fixture(scope="module")
-def desk(workshop: Workshop) -> Desk:
-    """A desk that keeps its plates between the orders of this file."""
-    return Desk(workshop, TODAY)
+def context(workshop: Workshop) -> QuoteContext:
+    """A context that keeps its plates between the orders of this file."""
+    return context_of(workshop, TODAY)
 
 
-def test_ways_to_save_cost_less_and_are_proved(desk: Desk, example_order: Json) -> None:
+def test_ways_to_save_cost_less_and_are_proved(context: QuoteContext, example_order: Json) -> None:
     """Each way applies by an independent library, quotes, and saves what it says."""
-    quote = desk.answer(example_order)
+    quote = answer_order(example_order, context)
     assert isinstance(quote, Quote)
     assert quote.ways
     for way, written in zip(
         quote.ways, write_ways(example_order, quote.ways, quote.price), strict=True
     ):
-        made = desk.answer(jsonpatch.apply_patch(example_order, written["patch"]), search=False)
+        made = answer_order(
+            jsonpatch.apply_patch(example_order, written["patch"]), context, search=False
+        )
         assert isinstance(made, Quote)
         saved = quote.price.total - made.price.total
         assert way.price.total == made.price.total
@@ -36,11 +40,11 @@ def test_ways_to_save_cost_less_and_are_proved(desk: Desk, example_order: Json) 
         assert written.get("sooner_by_days", 0) == max(days, 0)
 
 
-def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(desk: Desk) -> None:
+def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(context: QuoteContext) -> None:
     """A slab of 50 mm brought by van: of 40 mm it is a fifth lighter, and fetched it is sooner."""
     order = rectangle("900 mm", "500 mm", "50 mm", rests={"kind": "full"})
     order["delivery"] = {"kind": "own-van", "postcode": "HR9 7XX"}
-    quote = desk.answer(order)
+    quote = answer_order(order, context)
     assert isinstance(quote, Quote)
     thinner = next(way for way in quote.ways if "thick" in way.says)
     assert thinner.lighter_kg == pytest.approx(_kg(quote) / 5, rel=0.03)  # its steel stays
@@ -54,11 +58,11 @@ def _kg(quote: Quote) -> float:
     return sum(one.slab_kg * slab.quantity for one, slab in pairs)
 
 
-def test_a_heated_tent_that_brings_nothing_forward_may_be_left_out(desk: Desk) -> None:
+def test_a_heated_tent_that_brings_nothing_forward_may_be_left_out(context: QuoteContext) -> None:
     """Where the day is the same without it, its price can be saved; where it is not, it stays."""
     order = rectangle("900 mm", "500 mm", rests=FULL) | {"heated_curing": True}
-    quote = desk.answer(order)
-    plain = desk.answer(rectangle("900 mm", "500 mm", rests=FULL), search=False)
+    quote = answer_order(order, context)
+    plain = answer_order(rectangle("900 mm", "500 mm", rests=FULL), context, search=False)
     assert isinstance(quote, Quote)
     assert isinstance(plain, Quote)
     later = plain.lead_time.arrives_latest > quote.lead_time.arrives_latest

@@ -1,11 +1,12 @@
 """What spares the search of remedies its trials changes nothing about what it finds."""
 
 from datetime import date
+from functools import partial
 from typing import Final
 
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order, outcome_of
 from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
@@ -16,6 +17,7 @@ from ledgerstone.remedies.cheapest import Tried
 from ledgerstone.remedies.offers import options
 from ledgerstone.strength.slabs import Plates, slab_strength
 from ledgerstone.workshop import Workshop
+from unit.contexts import context_of
 from unit.slabs import Json, box, hole, polygon, slab_json
 from validation.test_calibration import BREAKERS, JOBS
 
@@ -48,9 +50,11 @@ def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
 def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None:
     """Where a quick look says that a change is in vain, the whole trial finds the crack too."""
     document, check = BREAKERS[name]
-    desk, facts = Desk(workshop, TODAY), facts_of(document, workshop)
-    stop = next(f for f in desk.answer(document, search=False).findings if f.check == check)
-    trial = trial_of(document, desk._outcome)
+    context, facts = context_of(workshop, TODAY), facts_of(document, workshop)
+    stop = next(
+        f for f in answer_order(document, context, search=False).findings if f.check == check
+    )
+    trial = trial_of(document, partial(outcome_of, context=context))
     spared = 0
     for option in options(stop, facts.order, facts):
         tried = Tried(trial, facts, Budget(100.0))
@@ -70,7 +74,7 @@ def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -
     run: Json = {"outline": box(900, 500), "thickness": 40}
     ends = {"one": {"slab": 0, "side": "3"}, "other": {"slab": 1, "side": "left"}, "gap": 2}
     document: Json = {"slabs": [spike, run], "joins": [ends]}
-    answer = Desk(workshop, TODAY).answer(document)
+    answer = answer_order(document, context_of(workshop, TODAY))
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     nearest = answer.found.nearest_makeable
@@ -84,7 +88,7 @@ def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -
 def test_eight_hopeless_slabs_still_have_a_nearest(workshop: Workshop) -> None:
     """Twenty openings on one spot, eight times over: plain slabs are within the counted budget."""
     slab = slab_json(box(1400, 600), *[hole(100, 700, 300)] * 20, rests={"kind": "full"})
-    answer = Desk(workshop, TODAY).answer({"slabs": [slab] * 8})
+    answer = answer_order({"slabs": [slab] * 8}, context_of(workshop, TODAY))
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     assert answer.found.nearest_makeable is not None

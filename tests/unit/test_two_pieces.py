@@ -5,20 +5,22 @@ from fractions import Fraction
 
 import pytest
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import read_sent_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.workshop import Workshop
+from unit.contexts import context_of
 from unit.remedied import FULL, TODAY, fixed, rectangle, sent_back
 
 
 @pytest.fixture(scope="module")
-def desk(workshop: Workshop) -> Desk:
-    """A desk that keeps its plates between the orders of this file."""
-    return Desk(workshop, TODAY)
+def context(workshop: Workshop) -> QuoteContext:
+    """A context that keeps its plates between the orders of this file."""
+    return context_of(workshop, TODAY)
 
 
-def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
+def test_a_run_too_long_to_cast_comes_in_two_pieces(context: QuoteContext) -> None:
     """3.6 m in one piece: the fix is two with a join, near the middle."""
-    says, mended, _ = fixed(desk, rectangle("3600 mm", "620 mm"))
+    says, mended, _ = fixed(context, rectangle("3600 mm", "620 mm"))
     assert says == [
         "Make the slab of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
@@ -26,7 +28,9 @@ def test_a_run_too_long_to_cast_comes_in_two_pieces(desk: Desk) -> None:
     assert mended["joins"][0]["gap"] == "2 mm"
 
 
-def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(desk: Desk) -> None:
+def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(
+    context: QuoteContext,
+) -> None:
     """3.6 m in one piece, fitted up fourteen steps: two pieces that six people carry."""
     order = rectangle("3600 mm", "620 mm", label="Kitchen run", rests={"kind": "full"})
     order["delivery"] = {
@@ -38,33 +42,35 @@ def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(des
         "turn": {"from": "900 mm", "into": "1000 mm"},
         "ceiling": "2400 mm",
     }
-    says, mended, quote = fixed(desk, order)
+    says, mended, quote = fixed(context, order)
     assert says == [
         "Make “Kitchen run” of two pieces, 1800 mm and 1798 mm long, with a join between them."
     ]
     assert mended["delivery"] == order["delivery"]
-    lifting = desk.workshop.lifting
+    lifting = context.workshop.lifting
     assert all(one.slab_kg <= lifting.most_people * lifting.kg_per_person for one in quote.weights)
     checks = {finding.check for finding in quote.findings}
     assert not checks & {"too-heavy-for-steps", "beyond-hands"}
 
 
-def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(desk: Desk) -> None:
+def test_two_runs_too_long_are_four_pieces_each_joined_to_its_own(context: QuoteContext) -> None:
     """Two runs of 3.2 m: each is cut in two, and each half meets the other half of its own run."""
     order = rectangle("3200 mm", "620 mm", rests={"kind": "full"})
     order["slabs"] += rectangle("3000 mm", "600 mm", rests={"kind": "full"})["slabs"]
-    _, mended, _ = fixed(desk, order)
+    _, mended, _ = fixed(context, order)
     lengths = [slab["outline"]["length"] for slab in mended["slabs"]]
     assert lengths == ["1600 mm", "1500 mm", "1598 mm", "1498 mm"]
     ends = [(join["one"]["slab"], join["other"]["slab"]) for join in mended["joins"]]
     assert ends == [(0, 2), (1, 3)]
 
 
-def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(desk: Desk) -> None:
+def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(
+    context: QuoteContext,
+) -> None:
     """Four units of 600 mm and one of 800: the join lies over a side, the left piece is round."""
     units = [{"width": width} for width in ("600 mm", "600 mm", "600 mm", "600 mm", "800 mm")]
     order = rectangle("3200 mm", "620 mm", rests={"kind": "units", "units": units})
-    _, mended, _ = fixed(desk, order)
+    _, mended, _ = fixed(context, order)
     left, right = mended["slabs"]
     assert (left["outline"]["length"], right["outline"]["length"]) == ("1800 mm", "1398 mm")
     assert [unit["width"] for unit in left["rests"]["units"]] == ["600 mm"] * 3
@@ -85,16 +91,16 @@ def test_a_piece_that_is_cut_again_keeps_its_place(workshop: Workshop) -> None:
         "lift": {"width": "0.872 m", "depth": "0.711 m", "height": "0.629 m", "door": "0.709 m",
                  "rated_kg": 450},
     }  # fmt: skip
-    sent_back(Desk(small, TODAY), order)
+    sent_back(context_of(small, TODAY), order)
 
 
-def test_in_inches_the_joint_is_what_the_pieces_leave(desk: Desk) -> None:
+def test_in_inches_the_joint_is_what_the_pieces_leave(context: QuoteContext) -> None:
     """140 in by 24 in: no piece is cut finer than a sixteenth, and nothing of the run is lost."""
     order = rectangle("140 in", "24 in", "1 1/2 in", rests=FULL)
     order["slabs"][0]["outline"]["corner_radius"] = "1 in"
-    _, mended, _ = fixed(desk, order)
+    _, mended, _ = fixed(context, order)
     left, right = (slab["outline"] for slab in mended["slabs"])
-    read = desk.read(mended)
+    read = read_sent_order(mended, context)
     lengths = [
         slab.outline.length.exact_mm for slab in read.slabs if slab.outline.kind == "rectangle"
     ]

@@ -9,17 +9,18 @@ from flask.json.provider import DefaultJSONProvider
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from ledgerstone.api import guard, limits, logs, metrics, problems
-from ledgerstone.api.booked import booked_in
+from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
-from ledgerstone.api.routes import SHOP, Shop, routes
-from ledgerstone.api.settings import Settings
+from ledgerstone.api.routes import routes
+from ledgerstone.calendar_file import calendar_file_of
 from ledgerstone.codec.problem_kinds import KINDS
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.papers.templates import templates_in
+from ledgerstone.settings import Settings
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.records import Workshop
 
@@ -45,22 +46,22 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     settings = settings if settings is not None else Settings()
     templates = templates_in(settings.workshop_path.parent)
     workshop = _workshop(settings)
-    booked = booked_in(workshop, settings.workshop_path, settings.calendar_path)
-    shop = Shop(settings, workshop, Tokens(settings.signing_keys), templates, booked)
+    calendar = calendar_file_of(workshop, settings.workshop_path, settings.calendar_path)
+    context = AppContext(settings, workshop, Tokens(settings.signing_keys), templates, calendar)
     app = Flask("ledgerstone", static_folder=None)
-    app.extensions[SHOP] = shop
+    app.extensions[APP_CONTEXT] = context
     # One byte more is let through to be counted: a chunked body is cut off here, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)
     provider.sort_keys = False  # members stand in the order in which people read them
     app.json = provider
-    app.register_blueprint(routes(shop))
-    app.register_blueprint(offer_routes(shop))
-    app.register_blueprint(job_routes(shop))
-    app.register_blueprint(health_routes(shop, running))
+    app.register_blueprint(routes(context))
+    app.register_blueprint(offer_routes(context))
+    app.register_blueprint(job_routes(context))
+    app.register_blueprint(health_routes(context, running))
     _watched(app, settings, running)
     problems.register(app)
-    guard.register(app, shop.workshop)
+    guard.register(app, context.workshop)
     _problem_pages(app)
     if settings.web_folder is not None:
         page_routes(app, settings.web_folder)

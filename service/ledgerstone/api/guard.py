@@ -18,8 +18,8 @@ from werkzeug.exceptions import (
 
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import request_id
-from ledgerstone.api.settings import Settings
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
+from ledgerstone.settings import Settings
 from ledgerstone.workshop.records import Workshop
 
 _JSON_TYPES = ("application/json", "application/problem+json")

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+import time
 from dataclasses import dataclass, field
 from datetime import datetime
 from ipaddress import ip_address
+from typing import Any
 
 from flask import Blueprint, Response, jsonify, request
 
 from ledgerstone import __version__
 from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.metrics import Counts
-from ledgerstone.api.routes import Shop
 
 _FORWARDED = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
 _TEXT = "text/plain; version=0.0.4; charset=utf-8"
@@ -35,7 +37,7 @@ class Running:
     refused: Refusal | None = None
 
 
-def health_routes(shop: Shop, running: Running) -> Blueprint:
+def health_routes(context: AppContext, running: Running) -> Blueprint:
     """Make the routes that tell how the service is."""
     health = Blueprint("health", __name__)
 
@@ -45,17 +47,33 @@ def health_routes(shop: Shop, running: Running) -> Blueprint:
 
     @health.get("/v1/health/ready")
     def ready() -> Response:
-        told = {"status": "ready", "version": __version__, **shop.stands()}
+        told = {"status": "ready", "version": __version__, **_stands(context)}
         return jsonify({**told, **_refused(running.refused)})
 
     @health.get("/metrics")
     def metrics() -> Response:
         if not _asked_from_here():
-            guard.must_be_maker(shop.settings)
+            guard.must_be_maker(context.settings)
         text = running.counts.text() if running.counts is not None else ""
         return Response(text, content_type=_TEXT)
 
     return health
+
+
+def _stands(context: AppContext) -> dict[str, Any]:
+    """Tell for readiness what it answers from: the profile, and the calendar where one is read."""
+    told: dict[str, Any] = {"profile": context.workshop.fingerprint}
+    calendar = context.calendar
+    if calendar.path is None:
+        return told
+    read = calendar.read(context.today())
+    if read.says:
+        members = {"status": "not-read", "says": read.says}
+    else:
+        members = {"status": "read", "bookings": read.fingerprint}
+    age_hours = calendar.age_hours(time.time())
+    aged = {} if age_hours is None else {"age_hours": round(age_hours, 1)}
+    return {**told, "calendar": {**members, **aged}}
 
 
 def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:

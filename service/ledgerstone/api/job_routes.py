@@ -5,11 +5,12 @@ from __future__ import annotations
 from flask import Blueprint, Response, json
 
 from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
-from ledgerstone.api.routes import Shop
 from ledgerstone.application.answers import write_sent_back
-from ledgerstone.application.asks import Asked
-from ledgerstone.application.job_sheets import Foreman
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.job_sheets import make_job
+from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.papers.job_sheet import job_content, job_page, job_print
 from ledgerstone.quote import SentBack
 from ledgerstone.schedule.plan_ics import plan_ics
@@ -19,17 +20,18 @@ _ICS = "text/calendar"
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
-def job_routes(shop: Shop) -> Blueprint:
+def job_routes(context: AppContext) -> Blueprint:
     """Make the ``/v1`` route of one workshop's job sheets."""
     v1 = Blueprint("jobs", __name__, url_prefix="/v1")
 
     @v1.post("/job-sheets")
     def job_sheets() -> Response:
-        guard.must_be_maker(shop.settings)
+        guard.must_be_maker(context.settings)
         form = guard.accepted(_JSON, _HTML, _PDF, _ICS)
-        job = Foreman(shop.desk(makers=True), shop.tokens).job(guard.json_body())
-        if isinstance(job, Asked):
-            return _sent_back(job, shop)
+        asked = context.quote_context(for_maker=True)
+        job = make_job(guard.json_body(), asked)
+        if isinstance(job, ResolvedRequest):
+            return _sent_back(job, asked)
         if form == _PDF:
             response = Response(job_print(job), mimetype=_PDF)
             response.headers["Content-Disposition"] = 'attachment; filename="job-sheet.pdf"'
@@ -39,16 +41,14 @@ def job_routes(shop: Shop) -> Blueprint:
             return Response(plan, mimetype=_ICS)
         if form == _JSON:
             return Response(json.dumps(job_content(job)), mimetype=_JSON)
-        response = Response(job_page(job, shop.templates), mimetype=_HTML)
+        response = Response(job_page(job, context.templates), mimetype=_HTML)
         response.headers["Content-Security-Policy"] = _POLICY
         return response
 
     return v1
 
 
-def _sent_back(asked: Asked, shop: Shop) -> Response:
-    if not isinstance(asked.answer, SentBack):
+def _sent_back(resolved: ResolvedRequest, context: QuoteContext) -> Response:
+    if not isinstance(resolved.answer, SentBack):
         return problem(500)
-    return problem_response(
-        write_sent_back(asked.answer, asked.document, shop.workshop, shop.tokens)
-    )
+    return problem_response(write_sent_back(resolved.answer, resolved.document, context))

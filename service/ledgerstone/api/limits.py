@@ -15,7 +15,7 @@ from typing import Final, Protocol
 from flask import Flask, Response, request
 
 from ledgerstone.api.problems import problem
-from ledgerstone.api.settings import Settings
+from ledgerstone.settings import Settings
 
 MOST_CLIENTS: Final = 4096
 # Calls that cost next to nothing, and that tell how the service is: they are never held up.

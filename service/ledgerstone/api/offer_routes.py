@@ -8,17 +8,19 @@ import time
 from flask import Blueprint, Response, json, request
 
 from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.limits import Buckets, waits
 from ledgerstone.api.problems import problem, problem_response
-from ledgerstone.api.routes import Shop
 from ledgerstone.api.smtp import post_of
 from ledgerstone.application.answers import write_sent_back
-from ledgerstone.application.asks import Asked
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import write_opened
-from ledgerstone.application.replying import Writer
+from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.requesting import send_request
-from ledgerstone.application.sheets import SHEETS, Drafter
+from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.application.sheets import SHEETS, make_sheet
 from ledgerstone.codec.links import open_offer
+from ledgerstone.papers.sheet import sheet_content, sheet_page, sheet_print
 from ledgerstone.quote import SentBack
 
 _JSON, _HTML, _PDF, _EML = "application/json", "text/html", "application/pdf", "message/rfc822"
@@ -28,51 +30,50 @@ _TOO_OFTEN = "That is a lot of requests at once. Ask again in {} s."
 _SHEET_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
-def offer_routes(shop: Shop) -> Blueprint:
+def offer_routes(context: AppContext) -> Blueprint:
     """Make the ``/v1`` routes of offers that one workshop has made."""
     v1 = Blueprint("offers", __name__, url_prefix="/v1")
 
     @v1.get("/quotes/<token>")
     def quote(token: str) -> Response:
         guard.must_accept_json()
-        desk = shop.desk()
-        offer = open_offer(token, shop.tokens, desk.today)
-        body = write_opened(offer, token, desk, shop.tokens)
+        today = context.quote_context()
+        body = write_opened(open_offer(token, today.tokens, today.today), token, today)
         response = Response(json.dumps(body), mimetype=_JSON)
         response.headers["X-Robots-Tag"] = "noindex"
         return response
 
     @v1.post("/replies")
     def replies() -> Response:
-        guard.must_be_maker(shop.settings)
+        guard.must_be_maker(context.settings)
         kind = guard.accepted(_JSON, _EML)
-        writer = Writer(shop.desk(makers=True), shop.tokens, shop.templates)
+        asked, templates = context.quote_context(for_maker=True), context.templates
         document = guard.json_body()
         if kind == _EML:
-            return _download(writer.draft(document), _EML, "reply.eml")
-        return Response(json.dumps(writer.write(document)), mimetype=_JSON)
+            return _download(make_draft(document, asked, templates), _EML, "reply.eml")
+        return Response(json.dumps(make_reply(document, asked, templates)), mimetype=_JSON)
 
     @v1.post("/sheets/<kind>")
     def sheets(kind: str) -> Response:
-        guard.must_be_maker(shop.settings)
+        guard.must_be_maker(context.settings)
         form = guard.accepted(_JSON, _HTML, _PDF)
         if kind not in SHEETS:
             return problem(404, f"The sheets are {', '.join(SHEETS)}.")
-        return _sheet(kind, form, shop)
+        return _sheet(kind, form, context)
 
-    _take_requests(v1, shop)
+    _take_requests(v1, context)
     return v1
 
 
-def _take_requests(v1: Blueprint, shop: Shop) -> None:
+def _take_requests(v1: Blueprint, context: AppContext) -> None:
     """Carry a customer's request to the workshop, where the profile names a mail server."""
-    post = post_of(shop.workshop, shop.settings.smtp_password)
+    post = post_of(context.workshop, context.settings.smtp_password)
     one, all_of_them = Buckets(1 / 60, _MOST_OF_ONE), Buckets(1 / 60, _MOST_OF_ALL)
 
     @v1.post("/requests")
     def requests() -> Response:
         if post is None:
-            return problem(404, _NO_REQUESTS.format(shop.workshop.workshop.email))
+            return problem(404, _NO_REQUESTS.format(context.workshop.workshop.email))
         guard.must_accept_json()
         document = guard.json_body()
         now_s = time.monotonic()
@@ -80,30 +81,28 @@ def _take_requests(v1: Blueprint, shop: Shop) -> None:
         wait_s = one.wait_s(client, now_s) or all_of_them.wait_s("", now_s)
         if wait_s:
             return waits(429, _TOO_OFTEN, math.ceil(wait_s))
-        sent = send_request(document, shop.desk(), shop.tokens, post)
+        sent = send_request(document, context.quote_context(), post)
         return Response(json.dumps(sent), mimetype=_JSON)
 
 
-def _sheet(kind: str, form: str, shop: Shop) -> Response:
-    drafter = Drafter(shop.desk(makers=True), shop.tokens, shop.templates)
-    sheet = drafter.sheet(kind, guard.json_body())
-    if isinstance(sheet, Asked):
-        return _sent_back(sheet, shop)
+def _sheet(kind: str, form: str, context: AppContext) -> Response:
+    asked = context.quote_context(for_maker=True)
+    sheet = make_sheet(kind, guard.json_body(), asked)
+    if isinstance(sheet, ResolvedRequest):
+        return _sent_back(sheet, asked)
     if form == _PDF:
-        return _download(drafter.printed(sheet), _PDF, f"{kind}.pdf")
+        return _download(sheet_print(sheet, asked.workshop), _PDF, f"{kind}.pdf")
     if form == _JSON:
-        return Response(json.dumps(drafter.content(sheet)), mimetype=_JSON)
-    response = Response(drafter.page(sheet), mimetype=_HTML)
+        return Response(json.dumps(sheet_content(sheet, asked.workshop)), mimetype=_JSON)
+    response = Response(sheet_page(sheet, asked.workshop, context.templates), mimetype=_HTML)
     response.headers["Content-Security-Policy"] = _SHEET_POLICY
     return response
 
 
-def _sent_back(asked: Asked, shop: Shop) -> Response:
-    if not isinstance(asked.answer, SentBack):
+def _sent_back(resolved: ResolvedRequest, context: QuoteContext) -> Response:
+    if not isinstance(resolved.answer, SentBack):
         return problem(500)
-    return problem_response(
-        write_sent_back(asked.answer, asked.document, shop.workshop, shop.tokens)
-    )
+    return problem_response(write_sent_back(resolved.answer, resolved.document, context))
 
 
 def _download(content: bytes, mimetype: str, name: str) -> Response:

@@ -8,20 +8,17 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from wsgiref.types import StartResponse, WSGIEnvironment
 
 from flask import Flask
 
 from ledgerstone.api import create_app
+from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.api.health import Refusal, Running
 from ledgerstone.api.limits import Gate
-from ledgerstone.api.routes import SHOP
-from ledgerstone.api.settings import Settings
 from ledgerstone.api.warm import warm
 from ledgerstone.errors import LedgerstoneError, ProfileError
-
-if TYPE_CHECKING:
-    from _typeshed.wsgi import StartResponse, WSGIEnvironment
+from ledgerstone.settings import Settings
 
 _log = logging.getLogger("ledgerstone")
 LOOK_EVERY_S = 1.0
@@ -121,7 +118,7 @@ class Service:
 
     def _made(self) -> Flask:
         app = create_app(self.settings, self.running)
-        warm(app.extensions[SHOP])
+        warm(app.extensions[APP_CONTEXT])
         return app
 
     def _refuse(self, fault: Exception) -> None:

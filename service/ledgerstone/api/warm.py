@@ -11,7 +11,8 @@ from contextlib import nullcontext
 from dataclasses import replace
 from typing import Any, Final
 
-from ledgerstone.api.routes import Shop
+from ledgerstone.api.app_context import AppContext
+from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.drawings import Drawer, drawing_content
@@ -22,17 +23,17 @@ _SIZE_MM: Final = {"length": 900, "width": 550}
 _HOLE: Final = {"kind": "circle", "diameter": 200, "centre": {"x": 500, "y": 275}}
 
 
-def warm(shop: Shop) -> None:
+def warm(context: AppContext) -> None:
     """Answer one plain order as a customer's is answered, and draw it; keep nothing of it."""
-    write_choices(shop.workshop)
-    desk = replace(shop.desk(), timed=nullcontext)
-    document = _plain_order(shop.workshop)
-    answer = desk.answer(document, search=False)
+    write_choices(context.workshop)
+    quoting = replace(context.quote_context(), timed=nullcontext)
+    document = _plain_order(context.workshop)
+    answer = answer_order(document, quoting, search=False)
     if isinstance(answer, Quote):
-        write_quote(answer, shop.workshop, shop.tokens, document=document)
+        write_quote(answer, quoting, document=document)
     else:
-        write_sent_back(answer, document, shop.workshop, shop.tokens)
-    drawer = Drawer(drawing_content(answer.order), shop.workshop)
+        write_sent_back(answer, document, quoting)
+    drawer = Drawer(drawing_content(answer.order), context.workshop)
     for name in ("plan", "view"):
         drawer.drawn(name, 0)
 

@@ -6,8 +6,8 @@ from contextlib import suppress
 
 from ledgerstone.api import logs
 from ledgerstone.api.reload import Service, service
-from ledgerstone.api.settings import settings_from
 from ledgerstone.errors import LedgerstoneError, ProfileError
+from ledgerstone.settings import settings_from
 
 
 def _started() -> Service:

@@ -7,7 +7,8 @@ from typing import Any
 
 from shapely.geometry import Point
 
-from ledgerstone.application.drawings import Beside, drawing_members
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.checks import Finding
 from ledgerstone.checks.finding import geojson
 from ledgerstone.codec.changes import write_changes
@@ -16,7 +17,6 @@ from ledgerstone.codec.money import write_price
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.codec.remedies_out import write_fixes, write_remedies, write_ways
-from ledgerstone.codec.tokens import Tokens
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack, SlabWeight
@@ -33,12 +33,10 @@ MOST_FINDINGS = 100  # the gravest; an order that has more is not read to its en
 
 def write_quote(
     quote: Quote,
-    workshop: Workshop,
-    tokens: Tokens,
+    context: QuoteContext,
     since: Offer | None = None,
     *,
     document: dict[str, Any] | None = None,
-    makers: bool = False,
 ) -> dict[str, Any]:
     """Write a quote, with its signed link and its drawings' links.
 
@@ -48,9 +46,8 @@ def write_quote(
         The offer that this one changes.
     document
         The order as it was sent: the patches of ways to save apply to it.
-    makers
-        Whether the maker asks, who sees what each line costs.
     """
+    workshop, tokens = context.workshop, context.tokens
     offer = offer_of(quote, workshop, since)
     return {
         "reference": offer.reference,
@@ -62,12 +59,12 @@ def write_quote(
         "depends_on": list(quote.depends_on),
         **({} if since is None else {"changes": write_changes(since, offer)}),
         "price": write_price(quote.price),
-        **({"costs": costs_content(quote, workshop)} if makers else {}),
+        **({"costs": costs_content(quote, workshop)} if context.for_maker else {}),
         "lead_time": _lead_time(quote.lead_time),
         "weight": _weight(quote.weights, quote.packed_kg),
         "findings": [write_finding(finding) for finding in quote.findings[:MOST_FINDINGS]],
         **_more(quote.findings),
-        "drawings": _drawings(quote, workshop, tokens, offer),
+        "drawings": _drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop),
         **(
             {"ways_to_save": write_ways(document, quote.ways, quote.price)}
@@ -78,7 +75,7 @@ def write_quote(
 
 
 def write_sent_back(
-    sent: SentBack, document: dict[str, Any], workshop: Workshop, tokens: Tokens
+    sent: SentBack, document: dict[str, Any], context: QuoteContext
 ) -> dict[str, Any]:
     """Write a send-back as the problem ``cannot-do-as-asked`` (RFC 9457).
 
@@ -101,29 +98,31 @@ def write_sent_back(
         ],
         **_more(sent.findings),
         "not_checked": list(sent.not_checked),
-        "drawings": _drawings(sent, workshop, tokens),
+        "drawings": _drawings(sent, context),
         **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
     }
 
 
 def write_drawings(
-    answer: Quote | SentBack, workshop: Workshop, tokens: Tokens, since: Offer | None = None
+    answer: Quote | SentBack, context: QuoteContext, since: Offer | None = None
 ) -> dict[str, Any]:
     """Write the drawings' links alone, as the whole answer gives them."""
-    offer = offer_of(answer, workshop, since) if isinstance(answer, Quote) else None
-    return _drawings(answer, workshop, tokens, offer)
+    offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
+    return _drawings(answer, context, offer)
 
 
 def _drawings(
-    answer: Quote | SentBack, workshop: Workshop, tokens: Tokens, offer: Offer | None = None
+    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None = None
 ) -> dict[str, Any]:
     """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
-    beside = Beside(
+    annotations = Annotations(
         reference=offer.name if offer is not None else "",
         issued=offer.issued if offer is not None else None,
         findings=answer.findings,
     )
-    return drawing_members(answer.order, answer.shapes, workshop, tokens, beside)
+    return drawing_members(
+        answer.order, answer.shapes, context.workshop, context.tokens, annotations
+    )
 
 
 def _more(findings: Sequence[Finding]) -> dict[str, int]:

@@ -52,7 +52,7 @@ _FILM_GLOSS = 0.3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Beside:
+class Annotations:
     """What stands beside a drawing: the offer's name and day, and a numbered list of findings.
 
     ``findings`` are those of the list, in its order: each has its number there.
@@ -63,7 +63,7 @@ class Beside:
     findings: Sequence[Finding] = ()
 
 
-ALONE: Final = Beside()
+NO_ANNOTATIONS: Final = Annotations()
 
 
 def drawing_members(
@@ -71,7 +71,7 @@ def drawing_members(
     shapes: Sequence[Shape] | None,
     workshop: Workshop,
     tokens: Tokens,
-    beside: Beside = ALONE,
+    annotations: Annotations = NO_ANNOTATIONS,
 ) -> dict[str, Any]:
     """Sign what an order's drawings need, link them, and say each slab's in words.
 
@@ -82,7 +82,7 @@ def drawing_members(
     shapes
         The slabs', where they have been worked out.
     """
-    token = drawing_token(order, tokens, beside)
+    token = drawing_token(order, tokens, annotations)
     if token is None:
         return {}
     shapes = shapes if shapes is not None else [shape_of(slab, workshop) for slab in order.slabs]
@@ -96,23 +96,25 @@ def drawing_members(
     return members
 
 
-def drawing_token(order: Order, tokens: Tokens, beside: Beside = ALONE) -> str | None:
+def drawing_token(
+    order: Order, tokens: Tokens, annotations: Annotations = NO_ANNOTATIONS
+) -> str | None:
     """Sign what an order's drawings need; without its pins where those would make it too long."""
-    token = tokens.sign("drawing", drawing_content(order, beside))
+    token = tokens.sign("drawing", drawing_content(order, annotations))
     if token is None:
-        token = tokens.sign("drawing", drawing_content(order, replace(beside, findings=())))
+        token = tokens.sign("drawing", drawing_content(order, replace(annotations, findings=())))
     return token
 
 
-def drawing_content(order: Order, beside: Beside = ALONE) -> dict[str, Any]:
+def drawing_content(order: Order, annotations: Annotations = NO_ANNOTATIONS) -> dict[str, Any]:
     """Take what drawings need: slabs, joins, a name and a day for the title block, and pins."""
     written = write_order(order, compact=True)
     content: dict[str, Any] = {k: written[k] for k in ("slabs", "joins") if k in written}
-    if beside.reference:
-        content["ref"] = beside.reference
-    if beside.issued is not None:
-        content["on"] = beside.issued.isoformat()
-    pins = list(_written_pins(beside.findings))
+    if annotations.reference:
+        content["ref"] = annotations.reference
+    if annotations.issued is not None:
+        content["on"] = annotations.issued.isoformat()
+    pins = list(_written_pins(annotations.findings))
     if pins:
         content["pins"] = pins
     return content

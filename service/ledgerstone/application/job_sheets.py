@@ -1,35 +1,24 @@
-"""Job sheets for a quote's token or an order: as JSON, HTML or PDF."""
+"""The job of a quote's token or of an order."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from ledgerstone.application.answering import Desk
-from ledgerstone.application.asks import Asked, AskSchema, answer_ask, read_ask
-from ledgerstone.codec.tokens import Tokens
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.resolving import AskSchema, ResolvedRequest, read_ask, resolve
 from ledgerstone.papers.job import Job
 from ledgerstone.quote import SentBack
 
 _SCHEMA = AskSchema()
 
 
-@dataclass(frozen=True, slots=True)
-class Foreman:
-    """What a job is worked out with: the maker's desk, and the signer of links."""
+def make_job(document: object, context: QuoteContext) -> Job | ResolvedRequest:
+    """Work out a job; the resolved request, with its send-back, where it cannot be made.
 
-    desk: Desk
-    tokens: Tokens
-
-    def job(self, document: object) -> Job | Asked:
-        """Work out a job; what was asked, with its send-back, where the order cannot be made.
-
-        Raises
-        ------
-        NotUnderstood
-        """
-        asked = answer_ask(read_ask(_SCHEMA, document), self.desk, self.tokens, search=True)
-        quote, desk = asked.answer, self.desk
-        if isinstance(quote, SentBack):
-            return asked
-        name = asked.offer.name if asked.offer is not None else ""
-        return Job(name, quote, desk.workshop)
+    Raises
+    ------
+    NotUnderstood
+    """
+    resolved = resolve(read_ask(_SCHEMA, document), context, search=True)
+    if isinstance(resolved.answer, SentBack):
+        return resolved
+    name = resolved.offer.name if resolved.offer is not None else ""
+    return Job(name, resolved.answer, context.workshop)

@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from datetime import timedelta
 from typing import Any
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
-from ledgerstone.application.drawings import Beside, drawing_members
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.links import Offer, link_of
-from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_print
@@ -21,18 +21,18 @@ from ledgerstone.workshop.records import Workshop
 _ENDS = ("expired", "revoked", "no-longer-offered")
 
 
-def write_opened(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, Any]:
+def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
     """Write an offer as it was made, whether it still stands, and what it would be today.
 
     An offer stands until its last day even where rates have changed since.
     """
-    because = list(_because(offer, desk))
-    still = stands(offer, desk)
+    because = list(_because(offer, context))
+    still = stands(offer, context)
     members: dict[str, Any] = {
         "reference": offer.reference,
         "revision": offer.revision or None,
         "token": token,
-        "link": link_of(token, desk.workshop),
+        "link": link_of(token, context.workshop),
         "order": offer.order,
         "delivery_area": offer.area,
         "issued": offer.issued.isoformat(),
@@ -46,7 +46,7 @@ def write_opened(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[s
         "stands": still,
         "says": _says(offer, stands=still),
         "because": because,
-        **_today(offer, token, desk, tokens),
+        **_today(offer, token, context),
     }
     return {key: value for key, value in members.items() if value is not None}
 
@@ -59,9 +59,9 @@ def _price(offer: Offer) -> dict[str, str]:
     }
 
 
-def stands(offer: Offer, desk: Desk) -> bool:
+def stands(offer: Offer, context: QuoteContext) -> bool:
     """Say whether an offer is still to be had at its price."""
-    return not any(reason["reason"] in _ENDS for reason in _because(offer, desk))
+    return not any(reason["reason"] in _ENDS for reason in _because(offer, context))
 
 
 def _says(offer: Offer, *, stands: bool) -> str:
@@ -71,30 +71,30 @@ def _says(offer: Offer, *, stands: bool) -> str:
     return f"{made}. It no longer stands; today's answer is below."
 
 
-def _because(offer: Offer, desk: Desk) -> Iterable[dict[str, str]]:
+def _because(offer: Offer, context: QuoteContext) -> Iterable[dict[str, str]]:
     """Everything that has happened to an offer since it was made, each with its reason."""
-    revoked = desk.workshop.offer.revoke_before
-    if desk.today > offer.valid_until:
-        days = (desk.today - offer.valid_until) // timedelta(days=1)
+    revoked = context.workshop.offer.revoke_before
+    if context.today > offer.valid_until:
+        days = (context.today - offer.valid_until) // timedelta(days=1)
         ago = "yesterday" if days == 1 else f"{days} days ago"
         yield _reason("expired", f"Its last day was {day_words(offer.valid_until)}, {ago}.")
     if revoked is not None and offer.issued < revoked:
         before = day_words(revoked)
         yield _reason("revoked", f"We have taken back the prices we gave before {before}.")
-    for what in withdrawn(offer, desk.workshop):
+    for what in withdrawn(offer, context.workshop):
         yield _reason("no-longer-offered", f"We no longer offer {what}.")
-    if offer.fingerprint != desk.workshop.fingerprint:
+    if offer.fingerprint != context.workshop.fingerprint:
         yield _reason("rates-changed", "Our rates or our choices have changed since.")
-    if _calendar_changed(offer, desk):
+    if _calendar_changed(offer, context):
         says = "Our calendar has changed since, so the day may be another one."
         yield _reason("calendar-changed", says)
 
 
-def _calendar_changed(offer: Offer, desk: Desk) -> bool:
+def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
     """Whether something else is booked up to the day offered, as far back as that is known."""
-    if not offer.calendar or desk.not_known or desk.today - offer.issued > KNOWN_FOR:
+    if not offer.calendar or context.calendar_fault or context.today - offer.issued > KNOWN_FOR:
         return False
-    now = calendar_print(desk.workshop, desk.bookings or (), offer.issued, offer.ready_on)
+    now = calendar_print(context.workshop, context.bookings or (), offer.issued, offer.ready_on)
     return now != offer.calendar
 
 
@@ -123,26 +123,28 @@ def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[str]:
         yield f"delivery to the area “{offer.area}”"
 
 
-def _today(offer: Offer, token: str, desk: Desk, tokens: Tokens) -> dict[str, Any]:
+def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
     """Write what the same order is answered today, as a change to the offer."""
     document = {**offer.order, "since": token}
     try:
-        answer = desk.answer(document, search=False)
+        answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:
         faults = [{"pointer": one.pointer, "says": one.says} for one in fault.faults]
         return {"today": {"kind": "not-understood", "body": {"faults": faults}}, "drawings": {}}
-    beside = Beside(reference=offer.name, issued=offer.issued, findings=answer.findings)
+    annotations = Annotations(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
-        "today": todays(answer, document, offer, desk, tokens),
-        "drawings": drawing_members(answer.order, answer.shapes, desk.workshop, tokens, beside),
+        "today": todays(answer, document, offer, context),
+        "drawings": drawing_members(
+            answer.order, answer.shapes, context.workshop, context.tokens, annotations
+        ),
     }
 
 
 def todays(
-    answer: Quote | SentBack, document: dict[str, Any], offer: Offer, desk: Desk, tokens: Tokens
+    answer: Quote | SentBack, document: dict[str, Any], offer: Offer, context: QuoteContext
 ) -> dict[str, Any]:
     """Write one answer of today with its kind beside it."""
     if isinstance(answer, Quote):
-        body = write_quote(answer, desk.workshop, tokens, offer)
+        body = write_quote(answer, context, offer)
         return {"kind": "quote", "body": body}
-    return {"kind": "sent-back", "body": write_sent_back(answer, document, desk.workshop, tokens)}
+    return {"kind": "sent-back", "body": write_sent_back(answer, document, context)}

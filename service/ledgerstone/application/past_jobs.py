@@ -11,7 +11,8 @@ from statistics import median
 from types import MappingProxyType
 from typing import Any, Final
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.quote import SentBack
 
@@ -100,15 +101,15 @@ def _job(i: int, job: Mapping[str, Any], opened: Callable[[str], Any]) -> PastJo
     )
 
 
-def try_job(job: PastJob, desk: Desk) -> Tried:
+def try_job(job: PastJob, context: QuoteContext) -> Tried:
     """Ask the profile about a past job, as on the day it was ordered.
 
     Raises
     ------
     NotUnderstood
     """
-    then = replace(desk, today=job.ordered_on)
-    answer = then.answer(job.order, search=False)
+    then = replace(context, today=job.ordered_on)
+    answer = answer_order(job.order, then, search=False)
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
         return Tried(job, {}, stops)

@@ -9,13 +9,13 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import Strict, TextField
 from ledgerstone.codec.links import Offer, link_of, open_offer
 from ledgerstone.codec.order_in import walk
 from ledgerstone.codec.plain_text import text_fault
-from ledgerstone.codec.tokens import LONGEST_TOKEN, Tokens
+from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.papers.requested import Request, request_letter
 from ledgerstone.papers.words import day_text, money_text
@@ -52,7 +52,7 @@ class RequestSchema(Strict):
 _SCHEMA = RequestSchema()
 
 
-def send_request(document: object, desk: Desk, tokens: Tokens, post: Post) -> dict[str, str]:
+def send_request(document: object, context: QuoteContext, post: Post) -> dict[str, str]:
     """Send one letter to the workshop's own address; nothing of it is kept.
 
     Raises
@@ -61,7 +61,7 @@ def send_request(document: object, desk: Desk, tokens: Tokens, post: Post) -> di
     """
     asked = _read(document)
     try:
-        offer = open_offer(asked["token"], tokens, desk.today)
+        offer = open_offer(asked["token"], context.tokens, context.today)
     except TokenError:
         says = "This is no quote of ours. Ask for a price again, and send that."
         raise NotUnderstood((Fault("/token", says),)) from None
@@ -71,10 +71,10 @@ def send_request(document: object, desk: Desk, tokens: Tokens, post: Post) -> di
         note=asked.get("note", ""),
         reference=offer.name,
         total=money_text(offer.currency, offer.total),
-        quote=tuple(_told(offer, asked["token"], desk)),
+        quote=tuple(_offer_facts(offer, asked["token"], context)),
     )
-    post(request_letter(request, desk.workshop))
-    workshop = desk.workshop.workshop.name
+    post(request_letter(request, context.workshop))
+    workshop = context.workshop.workshop.name
     return {
         "reference": offer.name,
         "says": f"Your request for {offer.name} is with {workshop}. They will answer you.",
@@ -98,9 +98,9 @@ def _read(document: object) -> dict[str, Any]:
     return asked
 
 
-def _told(offer: Offer, token: str, desk: Desk) -> list[tuple[str, str]]:
-    still = "it stands" if stands(offer, desk) else "it no longer stands"
-    link = link_of(token, desk.workshop)
+def _offer_facts(offer: Offer, token: str, context: QuoteContext) -> list[tuple[str, str]]:
+    still = "it stands" if stands(offer, context) else "it no longer stands"
+    link = link_of(token, context.workshop)
     slabs = offer.order.get("slabs", [])
     labels = [slab.get("label") or f"slab {i + 1}" for i, slab in enumerate(slabs)]
     return [

@@ -4,18 +4,18 @@ from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.message import Enclosed, message
 from ledgerstone.papers.reply import Reply, Tone, reply
 from ledgerstone.papers.templates import BUILT_IN, Templates
-from ledgerstone.papers.told import Told, ToldBack, ToldFinding, ToldWay
+from ledgerstone.papers.views import ChangeView, FindingView, QuoteView, SentBackView
 
 __all__ = [
     "BUILT_IN",
+    "ChangeView",
     "Enclosed",
+    "FindingView",
     "Letter",
+    "QuoteView",
     "Reply",
+    "SentBackView",
     "Templates",
-    "Told",
-    "ToldBack",
-    "ToldFinding",
-    "ToldWay",
     "Tone",
     "message",
     "reply",

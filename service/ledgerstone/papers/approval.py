@@ -16,7 +16,7 @@ from ledgerstone.drawing.saying import (
 from ledgerstone.drawing.weeks import draw_weeks, say_weeks
 from ledgerstone.order import LShape, Slab
 from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.told import Told
+from ledgerstone.papers.views import QuoteView
 from ledgerstone.papers.words import (
     arrives_text,
     day_text,
@@ -56,9 +56,11 @@ _CHECK = (
 )
 
 
-def approval_sheet(told: Told, workshop: Workshop, plans: Sequence[str], customer: str) -> Sheet:
+def approval_sheet(
+    view: QuoteView, workshop: Workshop, plans: Sequence[str], customer: str
+) -> Sheet:
     """Write what the customer signs."""
-    order = told.quote.order
+    order = view.quote.order
     many = len(order.slabs)
     slabs = [
         Section(
@@ -67,15 +69,15 @@ def approval_sheet(told: Told, workshop: Workshop, plans: Sequence[str], custome
             drawing=plans[i] if i < len(plans) else "",
             words=describe(slab, shape),
         )
-        for i, (slab, shape) in enumerate(zip(order.slabs, told.quote.shapes, strict=True))
+        for i, (slab, shape) in enumerate(zip(order.slabs, view.quote.shapes, strict=True))
     ]
     return Sheet(
         title="To approve before we cast",
-        facts=list(_offer_facts(told, workshop, customer)),
+        facts=list(_offer_facts(view, workshop, customer)),
         sections=[
             *slabs,
-            *_joins(told),
-            *_weeks(told),
+            *_joins(view),
+            *_weeks(view),
             Section(heading="What to expect of the material", says=EXPECT),
             Section(heading="Check before you sign", says=_CHECK),
             *(
@@ -91,18 +93,18 @@ def approval_sheet(told: Told, workshop: Workshop, plans: Sequence[str], custome
     )
 
 
-def _offer_facts(told: Told, workshop: Workshop, customer: str) -> Iterable[tuple[str, str]]:
-    quote, price = told.quote, told.quote.price
+def _offer_facts(view: QuoteView, workshop: Workshop, customer: str) -> Iterable[tuple[str, str]]:
+    quote, price = view.quote, view.quote.price
     if customer:
         yield "For", customer
-    yield quote.standing.capitalize(), told.name
+    yield quote.standing.capitalize(), view.name
     yield "Offered on", f"{day_text(quote.issued)}; it stands until {day_text(quote.valid_until)}"
     tax = tax_text(price, workshop.tax.name)
     yield "Price", f"{money_text(price.currency, price.total)}{f', {tax}' if tax else ''}"
     yield "Deposit", money_text(price.currency, price.deposit)
     lead = quote.lead_time
     yield "Ready on", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"
-    if told.whole:
+    if view.whole:
         yield "Delivery", arrives_text(lead, quote.order.delivery.kind)
     yield "Weight, packed", kg_text(quote.packed_kg)
 
@@ -139,17 +141,17 @@ def hand_text(outline: LShape) -> str:
     )
 
 
-def _weeks(told: Told) -> Iterable[Section]:
+def _weeks(view: QuoteView) -> Iterable[Section]:
     """Say the weeks, stage by stage, where their days are as they were offered."""
-    lead = told.quote.lead_time
-    if told.whole and lead.stages:
+    lead = view.quote.lead_time
+    if view.whole and lead.stages:
         facts = [(stage.name, stage_text(stage)) for stage in lead.stages]
         drawing, words = draw_weeks(lead), say_weeks(lead)
         yield Section(heading="The weeks", facts=facts, drawing=drawing, words=words)
 
 
-def _joins(told: Told) -> Iterable[Section]:
-    order = told.quote.order
+def _joins(view: QuoteView) -> Iterable[Section]:
+    order = view.quote.order
     if not order.joins:
         return
     names = [slab_name(slab, i, len(order.slabs)) for i, slab in enumerate(order.slabs)]

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 
 from ledgerstone.order import Slab
 from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.told import Told
+from ledgerstone.papers.views import QuoteView
 from ledgerstone.papers.words import day_text, listed, shade_text, slab_name
 from ledgerstone.workshop.records import Sealer, Workshop
 
@@ -62,11 +62,11 @@ _RENEW = {
 }
 
 
-def care_sheet(told: Told, workshop: Workshop, customer: str) -> Sheet:
+def care_sheet(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
     """Write how each slab is kept, one section for each sealer and place there is."""
-    slabs = told.quote.order.slabs
+    slabs = view.quote.order.slabs
     facts = [("For", customer)] if customer else []
-    facts += [("Order", told.name), ("Made", day_text(told.quote.lead_time.ready_on))]
+    facts += [("Order", view.name), ("Made", day_text(view.quote.lead_time.ready_on))]
     facts += [(slab_name(s, i, len(slabs)), shade_text(s)) for i, s in enumerate(slabs)]
     used = [one for one in workshop.sealers if any(s.finish.sealer == one.name for s in slabs)]
     places = {slab.place for slab in slabs}

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from ledgerstone.drawing.saying import rests_text
 from ledgerstone.order import Order, Slab
 from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.told import Told
+from ledgerstone.papers.views import QuoteView
 from ledgerstone.papers.words import day_text, kg_text, size_text, slab_name
 from ledgerstone.workshop.records import Workshop
 
@@ -66,15 +66,15 @@ _BEDS = {
 }
 
 
-def fitting_sheet(told: Told, workshop: Workshop, customer: str) -> Sheet:
+def fitting_sheet(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
     """Write what whoever receives and fits the slabs needs to know."""
-    quote = told.quote
+    quote = view.quote
     cautions = [finding.says for finding in quote.findings if finding.level == "caution"]
     facts = [("For", customer)] if customer else []
-    facts += [("Order", told.name), ("Ready on", day_text(quote.lead_time.ready_on))]
+    facts += [("Order", view.name), ("Ready on", day_text(quote.lead_time.ready_on))]
     sections = [
         Section(heading="Before you sign for it", says=_BEFORE_SIGNING),
-        Section(heading="What each piece weighs", facts=list(_weights(told))),
+        Section(heading="What each piece weighs", facts=list(_weights(view))),
         Section(heading="Carrying", says=_CARRYING),
         Section(heading="The base", says=list(_base(quote.order))),
         Section(heading="Bedding", facts=list(_bedding(quote.order))),
@@ -86,8 +86,8 @@ def fitting_sheet(told: Told, workshop: Workshop, customer: str) -> Sheet:
     return Sheet(title="Receiving and fitting", facts=facts, sections=sections)
 
 
-def _weights(told: Told) -> Iterable[tuple[str, str]]:
-    quote = told.quote
+def _weights(view: QuoteView) -> Iterable[tuple[str, str]]:
+    quote = view.quote
     many = len(quote.order.slabs)
     for i, (slab, shape, weight) in enumerate(
         zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)

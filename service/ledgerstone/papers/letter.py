@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from ledgerstone.order import Order
-from ledgerstone.papers.told import Told, ToldBack, ToldWay
+from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
 from ledgerstone.papers.words import (
     arrives_text,
     day_text,
@@ -49,13 +49,13 @@ class Letter:
             "full": self.is_full,
         }
 
-    def option(self, told: Told) -> Content:
+    def option(self, view: QuoteView) -> Content:
         """Say one quote."""
-        quote, price = told.quote, told.quote.price
+        quote, price = view.quote, view.quote.price
         return {
-            "title": told.title,
-            "changes": list(told.changes),
-            "name": told.name,
+            "title": view.title,
+            "changes": list(view.changes),
+            "name": view.name,
             "standing": _STANDING[quote.standing],
             "total": money_text(price.currency, price.total),
             "net": money_text(price.currency, price.net),
@@ -63,29 +63,29 @@ class Letter:
             "deposit": money_text(price.currency, price.deposit),
             "lines": [
                 {"label": line.label, "amount": money_text(price.currency, line.amount)}
-                for line in (price.lines if told.whole else ())
+                for line in (price.lines if view.whole else ())
             ],
             "ready": day_text(quote.lead_time.ready_on),
             "ordered_by": day_text(quote.lead_time.if_ordered_by),
             "arrives": arrives_text(quote.lead_time, quote.order.delivery.kind)
-            if told.whole
+            if view.whole
             else "",
             "weeks": [
                 f"{stage.name}: {stage_text(stage)}"
-                for stage in (quote.lead_time.stages if told.whole else ())
+                for stage in (quote.lead_time.stages if view.whole else ())
             ],
             "issued": day_text(quote.issued),
             "valid_until": day_text(quote.valid_until),
             "packed": kg_text(quote.packed_kg),
-            "slabs": self._slabs(told),
+            "slabs": self._slabs(view),
             "cautions": [f.says for f in quote.findings if f.level == "caution"],
             "notes": [f.says for f in quote.findings if f.level == "note"],
             "depends_on": list(quote.depends_on),
-            **linked(told.link),
+            **linked(view.link),
         }
 
-    def _slabs(self, told: Told) -> list[Content]:
-        quote = told.quote
+    def _slabs(self, view: QuoteView) -> list[Content]:
+        quote = view.quote
         return [
             {
                 **slab,
@@ -94,7 +94,7 @@ class Letter:
                 "alt": f"Plan of {slab['name']}: {slab['size']}. {self._priced(quote)}",
             }
             for slab, weight in zip(
-                slabs_content(quote.order, quote.shapes, told.pictures), quote.weights, strict=True
+                slabs_content(quote.order, quote.shapes, view.pictures), quote.weights, strict=True
             )
         ]
 
@@ -102,9 +102,9 @@ class Letter:
         total = money_text(quote.price.currency, quote.price.total)
         return f"{_STANDING[quote.standing]} {total}."
 
-    def sent_back(self, told: ToldBack) -> Content:
+    def sent_back(self, view: SentBackView) -> Content:
         """Say a send-back."""
-        slabs = slabs_content(told.sent.order, told.sent.shapes, told.pictures)
+        slabs = slabs_content(view.sent.order, view.sent.shapes, view.pictures)
         return {
             "slabs": [
                 {**slab, "alt": f"Plan of {slab['name']}: {slab['size']}. No price yet."}
@@ -112,12 +112,12 @@ class Letter:
             ],
             "findings": [
                 {"says": finding.says, "ways": [way_content(way) for way in finding.ways]}
-                for finding in told.findings
+                for finding in view.findings
             ],
-            "cautions": [f.says for f in told.sent.findings if f.level == "caution"],
-            "all_at_once": way_content(told.all_at_once) if told.all_at_once else None,
-            "bigger": told.is_bigger,
-            "why_not": told.why_not or "",
+            "cautions": [f.says for f in view.sent.findings if f.level == "caution"],
+            "all_at_once": way_content(view.all_at_once) if view.all_at_once else None,
+            "bigger": view.is_bigger,
+            "why_not": view.why_not or "",
         }
 
 
@@ -136,7 +136,7 @@ def slabs_content(order: Order, shapes: Sequence[Shape], pictures: Sequence[str]
     ]
 
 
-def way_content(way: ToldWay) -> Content:
+def way_content(way: ChangeView) -> Content:
     """Say one way out of a send-back."""
     return {"says": way.says, "price": way.price or "", **linked(way.link)}
 

@@ -9,7 +9,7 @@ from typing import Any, Final, Literal
 from ledgerstone.errors import TemplateFault
 from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.templates import Templates
-from ledgerstone.papers.told import Told, ToldBack
+from ledgerstone.papers.views import QuoteView, SentBackView
 from ledgerstone.papers.words import listed
 
 Tone = Literal["short", "full"]
@@ -28,7 +28,7 @@ class Reply:
 
 
 def reply(
-    told: Sequence[Told] | ToldBack,
+    views: Sequence[QuoteView] | SentBackView,
     letter: Letter,
     templates: Templates,
     missing_ways: Sequence[str] = (),
@@ -37,7 +37,7 @@ def reply(
 
     Parameters
     ----------
-    told
+    views
         The quote, or each way to have it with the order as drawn first; or a send-back.
     missing_ways
         What was asked for and was not found.
@@ -47,25 +47,25 @@ def reply(
     TemplateFault
         The HTML is more than mail programs show whole.
     """
-    made = _reply(told, letter, templates, missing_ways)
+    made = _reply(views, letter, templates, missing_ways)
     if len(made.html.encode()) > LARGEST_HTML and letter.is_full:
-        made = _reply(told, replace(letter, is_full=False), templates, missing_ways)
+        made = _reply(views, replace(letter, is_full=False), templates, missing_ways)
     if len(made.html.encode()) > LARGEST_HTML:
         raise TemplateFault("reply.html", "it is larger than the 100 kB that mail programs show.")
     return made
 
 
 def _reply(
-    told: Sequence[Told] | ToldBack,
+    views: Sequence[QuoteView] | SentBackView,
     letter: Letter,
     templates: Templates,
     missing_ways: Sequence[str],
 ) -> Reply:
     content: dict[str, Any] = {**letter.content(), "missing_ways": list(missing_ways)}
-    if isinstance(told, ToldBack):
-        content |= {"sent_back": letter.sent_back(told), "options": []}
+    if isinstance(views, SentBackView):
+        content |= {"sent_back": letter.sent_back(views), "options": []}
     else:
-        options = [letter.option(one) for one in told]
+        options = [letter.option(one) for one in views]
         content |= {"sent_back": None, "options": [options[0], *_apart(options)]}
     content["subject"] = _subject(content)
     return Reply(

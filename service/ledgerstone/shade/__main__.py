@@ -2,7 +2,7 @@
 
 import sys
 
-from ledgerstone.shade.command import run
+from ledgerstone.cli.shades import run
 
 if __name__ == "__main__":
     sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr))

@@ -16,8 +16,8 @@ import pytest
 from api.offered import MAKER, service
 from api.test_calendar_file import FORTNIGHT
 from conftest import EXAMPLE_ORDER
+from ledgerstone.cli.orders import run
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.command import run
 from unit.test_schedule_ical import calendar
 
 DAY = date(2026, 11, 25)

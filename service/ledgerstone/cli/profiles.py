@@ -1,4 +1,4 @@
-"""The maker's command: check a profile, or start one."""
+"""The maker's command: check a profile, start one, or try one on past jobs."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TextIO
 
+from ledgerstone.cli import past_jobs
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, profile_text, read_profile
 from ledgerstone.workshop.starting import starting_profile
@@ -21,6 +22,8 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
     0: done. 1: the profile has faults, or the file to start stands there already.
     2: the file cannot be read or written. Wrong arguments leave by ``SystemExit`` with 2.
     """
+    if arguments[:1] == [past_jobs.COMMAND]:
+        return past_jobs.run(arguments[1:], out, err)
     asked = _parser().parse_args(arguments)
     if asked.command == "check":
         return _check(asked.file, out, err)

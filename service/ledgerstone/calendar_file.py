@@ -1,4 +1,4 @@
-"""The maker's calendar file: read when it has changed, told of when it cannot be."""
+"""The maker's calendar file: read again when it has changed, with the fault where it cannot be."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ _Stamp = tuple[int, int, date]
 
 
 @dataclass(slots=True)
-class Booked:
+class CalendarFile:
     """What is booked, by the file as it lies there now; None where the profile names no file.
 
     Every request looks at the file's time and size, and it is read again when one has changed, or
@@ -26,7 +26,7 @@ class Booked:
     _stamp: _Stamp | None = None
     _read: CalendarRead = field(default_factory=CalendarRead)
 
-    def now(self, today: date) -> CalendarRead:
+    def read(self, today: date) -> CalendarRead:
         """Return what is booked, or why that is not known."""
         if self.path is None:
             return CalendarRead()
@@ -58,11 +58,13 @@ class Booked:
         return read_bookings(text, self.rules, self.timezone, today)
 
 
-def booked_in(workshop: Workshop, profile: Path, instead: Path | None = None) -> Booked:
+def calendar_file_of(
+    workshop: Workshop, profile: Path, instead: Path | None = None
+) -> CalendarFile:
     """Return the calendar file of a workshop: beside its profile, or the one named instead."""
     rules = workshop.bookings
     path = instead
     if path is None and rules is not None:
         path = profile.parent / rules.file
     named = rules if rules is not None else BookingRules(file=str(path or ""))
-    return Booked(path, named, workshop.workshop.timezone)
+    return CalendarFile(path, named, workshop.workshop.timezone)

@@ -8,12 +8,13 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order, offer_changed_by
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
 from ledgerstone.codec.links import Offer, link_of, offer_of, open_offer, write_offer
 from ledgerstone.codec.order_in import walk
-from ledgerstone.codec.tokens import LONGEST_TOKEN, Tokens
+from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
@@ -40,8 +41,8 @@ class ReplyAskSchema(AskSchema):
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
-    """What was asked about: the order as JSON, its answer, and its offer with its link.
+class ResolvedRequest:
+    """What a request is about: the order as JSON, its answer, and its offer with its link.
 
     Attributes
     ----------
@@ -77,7 +78,7 @@ def read_ask(schema: Strict, document: object) -> dict[str, Any]:
     return ask
 
 
-def answer_ask(ask: Mapping[str, Any], desk: Desk, tokens: Tokens, *, search: bool) -> Asked:
+def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> ResolvedRequest:
     """Answer what is asked about: an order anew, an offer as it was made while it stands.
 
     Raises
@@ -85,14 +86,14 @@ def answer_ask(ask: Mapping[str, Any], desk: Desk, tokens: Tokens, *, search: bo
     NotUnderstood
     """
     if "order" in ask:
-        return _of_order(ask["order"], desk, tokens, search=search)
+        return _of_order(ask["order"], context, search=search)
     try:
-        offer = open_offer(ask["token"], tokens, desk.today)
+        offer = open_offer(ask["token"], context.tokens, context.today)
     except TokenError:
         raise NotUnderstood((Fault("/token", _NO_QUOTE),)) from None
     document = {**offer.order, "since": ask["token"]}
     try:
-        return _of_offer(offer, document, desk, tokens, search=search)
+        return _of_offer(offer, document, context, search=search)
     except NotUnderstood as fault:
         gone = "; ".join(one.says for one in fault.faults)
         raise NotUnderstood(
@@ -100,41 +101,41 @@ def answer_ask(ask: Mapping[str, Any], desk: Desk, tokens: Tokens, *, search: bo
         ) from None
 
 
-def _of_order(sent: Any, desk: Desk, tokens: Tokens, *, search: bool) -> Asked:  # noqa: ANN401  JSON
+def _of_order(sent: Any, context: QuoteContext, *, search: bool) -> ResolvedRequest:  # noqa: ANN401  JSON
     try:
-        answer = desk.answer(sent, search=search)
-        since = desk.since(answer.order)
+        answer = answer_order(sent, context, search=search)
+        since = offer_changed_by(answer.order, context)
     except NotUnderstood as fault:
         faults = (Fault(f"/order{one.pointer}", one.says) for one in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
-    return _named(sent, answer, since, desk, tokens)
+    return _named(sent, answer, since, context)
 
 
 def _of_offer(
-    offer: Offer, document: dict[str, Any], desk: Desk, tokens: Tokens, *, search: bool
-) -> Asked:
+    offer: Offer, document: dict[str, Any], context: QuoteContext, *, search: bool
+) -> ResolvedRequest:
     """Answer an offer as on its own day; where it no longer stands, today, as a change to it."""
-    if stands(offer, desk):
-        then = replace(desk, today=offer.issued, makers=False).answer(document, search=search)
+    if stands(offer, context):
+        day = replace(context, today=offer.issued, for_maker=False)
+        then = answer_order(document, day, search=search)
         if isinstance(then, Quote):
-            token = tokens.sign("quote", write_offer(offer))
+            token = context.tokens.sign("quote", write_offer(offer))
             quote, whole = as_offered(then, offer)
-            return Asked(document, quote, offer, link_of(token, desk.workshop), whole)
-    return _named(document, desk.answer(document, search=search), offer, desk, tokens)
+            return ResolvedRequest(document, quote, offer, link_of(token, context.workshop), whole)
+    return _named(document, answer_order(document, context, search=search), offer, context)
 
 
 def _named(
     document: dict[str, Any],
     answer: Quote | SentBack,
     since: Offer | None,
-    desk: Desk,
-    tokens: Tokens,
-) -> Asked:
+    context: QuoteContext,
+) -> ResolvedRequest:
     if isinstance(answer, SentBack):
-        return Asked(document, answer, since=since)
-    offer = offer_of(answer, desk.workshop, since)
-    token = tokens.sign("quote", write_offer(offer))
-    return Asked(document, answer, offer, link_of(token, desk.workshop), since=since)
+        return ResolvedRequest(document, answer, since=since)
+    offer = offer_of(answer, context.workshop, since)
+    token = context.tokens.sign("quote", write_offer(offer))
+    return ResolvedRequest(document, answer, offer, link_of(token, context.workshop), since=since)
 
 
 def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:

@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from ledgerstone.api.settings import Settings, settings_from
 from ledgerstone.errors import SettingsFault
+from ledgerstone.settings import Settings, settings_from
 
 ROOT = Path(__file__).resolve().parents[2]
 

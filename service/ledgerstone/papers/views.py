@@ -1,4 +1,4 @@
-"""What a reply is told: quotes with their links, or a send-back with the ways out of it."""
+"""What a reply is written from: quotes with their links, or a send-back with the ways out of it."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from ledgerstone.quote import Quote, SentBack
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Told:
+class QuoteView:
     """One quote, by its name and link.
 
     Attributes
@@ -36,7 +36,7 @@ class Told:
 
 
 @dataclass(frozen=True, slots=True)
-class ToldWay:
+class ChangeView:
     """One way out of a send-back: what it changes, its price where one is known, its link."""
 
     says: str
@@ -45,15 +45,15 @@ class ToldWay:
 
 
 @dataclass(frozen=True, slots=True)
-class ToldFinding:
+class FindingView:
     """One thing that stops an order, and what would settle it."""
 
     says: str
-    ways: tuple[ToldWay, ...]
+    ways: tuple[ChangeView, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ToldBack:
+class SentBackView:
     """A send-back: every thing that stops it, and the one change that settles all.
 
     Attributes
@@ -63,8 +63,8 @@ class ToldBack:
     """
 
     sent: SentBack
-    findings: tuple[ToldFinding, ...]
-    all_at_once: ToldWay | None = None
+    findings: tuple[FindingView, ...]
+    all_at_once: ChangeView | None = None
     is_bigger: bool = False
     why_not: str | None = None
     pictures: tuple[str, ...] = ()

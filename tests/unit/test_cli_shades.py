@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from ledgerstone.shade.command import run
+from ledgerstone.cli.shades import run
 from ledgerstone.workshop import DEMONSTRATION, read_profile
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")

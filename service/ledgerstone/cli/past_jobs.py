@@ -8,12 +8,15 @@ from datetime import date
 from pathlib import Path
 from typing import Any, TextIO
 
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.past_jobs import read_jobs, report, try_job
 from ledgerstone.codec.strict_json import read_json
+from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood, ProfileError
+from ledgerstone.settings import Settings
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
+COMMAND = "try"
 _NO_DAY = date(2000, 1, 1)  # each job brings its own
 _FORM = """\
 FILE has one table for each job; what you do not know is left out:
@@ -36,9 +39,10 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
     """
     asked = _parser().parse_args(arguments)
     try:
-        desk = Desk(load_profile(asked.workshop), _NO_DAY)
+        tokens = Tokens(Settings().signing_keys)
+        context = QuoteContext(load_profile(asked.workshop), _NO_DAY, tokens)
         jobs = read_jobs(asked.file.read_text(encoding="utf-8"), _beside(asked.file))
-        tried = [try_job(job, desk) for job in jobs]
+        tried = [try_job(job, context) for job in jobs]
     except NotUnderstood as fault:
         err.write("".join(f"{asked.file}: {one.pointer}: {one.says}\n" for one in fault.faults))
         return 1
@@ -48,7 +52,7 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
     except (OSError, UnicodeDecodeError) as fault:
         err.write(f"{asked.file}: the file cannot be read: {fault}.\n")
         return 2
-    out.write(report(tried, desk.workshop.workshop.currency))
+    out.write(report(tried, context.workshop.workshop.currency))
     return 0
 
 

@@ -11,13 +11,13 @@ from datetime import date
 from pathlib import Path
 from typing import Any, Final, TextIO
 
-from ledgerstone.api.booked import booked_in
-from ledgerstone.api.settings import Settings, settings_from
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
-from ledgerstone.application.asks import Asked
-from ledgerstone.application.job_sheets import Foreman
-from ledgerstone.application.replying import Writer
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.job_sheets import make_job
+from ledgerstone.application.replying import make_draft, make_reply
+from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.calendar_file import calendar_file_of
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
@@ -26,6 +26,7 @@ from ledgerstone.papers.job_sheet import job_content, job_pages, job_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
+from ledgerstone.settings import Settings, settings_from
 from ledgerstone.workshop import load_profile
 
 QUOTED, SENT_BACK, NOT_READ = 0, 1, 2
@@ -36,11 +37,10 @@ _NO_KEYS: Final = (
 
 
 @dataclass(frozen=True, slots=True)
-class Counter:
-    """What a command works with: the maker's desk, the signer of links, where it writes."""
+class CliContext:
+    """What a command works with: the context of answers, the settings, where it writes."""
 
-    desk: Desk
-    tokens: Tokens
+    quoting: QuoteContext
     settings: Settings
     out: TextIO
 
@@ -64,10 +64,10 @@ def run(
     """
     asked = _parser().parse_args(arguments)
     try:
-        counter = _counter(asked, out, environment, today)
+        context = _context(asked, out, environment, today)
         if not environment.get(_KEYS, "").strip():
             err.write(_NO_KEYS)
-        return _COMMANDS[asked.command](counter, asked)
+        return _COMMANDS[asked.command](context, asked)
     except (LedgerstoneError, OSError) as fault:
         err.write(_fault_text(fault, asked.order))
         return NOT_READ
@@ -100,9 +100,9 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _counter(
+def _context(
     asked: argparse.Namespace, out: TextIO, environment: Mapping[str, str], today: date | None
-) -> Counter:
+) -> CliContext:
     """Open the workshop that the command names, or the environment, or the demonstration."""
     told = {
         **environment,
@@ -112,9 +112,16 @@ def _counter(
     workshop = load_profile(settings.workshop_path)
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
-    booked = booked_in(workshop, settings.workshop_path, settings.calendar_path).now(day)
-    desk = Desk(workshop, day, booked.known, tokens=tokens, makers=True, not_known=booked.says)
-    return Counter(desk, tokens, settings, out)
+    calendar = calendar_file_of(workshop, settings.workshop_path, settings.calendar_path).read(day)
+    quoting = QuoteContext(
+        workshop,
+        day,
+        tokens,
+        bookings=calendar.known,
+        for_maker=True,
+        calendar_fault=calendar.says,
+    )
+    return CliContext(quoting, settings, out)
 
 
 def _document(path: str) -> Any:  # noqa: ANN401  a JSON document is any of its types
@@ -124,34 +131,28 @@ def _document(path: str) -> Any:  # noqa: ANN401  a JSON document is any of its 
         return read_json(file.read(LARGEST_BYTES + 1))
 
 
-def _quote(counter: Counter, asked: argparse.Namespace) -> int:
-    document, desk = _document(asked.order), counter.desk
-    answer = desk.answer(document)
+def _quote(context: CliContext, asked: argparse.Namespace) -> int:
+    document, quoting = _document(asked.order), context.quoting
+    answer = answer_order(document, quoting)
     if isinstance(answer, Quote):
-        since = desk.since(answer.order)
+        since = offer_changed_by(answer.order, quoting)
         if asked.json:
-            _write_json(
-                counter,
-                write_quote(
-                    answer, desk.workshop, counter.tokens, since, document=document, makers=True
-                ),
-            )
+            _write_json(context, write_quote(answer, quoting, since, document=document))
         else:
-            offer = offer_of(answer, desk.workshop, since)
-            members = link_members(offer, desk.workshop, counter.tokens)
+            offer = offer_of(answer, quoting.workshop, since)
+            members = link_members(offer, quoting.workshop, quoting.tokens)
             link = members.get("link") or members["no_link"]["says"]
-            counter.out.write(quote_text(answer, offer.name, link, desk.workshop.tax.name))
+            context.out.write(quote_text(answer, offer.name, link, quoting.workshop.tax.name))
         return QUOTED
     if asked.json:
-        _write_json(counter, write_sent_back(answer, document, desk.workshop, counter.tokens))
+        _write_json(context, write_sent_back(answer, document, quoting))
     else:
-        counter.out.write(sent_back_text(answer))
+        context.out.write(sent_back_text(answer))
     return SENT_BACK
 
 
-def _reply(counter: Counter, asked: argparse.Namespace) -> int:
-    templates = templates_in(counter.settings.workshop_path.parent)
-    writer = Writer(counter.desk, counter.tokens, templates)
+def _reply(context: CliContext, asked: argparse.Namespace) -> int:
+    templates = templates_in(context.settings.workshop_path.parent)
     ask = {
         "order": _document(asked.order),
         "customer": asked.to,
@@ -160,39 +161,39 @@ def _reply(counter: Counter, asked: argparse.Namespace) -> int:
     }
     if asked.draft is not None:
         with asked.draft.open("xb") as file:
-            file.write(writer.draft(ask))
-        counter.out.write(f"Wrote {asked.draft}. Open it in a mail program.\n")
+            file.write(make_draft(ask, context.quoting, templates))
+        context.out.write(f"Wrote {asked.draft}. Open it in a mail program.\n")
         return QUOTED
-    made = writer.write(ask)
+    made = make_reply(ask, context.quoting, templates)
     if asked.json:
-        _write_json(counter, made)
+        _write_json(context, made)
     else:
-        counter.out.write(f"Subject: {made['subject']}\n\n{made['text']}")
+        context.out.write(f"Subject: {made['subject']}\n\n{made['text']}")
     return QUOTED
 
 
-def _job_sheet(counter: Counter, asked: argparse.Namespace) -> int:
+def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
     document = _document(asked.order)
-    job = Foreman(counter.desk, counter.tokens).job({"order": document})
-    if isinstance(job, Asked):
-        return _quote(counter, asked)
+    job = make_job({"order": document}, context.quoting)
+    if isinstance(job, ResolvedRequest):
+        return _quote(context, asked)
     if asked.pdf is not None:
         with asked.pdf.open("xb") as file:
             file.write(job_print(job))
-        counter.out.write(f"Wrote {asked.pdf}.\n")
+        context.out.write(f"Wrote {asked.pdf}.\n")
     elif asked.json:
-        _write_json(counter, job_content(job))
+        _write_json(context, job_content(job))
     else:
-        counter.out.write(pages_text(job_pages(job)))
+        context.out.write(pages_text(job_pages(job)))
     return QUOTED
 
 
 _COMMANDS: Final = {"quote": _quote, "reply": _reply, "job-sheet": _job_sheet}
 
 
-def _write_json(counter: Counter, members: Mapping[str, Any]) -> None:
-    json.dump(members, counter.out, indent=2, ensure_ascii=False)
-    counter.out.write("\n")
+def _write_json(context: CliContext, members: Mapping[str, Any]) -> None:
+    json.dump(members, context.out, indent=2, ensure_ascii=False)
+    context.out.write("\n")
 
 
 def _fault_text(fault: Exception, order: str) -> str:

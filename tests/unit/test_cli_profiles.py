@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
-from ledgerstone.workshop.command import run
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 

@@ -1,0 +1,49 @@
+"""What every route works with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Final
+
+from ledgerstone.api import metrics
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.calendar_file import CalendarFile
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.papers import Templates
+from ledgerstone.settings import Settings
+from ledgerstone.stages import StageCache
+from ledgerstone.workshop.records import Workshop
+
+APP_CONTEXT: Final = "ledgerstone.context"  # where an app keeps it
+
+
+@dataclass(frozen=True, slots=True)
+class AppContext:
+    """One workshop's settings, profile, signing keys, templates, calendar and solved plates."""
+
+    settings: Settings
+    workshop: Workshop
+    tokens: Tokens
+    templates: Templates
+    calendar: CalendarFile
+    plates: StageCache = field(default_factory=StageCache)
+
+    def today(self) -> date:
+        """Return the day it is at the workshop."""
+        return self.settings.today(self.workshop.workshop.timezone)
+
+    def quote_context(self, *, for_maker: bool = False) -> QuoteContext:
+        """Return what answers an order today; the maker's own answers are quotations."""
+        today = self.today()
+        read = self.calendar.read(today)
+        return QuoteContext(
+            self.workshop,
+            today,
+            self.tokens,
+            bookings=read.known,
+            plates=self.plates,
+            for_maker=for_maker,
+            calendar_fault=read.says,
+            timed=metrics.stage,
+        )

@@ -1,0 +1,90 @@
+"""An order with a change applied: answered anew, and the links by which a customer opens it."""
+
+from __future__ import annotations
+
+import base64
+import copy
+import json
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.codec.links import link_of, offer_of, write_offer
+from ledgerstone.codec.patch import apply, write_patch
+from ledgerstone.codec.tokens import LONGEST_LINK
+from ledgerstone.errors import NotUnderstood
+from ledgerstone.papers import ChangeView, QuoteView
+from ledgerstone.papers.words import money_text
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.remedies import Fix, Remedy, State
+
+Json = dict[str, Any]
+
+
+def answer_changed(document: Json, state: State, context: QuoteContext) -> Quote | SentBack | None:
+    """Answer an order as changes leave it; None where it is then not understood."""
+    try:
+        return answer_order(_patched(document, state), context, search=False)
+    except NotUnderstood:
+        return None
+
+
+def view_of(quote: Quote, context: QuoteContext, title: str, changes: tuple[str, ...]) -> QuoteView:
+    """Name and link the quote of a changed order."""
+    offer = offer_of(quote, context.workshop)
+    link = link_of(context.tokens.sign("quote", write_offer(offer)), context.workshop)
+    return QuoteView(quote=quote, name=offer.name, link=link, title=title, changes=changes)
+
+
+def order_link(document: Mapping[str, Any], context: QuoteContext) -> str | None:
+    """Return the address at which the page opens an order that has no quote, if short enough.
+
+    ``#order=`` is the order's JSON in base64url: what it holds is only ever read as an order.
+    """
+    text = json.dumps(document, separators=(",", ":"), ensure_ascii=False).encode()
+    packed = base64.urlsafe_b64encode(text).rstrip(b"=").decode()
+    link = f"{context.workshop.web.page_url}#order={packed}"
+    return link if len(link) <= LONGEST_LINK else None
+
+
+class ChangeLinks:
+    """Links of the changes to one order: at most so many of them as quotes, the others as orders.
+
+    A change linked before keeps its link.
+    """
+
+    def __init__(self, document: Json, context: QuoteContext, most_quoted: int) -> None:
+        self._document, self._context, self._left = document, context, most_quoted
+        self._made: dict[str, ChangeView] = {}
+
+    def view(self, message: str, change: Remedy | Fix) -> ChangeView:
+        """Link one change, which has a price only where nothing else stops the order."""
+        key = change.state.key
+        if key not in self._made:
+            self._made[key] = self._quoted(message, change) or self._ordered(message, change)
+        return replace(self._made[key], says=message)
+
+    def _quoted(self, message: str, change: Remedy | Fix) -> ChangeView | None:
+        if change.price is None or self._left == 0:
+            return None
+        self._left -= 1
+        context = replace(self._context, for_maker=False)
+        answer = answer_changed(self._document, change.state, context)
+        if not isinstance(answer, Quote):
+            return None
+        link = view_of(answer, context, "", (message,)).link
+        return ChangeView(message, money_text(answer.price.currency, answer.price.total), link)
+
+    def _ordered(self, message: str, change: Remedy | Fix) -> ChangeView:
+        price = change.price
+        total = None if price is None else money_text(price.currency, price.total)
+        patched = _patched(self._document, change.state)
+        return ChangeView(message, total, order_link(patched, self._context))
+
+
+def _patched(document: Json, state: State) -> Json:
+    patched = copy.deepcopy(document)
+    apply(patched, write_patch(document, state))
+    return patched
