@@ -14,7 +14,7 @@ from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import Found, Saving, Trial, find, ways_to_save
-from ledgerstone.schedule import Booking, LeadTime, calendar_print
+from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
 from ledgerstone.stages import StageCache
 from ledgerstone.strength.slabs import SlabStrength
@@ -131,7 +131,7 @@ def _quoted(facts: Facts, checked: Checked, ways: tuple[Saving, ...], *, searche
         area=facts.area,
         work=facts.scheduled.operations,
         steel=facts.known.steel,
-        calendar=calendar_print(workshop, booked, today, ready),
+        calendar=calendar_fingerprint(workshop, booked, today, ready),
         searched=searched,
         ways=ways,
     )

@@ -14,7 +14,7 @@ from itertools import pairwise
 
 import holidays
 
-from ledgerstone.schedule import Booking, Laid, LeadTime, OnTable
+from ledgerstone.schedule import Booking, LeadTime, ScheduledJob, TableLoad
 from ledgerstone.strength.concrete import ageing_rate
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
@@ -110,7 +110,9 @@ def _within_counts(lead: LeadTime, shop: Workshop) -> Iterator[str]:
 Rate = Callable[[float], float]
 
 
-def _gained(pour: Laid, end: int, by_month: Sequence[float], rate: Rate, tent_end: float) -> float:
+def _gained(
+    pour: ScheduledJob, end: int, by_month: Sequence[float], rate: Rate, tent_end: float
+) -> float:
     """What is gained from a pour on at each day's rate; under a tent at no less than its warmth."""
     total = 0.0
     for ordinal in range(pour.ends // DAY, end // DAY + 1):
@@ -137,7 +139,7 @@ def _waits(lead: LeadTime, shop: Workshop) -> Iterator[str]:
             yield from _ages(poured[-1], rest, shop)
 
 
-def _runs_on(before: Laid, after: Laid, shop: Workshop) -> bool:
+def _runs_on(before: ScheduledJob, after: ScheduledJob, shop: Workshop) -> bool:
     """Whether all hands go from one cast step to the next without a break, where a day is enough.
 
     Fewer hands than all may wait for another slab's, so only steps of all hands are looked at.
@@ -150,7 +152,7 @@ def _runs_on(before: Laid, after: Laid, shop: Workshop) -> bool:
     return wanted > day or after.hands_end - before.starts == wanted
 
 
-def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
+def _ages(pour: ScheduledJob, rest: Sequence[ScheduledJob], shop: Workshop) -> Iterator[str]:
     by_month, own = shop.handling.workshop_c, shop.bench.damp_days
     table = CLASS_2["S" if shop.recipe.cement_class == "S" else "R"]
 
@@ -161,8 +163,8 @@ def _ages(pour: Laid, rest: Sequence[Laid], shop: Workshop) -> Iterator[str]:
     for at, one in enumerate(rest):
         if one.starts - pour.ends < one.job.step.age_hours * 60 - 1e-3:
             yield f"{one.job.step.name} begins too young"
-        ripe = pour.job.step.ripe_days or 0.0
-        if _gained(pour, one.starts, by_month, ageing_rate, pour.until) < ripe - 1e-6:
+        ripe = pour.job.step.min_age_days or 0.0
+        if _gained(pour, one.starts, by_month, ageing_rate, pour.wait_ends) < ripe - 1e-6:
             yield f"{one.job.step.name} begins before the strength is there"
         tent_end = pour.ends + math.ceil(60 * pour.job.step.warm_hours)  # to the minute
         damp = _gained(pour, one.starts, by_month, damping, tent_end)
@@ -186,7 +188,7 @@ def _tables(lead: LeadTime, shop: Workshop, bookings: Sequence[Booking]) -> Iter
         yield from _load(held, lead.work, shop)
 
 
-def _load(held: OnTable, work: Sequence[Laid], shop: Workshop) -> Iterator[str]:
+def _load(held: TableLoad, work: Sequence[ScheduledJob], shop: Workshop) -> Iterator[str]:
     load, start, end, tables = held.load, held.starts, held.ends, held.tables
     casts = [o for o in work if o.job.load == load and o.job.step.stage == "cast"]
     frees = [o for o in work if o.job.load == load and o.job.frees]

@@ -20,7 +20,7 @@ from hypothesis import strategies as st
 from laws.strategies import modest_orders, orders, slabs, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order
-from ledgerstone.price import Line, Price, price, stepped, tax_in
+from ledgerstone.price import Line, Price, price, rounded_total, tax_in
 from ledgerstone.shape import shape_of
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
@@ -77,7 +77,7 @@ def test_any_lines_settle_on_any_step(
     offer = replace(workshop.offer, round_to=step)
     tax = replace(workshop.tax, percent=percent, registered=registered)
     shop = replace(workshop, offer=offer, tax=tax)
-    found = stepped([Line(str(i), amount) for i, amount in enumerate(lines)], shop)
+    found = rounded_total([Line(str(i), amount) for i, amount in enumerate(lines)], shop)
     assert_adds_up(found, step)
     asked = sum(lines) * (1 + (percent if registered else 0) / Decimal(100))
     assert abs(found.total - asked) <= step / 2 + Decimal("0.005")

@@ -50,7 +50,7 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
             pieces=moulds if stage == "mould" else pieces,
             people=draw(st.sampled_from((None, 1, 2))),
             machine=MACHINES.get(stage),
-            ripe_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
+            min_age_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
             warm_c=warm_c if stage == "cast" else None,
             warm_hours=warm_hours if stage == "cast" and warm_c is not None else 0.0,
             table_mm=size if stage == "cast" else (0.0, 0.0),

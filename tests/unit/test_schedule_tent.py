@@ -45,7 +45,7 @@ def laid(workshop: Workshop, *, heated: bool) -> LeadTime:
 def cover_of(lead: LeadTime) -> int:
     """Minutes from the end of the pour until its cover is over."""
     (cover,) = (one for one in lead.work if one.job.step.name == "Cover it, damp")
-    return cover.until - cover.ends
+    return cover.wait_ends - cover.ends
 
 
 def test_a_cover_in_the_tent_lasts_its_own_days(workshop: Workshop) -> None:

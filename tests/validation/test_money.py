@@ -11,7 +11,7 @@ from decimal import Decimal
 
 import pytest
 
-from ledgerstone.price import Line, Price, stepped, tax_in, tax_on
+from ledgerstone.price import Line, Price, rounded_total, tax_in, tax_on
 from ledgerstone.workshop import Workshop
 
 VAT = Decimal(20)
@@ -22,7 +22,7 @@ def invoice(workshop: Workshop, *lines: str, registered: bool = True) -> Price:
     offer = replace(workshop.offer, round_to=Decimal("0.01"))
     tax = replace(workshop.tax, registered=registered, percent=VAT)
     shop = replace(workshop, offer=offer, tax=tax)
-    return stepped([Line(str(i), Decimal(line)) for i, line in enumerate(lines)], shop)
+    return rounded_total([Line(str(i), Decimal(line)) for i, line in enumerate(lines)], shop)
 
 
 def test_tax_on_a_net_amount(workshop: Workshop) -> None:
@@ -37,7 +37,7 @@ def test_tax_in_a_gross_amount(workshop: Workshop) -> None:
     """Row 29: in 1500.00 gross the tax is 250.00 and the net 1250.00."""
     assert tax_in(Decimal("1500.00"), VAT) == Decimal("250.00")
     offer = replace(workshop.offer, round_to=Decimal(1500))
-    price = stepped([Line("a", Decimal("1240.00"))], replace(workshop, offer=offer))
+    price = rounded_total([Line("a", Decimal("1240.00"))], replace(workshop, offer=offer))
     assert price.total == 1500
     assert price.tax == 250
     assert price.net == 1250

@@ -13,7 +13,7 @@ from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import draw_used
+from ledgerstone.application.drawings import draw_utilisation
 from ledgerstone.contract.openapi import document_text
 from ledgerstone.quote import Quote, SentBack
 
@@ -100,7 +100,7 @@ def _stress(token: str, context: AppContext) -> Response:
         return problem(404, pictures.NO_SLAB)
 
     def draw() -> str:
-        return draw_used(content["slabs"], number, context.workshop, context.plates)
+        return draw_utilisation(content["slabs"], number, context.workshop, context.plates)
 
     made_of = ("stress", number, token)
     return pictures.kept(made_of, context.workshop, pictures.SVG, draw, how="private")

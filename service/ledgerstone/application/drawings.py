@@ -36,8 +36,8 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages import QuoteContext, StageCache, plan
-from ledgerstone.strength.painted import painted
 from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
+from ledgerstone.strength.utilisation_map import utilisation_map
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.workshop.records import Sealer, Workshop
 
@@ -219,7 +219,9 @@ class Drawer:
         )
 
 
-def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache) -> str:
+def draw_utilisation(
+    slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache
+) -> str:
     """Paint how far one slab of a drawing's token is used: for the maker alone.
 
     The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
@@ -237,7 +239,9 @@ def draw_used(slabs: Sequence[Any], number: int, workshop: Workshop, cache: Stag
         slab, shape, workshop, slab_kg=planned.slab_kg[number], shed_c=coldest, plates=plates
     )
     concrete = concrete_of(workshop)
-    field = painted(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop)
+    field = utilisation_map(
+        slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop
+    )
     return draw_stress(slab, shape, field, found.worst, title=title)
 
 

@@ -14,7 +14,7 @@ from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.links import Offer, link_of
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.schedule import KNOWN_FOR, calendar_print
+from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.workshop.records import Workshop
 
 # What takes an offer back; changed rates do not, before its last day.
@@ -94,7 +94,9 @@ def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
     """Whether something else is booked up to the day offered, as far back as that is known."""
     if not offer.calendar or context.calendar_fault or context.today - offer.issued > KNOWN_FOR:
         return False
-    now = calendar_print(context.workshop, context.bookings or (), offer.issued, offer.ready_on)
+    now = calendar_fingerprint(
+        context.workshop, context.bookings or (), offer.issued, offer.ready_on
+    )
     return now != offer.calendar
 
 

@@ -25,7 +25,7 @@ from ledgerstone.drawing.placing import Box
 from ledgerstone.drawing.svg import Element, document, element, path_of, render
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
-from ledgerstone.strength.painted import Painted
+from ledgerstone.strength.utilisation_map import UtilisationMap
 from ledgerstone.strength.verdict import Verdict
 
 __all__ = ["draw_stress"]
@@ -54,7 +54,12 @@ _SWATCH = 26.0
 
 
 def draw_stress(
-    slab: Slab, shape: Shape, painted: Painted | None, worst: Verdict | None, *, title: str
+    slab: Slab,
+    shape: Shape,
+    utilisation_map: UtilisationMap | None,
+    worst: Verdict | None,
+    *,
+    title: str,
 ) -> str:
     """Draw how far a slab is used, as an SVG document.
 
@@ -67,13 +72,15 @@ def draw_stress(
     """
     room = Box(MARGIN, _TOP, SHEET_WIDTH - MARGIN, _TOP + _TALLEST)
     frame = fit(shape, [], room)
-    says = _says(slab, painted, worst)
+    says = _says(slab, utilisation_map, worst)
     lines = wrapped(says, SHEET_WIDTH - 2 * MARGIN, SMALL, 4)
     below = frame.zone.y1 + 30
     height = below + 34 + len(lines) * SMALL * 1.4 + MARGIN
     drawn = [
         lettered(title, (MARGIN, MARGIN + PLAIN), PLAIN, bold=True),
-        element("g", *_slab(shape, frame, painted), transform=frame.transform, data_unit="mm"),
+        element(
+            "g", *_slab(shape, frame, utilisation_map), transform=frame.transform, data_unit="mm"
+        ),
         *_marked(frame, worst),
         *_key(below),
         *(
@@ -87,15 +94,17 @@ def draw_stress(
     return render(document(size, "stress", title=title, says=says, children=whole))
 
 
-def _says(slab: Slab, painted: Painted | None, worst: Verdict | None) -> str:
-    if painted is None or worst is None:
+def _says(slab: Slab, utilisation_map: UtilisationMap | None, worst: Verdict | None) -> str:
+    if utilisation_map is None or worst is None:
         return "Nothing is worked out until the slab's shape can be made."
     like = leading_length(slab)
     x, y = (spoken(like, mm) for mm in worst.where_mm)
     share = f"{100 * worst.utilisation:.0f} %"
     where = f"{x} from the left, {y} from the front"
     tried = (
-        "in place and on its pallet" if painted.in_place else "on its pallet; no rests were told"
+        "in place and on its pallet"
+        if utilisation_map.in_place
+        else "on its pallet; no rests were told"
     )
     return (
         f"Painted: the largest stress of any case, in per cent of what is trusted, {tried}. Nearest"
@@ -103,10 +112,10 @@ def _says(slab: Slab, painted: Painted | None, worst: Verdict | None) -> str:
     )
 
 
-def _slab(shape: Shape, frame: Frame, painted: Painted | None) -> Iterable[Element]:
+def _slab(shape: Shape, frame: Frame, utilisation_map: UtilisationMap | None) -> Iterable[Element]:
     """Paint the bands, then draw the edges over them."""
-    if painted is not None:
-        for (_, colour), area in zip(_BANDS, _areas(painted), strict=True):
+    if utilisation_map is not None:
+        for (_, colour), area in zip(_BANDS, _areas(utilisation_map), strict=True):
             data = "".join(_ring(ring) for ring in shapely.get_rings(shapely.get_parts(area)))
             if data:
                 yield element("path", d=data, fill=colour, fill_rule="evenodd", data_part="band")
@@ -115,10 +124,10 @@ def _slab(shape: Shape, frame: Frame, painted: Painted | None) -> Iterable[Eleme
         yield element("path", d=rings, fill="none", stroke=INK, stroke_width=frame.units(1.8))
 
 
-def _areas(painted: Painted) -> list[BaseGeometry]:
+def _areas(utilisation_map: UtilisationMap) -> list[BaseGeometry]:
     """The area of each band: quarters of triangles whose mean utilisation lies in it."""
-    corners = painted.nodes[painted.triangles]
-    used = painted.used[painted.triangles]
+    corners = utilisation_map.nodes[utilisation_map.triangles]
+    used = utilisation_map.used[utilisation_map.triangles]
     quarters = np.einsum("qij,mjx->mqix", _QUARTERS, corners).reshape(-1, 3, 2)
     mean = np.einsum("qij,mj->mqi", _QUARTERS, used).mean(axis=2).ravel()
     band = np.searchsorted([upper for upper, _ in _BANDS[:-1]], mean, side="left")

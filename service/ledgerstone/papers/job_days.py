@@ -10,8 +10,8 @@ from datetime import date, datetime
 
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import Block, hours, short_day, shortened, table
-from ledgerstone.schedule import Laid
-from ledgerstone.schedule.laying import moment
+from ledgerstone.schedule import ScheduledJob
+from ledgerstone.schedule.jobs import moment
 
 COLUMNS = ("Day", "From", "Step", "Piece", "Hands", "Really", "Weighed")
 WIDTHS = (18, 9, 43, 27, 12, 11, 13)
@@ -24,9 +24,9 @@ def day_plan(job: Job) -> Block:
 
     The plan's hour is to five minutes; hands are to the minute, and those that are priced.
     """
-    days: dict[date, list[Laid]] = {}
+    days: dict[date, list[ScheduledJob]] = {}
     for one in job.quote.lead_time.work:
-        if one.people or one.until > one.ends:
+        if one.people or one.wait_ends > one.ends:
             days.setdefault(one.begins_at.date(), []).append(one)
     rows = [row for day in sorted(days) for row in _day(job, day, days[day])]
     rows.append(["", "", "In all", "", hours(job.minutes_in_all()), "", ""])
@@ -37,16 +37,16 @@ def day_plan(job: Job) -> Block:
     return table((*COLUMNS[:PIECE], *COLUMNS[PIECE + 1 :]), few, narrower, right=(3,))
 
 
-def _day(job: Job, day: date, laid: Sequence[Laid]) -> Iterator[list[str]]:
+def _day(job: Job, day: date, laid: Sequence[ScheduledJob]) -> Iterator[list[str]]:
     """Yield the lines of one day; the day itself stands in the first."""
-    same: dict[object, list[Laid]] = {}
+    same: dict[object, list[ScheduledJob]] = {}
     for one in sorted(laid, key=lambda one: one.starts):
         same.setdefault((one.job.step.name, one.job.step.slab), []).append(one)
     for number, mine in enumerate(same.values()):
         yield ["" if number else short_day(day), *_line(job, mine), "", ""]
 
 
-def _line(job: Job, laid: Sequence[Laid]) -> Iterator[str]:
+def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[str]:
     """Say one step of so many equal pieces: when, what, which and how long."""
     first, last = laid[0], laid[-1]
     yield _about(first.begins_at) if first.people else ""
@@ -61,15 +61,15 @@ def _about(at: datetime) -> str:
     return f"{at.hour:02d}:{5 * (at.minute // 5):02d}"
 
 
-def _wait(one: Laid) -> str:
+def _wait(one: ScheduledJob) -> str:
     """Say until when a piece is left alone after a step."""
-    if one.until - one.ends < WORTH_TELLING_MINUTES:
+    if one.wait_ends - one.ends < WORTH_TELLING_MINUTES:
         return ""
-    until = moment(one.until)
-    return f"; then wait until {short_day(until.date())}, {_about(until)}"
+    wait_ends = moment(one.wait_ends)
+    return f"; then wait until {short_day(wait_ends.date())}, {_about(wait_ends)}"
 
 
-def _piece(job: Job, laid: Sequence[Laid]) -> str:
+def _piece(job: Job, laid: Sequence[ScheduledJob]) -> str:
     slab = laid[0].job.step.slab
     if slab is None:
         return "the order"

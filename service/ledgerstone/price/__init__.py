@@ -1,13 +1,13 @@
 """What an order costs to make, and what the customer is asked for it. Decimal throughout."""
 
-from ledgerstone.price.asking import making_lines, price, worth
 from ledgerstone.price.costing import Cost, costs
+from ledgerstone.price.customer_price import making_lines, price, subtotal
 from ledgerstone.price.materials import Material, materials, steel_pieces
-from ledgerstone.price.settling import (
+from ledgerstone.price.rounding import (
     Line,
     Price,
     pennies,
-    stepped,
+    rounded_total,
     tax_in,
     tax_on,
 )
@@ -22,9 +22,9 @@ __all__ = [
     "materials",
     "pennies",
     "price",
+    "rounded_total",
     "steel_pieces",
-    "stepped",
+    "subtotal",
     "tax_in",
     "tax_on",
-    "worth",
 ]

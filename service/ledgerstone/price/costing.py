@@ -9,7 +9,7 @@ from decimal import Decimal
 from ledgerstone.mix import placed_l
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.materials import materials, sealers
-from ledgerstone.price.settling import HUNDRED, decimal
+from ledgerstone.price.rounding import HUNDRED, decimal
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.schedule import cast_together
 from ledgerstone.shape import Shape

@@ -15,7 +15,7 @@ from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
 from ledgerstone.mould import Mould, Piece, mould_of, mould_plan
 from ledgerstone.mould.nesting import equal_parts
 from ledgerstone.order import Order
-from ledgerstone.price.settling import decimal
+from ledgerstone.price.rounding import decimal
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shade import shade_recipe, tint_of
 from ledgerstone.shape import Shape

@@ -14,10 +14,10 @@ from datetime import date
 from ledgerstone.schedule.booking import Booking, last_day, minute_at
 from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, place_of
 from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
-from ledgerstone.schedule.laying import Bench, Laid, OnTable, lay
+from ledgerstone.schedule.fingerprint import KNOWN_FOR, calendar_fingerprint
+from ledgerstone.schedule.jobs import Resources, ScheduledJob, TableLoad, schedule_jobs
 from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try, tables_for
-from ledgerstone.schedule.rests_on import KNOWN_FOR, calendar_print
-from ledgerstone.schedule.stages import StageDays, Telling
+from ledgerstone.schedule.stages import StageDays, StageSummary
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.schedule.waiting import with_waits
 from ledgerstone.strength.slabs import concrete_of
@@ -28,14 +28,14 @@ __all__ = [
     "KNOWN_FOR",
     "WEEKDAYS",
     "Booking",
-    "Laid",
     "LeadTime",
     "NeverWorked",
-    "OnTable",
+    "ScheduledJob",
     "StageDays",
+    "TableLoad",
     "WorkingCalendar",
+    "calendar_fingerprint",
     "calendar_of",
-    "calendar_print",
     "cast_together",
     "days_ahead",
     "lead_time",
@@ -57,8 +57,8 @@ class LeadTime:
     arrives_earliest: date
     arrives_latest: date
     stages: tuple[StageDays, ...]
-    work: tuple[Laid, ...] = ()
-    on_table: tuple[OnTable, ...] = ()
+    work: tuple[ScheduledJob, ...] = ()
+    on_table: tuple[TableLoad, ...] = ()
 
 
 def lead_time(
@@ -95,14 +95,14 @@ def lead_time(
     start = minute_at(queued) + 24 * 60
     clock = WorkingTime(calendar, hours_of_day(workshop), taken, queued)
     tables = Tables(workshop.table.count, taken)
-    bench = Bench(workshop, calendar, clock, tables, concrete_of(workshop).cement)
+    resources = Resources(workshop, calendar, clock, tables, concrete_of(workshop).cement)
     loads = loads_of(steps, workshop.table)
-    work, on_table = lay(steps, loads, bench, start)
-    telling = Telling(work, len(on_table), workshop, today)
-    stages = with_waits([*telling.stages()], work, calendar_of(workshop, ()), telling)
+    work, on_table = schedule_jobs(steps, loads, resources, start)
+    summary = StageSummary(work, len(on_table), workshop, today)
+    stages = with_waits([*summary.stages()], work, calendar_of(workshop, ()), summary)
     if ahead:
-        stages.insert(0, _queue(ahead, today, queued, telling))
-    done = last_day(max((one.until for one in work), default=start))
+        stages.insert(0, _queue(ahead, today, queued, summary))
+    done = last_day(max((one.wait_ends for one in work), default=start))
     ready = calendar.add_working_days(done, workshop.days.buffer)
     stages += _in_hand(workshop.days.buffer, done, ready)
     road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar
@@ -123,9 +123,9 @@ def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
     return workshop.calendar.orders_ahead_days if bookings is None else 0
 
 
-def _queue(ahead: int, today: date, queued: date, telling: Telling) -> StageDays:
+def _queue(ahead: int, today: date, queued: date, summary: StageSummary) -> StageDays:
     """Tell the wait for the work that was taken on before."""
-    why = f"{_working_days(ahead)} of work already taken on.{telling.shut(today, queued)}"
+    why = f"{_working_days(ahead)} of work already taken on.{summary.shut(today, queued)}"
     return StageDays("Waiting its turn", today, queued, why)
 
 

@@ -15,7 +15,7 @@ import icalendar
 import recurring_ical_events
 
 from ledgerstone.schedule.booking import Booking, Holds
-from ledgerstone.schedule.rests_on import KNOWN_FOR
+from ledgerstone.schedule.fingerprint import KNOWN_FOR
 from ledgerstone.workshop.records import BookingRules
 
 LARGEST_TEXT = 4_000_000

@@ -10,8 +10,8 @@ from zoneinfo import ZoneInfo
 import icalendar
 
 from ledgerstone.order import Order
-from ledgerstone.schedule import Laid, LeadTime
-from ledgerstone.schedule.laying import moment
+from ledgerstone.schedule import LeadTime, ScheduledJob
+from ledgerstone.schedule.jobs import moment
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 
@@ -69,12 +69,12 @@ def _label(slab: int, order: Order) -> str:
     return order.slabs[slab].label or f"slab {slab + 1}"
 
 
-def _hands(one: Laid) -> tuple[datetime, datetime]:
+def _hands(one: ScheduledJob) -> tuple[datetime, datetime]:
     """When hands are at a job: at least a minute."""
     return one.begins_at, max(one.ends_at, one.begins_at + timedelta(minutes=1))
 
 
-def _title(one: Laid, order: Order) -> str:
+def _title(one: ScheduledJob, order: Order) -> str:
     slab = one.job.piece.slab
     if slab is None:
         return one.job.step.name

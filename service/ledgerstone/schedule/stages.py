@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from ledgerstone.schedule.booking import day_at, last_day
-from ledgerstone.schedule.laying import Laid
+from ledgerstone.schedule.jobs import ScheduledJob
 from ledgerstone.work import Operation, Stage
 from ledgerstone.workshop.records import Workshop
 
@@ -36,10 +36,12 @@ class StageDays:
     why: str
 
 
-class Telling:
+class StageSummary:
     """Laid work, told as stages. No hours and nobody else's work are told."""
 
-    def __init__(self, laid: Sequence[Laid], loads: int, workshop: Workshop, today: date) -> None:
+    def __init__(
+        self, laid: Sequence[ScheduledJob], loads: int, workshop: Workshop, today: date
+    ) -> None:
         self._laid, self._loads, self._workshop, self._today = laid, loads, workshop, today
 
     def stages(self) -> Iterable[StageDays]:
@@ -56,7 +58,7 @@ class Telling:
         yield from self._wait("The sealer hardens", self._of("seal"), "Hardens until")
         yield from self._work("pack")
 
-    def _of(self, stage: Stage) -> list[Laid]:
+    def _of(self, stage: Stage) -> list[ScheduledJob]:
         return [one for one in self._laid if one.job.step.stage == stage]
 
     def _work(self, stage: Stage) -> Iterable[StageDays]:
@@ -66,16 +68,16 @@ class Telling:
         name, why = WORK[stage]
         if stage == "cast" and self._loads > 1:
             why = f"Cast in {self._loads} turns, as many pieces at once as the casting table holds."
-        came = day_at(min(one.came for one in mine))
+        ready_at = day_at(min(one.ready_at for one in mine))
         ends = last_day(max(one.ends for one in mine))
         starts = day_at(min(one.starts for one in mine))
-        yield StageDays(name, starts, ends, why + self.shut(came, ends))
+        yield StageDays(name, starts, ends, why + self.shut(ready_at, ends))
 
     def _yes(self) -> Iterable[StageDays]:
         """The wait for the tile to dry and travel, and for the customer's yes to it."""
         tiles = self._of("sample")
         if tiles:
-            ends = last_day(max(one.until for one in tiles))
+            ends = last_day(max(one.wait_ends for one in tiles))
             starts = last_day(min(one.ends for one in tiles))
             why = f"Nothing is cut before you have said yes to it, by {self.day_words(ends)}."
             yield StageDays("Your yes to the tile", starts, ends, why)
@@ -98,7 +100,7 @@ class Telling:
             for one in self._of("finish")
             if one.job.frees
             and one.job.piece in later
-            and last_day(one.until) > last_day(one.ends)
+            and last_day(one.wait_ends) > last_day(one.ends)
             and not one.job.step.wait_hours
         ]
         yield from self._wait("Damp on the rack", damp, "Kept damp under a sheet until")
@@ -114,27 +116,27 @@ class Telling:
             one.job.piece: one for one in self._laid if one.job.step.stage in ("cast", "finish")
         }
         waits = [(before[one.job.piece], one) for one in seals if one.job.piece in before]
-        waits = [(last, seal) for last, seal in waits if seal.came > _done(last)]
+        waits = [(last, seal) for last, seal in waits if seal.ready_at > _done(last)]
         if waits:
-            last, seal = max(waits, key=lambda wait: wait[1].came)
-            starts, ends = last_day(min(_done(one) for one, _ in waits)), last_day(seal.came)
-            says = "Dries until" if seal.came <= last.until else _aged(seal.job.step)
+            last, seal = max(waits, key=lambda wait: wait[1].ready_at)
+            starts, ends = last_day(min(_done(one) for one, _ in waits)), last_day(seal.ready_at)
+            says = "Dries until" if seal.ready_at <= last.wait_ends else _aged(seal.job.step)
             yield StageDays(_DRYING, starts, ends, f"{says} {self.day_words(ends)}.")
 
-    def _first_coats(self) -> list[Laid]:
-        first: dict[object, Laid] = {}
+    def _first_coats(self) -> list[ScheduledJob]:
+        first: dict[object, ScheduledJob] = {}
         for one in self._of("seal"):
             first.setdefault(one.job.piece, one)
         return list(first.values())
 
     def _wait(
-        self, name: str, before: Sequence[Laid], says: str, because: str = ""
+        self, name: str, before: Sequence[ScheduledJob], says: str, because: str = ""
     ) -> Iterable[StageDays]:
         """Tell the wait after some jobs, where there is one."""
-        waits = [one for one in before if one.until > one.ends]
+        waits = [one for one in before if one.wait_ends > one.ends]
         if waits:
             starts = last_day(min(one.ends for one in waits))
-            ends = last_day(max(one.until for one in waits))
+            ends = last_day(max(one.wait_ends for one in waits))
             why = f"{says} {self.day_words(ends)}{because}."
             yield StageDays(name, starts, ends, why)
 
@@ -153,9 +155,9 @@ class Telling:
         return f"{day:%A} {day.day} {day:%B}{year}"
 
 
-def _done(one: Laid) -> int:
+def _done(one: ScheduledJob) -> int:
     """When hands, or the cover, are done with a piece."""
-    return one.until if one.job.step.stage == "cast" else one.ends
+    return one.wait_ends if one.job.step.stage == "cast" else one.ends
 
 
 def _aged(step: Operation) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ledgerstone.price import costs, making_lines, worth
+from ledgerstone.price import costs, making_lines, subtotal
 from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
 from ledgerstone.stages.assessed import Assessed
 from ledgerstone.stages.context import QuoteContext
@@ -74,7 +74,7 @@ def _list_of_work(
         planned.workshop,
         assessed.cover_days,
         tuple(one.way for one in handled),
-        ripe_days=tuple(one.needs_age_days for one in handled),
+        min_age_days=tuple(one.needs_age_days for one in handled),
         moulds=moulds,
         with_tiles=with_tiles,
     )
@@ -88,7 +88,7 @@ def _tiles_are_cast(assessed: Assessed, without_tiles: tuple[Operation, ...]) ->
     if sample is None or order.sample_tile or sample.always_from is None:
         return sample is not None and order.sample_tile
     every = costs(order, planned.shapes, without_tiles, workshop, assessed.steel)
-    return worth(making_lines(every, workshop)) >= sample.always_from
+    return subtotal(making_lines(every, workshop)) >= sample.always_from
 
 
 def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: QuoteContext) -> LeadTime:

@@ -21,7 +21,7 @@ def operations(
     cover_days: tuple[float, ...],
     ways: tuple[Way, ...] = (),
     *,
-    ripe_days: tuple[float | None, ...] = (),
+    min_age_days: tuple[float | None, ...] = (),
     moulds: tuple[int, ...] = (),
     with_tiles: bool = False,
 ) -> tuple[Operation, ...]:
@@ -43,7 +43,7 @@ def operations(
     steps = [*(_tiles(order, workshop) if with_tiles else ()), *_in_hand(order, workshop)]
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
         made = moulds[i] if moulds else slab.quantity
-        ripe = ripe_days[i] if ripe_days else None
+        ripe = min_age_days[i] if min_age_days else None
         steps += moulding(i, slab, shape, workshop, made)
         cover, heated = (cover_days[i], ripe), order.heated_curing
         steps += casting(i, slab, shape, workshop, moulds=made, cover=cover, heated=heated)

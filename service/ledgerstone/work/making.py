@@ -97,7 +97,7 @@ def casting(
         wait_hours=24 * days,
         hire=n * tent.price_per_day * Decimal(repr(days)) if tent else Decimal(0),
         pieces=n,
-        ripe_days=ripe,
+        min_age_days=ripe,
         warm_c=tent.warmth_c if tent else None,
         warm_hours=24 * tent.under_cover_days if tent else 0.0,
         table_mm=box,

@@ -59,7 +59,7 @@ class Operation:
     pieces: int = 1
     people: int | None = None
     machine: Machine | None = None
-    ripe_days: float | None = None
+    min_age_days: float | None = None
     table_mm: tuple[float, float] = (0.0, 0.0)
     unbroken: bool = False
     frees: bool = False

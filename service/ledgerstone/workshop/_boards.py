@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,4 +46,4 @@ class Boards:
     drip_stop_mm: float = at_least_0("a drip stops short of each end of its side")
     release_m2_per_l: float = above_0("release agent: a litre covers")
     release_price_per_l: Decimal = at_least_0("a litre")
-    foam: Foam = said("stiff foam for knockouts and relief formers")
+    foam: Foam = documented("stiff foam for knockouts and relief formers")

@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pallet:
     """One kind of pallet that the carrier takes, with pieces standing on it on edge."""
 
-    name: str = said("what the carrier calls it")
+    name: str = documented("what the carrier calls it")
     length_mm: float = above_0("the pallet's own length")
     overhang_mm: float = field(
         default=0.0,

@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import Literal
 
 from ledgerstone.workshop._carrying import Pallet, Van
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,13 +47,13 @@ class Concrete:
 class Way:
     """One way the workshop can get a slab out of its mould and onto its pallet."""
 
-    name: str = said("what the job sheet calls it")
+    name: str = documented("what the job sheet calls it")
     most_kg: float = above_0("heaviest piece, with its mould, that this way handles")
     people: int = field(metadata=about("hands it takes", at_least=1, at_most=12))
-    held: Literal["on-edge", "flat"] = said(
+    held: Literal["on-edge", "flat"] = documented(
         "on-edge: tipped up about a long side; flat: lifted level by gear at two lines"
     )
-    sides_on: bool = said("mould sides and formers stay in until it stands on edge")
+    sides_on: bool = documented("mould sides and formers stay in until it stands on edge")
     rail: bool = field(
         default=False, metadata=about("a stiff rail is clamped across openings while it moves")
     )
@@ -86,7 +86,7 @@ class Handling:
         metadata=about("temperature of the shed, January to December", at_least=-5, at_most=45)
     )
     longest_cover_days: float = above_0("a slab stays in its mould no longer than this")
-    ways: tuple[Way, ...] = said("ways of moving a slab, the plainest first")
+    ways: tuple[Way, ...] = documented("ways of moving a slab, the plainest first")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -124,7 +124,7 @@ class Loads:
 class Steel:
     """The reinforcement on the rack."""
 
-    stainless: bool = said("stainless or glass fibre: may be used outdoors and in wet rooms")
+    stainless: bool = documented("stainless or glass fibre: may be used outdoors and in wet rooms")
     mesh_wire_mm: float = above_0("wire of the mesh")
     mesh_pitch_mm: float = above_0("between wires")
     bar_mm: float = above_0("thinnest bar kept")
@@ -151,5 +151,5 @@ class Lifting:
     tail_lift_kg: float = field(
         default=750.0, metadata=about("what the carrier's tail lift sets down", above=0)
     )
-    pallets: tuple[Pallet, ...] = said("pallets that the carrier takes, the cheapest first")
+    pallets: tuple[Pallet, ...] = documented("pallets that the carrier takes, the cheapest first")
     van: Van | None = field(default=None, metadata=about("our own van; without it nobody looks"))

@@ -31,6 +31,6 @@ def percentage(about: str) -> Any:  # noqa: ANN401  as above
     return field(metadata={"about": about, "at_least": 0, "at_most": 100})
 
 
-def said(about: str) -> Any:  # noqa: ANN401  as above
+def documented(about: str) -> Any:  # noqa: ANN401  as above
     """A key without bounds."""
     return field(metadata={"about": about})

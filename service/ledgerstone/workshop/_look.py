@@ -8,7 +8,7 @@ from typing import Literal
 
 from ledgerstone.order import Place, Profile
 from ledgerstone.surfaces import Surface
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 from ledgerstone.workshop._shade import PigmentSample
 
 
@@ -16,7 +16,7 @@ from ledgerstone.workshop._shade import PigmentSample
 class Dose:
     """How much of one pigment a shade takes."""
 
-    pigment: str = said("a name from [[pigments]]")
+    pigment: str = documented("a name from [[pigments]]")
     percent: float = field(metadata=about("of the cement's mass", above=0, at_most=15))
 
 
@@ -24,12 +24,12 @@ class Dose:
 class PaletteShade:
     """One shade of the palette."""
 
-    name: str = said("what customers call it")
-    colour: str = said("as a cast tile looks, #rrggbb")
+    name: str = documented("what customers call it")
+    colour: str = documented("as a cast tile looks, #rrggbb")
     by_eye: bool = field(
         default=True, metadata=about("the colour was judged by eye from a cast tile")
     )
-    cement: Literal["grey", "white"] = said("grey or white")
+    cement: Literal["grey", "white"] = documented("grey or white")
     doses: tuple[Dose, ...] = field(default=(), metadata=about("pigments in it"))
     extra_per_m3: Decimal = field(
         default=Decimal(0), metadata=about("what white cement adds to a cubic metre", at_least=0)
@@ -43,7 +43,7 @@ class PaletteShade:
 class Pigment:
     """One pigment on the shelf."""
 
-    name: str = said("what the tin says it is")
+    name: str = documented("what the tin says it is")
     density_kg_per_m3: float = above_0("for the volume it takes up")
     price_per_kg: Decimal = at_least_0("bought loose")
     kind: Literal["oxide", "carbon"] = field(
@@ -58,8 +58,8 @@ class Pigment:
 class FinishOffered:
     """One surface the workshop makes."""
 
-    surface: Surface = said("as-cast, honed or polished")
-    says: str = said("one line for customers")
+    surface: Surface = documented("as-cast, honed or polished")
+    says: str = documented("one line for customers")
     hours_per_m2: float = at_least_0("hands, all grits together")
     consumables_per_m2: Decimal = at_least_0("pads and discs")
     days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
@@ -75,10 +75,10 @@ class FinishOffered:
 class Sealer:
     """One sealer the workshop uses."""
 
-    name: str = said("what customers choose")
-    says: str = said("one line for customers")
-    kind: Literal["penetrating", "film"] = said("penetrating or film")
-    places: tuple[Place, ...] = said("where its own sheet allows it")
+    name: str = documented("what customers choose")
+    says: str = documented("one line for customers")
+    kind: Literal["penetrating", "film"] = documented("penetrating or film")
+    places: tuple[Place, ...] = documented("where its own sheet allows it")
     coats: int = field(metadata=about("coats", at_least=1, at_most=10))
     coverage_m2_per_l: float = above_0("a litre covers, one coat")
     price_per_l: Decimal = at_least_0("bought by the litre")
@@ -88,14 +88,14 @@ class Sealer:
         default=0.0, metadata=about("from one coat to the next; nought: wet on wet", at_least=0)
     )
     heat_limit_c: float = above_0("hottest its own sheet allows")
-    food_declared: bool = said("its maker declares it for food contact")
+    food_declared: bool = documented("its maker declares it for food contact")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class EdgeOffered:
     """One edge profile the workshop makes."""
 
-    profile: Profile = said("square, bevel, round or wall")
+    profile: Profile = documented("square, bevel, round or wall")
     hours_per_m: float = at_least_0("hands")
     smallest_mm: float = field(default=0.0, metadata=about("smallest size", at_least=0))
     largest_mm: float = field(default=0.0, metadata=about("largest size", at_least=0))

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from ledgerstone.surfaces import Surface
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +25,7 @@ class Mixer:
 class SlurryFor:
     """How much slurry fills the voids of one surface."""
 
-    surface: Surface = said("as-cast, honed or polished")
+    surface: Surface = documented("as-cast, honed or polished")
     l_per_m2: float = at_least_0("slurry for a square metre, all passes together")
 
 
@@ -52,4 +52,4 @@ class SlurryRule:
             at_least=0,
         ),
     )
-    amounts: tuple[SlurryFor, ...] = said("litres by surface")
+    amounts: tuple[SlurryFor, ...] = documented("litres by surface")

@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import Literal
 
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop._keys import about, above_0, at_least_0, percentage, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, percentage
 from ledgerstone.workshop.proportions import Part
 
 ConstituentRole = Literal[
@@ -20,7 +20,7 @@ WATER_KG_PER_M3 = 1000.0
 class _Bought:
     """What every part of a recipe says of itself."""
 
-    name: str = said("what the batch card calls it")
+    name: str = documented("what the batch card calls it")
     density_kg_per_m3: float = above_0("of the grains or the liquid itself, for its volume")
     price_per_kg: Decimal = at_least_0("as bought")
     pack_kg: float | None = field(
@@ -36,7 +36,7 @@ class _Bought:
 class Constituent(_Bought):
     """One part of a recipe by volume; they go into the mixer in the order in which they stand."""
 
-    role: ConstituentRole = said(
+    role: ConstituentRole = documented(
         "cement, addition (fly ash, filler), water, aggregate, plasticiser, polymer or fibre"
     )
     kg_per_m3: float = above_0("in a cubic metre placed; aggregate saturated and surface-dry")
@@ -68,7 +68,7 @@ class Constituent(_Bought):
 class Added(_Bought):
     """Something that goes into the mixer with each bag."""
 
-    role: Literal["cement", "addition", "plasticiser", "polymer", "fibre"] = said(
+    role: Literal["cement", "addition", "plasticiser", "polymer", "fibre"] = documented(
         "cement, addition, plasticiser, polymer or fibre"
     )
     kg_per_bag: float = above_0("with each bag")
@@ -90,7 +90,7 @@ class Added(_Bought):
 class Bag:
     """A recipe by the bag: dry mix as bought, and water."""
 
-    name: str = said("what the bag says it is")
+    name: str = documented("what the bag says it is")
     bag_kg: float = above_0("dry mix in one bag")
     cement_percent: float = field(
         metadata=about("of the dry mix that is cement; ask who makes it", above=0, at_most=100)
@@ -155,9 +155,11 @@ class FaceCoat:
 class Recipe:
     """The concrete, as it is mixed here: ``constituents`` by volume, or ``bag`` by the bag."""
 
-    name: str = said("what the batch card calls it")
-    cement: Literal["grey", "white"] = said("grey or white")
-    cement_class: Literal["R", "N", "S"] = said("EN 1992-1-1 3.1.2(6): R rapid, N normal, S slow")
+    name: str = documented("what the batch card calls it")
+    cement: Literal["grey", "white"] = documented("grey or white")
+    cement_class: Literal["R", "N", "S"] = documented(
+        "EN 1992-1-1 3.1.2(6): R rapid, N normal, S slow"
+    )
     fck_mpa: float = field(
         metadata=about(
             "characteristic cylinder strength at 28 days, of the weaker of face coat and backing",

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Any, Literal
 
-from ledgerstone.workshop._keys import about, above_0, said
+from ledgerstone.workshop._keys import about, above_0, documented
 
 
 def _lightness() -> Any:  # noqa: ANN401  dataclasses.field is typed by its use
@@ -25,7 +25,7 @@ def _hue(way: str) -> Any:  # noqa: ANN401  as above
 class PigmentSample:
     """One tile cast with one pigment and read by a colour meter."""
 
-    cement: Literal["grey", "white"] = said("grey or white")
+    cement: Literal["grey", "white"] = documented("grey or white")
     dose_percent: float = field(metadata=about("of the cement's mass", above=0, at_most=15))
     lightness: float = _lightness()
     a: float = _hue("a*: green below 0, red above")
@@ -36,7 +36,7 @@ class PigmentSample:
 class CementBase:
     """One cement's own colour, read from a tile without pigment."""
 
-    cement: Literal["grey", "white"] = said("grey or white")
+    cement: Literal["grey", "white"] = documented("grey or white")
     lightness: float = _lightness()
     a: float = _hue("a*: green below 0, red above")
     b: float = _hue("b*: blue below 0, yellow above")

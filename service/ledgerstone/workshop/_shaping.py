@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,7 +21,7 @@ class CastingTable:
 class StripRule:
     """How wide the concrete beside an opening must stay; the first rule that fits is used."""
 
-    beside: str = said("what the opening is, in words: a tap hole")
+    beside: str = documented("what the opening is, in words: a tap hole")
     opening_up_to_mm: float = field(
         default=20_000.0, metadata=about("the opening's longer side, at most", above=0)
     )
@@ -42,4 +42,4 @@ class Shaping:
     smallest_side_mm: float = above_0("a slab's shorter side, at least")
     inside_radius_mm: float = at_least_0("smallest radius a former gives an inside corner")
     fitting_gap_mm: float = at_least_0("taken off each wall side of a slab between walls")
-    strips: tuple[StripRule, ...] = said("widths of concrete beside openings")
+    strips: tuple[StripRule, ...] = documented("widths of concrete beside openings")

@@ -7,29 +7,29 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, percentage, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, percentage
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Identity:
     """Whose workshop it is."""
 
-    name: str = said("the name customers know")
-    town: str = said("where it stands")
-    country: str = said("ISO 3166-1 letters, for public holidays and postcodes: GB")
-    region: str = said("ISO 3166-2 part, for public holidays: ENG, SCT, WLS, NIR")
-    timezone: str = said("IANA name: Europe/London")
-    currency: str = said("ISO 4217 letters: GBP")
-    email: str = said("where customers write")
-    telephone: str = said("where customers ring")
+    name: str = documented("the name customers know")
+    town: str = documented("where it stands")
+    country: str = documented("ISO 3166-1 letters, for public holidays and postcodes: GB")
+    region: str = documented("ISO 3166-2 part, for public holidays: ENG, SCT, WLS, NIR")
+    timezone: str = documented("IANA name: Europe/London")
+    currency: str = documented("ISO 4217 letters: GBP")
+    email: str = documented("where customers write")
+    telephone: str = documented("where customers ring")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tax:
     """What tax is shown."""
 
-    registered: bool = said("a workshop that is not registered shows and charges none")
-    name: str = said("VAT")
+    registered: bool = documented("a workshop that is not registered shows and charges none")
+    name: str = documented("VAT")
     percent: Decimal = percentage("the rate for slabs and their delivery")
 
 
@@ -37,7 +37,7 @@ class Tax:
 class Offer:
     """How a price is offered."""
 
-    standing: Literal["estimate", "quotation"] = said("what a price from the page is")
+    standing: Literal["estimate", "quotation"] = documented("what a price from the page is")
     valid_days: int = field(metadata=about("days it stands", at_least=1, at_most=365))
     deposit_percent: Decimal = percentage("of the total")
     round_to: Decimal = above_0("the total steps by this")
@@ -51,8 +51,8 @@ class Offer:
 class Area:
     """Where the workshop delivers, and for how much; the first area that fits is used."""
 
-    name: str = said("what customers call it")
-    postcodes: tuple[str, ...] = said("beginnings: HR, LD1, LD1-6")
+    name: str = documented("what customers call it")
+    postcodes: tuple[str, ...] = documented("beginnings: HR, LD1, LD1-6")
     pallet: Decimal | None = field(default=None, metadata=about("to the kerb", at_least=0))
     own_van: Decimal | None = field(default=None, metadata=about("to the door", at_least=0))
     fitted: Decimal | None = field(default=None, metadata=about("carried in", at_least=0))
@@ -106,6 +106,6 @@ class Sample:
 class Web:
     """Where the page stands and who may ask."""
 
-    base_url: str = said("the service's own address, for links")
-    page_url: str = said("the page that opens a link")
+    base_url: str = documented("the service's own address, for links")
+    page_url: str = documented("the page that opens a link")
     origins: tuple[str, ...] = field(default=(), metadata=about("sites whose pages may ask"))

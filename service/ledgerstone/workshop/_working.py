@@ -7,7 +7,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, may_be_0, said
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, may_be_0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,9 +92,9 @@ class Rates:
 class Closure:
     """Days on which nobody works, both ends included."""
 
-    first: date = said("first day shut")
-    last: date = said("last day shut")
-    why: str = said("in a word")
+    first: date = documented("first day shut")
+    last: date = documented("last day shut")
+    why: str = documented("in a word")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,7 +103,7 @@ class Calendar:
 
     weekdays: tuple[
         Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"], ...
-    ] = said("days that are worked")
+    ] = documented("days that are worked")
     hours_per_day: float = field(metadata=about("of one pair of hands", above=0, at_most=16))
     hands: int = field(metadata=about("pairs of hands", at_least=1, at_most=10))
     orders_ahead_days: int = field(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
-from ledgerstone.workshop._keys import about, said
+from ledgerstone.workshop._keys import about, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +27,7 @@ class Mail:
     environment of the service.
     """
 
-    host: str = said("the server's name: smtp.example.com")
+    host: str = documented("the server's name: smtp.example.com")
     port: int = field(
         default=587, metadata=about("most take letters at 587", at_least=1, at_most=65535)
     )

@@ -13,7 +13,7 @@ from ledgerstone.workshop._bench import Bench, BookingRules, Tent
 from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._carrying import Pallet, Van
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
-from ledgerstone.workshop._keys import about, said
+from ledgerstone.workshop._keys import about, documented
 from ledgerstone.workshop._look import (
     Dose,
     EdgeOffered,
@@ -87,32 +87,32 @@ __all__ = [
 class Workshop:
     """The whole profile of one maker."""
 
-    workshop: Identity = said("whose workshop it is")
-    table: CastingTable = said("what one piece may measure")
-    shaping: Shaping = said("what shapes are made")
-    recipe: Recipe = said("the concrete")
-    mixer: Mixer = said("the mixer and the scales")
-    slurry: SlurryRule = said("the slurry that fills voids")
-    boards: Boards = said("what moulds are made of")
-    palette: tuple[PaletteShade, ...] = said("shades offered")
-    pigments: tuple[Pigment, ...] = said("pigments on the shelf")
-    shade: Colouring = said("how pigment is weighed and limited")
-    finishes: tuple[FinishOffered, ...] = said("surfaces offered")
-    sealers: tuple[Sealer, ...] = said("sealers offered")
-    edges: tuple[EdgeOffered, ...] = said("edge profiles offered")
-    hours: Hours = said("rules for hours of hands")
-    days: Days = said("waits")
-    rates: Rates = said("what things cost")
-    tax: Tax = said("tax")
-    offer: Offer = said("how a price is offered")
-    areas: tuple[Area, ...] = said("delivery areas")
-    calendar: Calendar = said("when hands work")
-    concrete: Concrete = said("how far the concrete is trusted")
-    handling: Handling = said("how a young slab is moved")
-    loads: Loads = said("what a slab must bear in place")
-    steel: Steel = said("the reinforcement on the rack")
-    lifting: Lifting = said("what people carry")
-    web: Web = said("where the page stands")
+    workshop: Identity = documented("whose workshop it is")
+    table: CastingTable = documented("what one piece may measure")
+    shaping: Shaping = documented("what shapes are made")
+    recipe: Recipe = documented("the concrete")
+    mixer: Mixer = documented("the mixer and the scales")
+    slurry: SlurryRule = documented("the slurry that fills voids")
+    boards: Boards = documented("what moulds are made of")
+    palette: tuple[PaletteShade, ...] = documented("shades offered")
+    pigments: tuple[Pigment, ...] = documented("pigments on the shelf")
+    shade: Colouring = documented("how pigment is weighed and limited")
+    finishes: tuple[FinishOffered, ...] = documented("surfaces offered")
+    sealers: tuple[Sealer, ...] = documented("sealers offered")
+    edges: tuple[EdgeOffered, ...] = documented("edge profiles offered")
+    hours: Hours = documented("rules for hours of hands")
+    days: Days = documented("waits")
+    rates: Rates = documented("what things cost")
+    tax: Tax = documented("tax")
+    offer: Offer = documented("how a price is offered")
+    areas: tuple[Area, ...] = documented("delivery areas")
+    calendar: Calendar = documented("when hands work")
+    concrete: Concrete = documented("how far the concrete is trusted")
+    handling: Handling = documented("how a young slab is moved")
+    loads: Loads = documented("what a slab must bear in place")
+    steel: Steel = documented("the reinforcement on the rack")
+    lifting: Lifting = documented("what people carry")
+    web: Web = documented("where the page stands")
     services: Services = field(
         default_factory=Services, metadata=about("what is done beside the making")
     )

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 import pytest
 
-from ledgerstone.price import Line, pennies, stepped, tax_in, tax_on
+from ledgerstone.price import Line, pennies, rounded_total, tax_in, tax_on
 from ledgerstone.workshop import Workshop
 from unit.priced_slabs import NEAR, amounts, costed, plain, priced, with_offer
 from unit.slabs import (
@@ -118,7 +118,7 @@ def test_a_total_steps_as_the_profile_rounds(
 ) -> None:
     """Half a step goes up; net and tax follow from the total, and the lines from the net."""
     lines = [Line("a", Decimal("10.00")), Line("b", Decimal(net) - 10)]
-    price = stepped(lines, with_offer(workshop, round_to=Decimal(step)))
+    price = rounded_total(lines, with_offer(workshop, round_to=Decimal(step)))
     assert (price.total, price.net, price.tax) == tuple(map(Decimal, after))
     assert sum(line.amount for line in price.lines) == price.net
 

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
-from ledgerstone.price.settling import HUNDRED, Line, Price, pennies, stepped
+from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price, pallet_for
@@ -32,8 +32,8 @@ def price(
         Of each slab, where it has been advised.
     """
     lines = making_lines(costs(order, shapes, steps, workshop, steel), workshop)
-    services = _services(order, worth(lines), workshop)
-    return stepped([*lines, *services, *_delivery(order, tuple(shapes), workshop)], workshop)
+    services = _services(order, subtotal(lines), workshop)
+    return rounded_total([*lines, *services, *_delivery(order, tuple(shapes), workshop)], workshop)
 
 
 def making_lines(every: Iterable[Cost], workshop: Workshop) -> tuple[Line, ...]:
@@ -47,16 +47,16 @@ def making_lines(every: Iterable[Cost], workshop: Workshop) -> tuple[Line, ...]:
         if cost.group in amounts:
             amounts[cost.group] += cost.amount
     lines = tuple(Line(group, pennies(amount * charge)) for group, amount in amounts.items())
-    short = workshop.offer.smallest_order - worth(lines)
+    short = workshop.offer.smallest_order - subtotal(lines)
     return (*lines, Line("Up to our smallest order", short)) if short > 0 else lines
 
 
-def worth(lines: Iterable[Line]) -> Decimal:
+def subtotal(lines: Iterable[Line]) -> Decimal:
     """What lines come to, before tax."""
     return sum((line.amount for line in lines), Decimal(0))
 
 
-def _services(order: Order, worth: Decimal, workshop: Workshop) -> Iterator[Line]:
+def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[Line]:
     """Yield tiles and their credit, measuring, cover and delivery, where there are any."""
     tiles = tiles_price(order, workshop)
     if tiles:
@@ -65,7 +65,7 @@ def _services(order: Order, worth: Decimal, workshop: Workshop) -> Iterator[Line
     measuring = templating_price(order, workshop)
     if measuring:
         yield Line("Coming to measure", pennies(measuring))
-    cover = cover_price(order, worth, workshop)
+    cover = cover_price(order, subtotal, workshop)
     if cover:
         yield Line("Cover in transit", cover)
 
@@ -108,9 +108,9 @@ def _unmeasured(slab: Slab) -> bool:
     )
 
 
-def cover_price(order: Order, worth: Decimal, workshop: Workshop) -> Decimal:
+def cover_price(order: Order, subtotal: Decimal, workshop: Workshop) -> Decimal:
     """Price of cover while a carrier has the order, of what it is worth before tax."""
     services = workshop.services
     if order.delivery.kind != "pallet" or not services.cover_percent:
         return Decimal(0)
-    return pennies(max(services.cover_least, worth * services.cover_percent / HUNDRED))
+    return pennies(max(services.cover_least, subtotal * services.cover_percent / HUNDRED))

@@ -15,7 +15,9 @@ from ledgerstone.workshop.records import Workshop
 KNOWN_FOR = timedelta(days=62)
 
 
-def calendar_print(workshop: Workshop, bookings: Iterable[Booking], first: date, last: date) -> str:
+def calendar_fingerprint(
+    workshop: Workshop, bookings: Iterable[Booking], first: date, last: date
+) -> str:
     """Return 8 hexadecimal digits for what is taken between two days, both ends included.
 
     Whose work it is does not bear on them, nor does anything before or after. Closures are the

@@ -21,7 +21,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 @dataclass(frozen=True, slots=True)
-class Painted:
+class UtilisationMap:
     """Utilisation at every node of a slab's mesh.
 
     Parameters
@@ -40,9 +40,9 @@ class Painted:
     in_place: bool
 
 
-def painted(
+def utilisation_map(
     slab: Slab, shape: Shape, plate: Plate, concrete: Concrete, workshop: Workshop
-) -> Painted:
+) -> UtilisationMap:
     """Work out how far a slab is used: on its pallet, and in place where its rests were told."""
     mesh = plate.model.mesh
     used = np.zeros(len(mesh.nodes))
@@ -60,7 +60,7 @@ def painted(
     if lies:
         for cases, limits in lying.everybody():
             used = np.maximum(used, _used(cases, limits))
-    return Painted(mesh.nodes, mesh.triangles, used, lies)
+    return UtilisationMap(mesh.nodes, mesh.triangles, used, lies)
 
 
 def _used(cases: Cases, limits_mpa: FloatArray) -> FloatArray:

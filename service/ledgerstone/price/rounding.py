@@ -56,7 +56,7 @@ def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
     return pennies(gross * percent / (HUNDRED + percent))
 
 
-def stepped(lines: Sequence[Line], workshop: Workshop) -> Price:
+def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
     What stepping adds or takes goes into the largest line.

@@ -25,7 +25,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 @dataclass(frozen=True, slots=True)
-class Laid:
+class ScheduledJob:
     """One job in the calendar, in minutes from year 1 by the clock on the wall.
 
     Attributes
@@ -41,11 +41,11 @@ class Laid:
     """
 
     job: Job
-    came: int
+    ready_at: int
     starts: int
     hands_end: int
     ends: int
-    until: int
+    wait_ends: int
     people: int
 
     @property
@@ -60,7 +60,7 @@ class Laid:
 
 
 @dataclass(frozen=True, slots=True)
-class OnTable:
+class TableLoad:
     """One load on the casting tables, from its first pour until the last piece leaves."""
 
     load: int
@@ -100,7 +100,7 @@ class _State:
 
 
 @dataclass(frozen=True, slots=True)
-class Bench:
+class Resources:
     """What jobs are laid on."""
 
     workshop: Workshop
@@ -110,16 +110,16 @@ class Bench:
     cement: CementClass
 
 
-def lay(
-    steps: Sequence[Operation], loads: Sequence[Load], bench: Bench, start: int
-) -> tuple[list[Laid], list[OnTable]]:
+def schedule_jobs(
+    steps: Sequence[Operation], loads: Sequence[Load], resources: Resources, start: int
+) -> tuple[list[ScheduledJob], list[TableLoad]]:
     """Lay an order's steps, from a moment on.
 
     Raises
     ------
     NeverWorked
     """
-    laying = _Laying(bench, start)
+    laying = _Scheduler(resources, start)
     jobs = list(in_order(steps, loads))
     for load, block in _blocks(jobs):
         laying.lay_block(block, None if load is None else loads[load], load)
@@ -145,14 +145,14 @@ def _blocks(jobs: Sequence[Job]) -> list[tuple[int | None, list[Job]]]:
     return [*blocks, (None, list(jobs[done:]))]
 
 
-class _Laying:
+class _Scheduler:
     """Jobs as they are laid."""
 
-    def __init__(self, bench: Bench, start: int) -> None:
-        self._bench, self._start = bench, start
+    def __init__(self, resources: Resources, start: int) -> None:
+        self._bench, self._start = resources, start
         self._state = _State(start, order_ready=start)
-        self.laid: list[Laid] = []
-        self.on_table: list[OnTable] = []
+        self.laid: list[ScheduledJob] = []
+        self.on_table: list[TableLoad] = []
 
     def lay_block(self, jobs: Sequence[Job], load: Load | None, number: int | None) -> None:
         """Lay jobs; those of a load start over, later, while a booking has their table."""
@@ -172,16 +172,16 @@ class _Laying:
             self._state, floor = before, clash
         self.laid += laid
         self._state.table_free = held[1]
-        self.on_table.append(OnTable(number, load.tables, *held))
+        self.on_table.append(TableLoad(number, load.tables, *held))
 
-    def _held(self, laid: Sequence[Laid]) -> Span:
+    def _held(self, laid: Sequence[ScheduledJob]) -> Span:
         """From the first pour to when the last piece is off the table."""
         casts = [one for one in laid if one.job.step.stage == "cast"]
         freed = {one.job.piece: one.ends for one in laid if one.job.frees}
-        ends = [max(freed.get(one.job.piece, one.until), one.ends) for one in casts]
+        ends = [max(freed.get(one.job.piece, one.wait_ends), one.ends) for one in casts]
         return min(one.starts for one in casts), max(ends)
 
-    def _lay_all(self, jobs: Sequence[Job]) -> list[Laid]:
+    def _lay_all(self, jobs: Sequence[Job]) -> list[ScheduledJob]:
         """Lay jobs one after another; what goes on unbroken begins where it can be done on end."""
         run, runs = 0, list[int]()
         for at in range(len(jobs) - 1, -1, -1):
@@ -198,21 +198,23 @@ class _Laying:
         """Minutes that hands are at a job, all that share it together."""
         return math.ceil(job.step.piece_minutes / self._people(job.step))
 
-    def _lay(self, job: Job, on_end: int) -> Laid:
+    def _lay(self, job: Job, on_end: int) -> ScheduledJob:
         """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
         state, step = self._state, job.step
-        came = self._came(job)
+        ready_at = self._came(job)
         minutes, people = self._minutes(job), self._people(step)
-        start = hands_end = ends = came
+        start = hands_end = ends = ready_at
         if minutes:
-            start = self._begin(max(came, state.at), people, step.machine, on_end)
+            start = self._begin(max(ready_at, state.at), people, step.machine, on_end)
             hands_end = self._bench.clock.after(start, minutes)
             state.at = start
             state.busy.append((hands_end, people, step.machine))
             ends = max(hands_end, self._least(start, step.least_days))
-        until = self._waits(job, ends)
-        self._note(job, ends, until)
-        return Laid(job, came, start, hands_end, ends, until, people if minutes else 0)
+        wait_ends = self._waits(job, ends)
+        self._note(job, ends, wait_ends)
+        return ScheduledJob(
+            job, ready_at, start, hands_end, ends, wait_ends, people if minutes else 0
+        )
 
     def _came(self, job: Job) -> int:
         """When a job's piece is ready for it."""
@@ -221,14 +223,14 @@ class _Laying:
             return state.order_ready
         if job.step.stage == "mould":
             return max(state.order_ready, state.moulds.get(job.piece, 0))
-        came = max(state.order_ready, state.ready.get(job.piece, self._start))
+        ready_at = max(state.order_ready, state.ready.get(job.piece, self._start))
         if job.step.stage == "cast":
             mould = Piece(job.piece.slab, job.mould)
-            return max(came, state.moulds.get(mould, 0), state.table_free)
+            return max(ready_at, state.moulds.get(mould, 0), state.table_free)
         poured = state.poured.get(job.piece)
         if poured is not None:
-            came = max(came, poured + _minutes(job.step.age_hours))
-        return came
+            ready_at = max(ready_at, poured + _minutes(job.step.age_hours))
+        return ready_at
 
     def _begin(self, at: int, people: int, machine: str | None, on_end: int) -> int:
         """Return the first working minute at which enough hands and the machine are free."""
@@ -243,8 +245,8 @@ class _Laying:
             at = self._bench.clock.begin_unbroken(min(one[0] for one in busy), on_end)
 
     def _count(self, machine: str | None) -> int:
-        bench = self._bench.workshop.bench
-        return {"mixer": bench.mixers, "polisher": bench.polishers}.get(machine or "", 1)
+        resources = self._bench.workshop.bench
+        return {"mixer": resources.mixers, "polisher": resources.polishers}.get(machine or "", 1)
 
     def _least(self, start: int, days: int) -> int:
         """When a step that lasts so many working days is over, from the minute of its start."""
@@ -256,9 +258,11 @@ class _Laying:
     def _waits(self, job: Job, ends: int) -> int:
         """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
         step, state, by_month = job.step, self._state, self._bench.workshop.handling.workshop_c
-        until = ends + _minutes(step.wait_hours)
-        if step.stage == "cast" and step.ripe_days is not None:
-            until = max(until, aged_by(ends, step.ripe_days, Warmth(by_month, step.warm_c)))
+        wait_ends = ends + _minutes(step.wait_hours)
+        if step.stage == "cast" and step.min_age_days is not None:
+            wait_ends = max(
+                wait_ends, aged_by(ends, step.min_age_days, Warmth(by_month, step.warm_c))
+            )
         if step.stage == "cast" and step.warm_c is not None:
             warm = ends + _minutes(step.warm_hours)
             state.warm[job.piece] = Warmth(by_month, step.warm_c, warm)
@@ -266,18 +270,18 @@ class _Laying:
             own = self._bench.workshop.bench.damp_days
             warmth = state.warm.get(job.piece, Warmth(by_month))
             damp = damp_until(state.poured[job.piece], own, self._bench.cement, warmth)
-            until = max(until, damp)
-        return until
+            wait_ends = max(wait_ends, damp)
+        return wait_ends
 
-    def _note(self, job: Job, ends: int, until: int) -> None:
+    def _note(self, job: Job, ends: int, wait_ends: int) -> None:
         """Note how far a job's piece has come."""
         state, piece = self._state, job.piece
         if piece.slab is None:
-            state.order_ready = max(state.order_ready, until)
+            state.order_ready = max(state.order_ready, wait_ends)
         elif job.step.stage == "mould":
-            state.moulds[piece] = max(state.moulds.get(piece, 0), until)
+            state.moulds[piece] = max(state.moulds.get(piece, 0), wait_ends)
         else:
-            state.ready[piece] = max(state.ready.get(piece, 0), until)
+            state.ready[piece] = max(state.ready.get(piece, 0), wait_ends)
             if job.step.stage == "cast":
                 state.poured[piece] = max(state.poured.get(piece, 0), ends)
 

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date, time
 
-from ledgerstone.schedule import Booking, calendar_print
+from ledgerstone.schedule import Booking, calendar_fingerprint
 from ledgerstone.workshop import Workshop
 
 FIRST, LAST = date(2026, 11, 25), date(2026, 12, 21)
@@ -14,8 +14,8 @@ def test_another_name_in_the_same_time_is_the_same_calendar(workshop: Workshop) 
     """Whose work it is does not bear on the day, nor does the order of the file."""
     other = replace(TABLE, why="Bell")
     hands = Booking(date(2026, 12, 9), date(2026, 12, 9), "Fitting")
-    one = calendar_print(workshop, (TABLE, hands), FIRST, LAST)
-    assert one == calendar_print(workshop, (hands, other, TABLE), FIRST, LAST)
+    one = calendar_fingerprint(workshop, (TABLE, hands), FIRST, LAST)
+    assert one == calendar_fingerprint(workshop, (hands, other, TABLE), FIRST, LAST)
 
 
 def test_every_change_within_the_days_is_seen(workshop: Workshop) -> None:
@@ -27,7 +27,7 @@ def test_every_change_within_the_days_is_seen(workshop: Workshop) -> None:
         (replace(TABLE, holds="people"),),
         (TABLE, replace(TABLE, first=date(2026, 12, 2))),
     )
-    prints = [calendar_print(workshop, taken, FIRST, LAST) for taken in ((TABLE,), *others)]
+    prints = [calendar_fingerprint(workshop, taken, FIRST, LAST) for taken in ((TABLE,), *others)]
     assert len(set(prints)) == len(prints)
 
 
@@ -35,12 +35,12 @@ def test_what_lies_outside_the_days_is_no_change(workshop: Workshop) -> None:
     """Work before the order and after the day is nothing that the day rests on."""
     before = Booking(date(2026, 11, 2), date(2026, 11, 24), "past")
     after = Booking(date(2026, 12, 22), date(9000, 1, 1), "later", "both")
-    assert calendar_print(workshop, (before, TABLE, after), FIRST, LAST) == calendar_print(
-        workshop, (TABLE,), FIRST, LAST
-    )
+    assert calendar_fingerprint(
+        workshop, (before, TABLE, after), FIRST, LAST
+    ) == calendar_fingerprint(workshop, (TABLE,), FIRST, LAST)
     running = replace(TABLE, first=date(2026, 11, 1))
     begun = replace(TABLE, first=FIRST)
-    assert calendar_print(workshop, (running,), FIRST, LAST) == calendar_print(
+    assert calendar_fingerprint(workshop, (running,), FIRST, LAST) == calendar_fingerprint(
         workshop, (begun,), FIRST, LAST
     )
 
@@ -48,6 +48,10 @@ def test_what_lies_outside_the_days_is_no_change(workshop: Workshop) -> None:
 def test_public_holidays_are_part_of_it(workshop: Workshop) -> None:
     """Over St Andrew's day Scotland's calendar is another one than England's."""
     scottish = replace(workshop, workshop=replace(workshop.workshop, region="SCT"))
-    assert calendar_print(workshop, (), FIRST, LAST) != calendar_print(scottish, (), FIRST, LAST)
+    assert calendar_fingerprint(workshop, (), FIRST, LAST) != calendar_fingerprint(
+        scottish, (), FIRST, LAST
+    )
     end = date(2026, 11, 29)
-    assert calendar_print(workshop, (), FIRST, end) == calendar_print(scottish, (), FIRST, end)
+    assert calendar_fingerprint(workshop, (), FIRST, end) == calendar_fingerprint(
+        scottish, (), FIRST, end
+    )
