@@ -24,7 +24,7 @@ MAKER_KEY = "a maker's key for the tests"
 SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
 
-# The order that design.md writes out.
+# The example order of the README.
 EXAMPLE_ORDER = BENCH
 
 

@@ -1,7 +1,7 @@
 """What a customer asks for: frozen records of one order, with lengths as they were written.
 
 Origin of every slab: its front-left corner, x to the right along the front, y to the back;
-turns are anticlockwise. Names are the wire's own (design.md §2).
+turns are anticlockwise. Names are the wire's own (methods §2).
 """
 
 from __future__ import annotations

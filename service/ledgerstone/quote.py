@@ -189,7 +189,7 @@ def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator
 def _standing_says(order: Order, standing: Standing, valid_until: date) -> str:
     """Say in right words what an estimate or a quotation is: a best guess, or a fixed offer.
 
-    Source: handling page §5, a quotation is a fixed offer within its scope, an estimate binds none.
+    Source: sources §4, a quotation is a fixed offer within its scope, an estimate binds none.
     """
     if order.templating:
         return (

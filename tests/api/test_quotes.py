@@ -18,7 +18,7 @@ NEAR_THE_FRONT = changed(("/slabs/0/cutouts/0/centre/y", "218 mm"))
 # Two stages at once: nothing may be promised while the shape stops the order.
 NEAR_AND_NOT_SERVED = changed(("/delivery/postcode", "IV1 1AA"), order=NEAR_THE_FRONT)
 
-# design.md §2: a quote has these; `changes`, `since`'s answer, only where one is given.
+# methods §2: a quote has these; `changes`, `since`'s answer, only where one is given.
 A_QUOTE_HAS = {
     "reference", "token", "link", "order", "issued", "valid_until", "standing", "depends_on",
     "price", "lead_time", "weight", "findings", "drawings", "slabs",

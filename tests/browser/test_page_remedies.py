@@ -28,7 +28,7 @@ def with_remedies(
 ) -> None:
     """Let the real service answer, and add to its answer what it would say of remedies.
 
-    The shapes are the contract's (design.md §2): a finding's ``remedies``, a send-back's
+    The shapes are the contract's (methods §2): a finding's ``remedies``, a send-back's
     ``fix_all`` and ``nearest_makeable``, a quote's ``ways_to_save``.
     """
 

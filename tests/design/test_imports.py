@@ -8,7 +8,7 @@ import pytest
 
 from design.source import PACKAGE, module_name, python_files
 
-# design.md §3: a module imports only what stands before it in this list, or its own package.
+# methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
     "errors",
     "_length_faults",

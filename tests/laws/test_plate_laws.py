@@ -239,7 +239,7 @@ def test_adding_a_rest_never_raises_load_times_deflection() -> None:
 
 
 def test_the_verdicts_stress_hardly_changes_as_corner_elements_shrink() -> None:
-    """Beside a square opening, corner elements of 19 to 4 mm: less than 5 % (design.md §4).
+    """Beside a square opening, corner elements of 19 to 4 mm: less than 5 % (methods §1.2).
 
     The moment at the corner itself grows without end; its mean over half the thickness does not.
     """

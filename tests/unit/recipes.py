@@ -58,7 +58,7 @@ def recipe_of(
 
 
 def bag_of(**more: object) -> Bag:
-    """Return the bag of row 26 of the reference page on mixes: 25 kg and 2.5 litres at 2200."""
+    """Return the bag of row M26 of sources §7: 25 kg and 2.5 litres at 2200."""
     figures: dict[str, object] = {
         "name": "bagged mix",
         "bag_kg": 25.0,

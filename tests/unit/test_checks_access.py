@@ -106,7 +106,7 @@ def test_whoever_carries_it_in_is_asked_for_hands(workshop: Workshop, kind: str)
 
 @pytest.mark.parametrize(("length", "expected"), [(1700, []), (2000, []), (2400, ["stops"])])
 def test_a_slab_goes_into_the_lift(workshop: Workshop, length: int, expected: list[str]) -> None:
-    """Across the floor, tilted, or not at all: 1100 by 1400 by 2200 mm (handling page row 20)."""
+    """Across the floor, tilted, or not at all: 1100 by 1400 by 2200 mm (sources §7, row 20)."""
     slab = plain(length, 650)
     assert levels(found(workshop, "lift-too-small", slab, delivery=fitted(lift=LIFT))) == expected
 

@@ -1,9 +1,9 @@
-"""The way in, held to the handling page's rows 6 to 21, and to geometry by shapely.
+"""The way in, held to rows 6 to 21 of sources §7, and to geometry by shapely.
 
-Sources: rows 13 to 20 were computed for the page, so the corner is looked at a second time here by
-brute force; rows 6 to 9 are the HSE's filter and team factors (L23), read in secondary texts; rows
-10 to 12 are NIOSH 94-110's formula, row 10 beside a worked example that rounds by its tables; row
-21 is the HSE's page on pushing.
+Sources: rows 13 to 20 were computed for that table, so the corner is looked at a second time here
+by brute force; rows 6 to 9 are the HSE's filter and team factors (L23), read in secondary texts;
+rows 10 to 12 are NIOSH 94-110's formula, row 10 beside a worked example that rounds by its tables;
+row 21 is the HSE's page on pushing.
 """
 
 import math

@@ -1,6 +1,6 @@
 """Damp cover against EN 13670's class 2, and the cements' growth against EN 1992-1-1.
 
-Source of the days: EN 13670:2009 table F.1 as the mix page §3.3 gives it, marked there as from
+Source of the days: EN 13670:2009 table F.1 as sources §6.3 gives it, marked there as from
 memory (class, structure and the 12 hours' minimum were read in a public glossary); look them up in
 the standard before you rest on them. Growth by EN 1992-1-1 3.1.2(6).
 """

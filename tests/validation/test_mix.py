@@ -1,6 +1,6 @@
-"""Mixes against published ones: rows of the reference page on mixes, ACI 211.1, Navy, BRE.
+"""Mixes against published ones: rows M21 to M26 of sources §7, ACI 211.1, Navy, BRE.
 
-"Worked" rows are absolute volume worked by hand in the reference page; the others are printed in
+"Worked" rows are absolute volume worked by hand (sources §6.2); the others are printed in
 the source named beside them.
 """
 

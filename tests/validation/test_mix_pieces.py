@@ -1,6 +1,6 @@
-"""Pieces, bags, slurry, sealer and rules of the mix, against the reference page on mixes.
+"""Pieces, bags, slurry, sealer and rules of the mix, against sources §6 and §7.
 
-"Worked" rows are worked by hand in the reference page; the others name their source.
+"Worked" rows are worked by hand (sources §6.2); the others name their source.
 """
 
 import pytest

@@ -1,4 +1,4 @@
-"""Tax and rounding against worked figures: rows 28 to 32 of the reference page.
+"""Tax and rounding against worked figures: rows 28 to 32 of sources §7.
 
 Sources: VAT at 20 % is a sixth of an inclusive price (arithmetic); HMRC VATREC12010 and 12020: an
 invoice's tax may be rounded to the nearest penny, once for the whole invoice, which is what we do;

@@ -1,4 +1,4 @@
-"""Postcodes against the published pattern: rows 22 to 27 of the reference page.
+"""Postcodes against the published pattern: rows 22 to 27 of sources §7.
 
 Source: the schema pattern of BS 7666 v2.0 (National Archives), with P added to the third letter of
 A9A districts: N1P and W1P are in use, and the pattern alone rejects them. GIR 0AA, which it

@@ -58,7 +58,7 @@ def test_slabs_weigh_their_volume_times_their_density(
     workshop: Workshop, size: tuple[int, int, int], kg_per_m3: float, cutouts: tuple[Json, ...],
     kg: float,
 ) -> None:  # fmt: skip
-    """Rows 1 to 5 of the reference page's check values."""
+    """Rows 1 to 5 of sources §7."""
     found = weighed(of_density(workshop, kg_per_m3), size, *cutouts)
     assert found == pytest.approx(kg, abs=0.01 if cutouts else 0.005)
 

@@ -1,6 +1,6 @@
 """Working days and public holidays against published dates.
 
-The lists are GOV.UK's bank holidays as the reference page gives them (two libraries agree there;
+The lists are GOV.UK's bank holidays as sources §5 gives them (two libraries agree there;
 Scotland's 15 June 2026 is by royal proclamation of 4 February 2026). Those marked *from memory* are
 worked from the Banking and Financial Dealings Act 1971, schedule 1, with its substitute days, and
 are not on that page. Rows 33 and 34 were counted by hand. Days have no tolerance.

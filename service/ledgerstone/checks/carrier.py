@@ -17,7 +17,7 @@ _INSTEAD = "Have it brought by our own van, collect it, or "
 def fits_a_pallet(scheduled: Scheduled) -> Iterable[Finding]:
     """What goes by pallet is no longer, no deeper and no heavier than the carrier takes.
 
-    Size is looked at before mass: a long light piece is refused too (handling page §2.1).
+    Size is looked at before mass: a long light piece is refused too (sources §2).
     """
     planned = scheduled.planned
     order, workshop = planned.order, planned.workshop

@@ -102,7 +102,7 @@ def tested_first(judged: Judged) -> Iterable[Finding]:
         "note",
         f"{capital(slabs_words(order, young))} {leaves} as strong as concrete of {_days(age)} in"
         " the warm. We break a test strip before moving it.",
-        "EN 1992-1-1 (B.10); design.md §4",
+        "EN 1992-1-1 (B.10); common practice, no source",
         slab=only(young),
         at=tuple(f"/slabs/{i}" for i in young),
         measured={"age_days": round(age, 2)},

@@ -7,8 +7,8 @@ from shapely.geometry import Point
 from ledgerstone.checks.finding import Finding, Level, geojson
 from ledgerstone.strength.verdict import Verdict
 
-_PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4; design.md §4"
-CARES = 0.8  # from this utilisation on the customer is told: design.md §4, "Verdict"
+_PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4"
+CARES = 0.8  # from this utilisation on the customer is told: methods §1.4
 
 
 def finding_of(

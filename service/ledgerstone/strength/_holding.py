@@ -13,7 +13,7 @@ from ledgerstone.outline import XY
 from ledgerstone.strength.plate import LineSupport, PointSupport, Support
 
 # Two lifting lines at (sqrt(2) - 1) / 2 of the length from each end: the moments over the lines
-# and between them are then equal (strength of materials; the reference page 1.9).
+# and between them are then equal (strength of materials; methods §1.6).
 BEST_LIFT = 0.2071
 HANDS_AT_THE_ENDS = 0.05
 IN_FROM_THE_EDGE_MM = 10.0

@@ -19,7 +19,7 @@ from ledgerstone.strength.mesh import Mesh, mesh_of
 
 MOST_COLUMNS_KEPT = 160
 MOST_AVERAGINGS_KEPT = 4
-LEAST_RADIUS_MM = 15.0  # design.md §4, "Verdict"
+LEAST_RADIUS_MM = 15.0  # methods §1.4
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,7 +41,7 @@ def tidied(outline: Polygon) -> Polygon:
 
     Source
     ------
-    design.md §4, "Mesh".
+    methods §1.2.
     """
     if outline.is_empty or not outline.is_valid or outline.area < 1.0:
         raise OutlineUnusableError("The outline does not enclose one plain piece.")

@@ -1,4 +1,4 @@
-"""How fine the mesh is at each place: the rule of design.md §4."""
+"""How fine the mesh is at each place: the rule of methods §1.2."""
 
 from __future__ import annotations
 
@@ -65,7 +65,7 @@ def spacing_for(
     thickness_mm: float,
     mesh_mm: float | None,
 ) -> Spacing:
-    """Spacing that the rule of design.md §4 asks for.
+    """Spacing that the rule of methods §1.2 asks for.
 
     Parameters
     ----------

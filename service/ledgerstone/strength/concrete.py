@@ -118,7 +118,7 @@ class Concrete:
 
         Source
         ------
-        EN 1992-1-1 3.1.8, table 3.1, 2.4.2.4; design.md §4, "Verdict".
+        EN 1992-1-1 3.1.8, table 3.1, 2.4.2.4; methods §1.4.
         """
         return self._at_28_days_mpa(thickness_mm, basis) * tensile_growth(age_days, self.cement)
 

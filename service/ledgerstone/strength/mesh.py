@@ -21,7 +21,7 @@ from ledgerstone.strength._spacing import (
     spacing_for,
 )
 
-MOST_NODES = 2000  # three unknowns each: design.md §4
+MOST_NODES = 2000  # three unknowns each: methods §1.2
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
 
 
@@ -111,7 +111,7 @@ def mesh_of(
     thickness_mm
         Thickness; corners that turn inward are meshed at half of it.
     mesh_mm
-        Coarse element size; None takes the rule of design.md §4.
+        Coarse element size; None takes the rule of methods §1.2.
     zones
         Areas whose edges must be edges of triangles.
 

@@ -59,7 +59,7 @@ class Plate:
     nu
         Poisson's ratio; 0.2 for concrete that has not cracked (EN 1992-1-1 3.1.3(4)).
     mesh_mm
-        Coarse element size; None takes the rule of design.md §4.
+        Coarse element size; None takes the rule of methods §1.2.
     zones
         Areas of another thickness (what is left under a relief), mm; the later one on top.
 

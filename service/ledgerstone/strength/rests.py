@@ -21,7 +21,7 @@ SHORTEST_MM = 1.0
 # about that edge, and one that is loaded between the rails spans the more. Taken 25 mm in, where a
 # rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
 RAIL_HALF_MM = 25.0  # a place where a long rail is trusted reaches so far both ways
-RAIL_BEARS_MM = 600.0  # a longer wooden rail is trusted at places no further apart (design.md §2)
+RAIL_BEARS_MM = 600.0  # a longer wooden rail is trusted at places no further apart (methods §1.3)
 
 
 @dataclass(frozen=True, slots=True)

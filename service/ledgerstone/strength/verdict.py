@@ -35,7 +35,7 @@ class Verdict:
     Attributes
     ----------
     stress_mpa
-        Characteristic bending stress, averaged as design.md §4 says.
+        Characteristic bending stress, averaged as methods §1.4 says.
     limit_mpa
         What is trusted at that age.
     where_mm

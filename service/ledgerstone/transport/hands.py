@@ -12,7 +12,7 @@ from ledgerstone.workshop.records import Workshop
 Who = Literal["man", "woman"]
 Zone = Literal["above-shoulder", "shoulder", "elbow", "knuckle", "lower-leg"]
 # The HSE's filter, kg, with the hands close to the body and far from it. A zone is named by its
-# upper end. L23 figure 23, as handling page §1.1 gives it; the law sets no limit.
+# upper end. L23 figure 23, as sources §1.1 gives it; the law sets no limit.
 _FILTER_KG: Mapping[tuple[Who, Zone], tuple[float, float]] = MappingProxyType(
     {
         ("man", "above-shoulder"): (10.0, 5.0),
@@ -40,7 +40,7 @@ def people_to_lift(kg: float, workshop: Workshop) -> int:
 def lift_words(kg: float, workshop: Workshop) -> str:
     """Say a slab's mass and the hands it wants: about 71 kg: three or four people and a trolley.
 
-    No number here is a safe limit. Source: tiers of the handling page §1.4, drawn from the HSE's
+    No number here is a safe limit. Source: tiers of sources §1.4, drawn from the HSE's
     team factors, by the workshop's own share for one person.
     """
     people = people_to_lift(kg, workshop)
@@ -59,7 +59,7 @@ def push_kg(kg: float, *, rough: bool = False) -> float:
     """Force that keeps a trolley rolling, as a mass: more is wanted to start it.
 
     Source: HSE, pushing and pulling: at least 2 % of the load on a level floor with good wheels,
-    up to 10 % on an uneven one; handling page §1.1.
+    up to 10 % on an uneven one; sources §1.1.
     """
     return kg * (0.10 if rough else 0.02)
 
@@ -89,7 +89,7 @@ def niosh_kg(
     Notes
     -----
     Source: NIOSH 94-110 (rev. 9/2021), the exact factors and not their table's rounded ones;
-    handling page §1.3.
+    sources §1.3.
     """
     if out_cm > FARTHEST_OUT_CM or moved_cm > FARTHEST_MOVED_CM or height_cm > HIGHEST_CM:
         return 0.0
@@ -105,7 +105,7 @@ def filter_kg(who: Who, *zones: Zone, far: bool = False) -> float:
 
     A sign that a lift must be assessed, never that it is safe.
 
-    Source: HSE L23 and INDG143, the lifting filter; handling page §1.1.
+    Source: HSE L23 and INDG143, the lifting filter; sources §1.1.
     """
     return min(_FILTER_KG[who, zone][far] for zone in zones)
 
@@ -124,7 +124,7 @@ def team_lift_kg(*, men: int = 0, women: int = 0) -> float | None:
 
     Notes
     -----
-    Source: HSE L23, team handling; handling page §1.2.
+    Source: HSE L23, team handling; sources §1.2.
     """
     if min(men, women) < 0 or men + women == 0:
         raise ValueError(f"a team of {men} men and {women} women lifts nothing")

@@ -50,7 +50,7 @@ def longest_round_corner(a_mm: float, b_mm: float, w_mm: float) -> float:
     -----
     The least of ``(a sin t + b cos t - w) / (sin t cos t)`` over a quarter turn.
 
-    Source: derived and checked numerically, handling page §3.1; at ``w = 0`` the ladder formula
+    Source: derived and checked numerically, sources §3; at ``w = 0`` the ladder formula
     ``(a^(2/3) + b^(2/3))^(3/2)``.
     """
     if w_mm > min(a_mm, b_mm):
@@ -96,7 +96,7 @@ def longest_across(width_mm: float, depth_mm: float, w_mm: float) -> float:
 def stands_up(length_mm: float, depth_mm: float, height_mm: float) -> bool:
     """Whether a piece on edge can be stood up on its end beneath a ceiling.
 
-    Source: geometry: its diagonal passes the vertical on the way; handling page §3.1.
+    Source: geometry: its diagonal passes the vertical on the way; sources §3.
     """
     return math.hypot(length_mm, depth_mm) <= height_mm + 1e-9
 
@@ -114,7 +114,7 @@ def least_tilt_degrees(piece: Piece, plan_mm: float, height_mm: float) -> float 
 
     Notes
     -----
-    Source: geometry, handling page §3.1.
+    Source: geometry, sources §3.
     """
     long, deep = piece.length_mm, piece.depth_mm
     if long <= plan_mm:
