@@ -8,7 +8,7 @@ import pytest
 
 from design.source import ROOT
 
-PAGES = {name: ROOT / "docs" / f"{name}.md" for name in ("methods", "sources")}
+PAGES = {name: ROOT / "service" / "docs" / f"{name}.md" for name in ("methods", "sources")}
 CITED = re.compile(r"\b(methods|sources) §([0-9]+(?:\.[0-9]+)?)")
 ROW = re.compile(r"[Rr]ows? (M?[0-9]+)")
 HEADING = re.compile(r"^#+ ([0-9]+(?:\.[0-9]+)?) ", re.MULTILINE)
@@ -27,7 +27,7 @@ TEXTS = dict(_texts())
 
 @pytest.mark.parametrize("page", PAGES)
 def test_every_section_that_is_cited_is_there(page: str) -> None:
-    """Each "sources §1.2" names a heading of docs/sources.md; so with methods."""
+    """Each "sources §1.2" names a heading of service/docs/sources.md; so with methods."""
     there = set(HEADING.findall(PAGES[page].read_text(encoding="utf-8")))
     cited = {
         (section, str(file))

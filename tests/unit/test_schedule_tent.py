@@ -20,9 +20,9 @@ SHED = (8.0,) * 12
 
 
 def test_concrete_in_a_tent_is_as_old_as_its_warmth_makes_it() -> None:
-    """EN 1992-1-1 (B.10): at 30 °C a day counts 1.5662 days, at 8 °C 0.5572 (strength page 3.2).
+    """EN 1992-1-1 (B.10): at 30 °C a day counts 1.5662 days, at 8 °C 0.5572.
 
-    The page prints four decimals, hence the tolerance.
+    Worked by hand to four decimals, hence the tolerance.
     """
     for warmth, factor in ((Warmth(SHED), 0.5572), (Warmth(SHED, 30.0), 1.5662)):
         days = (aged_by(POURED, 3.0, warmth) - POURED) / 1440

@@ -21,7 +21,7 @@ price_per_bag = 11.50
 
 def by_the_bag(**changes: str) -> str:
     """Return the demonstration mixed by the bag: its constituents and face coat left out."""
-    start = TEXT.index("# Densities are those of sources §6.1 (docs/sources.md).")
+    start = TEXT.index("# Densities are those of sources §6.1 (service/docs/sources.md).")
     end = TEXT.index("# The mixer and the scales.")
     bag = BAG
     for old, new in changes.items():
