@@ -113,3 +113,26 @@ def test_more_findings_than_are_told_are_counted(
     assert [one["id"] for one in told["findings"]] == [one["id"] for one in whole[:3]]
     assert told["more_findings"] == len(whole) - 3
     assert schemas.faults("Quote", told) == []
+
+
+@pytest.mark.parametrize(
+    ("document", "count"),
+    [
+        ({"slabs": [{"cutouts": [{} for _ in range(20)]} for _ in range(8)]}, 176),
+        ({"slabs": [{"rests": {"kind": "legs", "at": [{}] * 20}} for _ in range(8)]}, None),
+        ({"slabs": [{"outline": {"kind": "polygon", "points": [{}] * 200}}] * 8}, None),
+    ],
+)
+def test_what_is_not_understood_is_told_in_its_first_fifty_faults(
+    client: "FlaskClient", schemas: Schemas, document: dict[str, Any], count: int | None
+) -> None:
+    """However many faults a request has, fifty are told, and the number of the others."""
+    answer = client.post("/v1/quotes", json=document)
+    body = answer.get_json()
+    assert answer.status_code == 400
+    assert schemas.undocumented("NotUnderstood", body) == []
+    assert len(body["faults"]) == 50
+    assert body["more_faults"] > 0
+    assert count is None or body["more_faults"] == count - 50
+    assert body["detail"] == f"{50 + body['more_faults']} things could not be understood."
+    assert len(answer.data) < 12_000

@@ -151,10 +151,11 @@ def test_what_cannot_be_made_today_says_why(offered: dict[str, Any]) -> None:
 
 
 def test_a_future_date_is_refused(offered: dict[str, Any]) -> None:
-    """On a replica whose clock is a day behind, a quote of the next day is not one of ours."""
+    """On a replica whose clock is a day behind, a quote of the next day is told as just that."""
     answer = service(date(2026, 11, 24)).get(f"/v1/quotes/{offered['token']}")
     assert answer.status_code == 404
     assert answer.mimetype == PROBLEM
+    assert answer.get_json()["detail"].startswith("This link is dated after our clock's day.")
 
 
 def test_any_replica_with_the_key_answers_the_same(offered: dict[str, Any]) -> None:

@@ -2,8 +2,12 @@
 
 import logging
 import re
+import smtplib
 import socket
+import threading
+import time
 from collections.abc import Iterator
+from contextlib import suppress
 from datetime import date
 from email.message import EmailMessage
 from email.parser import BytesParser
@@ -162,6 +166,57 @@ def test_a_server_that_says_nothing_is_not_waited_for(
         assert mailing.post("/v1/requests", json={"token": token, **ASKED}).status_code == 503
 
 
+def _drip(listener: socket.socket, begins: bytes, is_over: threading.Event) -> None:
+    """Take one call, answer it with a beginning, and then with a byte now and then, without end."""
+    with suppress(OSError):
+        caller, _ = listener.accept()
+        with caller:
+            caller.sendall(begins)
+            while not is_over.wait(0.05):
+                caller.sendall(b"2")
+
+
+@pytest.mark.parametrize("begins", [b"", b"220 here\r\n", b"220-a line\r\n"])
+def test_a_server_that_drips_has_one_deadline(
+    mailing: "FlaskClient",
+    free_port: int,
+    token: str,
+    monkeypatch: pytest.MonkeyPatch,
+    begins: bytes,
+) -> None:
+    """A byte now and then restarts no clock: the whole conversation is given up in time."""
+    monkeypatch.setattr(SMTP_DOOR, "PATIENCE_S", 0.6)
+    is_over = threading.Event()
+    with socket.create_server(("127.0.0.1", free_port)) as listener:
+        threading.Thread(target=_drip, args=(listener, begins, is_over), daemon=True).start()
+        began_s = time.monotonic()
+        answer = mailing.post("/v1/requests", json={"token": token, **ASKED})
+        took_s = time.monotonic() - began_s
+        is_over.set()
+    assert answer.status_code == 503
+    assert "not sent" in answer.get_json()["detail"]
+    assert took_s < 0.6 + 2.0
+
+
+def test_the_patience_is_within_ten_seconds() -> None:
+    """A request to a mail server that is away is answered within 10 s."""
+    assert SMTP_DOOR.PATIENCE_S + 1.0 < 10.0
+
+
+def test_a_letter_taken_is_told_though_the_farewell_is_not(
+    mailing: "FlaskClient", postbox: Postbox, token: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What the server has taken counts as sent, whatever becomes of the connection after it."""
+
+    def broken(connection: smtplib.SMTP, *_: object) -> None:
+        connection.close()
+        raise smtplib.SMTPServerDisconnected
+
+    monkeypatch.setattr(smtplib.SMTP, "__exit__", broken)
+    assert mailing.post("/v1/requests", json={"token": token, **ASKED}).status_code == 200
+    assert len(postbox.taken) == 1
+
+
 @pytest.mark.filterwarnings("ignore:Requiring AUTH while not requiring TLS:UserWarning")
 def test_the_password_opens_the_server(tmp_path: Path, free_port: int, token: str) -> None:
     """Where somebody signs in, the password from the environment is what is given."""
@@ -280,6 +335,17 @@ def test_nobody_floods_the_workshop(mailing: "FlaskClient", postbox: Postbox, to
     assert [answer.status_code for answer in answers] == [200] * 5 + [429] * 2
     assert int(answers[-1].headers["Retry-After"]) > 0
     assert len(postbox.taken) == 5
+
+
+def test_what_is_not_understood_takes_nothing_from_the_allowance(
+    mailing: "FlaskClient", postbox: Postbox, token: str
+) -> None:
+    """After twenty requests that were none, the good ones are still let through."""
+    for _ in range(20):
+        bad = mailing.post("/v1/requests", json={"token": "x", **ASKED})
+        assert bad.status_code == 400
+    assert mailing.post("/v1/requests", json={"token": token, **ASKED}).status_code == 200
+    assert len(postbox.taken) == 1
 
 
 def test_nothing_of_a_request_is_logged(

@@ -119,11 +119,37 @@ def test_a_change_of_the_file_is_noticed_once_it_rests(
     assert _ready(running)["profile"] != before
 
 
+def test_a_template_that_changed_is_taken_up_like_the_profile(
+    running: Service, now_s: list[float]
+) -> None:
+    """The maker's own letter, put beside the profile while it serves, is what the next reply is."""
+    key = {"Authorization": f"Bearer {MAKER_KEY}"}
+
+    def reply() -> str:
+        answer = Client(running).post("/v1/replies", json={"order": EXAMPLE_ORDER}, headers=key)
+        return str(answer.get_json()["text"])
+
+    before = reply()
+    template = running.settings.workshop_path.parent / "templates" / "reply.txt"
+    template.parent.mkdir()
+    template.write_text("In our own words.\n", encoding="utf-8")
+    for _ in range(2):
+        now_s[0] += 2.0
+        _ready(running)
+    assert reply() == "In our own words.\n" != before
+    template.write_text("{{ nonsense", encoding="utf-8")
+    for _ in range(2):
+        now_s[0] += 2.0
+        _ready(running)
+    assert reply() == "In our own words.\n"
+    assert "profile_refused" in _ready(running)
+
+
 def test_a_file_is_looked_at_once_a_second_and_told_of_once(tmp_path: Path) -> None:
     """Between looks nothing is read, and one change is told once."""
     path = tmp_path / "file"
     path.write_text("one", encoding="utf-8")
-    watch = Watch(path)
+    watch = Watch((path,))
     assert not watch.has_changed(0.0)
     path.write_text("longer", encoding="utf-8")
     assert [watch.has_changed(at) for at in (0.5, 1.0, 1.5, 2.0, 3.0)] == [

@@ -69,7 +69,7 @@
  *   not_checked: string[], drawings: Drawings, fix_all?: Remedy,
  *   nearest_makeable?: Remedy, why_no_fix?: string}} SentBack
  */
-/** @typedef {{title: string, detail: string, faults: Fault[]}} NotUnderstood */
+/** @typedef {{title: string, detail: string, faults: Fault[], more_faults?: number}} NotUnderstood */
 /**
  * @typedef {{kind: "quote", body: Quote} | {kind: "sent-back", body: SentBack}
  *   | {kind: "not-understood", body: NotUnderstood}} Answer

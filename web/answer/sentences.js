@@ -40,7 +40,10 @@ export function unsought({ answer, partial }) {
 
 /** The settled answer in one breath. @param {Answered} answered @param {string} name of the tax */
 export function sentence({ answer }, name) {
-  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
+  if (answer.kind === "not-understood") {
+    const { faults = [], more_faults: more = 0 } = answer.body;
+    return say("answer.unread", { n: faults.length + more || 1 });
+  }
   const { findings } = answer.body;
   const stops = findings.filter(({ level }) => level === "stops").length;
   if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
@@ -53,7 +56,10 @@ export function sentence({ answer }, name) {
 /** @param {Answered} answered */
 export function brief({ answer }) {
   if (answer.kind === "quote") return priceAndDay(answer.body);
-  if (answer.kind === "not-understood") return say("answer.unread", { n: answer.body.faults?.length || 1 });
+  if (answer.kind === "not-understood") {
+    const { faults = [], more_faults: more = 0 } = answer.body;
+    return say("answer.unread", { n: faults.length + more || 1 });
+  }
   const n = answer.body.findings.filter(({ level }) => level === "stops").length;
   return say("findings.change-count", { n });
 }

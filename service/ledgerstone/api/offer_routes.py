@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import time
+from email.message import EmailMessage
 
 from flask import Blueprint, Response, json, request
 
@@ -28,6 +29,14 @@ _MOST_OF_ONE, _MOST_OF_ALL = 5, 30  # at once; then one a minute, in each worker
 _NO_REQUESTS = "This workshop takes no requests here. Write to {}."
 _TOO_OFTEN = "That is a lot of requests at once. Ask again in {} s."
 _SHEET_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+
+
+class TooOften(Exception):
+    """A caller has no letter left for now."""
+
+    def __init__(self, wait_s: float) -> None:
+        super().__init__(wait_s)
+        self.wait_s = wait_s
 
 
 def offer_routes(context: AppContext) -> Blueprint:
@@ -66,7 +75,10 @@ def offer_routes(context: AppContext) -> Blueprint:
 
 
 def _take_requests(v1: Blueprint, context: AppContext) -> None:
-    """Carry a customer's request to the workshop, where the profile names a mail server."""
+    """Carry a customer's request to the workshop, where the profile names a mail server.
+
+    A letter takes from a caller's allowance; what is not understood makes none, and takes nothing.
+    """
     post = post_of(context.workshop, context.settings.smtp_password)
     one, all_of_them = Buckets(1 / 60, _MOST_OF_ONE), Buckets(1 / 60, _MOST_OF_ALL)
 
@@ -75,13 +87,19 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
         if post is None:
             return problem(404, _NO_REQUESTS.format(context.workshop.workshop.email))
         guard.must_accept_json()
-        document = guard.json_body()
-        now_s = time.monotonic()
         client = request.remote_addr or ""
-        wait_s = one.wait_s(client, now_s) or all_of_them.wait_s("", now_s)
-        if wait_s:
-            return waits(429, _TOO_OFTEN, math.ceil(wait_s))
-        sent = send_request(document, context.quote_context(), post)
+
+        def allowed(letter: EmailMessage) -> None:
+            now_s = time.monotonic()
+            wait_s = one.wait_s(client, now_s) or all_of_them.wait_s("", now_s)
+            if wait_s:
+                raise TooOften(wait_s)
+            post(letter)
+
+        try:
+            sent = send_request(guard.json_body(), context.quote_context(), allowed)
+        except TooOften as often:
+            return waits(429, _TOO_OFTEN, math.ceil(often.wait_s))
         return Response(json.dumps(sent), mimetype=_JSON)
 
 

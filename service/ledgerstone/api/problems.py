@@ -9,6 +9,7 @@ from typing import Any
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
+from ledgerstone.codec.faults_out import write_faults
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.errors import (
     LedgerstoneError,
@@ -81,10 +82,9 @@ def register(app: Flask) -> None:
 
 
 def _not_understood(fault: NotUnderstood) -> Response:
-    faults = [{"pointer": f.pointer, "says": f.says} for f in fault.faults]
-    count = len(faults)
-    detail = faults[0]["says"] if count == 1 else f"{count} things could not be understood."
-    return problem(STATUS_OF[NotUnderstood], detail, faults=faults)
+    count = len(fault.faults)
+    detail = fault.faults[0].says if count == 1 else f"{count} things could not be understood."
+    return problem(STATUS_OF[NotUnderstood], detail, **write_faults(fault))
 
 
 def _told(fault: LedgerstoneError) -> Response:

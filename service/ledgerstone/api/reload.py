@@ -18,48 +18,52 @@ from ledgerstone.api.health import Refusal, Running
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.warm import warm
 from ledgerstone.errors import LedgerstoneError, ProfileError
+from ledgerstone.papers.templates import FOLDER, NAMES
 from ledgerstone.settings import Settings
 
 _log = logging.getLogger("ledgerstone")
 LOOK_EVERY_S = 1.0
 
-Signature = tuple[int, int, int]
+Signature = tuple[tuple[int, int, int] | None, ...]
 
 
 @dataclass(slots=True)
 class Watch:
-    """Looks at a file now and then, and says when it has changed and come to rest.
+    """Looks at files now and then, and says when one has changed and all have come to rest.
 
     Two looks that find the same change, a second apart, are needed: a file half written is not
     taken for a whole one.
     """
 
-    path: Path
-    known: Signature | None = None
-    _seen: Signature | None = None
+    paths: tuple[Path, ...]
+    known: Signature = ()
+    _seen: Signature = ()
     _next_s: float = 0.0
 
     def __post_init__(self) -> None:
         self.note()
 
     def note(self) -> None:
-        """Take the file as it lies there for known."""
-        self.known = self._seen = _signature(self.path)
+        """Take the files as they lie there for known."""
+        self.known = self._seen = self._signature()
 
     def has_changed(self, now_s: float) -> bool:
-        """Say, once for each change, whether the file has changed and is at rest again."""
+        """Say, once for each change, whether a file has changed and all are at rest again."""
         if now_s < self._next_s:
             return False
         self._next_s = now_s + LOOK_EVERY_S
-        found = _signature(self.path)
+        found = self._signature()
         rests, self._seen = found == self._seen, found
         if found == self.known or not rests:
             return False
         self.known = found
         return True
 
+    def _signature(self) -> Signature:
+        return tuple(_stat(path) for path in self.paths)
 
-def _signature(path: Path) -> Signature | None:
+
+def _stat(path: Path) -> tuple[int, int, int] | None:
     try:
         told = path.stat()
     except OSError:
@@ -74,7 +78,7 @@ class Service:
     Attributes
     ----------
     is_watched
-        Whether the server looks at the profile's file by itself, with ``has_changed``; else each
+        Whether the server looks at the profile's files by itself, with ``has_changed``; else each
         request does, and what has changed is taken up before it is answered.
     """
 
@@ -86,7 +90,7 @@ class Service:
     _watch: Watch = field(init=False)
 
     def __post_init__(self) -> None:
-        self._watch = Watch(self.settings.workshop_path)
+        self._watch = Watch(_files(self.settings.workshop_path))
         self._app = self._made()
 
     def __call__(self, environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
@@ -97,7 +101,7 @@ class Service:
         return answer
 
     def has_changed(self) -> bool:
-        """Say, once for each change, whether the profile's file has changed and is at rest."""
+        """Say, once for each change, whether one of the profile's files has changed."""
         return self._watch.has_changed(self.clock())
 
     def reload(self) -> bool:
@@ -128,6 +132,11 @@ class Service:
         why = str(fault) if ours else "something of ours failed"
         says = "The changed profile was not taken up; the one before it goes on: %s"
         _log.error(says, why, exc_info=None if ours else fault)
+
+
+def _files(profile: Path) -> tuple[Path, ...]:
+    """All that is read when an app is made: the profile, and the maker's own templates."""
+    return profile, *(profile.parent / FOLDER / name for name in NAMES)
 
 
 def service(settings: Settings) -> Service:

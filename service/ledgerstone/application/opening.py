@@ -11,6 +11,7 @@ from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.checks.promise import day_words
+from ledgerstone.codec.faults_out import write_faults
 from ledgerstone.codec.links import Offer, link_of
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
@@ -131,8 +132,7 @@ def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
     try:
         answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:
-        faults = [{"pointer": one.pointer, "says": one.says} for one in fault.faults]
-        return {"today": {"kind": "not-understood", "body": {"faults": faults}}, "drawings": {}}
+        return {"today": {"kind": "not-understood", "body": write_faults(fault)}, "drawings": {}}
     annotations = Annotations(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
         "today": todays(answer, document, offer, context),

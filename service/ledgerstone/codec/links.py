@@ -141,7 +141,7 @@ def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
     """
     offer = _read_offer(tokens.open("quote", token))
     if offer.issued > today:
-        raise TokenError("This link is not one of ours.")
+        raise TokenError("This link is dated after our clock's day. Open it again tomorrow.")
     return offer
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ledgerstone.codec.faults_out import MOST_FAULTS
 from ledgerstone.contract._openapi_choices import CHOICES
 from ledgerstone.contract._openapi_parts import (
     JSONSchema,
@@ -202,11 +203,21 @@ _PROBLEM = object_of(
 )
 
 _NOT_UNDERSTOOD: JSONSchema = {
-    "description": "Every fault at once, each at its JSON Pointer (RFC 6901) into the request.",
+    "description": (
+        "The first 50 faults at once, each at its JSON Pointer (RFC 6901) into the request, and"
+        " how many more there are."
+    ),
     "allOf": [
         ref("Problem"),
         object_of(
-            {"faults": list_of(object_of({"pointer": text(format="json-pointer"), "says": text()}))}
+            {
+                "faults": list_of(
+                    object_of({"pointer": text(format="json-pointer"), "says": text()})
+                )
+                | {"maxItems": MOST_FAULTS},
+                "more_faults": whole("Left out where there are no more.", minimum=1),
+            },
+            optional=("more_faults",),
         ),
     ],
 }

@@ -112,7 +112,7 @@ def _order_body(*names: str) -> dict[str, Any]:
 
 
 _NOT_UNDERSTOOD = answer(
-    "No piece of concrete could be meant: every fault at once.",
+    "No piece of concrete could be meant: the first 50 faults, and how many more.",
     ref("NotUnderstood"),
     {"three_faults": answers.NOT_UNDERSTOOD},
     _PROBLEM,

@@ -20,9 +20,10 @@ from markupsafe import Markup
 from ledgerstone.errors import ProfileError, ProfileFault, TemplateFault
 
 NAMES: Final = ("reply.txt", "reply.html", "sheet.html", "job_sheet.html")
+FOLDER: Final = "templates"  # beside the profile
 LARGEST_TEMPLATE: Final = 100_000
 DEEPEST_LOOP: Final = 3
-_FOLDER: Final = Path(__file__).with_name("texts")
+_TEXTS: Final = Path(__file__).with_name("texts")
 _FILTERS: Final = (
     "capitalize", "default", "e", "escape", "first", "join", "last", "length", "lower", "title",
     "trim", "upper",
@@ -86,7 +87,7 @@ def folded(text: str, indent: int = 0) -> str:
 
 def built_in() -> dict[str, str]:
     """Return the text of each template that comes with the service."""
-    return {name: (_FOLDER / name).read_text(encoding="utf-8") for name in NAMES}
+    return {name: (_TEXTS / name).read_text(encoding="utf-8") for name in NAMES}
 
 
 BUILT_IN: Final = MappingProxyType(built_in())
@@ -105,10 +106,10 @@ def templates_in(folder: Path) -> Templates:
     sources = dict(BUILT_IN)
     faults: list[ProfileFault] = []
     for name in NAMES:
-        path = folder / "templates" / name
+        path = folder / FOLDER / name
         if path.is_file():
             text, found = _read(path)
-            faults += [ProfileFault(line, f"templates/{name}", says) for line, says in found]
+            faults += [ProfileFault(line, f"{FOLDER}/{name}", says) for line, says in found]
             sources[name] = text
     if faults:
         raise ProfileError(tuple(sorted(faults)))
