@@ -1,15 +1,21 @@
 """The service behind a client that all of one file's tests share, and its document."""
 
+import socket
+from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pytest
 import yaml
+from aiosmtpd.controller import Controller
 from flask import Flask
+from flask.testing import FlaskClient
 
+from api.offered import service
+from api.postbox import Postbox, mailing_profile
 from api.schemas import Schemas
-from conftest import MAKER_KEY, SIGNING_KEYS
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
 
@@ -44,3 +50,34 @@ def framed_app(tmp_path: Path, today: date) -> Flask:
         today=lambda _zone: today,
     )
     return create_app(settings)
+
+
+@pytest.fixture
+def free_port() -> int:
+    """A port that nothing listens on."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port: int = probe.getsockname()[1]
+        return port
+
+
+@pytest.fixture
+def postbox(free_port: int) -> Iterator[Postbox]:
+    """A mail server on this machine."""
+    box = Postbox()
+    server = Controller(box, hostname="127.0.0.1", port=free_port)
+    server.start()
+    yield box
+    server.stop()
+
+
+@pytest.fixture
+def mailing(tmp_path: Path, free_port: int) -> FlaskClient:
+    """The service of a workshop whose profile names that server."""
+    return service(profile=mailing_profile(tmp_path, free_port))
+
+
+@pytest.fixture(scope="module")
+def token() -> str:
+    """The token of the example order's quote."""
+    return str(service().post("/v1/quotes", json=EXAMPLE_ORDER).get_json()["token"])
