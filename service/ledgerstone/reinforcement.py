@@ -11,6 +11,7 @@ from shapely.geometry import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
 
+from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.shape import Shape, Strip
@@ -91,7 +92,7 @@ def advise(slab: Slab, shape: Shape, strength: SlabStrength, workshop: Workshop)
     """Say where bars and mesh belong in a slab that can be made."""
     cover = cover_of(slab, workshop.steel)
     beside_mm = min(max(cover.wanted_mm, workshop.steel.cover_mm), cover.kept_mm)
-    room = shape.net.buffer(-beside_mm, join_style="mitre")
+    room = plane.buffer(shape.net, -beside_mm, join_style="mitre")
     lines = [*_strip_bars(shape, strength, workshop, room), *_corner_bars(shape, workshop, room)]
     single = _without_doubles(lines)
     bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
@@ -112,7 +113,7 @@ def _without_doubles(bars: Iterable[PlacedBar]) -> list[PlacedBar]:
 
 
 def _beside(bar: PlacedBar) -> BaseGeometry:
-    return LineString([bar.start_mm, bar.end_mm]).buffer(CLEAR_MM)
+    return plane.buffer(LineString([bar.start_mm, bar.end_mm]), CLEAR_MM)
 
 
 # --- along strips ---------------------------------------------------------------------------
@@ -176,7 +177,9 @@ def _clipped(
     line: LineString, through: Point, room: BaseGeometry, workshop: Workshop, why: str
 ) -> Iterator[PlacedBar]:
     """The part of a line that lies in the concrete, by the place that it is for."""
-    parts = [p for p in shapely.get_parts(line.intersection(room)) if p.length >= SHORTEST_BAR_MM]
+    parts = [
+        p for p in shapely.get_parts(plane.intersection(line, room)) if p.length >= SHORTEST_BAR_MM
+    ]
     if not parts:
         return
     part = min(parts, key=lambda piece: piece.distance(through))
@@ -205,8 +208,8 @@ def _inward_corners(shape: Shape) -> Iterator[tuple[XY, XY]]:
 
     A corner's rounding is drawn out sharp first; a circle has no corner.
     """
-    grown = shape.net.buffer(ROUNDING_MM, join_style="mitre")
-    sharp = grown.buffer(-ROUNDING_MM, join_style="mitre")
+    grown = plane.buffer(shape.net, ROUNDING_MM, join_style="mitre")
+    sharp = plane.buffer(grown, -ROUNDING_MM, join_style="mitre")
     parts = [part for part in shapely.get_parts(sharp) if isinstance(part, Polygon)]
     for ring in (ring for part in parts for ring in shapely.get_rings(orient(part))):
         points = [(x, y) for x, y in ring.simplify(1.0).coords[:-1]]

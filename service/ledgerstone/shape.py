@@ -17,6 +17,7 @@ from shapely import affinity
 from shapely.geometry import LineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, LShape, Rectangle, Relief, Slab
 from ledgerstone.outline import (
@@ -30,7 +31,6 @@ from ledgerstone.workshop.records import Workshop
 
 _AT_THE_CENTRE_MM = 1e-6
 _CONVEX_MM2 = 1e-3
-_GRID_MM = 1e-6
 _OUTWARD: Mapping[str, XY] = {
     "front": (0.0, -1.0),
     "right": (1.0, 0.0),
@@ -103,8 +103,9 @@ def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """
     x, y = _outward(side, polygon, outline)
     way_out = _swept(polygon, x * outline.length, y * outline.length)
-    parts = [p for p in shapely.get_parts(way_out & outline) if (p & polygon).area > 0.0]
-    return max(parts, key=lambda part: part.intersection(polygon).area, default=Polygon())
+    met = shapely.get_parts(plane.intersection(way_out, outline))
+    parts = [p for p in met if plane.intersection(p, polygon).area > 0.0]
+    return max(parts, key=lambda part: plane.intersection(part, polygon).area, default=Polygon())
 
 
 def _outward(side: Side, polygon: Polygon, outline: Polygon) -> XY:
@@ -130,7 +131,7 @@ def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
     here, there = (shapely.get_coordinates(one.exterior) for one in (polygon, moved))
     corners = np.stack([here[:-1], here[1:], there[:-1], there[1:]], axis=1)
     bands = np.asarray(shapely.convex_hull(shapely.multipoints(corners)))
-    return shapely.unary_union([polygon, moved, *bands[shapely.area(bands) > 0.0]])
+    return plane.union([polygon, moved, *bands[shapely.area(bands) > 0.0]])
 
 
 def _opening(
@@ -198,8 +199,8 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
 
 def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
     """Return the concrete that is left: one piece, or several, or none where openings take all."""
-    taken = shapely.unary_union([opening.polygon for opening in openings])
-    net = shapely.difference(outline, taken, grid_size=_GRID_MM)  # no hair left at an open side
+    taken = plane.union([opening.polygon for opening in openings])
+    net = plane.difference(outline, taken, grid_mm=plane.GRID_MM)  # no sliver at an open side
     pieces = [p for p in shapely.get_parts(net) if isinstance(p, Polygon) and not p.is_empty]
     return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)
 
@@ -231,8 +232,8 @@ def _relief_volume_mm3(
     volume = 0.0
     pairs = zip(slab.reliefs, reliefs, strict=True)
     for relief, polygon in sorted(pairs, key=lambda pair: -pair[0].depth.mm):
-        volume += polygon.intersection(left).area * min(relief.depth.mm, slab.thickness.mm)
-        left = left.difference(polygon)
+        volume += plane.intersection(polygon, left).area * min(relief.depth.mm, slab.thickness.mm)
+        left = plane.difference(left, polygon)
     return volume
 
 

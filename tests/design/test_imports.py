@@ -17,6 +17,7 @@ ORDER = (
     "surfaces",
     "order",
     "workshop",
+    "plane",
     "outline",
     "cutouts",
     "shape",

@@ -45,11 +45,12 @@ def edges_thick_enough(planned: Planned) -> Iterable[Finding]:
     """Below a bevel or a round, enough of the edge is left to be seen whole, and to be finished."""
     order = planned.order
     for i, slab in enumerate(order.slabs):
-        thin = [(face_mm(slab, edge), side) for side, edge in slab.edges.items()]
-        for left, side in thin:
+        faces = [(face_mm(slab, edge), side) for side, edge in slab.edges.items()]
+        thinned = [(left, side) for left, side in faces if left < slab.thickness.mm]
+        for left, side in thinned:
             if left < LEAST_FACE_MM:
                 yield _too_deep(i, slab, side, left)
-        least, side = min(thin, default=(slab.thickness.mm, ""))
+        least, side = min(thinned, default=(slab.thickness.mm, ""))
         needs = SURFACES[slab.finish.surface].least_face_mm
         if LEAST_FACE_MM <= least < needs:
             yield _too_thin(order, i, side, least)
@@ -87,15 +88,17 @@ def _too_thin(order: Order, i: int, side: str, left: float) -> Finding:
     needs = kind.least_face_mm
     thick, limit = slab.thickness.like(left, "down"), slab.thickness.like(needs, "up")
     name = slab_words(slab, i, len(order.slabs))
+    where, at = "its edge", f"/slabs/{i}/thickness"
+    if side:
+        where = f"the {slab.edges[side].profile} along {side_words(side)}"
+        at = f"/slabs/{i}/edges/{side}/size"
     return Finding(
         "edge-too-thin-for-finish",
         "stops",
-        f"To {kind.verb} {name} we need {limit} of upright edge, and {side_words(side)} has"
-        f" {thick}. Make the {slab.edges[side].profile} smaller, or choose a"
-        " plainer finish.",
+        f"To {kind.verb} {name} we need {limit} of upright edge; {where} has {thick}.",
         "common practice, no source",
         slab=i,
-        at=(f"/slabs/{i}/finish/surface", f"/slabs/{i}/edges/{side}/size"),
+        at=(f"/slabs/{i}/finish/surface", at),
         measured={"left_mm": round(left, 1)},
         limit={"left_mm": needs},
         key=side,

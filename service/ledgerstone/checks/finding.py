@@ -12,6 +12,7 @@ import shapely
 from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, Order, Slab
 
@@ -57,7 +58,7 @@ def geojson(shape: BaseGeometry) -> Mapping[str, Any]:
     parts = shapely.get_parts(shape)
     most = shapely.get_dimensions(parts).max(initial=-1)
     if shape.geom_type == "GeometryCollection" and most >= 0:
-        shape = shapely.union_all(parts[shapely.get_dimensions(parts) == most])
+        shape = plane.union(parts[shapely.get_dimensions(parts) == most])
     drawn: dict[str, Any] = mapping(shape)
     return {"type": drawn["type"], "coordinates": _rounded(drawn["coordinates"])}
 

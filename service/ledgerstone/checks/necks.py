@@ -7,6 +7,7 @@ from collections.abc import Iterable
 import shapely
 from shapely.geometry import Polygon
 
+from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
 from ledgerstone.order import Rectangle, Round, Slab
 from ledgerstone.stages import Planned
@@ -46,6 +47,10 @@ def thin_parts(outline: Polygon, narrowest_mm: float) -> list[Polygon]:
     What is lost when it is drawn in by half and let out again with mitred corners.
     """
     half = narrowest_mm / 2 - _TOUCH_MM
-    opened = outline.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")
-    lost = shapely.get_parts(outline.difference(opened.buffer(_TOUCH_MM, join_style="mitre")))
+    opened = plane.buffer(
+        plane.buffer(outline, -half, join_style="mitre"), half, join_style="mitre"
+    )
+    lost = shapely.get_parts(
+        plane.difference(outline, plane.buffer(opened, _TOUCH_MM, join_style="mitre"))
+    )
     return [part for part in lost if isinstance(part, Polygon) and part.area > half**2]

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-import shapely
 from shapely.geometry import MultiPolygon
 from shapely.geometry import Polygon as ShapelyPolygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.checks.finding import (
     Finding,
     Level,
@@ -56,7 +56,7 @@ def cutouts_on_the_slab(planned: Planned) -> Iterable[Finding]:
 
 def _outside(opening: Opening, shape: Shape) -> BaseGeometry:
     """What of an opening lies off its slab, by more than a touch."""
-    return opening.polygon.difference(shape.outline.buffer(_TOUCH_MM))
+    return plane.difference(opening.polygon, plane.buffer(shape.outline, _TOUCH_MM))
 
 
 def cutouts_apart(planned: Planned) -> Iterable[Finding]:
@@ -74,7 +74,7 @@ def cutouts_apart(planned: Planned) -> Iterable[Finding]:
                 "geometry",
                 slab=i,
                 at=tuple(f"/slabs/{i}/cutouts/{opening.index}" for opening in group),
-                where_mm=geojson(shapely.union_all(polygons).convex_hull),
+                where_mm=geojson(plane.union(polygons).convex_hull),
                 key=f"{group[0].index}-{group[1].index}",
             )
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, Level, capital, cut_short, geojson, slab_words
 from ledgerstone.order import Order, Relief, Slab
 from ledgerstone.stages import Planned
@@ -66,8 +67,10 @@ def reliefs_on_the_slab(planned: Planned) -> Iterable[Finding]:
     order = planned.order
     for i, slab, shape in planned.slabs():
         for k, (relief, area) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
-            outside = area.difference(shape.outline.buffer(0.05))
-            runs_out = relief.kind == "rebate" and area.intersection(shape.net).area > _DUST_MM2
+            outside = plane.difference(area, plane.buffer(shape.outline, 0.05))
+            runs_out = (
+                relief.kind == "rebate" and plane.intersection(area, shape.net).area > _DUST_MM2
+            )
             if outside.area <= _DUST_MM2 or runs_out:
                 continue
             yield Finding(

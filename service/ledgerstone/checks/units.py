@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry import Polygon, box
 
+from ledgerstone import plane
 from ledgerstone.checks.finding import (
     Finding,
     capital,
@@ -93,7 +94,7 @@ def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUni
         unit
         for unit in units
         if any(
-            hole.intersects(side) and hole.intersection(side).area > _TOUCH_MM**2
+            hole.intersects(side) and plane.intersection(hole, side).area > _TOUCH_MM**2
             for side in unit.sides
         )
     ]
@@ -116,7 +117,7 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
         at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{home.index}"),
         measured={"left_mm": round(x0, 1), "right_mm": round(x1, 1)},
         limit={"left_mm": round(left, 1), "right_mm": round(right, 1)},
-        where_mm=geojson(opening.polygon.intersection(sides[0])),
+        where_mm=geojson(plane.intersection(opening.polygon, sides[0])),
         key=str(opening.index),
     )
 

@@ -34,6 +34,7 @@ from ledgerstone.codec.fields import (
     TextField,
     YesNoField,
 )
+from ledgerstone.codec.least_sizes import LEAST_THICKNESS_MM
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.order import MOST_SLABS
 
@@ -107,7 +108,13 @@ class SlabSchema(Strict):
         ("finished", "between-walls", "over-units", "template-to-follow"),
     )
     outline = KindField("the slab's outline", OUTLINES, required=True)
-    thickness = LengthField("the slab's thickness", required=True, at_most_mm=1000.0)
+    thickness = LengthField(
+        "the slab's thickness",
+        required=True,
+        above_mm=LEAST_THICKNESS_MM,
+        zero=True,
+        at_most_mm=1000.0,
+    )
     cutouts = ListField(KindField("the cut-out", CUTOUTS), "the cut-outs", at_most=MOST_CUTOUTS)
     reliefs = ListField(KindField("the relief", RELIEFS), "the reliefs", at_most=MOST_CUTOUTS)
     edges = BySideField("the edges", ObjectField(EdgeSchema, "the edge"), is_side)

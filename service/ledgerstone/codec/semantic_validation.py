@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.codec.fields import nearest, shown
+from ledgerstone.codec.least_sizes import least_slab_faults
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.errors import Fault
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
@@ -26,6 +27,24 @@ XY = tuple[float, float]
 
 def slab_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
     """Faults of one slab, by pointer from the slab."""
+    faults = list(_shape_faults(slab, workshop))
+    yield from faults
+    wrong = {_part(fault.pointer) for fault in faults}
+    size = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
+    plain = isinstance(slab.outline, Rectangle | LShape)
+    for fault in least_slab_faults(slab, size if plain else None):
+        if _part(fault.pointer) not in wrong:
+            yield fault
+
+
+def _part(pointer: str) -> str:
+    """Name the part of a slab that a fault is about: its outline, one cut-out, one relief."""
+    words = pointer.split("/")[1:]
+    return "/".join(words[:1] if words[0] == "outline" else words[:2])
+
+
+def _shape_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
+    """Faults of a slab's shapes and of the names of its sides."""
     faults = list(_size_faults(slab, workshop))
     yield from faults
     if all(fault.pointer != "/outline" for fault in faults):

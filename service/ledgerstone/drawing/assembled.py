@@ -10,6 +10,7 @@ from typing import Final
 
 from shapely.geometry import LineString, Polygon
 
+from ledgerstone import plane
 from ledgerstone.drawing import dimensions
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import (
@@ -20,7 +21,6 @@ from ledgerstone.drawing.frame import (
     Frame,
     course_of,
     leading_length,
-    polygons,
     spoken,
     unit_note,
 )
@@ -183,8 +183,8 @@ def _walls(
             if edge is None or edge.profile != "wall":
                 continue
             line = stand.of(LineString(side.line.coords))
-            band = line.buffer(-frame.units(_WALL), single_sided=True, join_style="mitre")
-            for piece in polygons(band.difference(stand.of(shape.outline))):
+            band = plane.buffer(line, -frame.units(_WALL), single_sided=True, join_style="mitre")
+            for piece in plane.polygons_in(plane.difference(band, stand.of(shape.outline))):
                 path = path_of(frame.at((p[0], p[1])) for p in course_of(piece.exterior))
                 drawn.append(element("path", d=path, fill=f"url(#{prefix}-hatch)"))
     return drawn
@@ -203,7 +203,8 @@ def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[Ele
     places.avoid(lines)
     drawn = []
     for i, (shape, stand) in enumerate(zip(shapes, assembly.stands, strict=True), start=1):
-        inner = stand.of(shape.net).representative_point()
+        concrete = shape.outline if shape.net.is_empty else shape.net
+        inner = stand.of(concrete).representative_point()
         middle = stand.of(shape.outline).centroid
         near = [frame.at((middle.x, middle.y)), frame.at((inner.x, inner.y))]
         spots = [*near, *rings(near[1], (20.0, 34.0, 50.0, 70.0, 95.0))]

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-import shapely
 from shapely.geometry import LineString, Polygon, box
 
-from ledgerstone.drawing.frame import SMALL, TALL, Frame, course_of, polygons
+from ledgerstone import plane
+from ledgerstone.drawing.frame import SMALL, TALL, Frame, course_of
 from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Places
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -52,14 +52,18 @@ def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
         return [box(p.x.mm - half, p.y.mm - half, p.x.mm + half, p.y.mm + half) for p in rests.at]
     if rests.kind == "ledges":
         return [
-            LineString(
-                [(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)]
-            ).buffer(ledge.depth.mm / 2, cap_style="flat")
+            plane.buffer(
+                LineString(
+                    [(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)]
+                ),
+                ledge.depth.mm / 2,
+                cap_style="flat",
+            )
             for ledge in rests.lines
             if ledge.start != ledge.end
         ]
     if rests.kind == "full":
-        return polygons(shape.outline.buffer(-bed_mm))
+        return plane.polygons_in(plane.buffer(shape.outline, -bed_mm))
     return _bearings(rests, shape)
 
 
@@ -81,11 +85,13 @@ def _bearings(rests: Rests, shape: Shape) -> list[Polygon]:
     }
     lines = {side.name: side.line for side in shape.sides}
     pieces = [
-        bands[name] if name in bands else lines[name].buffer(depth.mm)
+        bands[name] if name in bands else plane.buffer(lines[name], depth.mm)
         for name in names
         if name in bands or name in lines
     ]
-    return polygons(shapely.unary_union([piece.intersection(shape.outline) for piece in pieces]))
+    return plane.polygons_in(
+        plane.union([plane.intersection(piece, shape.outline) for piece in pieces])
+    )
 
 
 def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, float, float], str]]:
@@ -107,7 +113,7 @@ def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, flo
 def _back_mm(shape: Shape, x_mm: float) -> float:
     """How far back the slab reaches at a place along its front; no unit is drawn any deeper."""
     _, y0, _, y1 = shape.outline.bounds
-    across = shape.outline.intersection(LineString([(x_mm, y0), (x_mm, y1)]))
+    across = plane.intersection(shape.outline, LineString([(x_mm, y0), (x_mm, y1)]))
     return y1 if across.is_empty else float(across.bounds[3])
 
 

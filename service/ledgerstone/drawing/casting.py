@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import shapely
 from shapely.geometry import Polygon
 
+from ledgerstone import plane
 from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered
 from ledgerstone.drawing.svg import Element, document, element, path_of, render
 from ledgerstone.mould import Nest
@@ -91,7 +92,7 @@ def _concrete(shape: Shape, scale: _Scale) -> list[Element]:
 def _mesh(box: tuple[float, float, float, float], shape: Shape, scale: _Scale) -> list[Element]:
     """Draw a mesh by its edge and every fourth wire, cut back from the openings."""
     x0, y0, x1, y1 = box
-    area = shapely.box(x0, y0, x1, y1).intersection(shape.net.buffer(-15.0))
+    area = plane.intersection(shapely.box(x0, y0, x1, y1), plane.buffer(shape.net, -15.0))
     step = 200.0
     lines = [
         [(x0 + i * step, y0), (x0 + i * step, y1)] for i in range(1, int((x1 - x0) / step) + 1)
@@ -101,7 +102,7 @@ def _mesh(box: tuple[float, float, float, float], shape: Shape, scale: _Scale) -
     ]
     courses = [list(part.exterior.coords) for part in shapely.get_parts(area) if part.area > 0]
     for line in lines:
-        met = shapely.get_parts(shapely.LineString(line).intersection(area))
+        met = shapely.get_parts(plane.intersection(shapely.LineString(line), area))
         courses += [list(part.coords) for part in met if part.length > 0]
     return [
         element(
@@ -157,7 +158,7 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     """
     openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
     largest = max(openings, key=lambda one: one.area)
-    x0, y0, x1, y1 = shapely.unary_union(openings).bounds
+    x0, y0, x1, y1 = plane.union(openings).bounds
     a, b, c, d = shape.outline.bounds
     x, y = largest.centroid.x, largest.centroid.y
     if along_y:

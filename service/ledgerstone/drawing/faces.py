@@ -9,9 +9,10 @@ from typing import Final
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.polygon import orient
 
+from ledgerstone import plane
 from ledgerstone.drawing import arrises, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved, curved_path, written
-from ledgerstone.drawing.frame import course_of, polygons
+from ledgerstone.drawing.frame import course_of
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
@@ -32,8 +33,8 @@ def drops(scene: Scene, paint: Paint) -> list[Element]:
         if edge is None or edge.drop is None:
             continue
         line = LineString(straight(side, scene.shape)) if scene.shape.corners else side.line
-        band = line.buffer(thick, single_sided=True).intersection(scene.shape.outline)
-        for piece in polygons(band):
+        band = plane.intersection(plane.buffer(line, thick, single_sided=True), scene.shape.outline)
+        for piece in plane.polygons_in(band):
             ring = course_of(orient(piece).exterior)
             ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm)
     return [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
@@ -52,7 +53,7 @@ def slab(scene: Scene, paint: Paint) -> list[Element]:
 
 def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[Element]:
     """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
-    pieces = [orient(piece) for piece in polygons(rebates.whole(scene))]
+    pieces = [orient(piece) for piece in plane.polygons_in(rebates.whole(scene))]
     rings = [solid.ring_of(_outer(piece, scene), scene.slab, scene.shape) for piece in pieces]
     hollows = _hollows(scene, pieces)
     ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm)]

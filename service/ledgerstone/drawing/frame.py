@@ -6,7 +6,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 import shapely
-from shapely.geometry import Polygon
 
 from ledgerstone.drawing.placing import Box
 from ledgerstone.order import Polygon as OrderPolygon
@@ -133,8 +132,3 @@ def course_of(ring: shapely.Geometry) -> list[list[float]]:
     """Return a closed ring's points, the first not repeated."""
     points: list[list[float]] = shapely.get_coordinates(ring)[:-1].tolist()
     return points
-
-
-def polygons(shape: shapely.Geometry) -> list[Polygon]:
-    """Return the polygons that a geometry is made of."""
-    return [part for part in shapely.get_parts(shape) if isinstance(part, Polygon)]

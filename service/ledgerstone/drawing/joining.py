@@ -16,6 +16,7 @@ from shapely import affinity
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.order import Join
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Shape
@@ -201,7 +202,7 @@ def overlapping(shapes: Sequence[Shape], stands: Sequence[Stand]) -> bool:
     """Whether two pieces would stand in one place."""
     placed = [stand.of(shape.outline) for shape, stand in zip(shapes, stands, strict=True)]
     return any(
-        placed[i].intersection(placed[j]).area > 1.0
+        plane.intersection(placed[i], placed[j]).area > 1.0
         for i in range(len(placed))
         for j in range(i)
         if isinstance(placed[i], Polygon)

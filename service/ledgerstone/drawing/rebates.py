@@ -9,13 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-import shapely
 from shapely.geometry import LinearRing, MultiPolygon, Polygon
 from shapely.geometry.polygon import orient
 
+from ledgerstone import plane
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import course_of, polygons
+from ledgerstone.drawing.frame import course_of
 from ledgerstone.drawing.painting import Paint, ribbon_path
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -49,7 +49,7 @@ def _at_edges(scene: Scene) -> list[tuple[Polygon, float]]:
     return [
         (polygon, min(relief.depth.mm, thick))
         for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
-        if not net.contains_properly(polygon) and polygon.intersection(net).area > _LEAST_MM2
+        if not net.contains_properly(polygon) and plane.intersection(polygon, net).area > _LEAST_MM2
     ]
 
 
@@ -74,8 +74,8 @@ def untouched(scene: Scene) -> MultiPolygon:
 
 
 def _without(scene: Scene, cut: list[Polygon]) -> MultiPolygon:
-    left = scene.shape.net.difference(shapely.unary_union(cut)) if cut else scene.shape.net
-    return MultiPolygon([piece for piece in polygons(left) if piece.area > _LEAST_MM2])
+    left = plane.difference(scene.shape.net, plane.union(cut)) if cut else scene.shape.net
+    return MultiPolygon([piece for piece in plane.polygons_in(left) if piece.area > _LEAST_MM2])
 
 
 def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[Element]:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Final
 
 import numpy as np
-import shapely
 from shapely import affinity
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.drawing.camera import Camera, behind, shadow_of
-from ledgerstone.drawing.frame import course_of, polygons
+from ledgerstone.drawing.frame import course_of
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.shape import Shape
 
@@ -31,16 +31,16 @@ def drop_of(shape: Shape, floor_mm: float) -> float:
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     """Lay the shadow on the floor, but for most of what the slab hides: that is not painted."""
     drop, fine_mm = drop_of(shape, floor_mm), _FINE / camera.per_mm
-    pieces = polygons(shape.net)
+    pieces = plane.polygons_in(shape.net)
     reach_mm = 0.016 * max(shape.length_mm, shape.width_mm) + 0.17 * drop
-    cast = shapely.unary_union([_cast(piece, drop, fine_mm) for piece in pieces])
+    cast = plane.union([_cast(piece, drop, fine_mm) for piece in pieces])
     jagged = any(_is_frilly(piece, fine_mm) for piece in pieces)
     layers = _FEW_LAYERS if jagged else _LAYERS
-    soft = shapely.buffer(cast, reach_mm * np.linspace(1.0, -1.0, layers), quad_segs=3)
-    soft = shapely.simplify(soft, fine_mm)
-    hidden = shapely.unary_union([_hidden(piece, -floor_mm, fine_mm) for piece in pieces])
+    reaches = reach_mm * np.linspace(1.0, -1.0, layers)
+    soft = [plane.buffer(cast, float(mm), quad_segs=3).simplify(fine_mm) for mm in reaches]
+    hidden = plane.union([_hidden(piece, -floor_mm, fine_mm) for piece in pieces])
     opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
-    paths = (_path(layer, camera, floor_mm) for layer in shapely.difference(soft, hidden))
+    paths = (_path(plane.difference(layer, hidden), camera, floor_mm) for layer in soft)
     drawn = [element("path", d=path, fill_rule="evenodd") for path in paths if path]
     return [element("g", *drawn, fill="#000000", fill_opacity=opacity, data_part="shadow")]
 
@@ -54,7 +54,9 @@ def _hidden(piece: Polygon, drop_mm: float, fine_mm: float) -> BaseGeometry:
     """Return where the floor lies behind a piece's top, well within it, in plane mm."""
     if _is_frilly(piece, fine_mm):
         return Polygon()
-    top = Polygon(piece.exterior.simplify(fine_mm).coords).buffer(-9 * fine_mm, join_style="mitre")
+    top = plane.buffer(
+        Polygon(piece.exterior.simplify(fine_mm).coords), -9 * fine_mm, join_style="mitre"
+    )
     return affinity.translate(top.simplify(6 * fine_mm), *behind(drop_mm))
 
 
@@ -67,6 +69,8 @@ def _cast(piece: Polygon, drop_mm: float, fine_mm: float) -> Polygon:
 
 
 def _path(layer: BaseGeometry, camera: Camera, floor_mm: float) -> str:
-    rings = [ring for piece in polygons(layer) for ring in (piece.exterior, *piece.interiors)]
+    rings = [
+        ring for piece in plane.polygons_in(layer) for ring in (piece.exterior, *piece.interiors)
+    ]
     courses = ([camera.at(x, y, floor_mm) for x, y in course_of(ring)] for ring in rings)
     return "".join(path_of(course, places=1) for course in courses)

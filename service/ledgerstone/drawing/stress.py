@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.drawing.frame import (
     MARGIN,
     PLAIN,
@@ -132,8 +133,7 @@ def _areas(utilisation_map: UtilisationMap) -> list[BaseGeometry]:
     mean = np.einsum("qij,mj->mqi", _QUARTERS, used).mean(axis=2).ravel()
     band = np.searchsorted([upper for upper, _ in _BANDS[:-1]], mean, side="left")
     return [
-        shapely.unary_union([Polygon(three) for three in quarters[band == k]])
-        for k in range(len(_BANDS))
+        plane.union([Polygon(three) for three in quarters[band == k]]) for k in range(len(_BANDS))
     ]
 
 

@@ -11,6 +11,8 @@ from typing import Any, Final, Literal
 import shapely
 from shapely.geometry import LineString, box
 
+from ledgerstone import plane
+
 Paper = Literal["a4", "a3"]
 Pen = Literal["cut", "edge", "centre"]
 PAPERS: Final = MappingProxyType({"a4": (210.0, 297.0), "a3": (297.0, 420.0)})  # ISO 216
@@ -108,10 +110,10 @@ def sheets(
 def _drawn(tiling: Tiling, part: Bounds, courses: Sequence[Course]) -> list[dict[str, Any]]:
     """Courses within one sheet's part of the plane and a little beyond, y down the page."""
     left, top, _, _ = tiling.tile
-    window = box(*part).buffer(_BLEED, join_style="mitre")
+    window = plane.buffer(box(*part), _BLEED, join_style="mitre")
     drawn = []
     for course in courses:
-        inside = course.line.intersection(window)
+        inside = plane.intersection(course.line, window)
         merged = shapely.line_merge(inside) if inside.geom_type == "MultiLineString" else inside
         for piece in shapely.get_parts(merged):
             if isinstance(piece, LineString) and piece.length > 0:

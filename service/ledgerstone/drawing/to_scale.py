@@ -10,9 +10,10 @@ import shapely
 from shapely import affinity
 from shapely.geometry import LineString, Polygon
 
+from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import Frame, course_of, polygons
+from ledgerstone.drawing.frame import Frame, course_of
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import Element, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
@@ -91,10 +92,10 @@ def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
     """Draw an opening, what crosses it, and what hides or heats its rim."""
     drawn = []
     if cutout.heat:
-        ring = opening.polygon.buffer(frame.units(_HEAT), quad_segs=6)
+        ring = plane.buffer(opening.polygon, frame.units(_HEAT), quad_segs=6)
         drawn.append(_dashed(ring, frame, ACCENT, "1.5 4", 2.2))
     if cutout.rim == "covered":
-        ring = opening.polygon.buffer(frame.units(_FLANGE), quad_segs=6)
+        ring = plane.buffer(opening.polygon, frame.units(_FLANGE), quad_segs=6)
         drawn.append(_dashed(ring, frame, PENCIL, "5 3", 1))
     drawn.append(_rim(opening, cutout, frame))
     drawn += _cross(opening, cutout, frame)
@@ -146,7 +147,7 @@ def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
 
 def _within(line: LineString, polygon: Polygon) -> LineString:
     """Return the longest piece of a line that lies in an opening; an empty one where none does."""
-    pieces = [p for p in shapely.get_parts(line.intersection(polygon)) if p.length > 0]
+    pieces = [p for p in shapely.get_parts(plane.intersection(line, polygon)) if p.length > 0]
     longest = max(pieces, key=lambda piece: piece.length, default=LineString())
     return longest if isinstance(longest, LineString) else LineString()
 
@@ -163,7 +164,7 @@ def _under_edge(side: Side, slab: Slab, shape: Shape, frame: Frame) -> list[Elem
         inset.append((min(_DRIP_MM, shape.thickness_mm), "2 3", 1.2))
     drawn = []
     for depth_mm, dashes, width in inset:
-        line = side.line.parallel_offset(depth_mm, "left").intersection(shape.outline)
+        line = plane.intersection(side.line.parallel_offset(depth_mm, "left"), shape.outline)
         for piece in shapely.get_parts(line):
             if piece.length > 0:
                 path = path_of(piece.coords, closed=False)
@@ -179,8 +180,8 @@ def wall_group(slab: Slab, shape: Shape, frame: Frame, prefix: str) -> list[Elem
         edge = slab.edges.get(side.name)
         if edge is None or edge.profile != "wall":
             continue
-        band = side.line.buffer(-frame.units(10), single_sided=True, join_style="mitre")
-        for piece in polygons(band.difference(shape.outline)):
+        band = plane.buffer(side.line, -frame.units(10), single_sided=True, join_style="mitre")
+        for piece in plane.polygons_in(plane.difference(band, shape.outline)):
             placed = affinity.affine_transform(
                 piece, [frame.per_mm, 0, 0, -frame.per_mm, *frame.origin]
             )

@@ -13,6 +13,7 @@ import shapely
 import typst
 from shapely.geometry import LineString, Polygon, box
 
+from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
@@ -86,8 +87,8 @@ def cutout_drawn(slab: Slab, shape: Shape, index: int, inside_radius_mm: float) 
         facts.append(
             f"centre {spoken(like, x - left)} from left, {spoken(like, y - front)} from front"
         )
-    window = box(*whole.bounds).buffer(_ROOM_MM, join_style="mitre")
-    edge = shape.outline.exterior.intersection(window)
+    window = plane.buffer(box(*whole.bounds), _ROOM_MM, join_style="mitre")
+    edge = plane.intersection(shape.outline.exterior, window)
     courses += [Course(part, "edge") for part in _lines(edge)]
     name = cutout.label or "cut-out"
     title = f"True size: {name} ({letter_of(index)}) of {slab.label or 'the slab'}"
@@ -109,18 +110,20 @@ def corner_drawn(slab: Slab, shape: Shape, name: str, inside_radius_mm: float) -
     least, most = _CORNER_MM
     reach = min(max(least, radius * 1.6), max(most, radius * 1.2))
     window = box(x - reach, y - reach, x + reach, y + reach)
-    courses = [Course(part, "cut") for part in _lines(shape.outline.exterior.intersection(window))]
+    courses = [
+        Course(part, "cut") for part in _lines(plane.intersection(shape.outline.exterior, window))
+    ]
     before, after = shape.corners[i - 1], shape.corners[(i + 1) % len(shape.corners)]
-    sharp = LineString([before, (x, y), after]).intersection(window)
+    sharp = plane.intersection(LineString([before, (x, y), after]), window)
     courses += [Course(part, "centre") for part in _lines(sharp)]
     said = spoken(leading_length(slab), radius)
     facts = f"radius {said}" if radius > 0 else "sharp, its arris eased"
     where = name.replace("-", " ") if not name.isdigit() else name
     title = f"True size: corner {where} of {slab.label or 'the slab'}"
-    bounds = shape.outline.exterior.intersection(window).bounds
-    concrete = shape.outline.intersection(box(*bounds)).representative_point()
+    bounds = plane.intersection(shape.outline.exterior, window).bounds
+    concrete = plane.intersection(shape.outline, box(*bounds)).representative_point()
     words = (Word((concrete.x, concrete.y), "slab"),)
-    room = box(*bounds).buffer(_ROOM_MM, join_style="mitre").bounds
+    room = plane.buffer(box(*bounds), _ROOM_MM, join_style="mitre").bounds
     return Drawn(tuple(courses), room, title, facts, words)
 
 

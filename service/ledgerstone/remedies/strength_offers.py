@@ -8,6 +8,7 @@ from dataclasses import replace
 from shapely.geometry import Point as PlanePoint
 from shapely.geometry import shape as geometry
 
+from ledgerstone import plane
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Point, Rests, Slab
 from ledgerstone.outline import side_names
@@ -173,7 +174,7 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
         return
     k = int(finding.at[0].rpartition("/")[2])
     pad = rests.pad.mm if rests.pad is not None else 40.0
-    room = shape.net.buffer(-pad / 2 - 5.0)
+    room = plane.buffer(shape.net, -pad / 2 - 5.0)
     leg = rests.at[k]
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
@@ -187,6 +188,6 @@ def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterable[Option]:
     say = slab.thickness
     sides = side_names(slab.outline)
     frame = Rests("frame", sides=sides, width=say.like(_FRAME_MM))
-    if shape.outline.buffer(-_FRAME_MM).is_empty is False:
+    if plane.buffer(shape.outline, -_FRAME_MM).is_empty is False:
         yield Option("frame", (Change(base, frame),), 7.0)
     yield Option("bed", (Change(base, Rests("full")),), 12.0)

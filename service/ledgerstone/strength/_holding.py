@@ -9,6 +9,7 @@ from functools import cached_property
 import shapely
 from shapely.geometry import LineString, Polygon
 
+from ledgerstone import plane
 from ledgerstone.outline import XY
 from ledgerstone.strength.plate import LineSupport, PointSupport, Support
 
@@ -86,7 +87,7 @@ class Holding:
 
     def _hand(self, near: XY, far: XY) -> Support:
         """A hand on the last concrete of a line across the slab, a little in from its edge."""
-        met = shapely.get_parts(LineString([near, far]).intersection(self.outline))
+        met = shapely.get_parts(plane.intersection(LineString([near, far]), self.outline))
         back = LineString([far, near])
         pieces = [part for part in met if part.geom_type == "LineString" and part.length > 0.0]
         last = min(pieces, key=lambda piece: back.project(piece.centroid))

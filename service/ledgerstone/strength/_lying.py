@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
-import shapely
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
@@ -61,9 +61,9 @@ class Lying:
     @cached_property
     def hull(self) -> BaseGeometry:
         """The hull of what meets the slab."""
-        footprints = shapely.unary_union([bearing.footprint for bearing in self.carrying])
-        slab = self.plate.outline.buffer(1.0, join_style="mitre")
-        return footprints.intersection(slab).convex_hull
+        footprints = plane.union([bearing.footprint for bearing in self.carrying])
+        slab = plane.buffer(self.plate.outline, 1.0, join_style="mitre")
+        return plane.intersection(footprints, slab).convex_hull
 
     @cached_property
     def places(self) -> tuple[Place, ...]:
@@ -152,7 +152,7 @@ class Lying:
         for group in low[:MOST_LOW_RESTS]:
             footprints = [b.footprint for b in self.carrying if b.group == group]
             yield Tried("low-rest", (self.weight, self.even), group)
-            for sat in _nearest(stays, shapely.unary_union(footprints)):
+            for sat in _nearest(stays, plane.union(footprints)):
                 yield Tried("low-rest-and-sitting", sat.loads, group)
 
     @cached_property

@@ -10,6 +10,7 @@ import shapely
 from numpy.typing import NDArray
 from shapely.geometry import Polygon
 
+from ledgerstone import plane
 from ledgerstone.errors import OutlineUnusableError
 
 FloatArray = NDArray[np.float64]
@@ -157,9 +158,9 @@ def _without_slivers(polygon: Polygon) -> Polygon:
     if narrowest_mm(polygon) >= THINNEST_STRIP_MM:
         return polygon
     half = THINNEST_STRIP_MM / 2.0
-    worn = polygon.buffer(-half, join_style="mitre")
-    grown = worn.buffer(half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
-    opened = shapely.simplify(shapely.intersection(grown, polygon), SLIVER_ROUGHNESS_MM)
+    worn = plane.buffer(polygon, -half, join_style="mitre")
+    grown = plane.buffer(worn, half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
+    opened = shapely.simplify(plane.intersection(grown, polygon), SLIVER_ROUGHNESS_MM)
     parts = [g for g in shapely.get_parts(opened) if isinstance(g, Polygon)]
     pieces = sorted((p for p in parts if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
     if len(pieces) != 1:
@@ -226,8 +227,8 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
         starts, _ = segments_of(polygon)
         return starts, _ring_segments(polygon), polygon
     snapped = [shapely.snap(_plain_zone(z), polygon, 3.0) for z in zones]
-    edges = [shapely.intersection(z.boundary, polygon) for z in snapped]
-    whole = shapely.union_all([polygon.boundary, *edges], grid_size=GRID_MM)
+    edges = [plane.intersection(z.boundary, polygon) for z in snapped]
+    whole = plane.union([polygon.boundary, *edges], grid_mm=GRID_MM)
     lines = list(shapely.get_parts(shapely.node(whole)))
     parts = [np.round(shapely.get_coordinates(line), 3) for line in lines]
     pairs = np.concatenate([np.stack([p[:-1], p[1:]], axis=1) for p in parts])
@@ -249,7 +250,7 @@ def _rebuilt(polygon: Polygon, vertices: FloatArray, segments: IntArray) -> Poly
         shapely.polygonize(list(shapely.get_parts(shapely.multilinestrings(vertices[segments]))))
     )
     inner = shapely.point_on_surface(pieces)
-    kept = pieces[shapely.contains(polygon.buffer(GRID_MM), inner)]
+    kept = pieces[shapely.contains(plane.buffer(polygon, GRID_MM), inner)]
     whole = shapely.coverage_union_all(kept)
     return whole if isinstance(whole, Polygon) and whole.is_valid else polygon
 

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiPoint, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._outline import FloatArray, IntArray
@@ -111,7 +112,7 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     OffTheSlabError
         If no part of a support meets the slab.
     """
-    reach = mesh.polygon.buffer(REACH_MM / 2.0, join_style="mitre")
+    reach = plane.buffer(mesh.polygon, REACH_MM / 2.0, join_style="mitre")
     shapely.prepare(reach)
     wished = _not_too_many([_places(support, mesh, reach) for support in supports], supports)
     places = np.concatenate(wished)
@@ -189,7 +190,7 @@ def _line_places(support: LineSupport, mesh: Mesh, reach: BaseGeometry) -> Float
     line = LineString(support.points) if len(support.points) > 1 else None
     if line is None or line.length < 1.0:
         return np.array(support.points[:1])
-    met = line if reach.contains(line) else line.intersection(reach)
+    met = line if reach.contains(line) else plane.intersection(line, reach)
     pieces = [
         p for p in getattr(met, "geoms", [met]) if p.geom_type == "LineString" and not p.is_empty
     ]
@@ -248,7 +249,7 @@ def _filled(along: FloatArray, step: float) -> FloatArray:
 
 def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     """Grid over the part of an area that meets the slab, its corners among the places."""
-    met = polygon.intersection(mesh.polygon.buffer(0.01, join_style="mitre"))
+    met = plane.intersection(polygon, plane.buffer(mesh.polygon, 0.01, join_style="mitre"))
     if met.is_empty or met.area < 1e-6:
         near = shapely.get_coordinates(shapely.shortest_line(mesh.polygon, polygon))[1]
         return np.array([near])
@@ -257,7 +258,7 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     nx, ny = (max(2, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
     grid = np.column_stack([gx.ravel(), gy.ravel()])
-    grid = grid[shapely.intersects_xy(met.buffer(1e-6), grid[:, 0], grid[:, 1])]
+    grid = grid[shapely.intersects_xy(plane.buffer(met, 1e-6), grid[:, 0], grid[:, 1])]
     corners = shapely.get_coordinates(met.simplify(5.0))
     return _apart(np.concatenate([corners, grid]), 0.45 * min(step, x1 - x0, y1 - y0))
 

@@ -12,6 +12,7 @@ import shapely
 from shapely.geometry import LineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.shape import Shape
 
@@ -45,10 +46,10 @@ def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> 
     rests
         What carries the slab, in plane mm.
     """
-    inset = shape.net.buffer(-side_mm / 2, join_style="mitre")
+    inset = plane.buffer(shape.net, -side_mm / 2, join_style="mitre")
     room = shape.net if inset.is_empty else inset
-    under = shapely.unary_union(rests)
-    hull = under.intersection(shape.net.buffer(1.0, join_style="mitre")).convex_hull
+    under = plane.union(rests)
+    hull = plane.intersection(under, plane.buffer(shape.net, 1.0, join_style="mitre")).convex_hull
     free = [Point(c) for c in shape.corners if hull.distance(Point(c)) > 1.0]
     wished = (
         *shape.corners,
@@ -87,10 +88,10 @@ def _overhang_tips(
     rests: Sequence[BaseGeometry], hull: BaseGeometry, room: BaseGeometry
 ) -> Iterable[XY]:
     """The places on an overhang nearest to the ends of each rest."""
-    over = room.difference(hull.buffer(1.0))
+    over = plane.difference(room, plane.buffer(hull, 1.0))
     if over.is_empty:
         return
-    rim = over.intersection(room.boundary)
+    rim = plane.intersection(over, room.boundary)
     ends = {
         (round(x, 1), round(y, 1))
         for rest in rests
@@ -143,7 +144,7 @@ def _beside_openings(shape: Shape, room: BaseGeometry, side_mm: float) -> Iterab
             across = unit_vector((x0, y0), (x1, y1))
             for way in (1.0, -1.0):
                 ray = _ray(middle, (-way * across[1], way * across[0]), 2.0 * opening.longer_mm)
-                seat = ray.buffer(side_mm, cap_style="flat").intersection(room)
+                seat = plane.intersection(plane.buffer(ray, side_mm, cap_style="flat"), room)
                 if not seat.is_empty:
                     near = shapely.shortest_line(Point(middle), seat).coords[-1]
                     yield near[0], near[1]
@@ -168,7 +169,7 @@ def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[XY]:
             continue
         middle = opening.polygon.centroid
         across = shapely.shortest_line(middle, shape.side(strip.faces).line)
-        beside = across.difference(opening.polygon).intersection(shape.net)
+        beside = plane.intersection(plane.difference(across, opening.polygon), shape.net)
         if not beside.is_empty:
             centre = beside.centroid
             yield centre.x, centre.y

@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry import LineString, box
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Shape
@@ -60,7 +61,11 @@ def _units(rests: Rests, shape: Shape) -> Iterable[Bearing]:
         if i in standing:
             group = i if standing[0] < i < standing[-1] else None
             lines = list(_unit_lines(start, end, front, back))
-            met = [line for line in lines if line.intersection(shape.outline).length >= SHORTEST_MM]
+            met = [
+                line
+                for line in lines
+                if plane.intersection(line, shape.outline).length >= SHORTEST_MM
+            ]
             for line in met or lines[:1]:
                 yield _line(line, f"/rests/units/{i}", group=group)
         start = end
@@ -96,11 +101,11 @@ def _frame(rests: Rests, shape: Shape) -> Iterable[Bearing]:
 def _inside(side: Side, in_mm: float, shape: Shape) -> list[LineString]:
     """The lines beside a side, so far inside the slab; the side itself where there is no room."""
     if side.name == "rim":
-        drawn_in = shape.outline.buffer(-in_mm)
+        drawn_in = plane.buffer(shape.outline, -in_mm)
         beside: BaseGeometry = drawn_in.boundary
     else:
         beside = side.line.offset_curve(in_mm)
-    met = shapely.get_parts(beside.intersection(shape.outline))
+    met = shapely.get_parts(plane.intersection(beside, shape.outline))
     lines = [part for part in met if isinstance(part, LineString) and part.length >= SHORTEST_MM]
     return lines or [side.line]
 
@@ -134,7 +139,7 @@ def _nearest_to(place: XY, points: list[XY]) -> int:
 def _ledges(rests: Rests, _shape: Shape) -> Iterable[Bearing]:
     for i, ledge in enumerate(rests.lines):
         line = LineString([(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)])
-        strip = line.buffer(ledge.depth.mm / 2, cap_style="flat")
+        strip = plane.buffer(line, ledge.depth.mm / 2, cap_style="flat")
         yield Bearing(AreaSupport(strip), f"/rests/lines/{i}", strip)
 
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
@@ -21,7 +22,7 @@ def weight_at(slab: Slab, shape: Shape, n_per_mm3: float) -> tuple[float, XY]:
     middle = shape.net.centroid
     x, y = whole * middle.x, whole * middle.y
     for relief, area in zip(slab.reliefs, shape.reliefs, strict=True):
-        off = area.intersection(shape.net)
+        off = plane.intersection(area, shape.net)
         if off.is_empty:
             continue
         gone = off.area * min(relief.depth.mm, 0.8 * slab.thickness.mm)
