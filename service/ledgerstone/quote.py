@@ -10,6 +10,7 @@ from typing import Literal
 
 from ledgerstone.checks import Checked, Facts, Finding, Timed, check_order
 from ledgerstone.checks.promise import day_words
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
@@ -84,6 +85,7 @@ def quote(
     plates: StageCache | None = None,
     trial: Trial | None = None,
     timed: Timed = nullcontext,
+    contain: Contain = let_through,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -98,16 +100,39 @@ def quote(
         are searched for.
     timed
         Is entered for each stage of the work by its name.
+    contain
+        Is entered for each part of it whose fault costs that part alone.
     """
-    facts = Facts(order, workshop, bookings, today, plates)
+    facts = Facts(order, workshop, bookings, today, plates, contain=contain)
     checked = check_order(facts, timed=timed)
     if checked.stops:
         with timed("remedies"):
-            found = None if trial is None else find(order, facts, checked.findings, trial)
-        return SentBack(order, checked.findings, checked.not_checked, facts.shapes, found)
+            found = _found(facts, checked.findings, trial)
+        return SentBack(order, checked.findings, checked.not_checked, _shapes(facts), found)
     with timed("remedies"):
-        ways = () if trial is None else ways_to_save(order, facts, checked.findings, trial)
+        ways = _ways(facts, checked.findings, trial)
     return _quoted(facts, checked, ways, searched=trial is not None)
+
+
+def _found(facts: Facts, findings: tuple[Finding, ...], trial: Trial | None) -> Found | None:
+    """Search for remedies where a trial is given; none where a fault of ours lost them."""
+    with facts.contain("remedy"):
+        return None if trial is None else find(facts.order, facts, findings, trial)
+    return None
+
+
+def _ways(facts: Facts, findings: tuple[Finding, ...], trial: Trial | None) -> tuple[Saving, ...]:
+    """Search for ways to save, likewise."""
+    with facts.contain("saving"):
+        return () if trial is None else ways_to_save(facts.order, facts, findings, trial)
+    return ()
+
+
+def _shapes(facts: Facts) -> tuple[Shape, ...]:
+    """Each slab's plan, for what is drawn; none where a fault of ours lost them."""
+    with facts.contain("drawing"):
+        return facts.shapes
+    return ()
 
 
 def _quoted(facts: Facts, checked: Checked, ways: tuple[Saving, ...], *, searched: bool) -> Quote:

@@ -6,6 +6,7 @@ from design.source import ROOT
 from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, STAGES, STRENGTH_CHECKS
 
 TABLE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").split("\n## Checks\n")[1]
+LEVELS = dict(re.findall(r"^\| `([a-z-]+)` \| [a-z]+ \| ([a-z, ]+) \|", TABLE, re.MULTILINE))
 ROWS = re.findall(r"^\| `([a-z-]+)` \| ([a-z]+) \|", TABLE.split("\n## ")[0], re.MULTILINE)
 
 
@@ -23,3 +24,12 @@ def test_a_check_is_named_in_kebab_case_once() -> None:
     names += [name for check in PROMISE_CHECKS for name in check.names]
     assert len(set(names)) == len(names)
     assert all(re.fullmatch(r"[a-z]+(-[a-z]+)*", name) for name in names)
+
+
+def test_what_may_stop_an_order_is_known() -> None:
+    """A check whose row has the level "stops" may stop an order, and no other may."""
+    registered = {check.names: check.may_stop for check in SHAPE_CHECKS}
+    registered |= {check.names: check.may_stop for check in STRENGTH_CHECKS}
+    registered |= {check.names: check.may_stop for check in PROMISE_CHECKS}
+    for names, may_stop in registered.items():
+        assert may_stop == any("stops" in LEVELS[name] for name in names), names

@@ -17,6 +17,7 @@ ORDER = (
     "surfaces",
     "order",
     "workshop",
+    "containment",
     "plane",
     "outline",
     "cutouts",

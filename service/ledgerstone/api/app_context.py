@@ -7,6 +7,7 @@ from datetime import date
 from typing import Final
 
 from ledgerstone.api import metrics
+from ledgerstone.api.containing import contained
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.calendar_file import CalendarFile
 from ledgerstone.codec.tokens import Tokens
@@ -46,4 +47,5 @@ class AppContext:
             for_maker=for_maker,
             calendar_fault=read.says,
             timed=metrics.stage,
+            contain=contained,
         )

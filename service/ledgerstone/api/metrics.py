@@ -17,6 +17,7 @@ from flask import Flask, Response, current_app, g, request
 
 from ledgerstone.checks import STAGE_OF
 from ledgerstone.checks import STAGES as CHECK_STAGES
+from ledgerstone.containment import PARTS, Part
 
 EXTENSION: Final = "ledgerstone.counts"
 ROWS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
@@ -47,6 +48,7 @@ Key = tuple[str, tuple[tuple[str, str], ...]]
 _HELP: Final = {
     "ledgerstone_requests_total": "Requests answered, by route and status.",
     "ledgerstone_findings_total": "Findings of answers, by check.",
+    "ledgerstone_faults_total": "Faults of ours that cost a part of an answer, by part.",
     "ledgerstone_stage_seconds_total": "Seconds spent, by stage.",
     "ledgerstone_stage_total": "Times a stage was gone through.",
     "ledgerstone_request_seconds": "Seconds a call under /v1 took in the worker.",
@@ -114,6 +116,8 @@ def _keys(routes: Sequence[str]) -> Iterator[Key]:
             yield "ledgerstone_requests_total", (("route", route), ("status", status))
     for named in sorted(set(STAGE_OF) | {_OTHER}):
         yield "ledgerstone_findings_total", (("check", named),)
+    for part in (*PARTS, _OTHER):
+        yield "ledgerstone_faults_total", (("part", part),)
     for gone_through in (*STAGES, _OTHER):
         yield "ledgerstone_stage_seconds_total", (("stage", gone_through),)
         yield "ledgerstone_stage_total", (("stage", gone_through),)
@@ -149,6 +153,11 @@ def count_findings(checks: Sequence[str]) -> None:
     """Count the findings of one answer."""
     for check in checks:
         _counts().add("ledgerstone_findings_total", check=check)
+
+
+def count_fault(part: Part) -> None:
+    """Count a fault that cost one part of an answer."""
+    _counts().add("ledgerstone_faults_total", part=part)
 
 
 def register(app: Flask, counts: Counts) -> None:

@@ -9,10 +9,11 @@ from typing import Any, Final
 from flask import Response, request
 
 from ledgerstone import __version__
+from ledgerstone.api.containing import contained
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
 from ledgerstone.application.drawings import DRAWN, Drawer
-from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
+from ledgerstone.drawing import MISSING, NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
 from ledgerstone.drawing.tiling import PAPERS, Paper
 from ledgerstone.workshop.records import Workshop
 
@@ -45,23 +46,45 @@ def drawing(
     if name not in DRAWN:
         return problem(404, _NO_DRAWING)
     if kind == SVG:
-        return kept(
-            (name, kind, number, token), shop, kind, lambda: _svg(name, number, content, shop)
-        )
+
+        def draw() -> str | Response:
+            svg = _svg(name, number, content, shop)
+            return _missing(svg, kind) if svg == MISSING else svg
+
+        return kept((name, kind, number, token), shop, kind, draw)
+    return _painted(name, number, token, content, shop)
+
+
+def _painted(
+    name: str, number: int, token: str, content: Mapping[str, Any], shop: Workshop
+) -> Response:
+    """Answer one drawing as PNG."""
     width_px = _width_px()
     if width_px is None:
         says = "Give the picture's width as a whole number of pixels, from 320 to 1600."
         return problem(400, says)
-    return kept(
-        (name, kind, number, width_px, token),
-        shop,
-        kind,
-        lambda: rasterise(_svg(name, number, content, shop), width_px),
-    )
+
+    def paint() -> bytes | Response:
+        svg, painted = _svg(name, number, content, shop), b""
+        with contained("drawing"):
+            painted = rasterise(svg, width_px)
+        if svg == MISSING or not painted:
+            return _missing(rasterise(MISSING, width_px), PNG)
+        return painted
+
+    return kept((name, PNG, number, width_px, token), shop, PNG, paint)
 
 
 def _svg(name: str, number: int, content: Mapping[str, Any], shop: Workshop) -> str:
-    return Drawer(content, shop).drawn(name, number)
+    return Drawer(content, shop, contained).drawn(name, number)
+
+
+def _missing(drawn: str | bytes, kind: str) -> Response:
+    """Answer with what stands in a drawing's place: nobody keeps it."""
+    response = Response(drawn, mimetype=kind)
+    response.headers["Cache-Control"] = "no-store"
+    response.headers["Content-Security-Policy"] = f"{_POLICY}; sandbox"
+    return response
 
 
 def true_size(token: str, content: Mapping[str, Any], shop: Workshop) -> Response:

@@ -21,7 +21,7 @@ from ledgerstone.quote import (
     waits_for_template,
     with_standing,
 )
-from ledgerstone.remedies import Outcome
+from ledgerstone.remedies import Outcome, State, Trial
 
 _NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
 
@@ -51,8 +51,9 @@ def answer_order(
         bookings=context.bookings,
         today=context.today,
         plates=context.plates,
-        trial=trial_of(document, partial(outcome_of, context=context)) if search else None,
+        trial=_contained_trial(document, context) if search else None,
         timed=context.timed,
+        contain=context.contain,
     )
     if isinstance(answer, SentBack):
         return answer
@@ -99,6 +100,18 @@ def _without_bookings(answer: Quote, context: QuoteContext) -> Quote:
     says = f"{NOT_LOOKED}{why}"
     guess = with_standing(answer, "estimate")
     return replace(guess, depends_on=(says, *guess.depends_on))
+
+
+def _contained_trial(document: dict[str, Any], context: QuoteContext) -> Trial:
+    """Make what tries changes on an order; a fault of ours costs that one change."""
+    trial = trial_of(document, partial(outcome_of, context=context))
+
+    def contained(state: State) -> Outcome | None:
+        with context.contain("remedy"):
+            return trial(state)
+        return None
+
+    return contained
 
 
 def outcome_of(document: dict[str, Any], context: QuoteContext) -> Outcome:

@@ -64,7 +64,7 @@ def write_quote(
         "weight": _weight(quote.weights, quote.packed_kg),
         "findings": [write_finding(finding) for finding in quote.findings[:MOST_FINDINGS]],
         **_more(quote.findings),
-        "drawings": _drawings(quote, context, offer),
+        "drawings": _contained_drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop),
         **(
             {"ways_to_save": write_ways(document, quote.ways, quote.price)}
@@ -93,14 +93,29 @@ def write_sent_back(
         "detail": f"{stops} thing{'' if stops == 1 else 's'} to change before it can be made.",
         "order": order,
         "findings": [
-            write_finding(finding, write_remedies(document, sent.found, finding.id))
+            write_finding(finding, _remedies(document, sent, finding, context))
             for finding in sent.findings[:MOST_FINDINGS]
         ],
         **_more(sent.findings),
         "not_checked": list(sent.not_checked),
-        "drawings": _drawings(sent, context),
-        **write_fixes(document, sent.found, [f.id for f in sent.findings if f.level == "stops"]),
+        "drawings": _contained_drawings(sent, context),
+        **_fixes(document, sent, context),
     }
+
+
+def _remedies(
+    document: dict[str, Any], sent: SentBack, finding: Finding, context: QuoteContext
+) -> list[dict[str, Any]]:
+    with context.contain("remedy"):
+        return write_remedies(document, sent.found, finding.id)
+    return []
+
+
+def _fixes(document: dict[str, Any], sent: SentBack, context: QuoteContext) -> dict[str, Any]:
+    stops = [finding.id for finding in sent.findings if finding.level == "stops"]
+    with context.contain("remedy"):
+        return write_fixes(document, sent.found, stops)
+    return {}
 
 
 def write_drawings(
@@ -108,11 +123,20 @@ def write_drawings(
 ) -> dict[str, Any]:
     """Write the drawings' links alone, as the whole answer gives them."""
     offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
-    return _drawings(answer, context, offer)
+    return _contained_drawings(answer, context, offer)
+
+
+def _contained_drawings(
+    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None = None
+) -> dict[str, Any]:
+    """Link an answer's drawings; none where a fault of ours lost them."""
+    with context.contain("drawing"):
+        return _drawings(answer, context, offer)
+    return {}
 
 
 def _drawings(
-    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None = None
+    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None
 ) -> dict[str, Any]:
     """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
     annotations = Annotations(

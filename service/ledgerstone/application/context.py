@@ -9,6 +9,7 @@ from datetime import date
 
 from ledgerstone.checks import Timed
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.schedule import Booking
 from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
@@ -32,6 +33,8 @@ class QuoteContext:
         Why the calendar cannot be read; no day is then promised, and nothing is a quotation.
     timed
         Is entered for each stage of an answer by its name.
+    contain
+        Is entered for each part of an answer whose fault costs that part alone.
     """
 
     workshop: Workshop
@@ -42,3 +45,4 @@ class QuoteContext:
     for_maker: bool = False
     calendar_fault: str = ""
     timed: Timed = nullcontext
+    contain: Contain = let_through

@@ -17,7 +17,9 @@ from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.drawing import (
+    MISSING,
     Pin,
     TitleBlock,
     TooManySheets,
@@ -136,6 +138,7 @@ class Drawer:
 
     content: Mapping[str, Any]
     workshop: Workshop
+    contain: Contain = let_through
 
     @cached_property
     def order(self) -> Order:
@@ -157,10 +160,17 @@ class Drawer:
     def drawn(self, name: str, number: int) -> str:
         """Draw a plan or a view of one slab, or all slabs assembled.
 
+        ``MISSING`` where a fault of ours lost it.
+
         Raises
         ------
         NotUnderstood
         """
+        with self.contain("drawing"):
+            return self._drawn(name, number)
+        return MISSING
+
+    def _drawn(self, name: str, number: int) -> str:
         if name == "assembled":
             order, title = self.order, "The pieces together, from above"
             return draw_assembled(order.slabs, self.shapes, order.joins, title=title)

@@ -21,4 +21,4 @@ def make_job(document: object, context: QuoteContext) -> Job | ResolvedRequest:
     if isinstance(resolved.answer, SentBack):
         return resolved
     name = resolved.offer.name if resolved.offer is not None else ""
-    return Job(name, resolved.answer, context.workshop)
+    return Job(name, resolved.answer, context.workshop, context.contain)

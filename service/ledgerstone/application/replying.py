@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
@@ -18,8 +18,9 @@ from ledgerstone.application.resolving import (
 )
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.order_out import write_order
-from ledgerstone.drawing import rasterise
+from ledgerstone.drawing import MISSING, rasterise
 from ledgerstone.papers import (
+    ChangeView,
     Enclosed,
     FindingView,
     Letter,
@@ -31,7 +32,7 @@ from ledgerstone.papers import (
     reply,
 )
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Fix
+from ledgerstone.remedies import Fix, Remedy
 
 PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
 MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
@@ -160,12 +161,18 @@ def _sent_back_view(
 ) -> SentBackView:
     links = ChangeLinks(document, context, max(2, MOST_QUOTED // len(sent.order.slabs)))
     fix = _fix(sent)
-    at_once = links.view(" ".join(fix.says), fix) if fix is not None else None
+    at_once = None
+    if fix is not None:
+        at_once = next(_contained_links([(" ".join(fix.says), fix)], links, context), None)
     remedies = sent.found.remedies if sent.found is not None else {}
     findings = tuple(
         FindingView(
             finding.says,
-            tuple(links.view(one.says, one) for one in remedies.get(finding.id, ())),
+            tuple(
+                _contained_links(
+                    ((one.says, one) for one in remedies.get(finding.id, ())), links, context
+                )
+            ),
         )
         for finding in sent.findings
         if finding.level == "stops"
@@ -178,6 +185,18 @@ def _sent_back_view(
         why_not=sent.found.why_not if sent.found is not None else None,
         pictures=tuple(pictures),
     )
+
+
+def _contained_links(
+    changes: Iterable[tuple[str, Remedy | Fix]], links: ChangeLinks, context: QuoteContext
+) -> Iterator[ChangeView]:
+    """Link changes; one that a fault of ours lost is left out."""
+    for says, one in changes:
+        view: ChangeView | None = None
+        with context.contain("remedy"):
+            view = links.view(says, one)
+        if view is not None:
+            yield view
 
 
 def _fix(sent: SentBack) -> Fix | None:
@@ -199,11 +218,18 @@ def _picture_addresses(resolved: ResolvedRequest, context: QuoteContext) -> list
 
 def _pictures(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[Enclosed]:
     order = resolved.answer.order
-    drawer = Drawer(drawing_content(order, _annotations(resolved)), context.workshop)
+    content = drawing_content(order, _annotations(resolved))
+    drawer = Drawer(content, context.workshop, context.contain)
     for i in range(len(order.slabs)):
-        picture = rasterise(drawer.drawn("plan", i), PICTURE_PX)
+        picture = _painted(drawer.drawn("plan", i), context)
         name = f"plan-{i + 1}"
         yield Enclosed(f"{name}.png", "image/png", picture, f"{name}@ledgerstone")
+
+
+def _painted(svg: str, context: QuoteContext) -> bytes:
+    with context.contain("drawing"):
+        return rasterise(svg, PICTURE_PX)
+    return rasterise(MISSING, PICTURE_PX)
 
 
 def _annotations(resolved: ResolvedRequest) -> Annotations:

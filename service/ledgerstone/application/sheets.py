@@ -15,7 +15,6 @@ from ledgerstone.papers.care import care_sheet
 from ledgerstone.papers.fitting import fitting_sheet
 from ledgerstone.papers.sheet import Sheet
 from ledgerstone.quote import SentBack
-from ledgerstone.workshop.records import Workshop
 
 _SCHEMA = AskSchema()
 
@@ -37,21 +36,29 @@ def make_sheet(kind: str, document: object, context: QuoteContext) -> Sheet | Re
         link=resolved.link,
         whole=resolved.whole,
     )
-    return SHEETS[kind](view, context.workshop, ask.get("customer", ""))
+    return SHEETS[kind](view, context, ask.get("customer", ""))
 
 
-def _approval(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
-    return approval_sheet(view, workshop, _plans(view, workshop), customer)
+def _approval(view: QuoteView, context: QuoteContext, customer: str) -> Sheet:
+    return approval_sheet(view, context.workshop, _plans(view, context), customer)
 
 
-def _plans(view: QuoteView, workshop: Workshop) -> list[str]:
+def _fitting(view: QuoteView, context: QuoteContext, customer: str) -> Sheet:
+    return fitting_sheet(view, context.workshop, customer)
+
+
+def _care(view: QuoteView, context: QuoteContext, customer: str) -> Sheet:
+    return care_sheet(view, context.workshop, customer)
+
+
+def _plans(view: QuoteView, context: QuoteContext) -> list[str]:
     """Draw each slab's plan; nothing that the sheet does not number is pinned on it."""
     order = view.quote.order
     annotations = Annotations(reference=view.name, issued=view.quote.issued)
-    drawer = Drawer(drawing_content(order, annotations), workshop)
+    drawer = Drawer(drawing_content(order, annotations), context.workshop, context.contain)
     return [drawer.drawn("plan", i) for i in range(len(order.slabs))]
 
 
-SHEETS: Final[Mapping[str, Callable[[QuoteView, Workshop, str], Sheet]]] = MappingProxyType(
-    {"approval": _approval, "fitting": fitting_sheet, "care": care_sheet}
+SHEETS: Final[Mapping[str, Callable[[QuoteView, QuoteContext, str], Sheet]]] = MappingProxyType(
+    {"approval": _approval, "fitting": _fitting, "care": _care}
 )

@@ -28,8 +28,10 @@ from ledgerstone.checks import (
     wear,
 )
 from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.failed import CHECK_FAILED, check_failed
 from ledgerstone.checks.finding import LEVELS, Finding, Level
 from ledgerstone.checks.repeats import collapse_repeats
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.stages import Judged, Planned, Scheduled, Unassessed
 
 __all__ = [
@@ -62,16 +64,20 @@ R = TypeVar("R")
 
 @dataclass(frozen=True, slots=True)
 class Check(Generic[R]):
-    """One check: which findings it may yield, and the function of its stage's record."""
+    """One check: which findings it may yield, and the function of its stage's record.
+
+    ``may_stop`` is whether one of them may stop an order.
+    """
 
     names: tuple[str, ...]
     run: Callable[[R], Iterable[Finding]]
+    may_stop: bool = True
 
 
 SHAPE_CHECKS: tuple[Check[Planned], ...] = (
     Check(("too-big-for-table",), size.fits_the_table),
     Check(("too-thin", "too-thick"), size.thick_enough),
-    Check(("odd-thickness",), size.thickness_stocked),
+    Check(("odd-thickness",), size.thickness_stocked, may_stop=False),
     Check(("sliver",), size.wide_enough),
     Check(("cutout-off-slab",), shape.cutouts_on_the_slab),
     Check(("cutouts-overlap",), shape.cutouts_apart),
@@ -88,21 +94,21 @@ SHAPE_CHECKS: tuple[Check[Planned], ...] = (
     Check(("pour-too-slow",), pouring.poured_in_time),
     Check(("sealer-not-for-place",), place.sealer_for_the_place),
     Check(("shade-not-matched",), shade.matching_offered),
-    Check(("shade-out-of-reach",), shade.within_reach),
+    Check(("shade-out-of-reach",), shade.within_reach, may_stop=False),
     Check(("dose-over-limit",), shade.dose_within_limit),
     Check(("aggregate-too-large",), steel.grains_pass),
     Check(("cover-too-thin", "steel-rusts"), steel.steel_covered),
 )
 STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
-    Check(("rests-not-told",), strength.rests_told),
+    Check(("rests-not-told",), strength.rests_told, may_stop=False),
     Check(("rest-under-nothing", "tips-over"), strength.rests_under_the_slab),
     Check(("cracks-when-moved", "too-heavy-to-handle"), moving.moved_whole),
     Check(("cracks-in-place",), strength.lies_whole),
-    Check(("free-corner", "level-the-rests"), strength.corners_and_level),
-    Check(("tips-when-sat-on",), strength.stays_down),
-    Check(("carry-on-edge",), moving.carried_on_edge),
-    Check(("young-concrete",), moving.tested_first),
-    Check(("sags",), strength.looks_flat),
+    Check(("free-corner", "level-the-rests"), strength.corners_and_level, may_stop=False),
+    Check(("tips-when-sat-on",), strength.stays_down, may_stop=False),
+    Check(("carry-on-edge",), moving.carried_on_edge, may_stop=False),
+    Check(("young-concrete",), moving.tested_first, may_stop=False),
+    Check(("sags",), strength.looks_flat, may_stop=False),
 )
 PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     Check(
@@ -113,31 +119,31 @@ PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     Check(("needed-too-soon", "in-time"), promise.in_time),
     Check(("too-long-for-pallet", "too-heavy-for-pallet"), carrier.fits_a_pallet),
     Check(("too-much-for-van",), carrier.fits_our_van),
-    Check(("beyond-tail-lift",), carrier.tail_lift_takes_it),
-    Check(("set-down-at-kerb",), carrier.set_down_at_the_kerb),
-    Check(("vehicle-to-collect",), carrier.vehicle_to_collect),
+    Check(("beyond-tail-lift",), carrier.tail_lift_takes_it, may_stop=False),
+    Check(("set-down-at-kerb",), carrier.set_down_at_the_kerb, may_stop=False),
+    Check(("vehicle-to-collect",), carrier.vehicle_to_collect, may_stop=False),
     Check(("doorway-too-narrow",), access.through_the_doorway),
     Check(("turn-too-tight",), access.round_the_turn),
     Check(("lift-too-small", "lift-overloaded"), access.into_the_lift),
     Check(("too-heavy-for-steps",), access.up_the_steps),
-    Check(("beyond-hands",), hands.beyond_hands),
-    Check(("hands-needed",), hands.hands_at_the_other_end),
-    Check(("way-in-not-told",), hands.way_in_told),
-    Check(("load-on-units",), units.load_on_units),
-    Check(("join-to-itself", "join-suggested"), joins.joins_as_suggested),
-    Check(("join-of-unlike-sides", "join-of-unlike-thickness"), joins.sides_meet),
-    Check(("join-of-unlike-looks",), joins.looks_meet),
-    Check(("join-through-relief",), joins.carried_through),
-    Check(("drop-not-checked",), joins.drops_hang),
-    Check(("hot-appliance", "sealer-near-heat"), wear.hot_appliances),
-    Check(("hearth",), wear.hearths),
-    Check(("electrics-near-water",), wear.electrics_near_water),
-    Check(("mix-for-place",), place.mix_for_the_place),
-    Check(("drip-advised",), place.drips_outdoors),
-    Check(("fall-advised",), place.falls_outdoors),
-    Check(("dark-outdoors",), place.dark_shades_outdoors),
-    Check(("acids-and-oil",), wear.acids_and_oil),
-    Check(("food-surface",), wear.food_surfaces),
+    Check(("beyond-hands",), hands.beyond_hands, may_stop=False),
+    Check(("hands-needed",), hands.hands_at_the_other_end, may_stop=False),
+    Check(("way-in-not-told",), hands.way_in_told, may_stop=False),
+    Check(("load-on-units",), units.load_on_units, may_stop=False),
+    Check(("join-to-itself", "join-suggested"), joins.joins_as_suggested, may_stop=False),
+    Check(("join-of-unlike-sides", "join-of-unlike-thickness"), joins.sides_meet, may_stop=False),
+    Check(("join-of-unlike-looks",), joins.looks_meet, may_stop=False),
+    Check(("join-through-relief",), joins.carried_through, may_stop=False),
+    Check(("drop-not-checked",), joins.drops_hang, may_stop=False),
+    Check(("hot-appliance", "sealer-near-heat"), wear.hot_appliances, may_stop=False),
+    Check(("hearth",), wear.hearths, may_stop=False),
+    Check(("electrics-near-water",), wear.electrics_near_water, may_stop=False),
+    Check(("mix-for-place",), place.mix_for_the_place, may_stop=False),
+    Check(("drip-advised",), place.drips_outdoors, may_stop=False),
+    Check(("fall-advised",), place.falls_outdoors, may_stop=False),
+    Check(("dark-outdoors",), place.dark_shades_outdoors, may_stop=False),
+    Check(("acids-and-oil",), wear.acids_and_oil, may_stop=False),
+    Check(("food-surface",), wear.food_surfaces, may_stop=False),
 )
 # Every name that a finding may have, with its stage. Where the plate has no answer for a slab,
 # that is found in place of what the checks of strength would find.
@@ -187,44 +193,71 @@ def _gravest_first(findings: Sequence[Finding]) -> tuple[Finding, ...]:
     return tuple(sorted(findings, key=lambda finding: LEVELS.index(finding.level)))
 
 
-def check_plan(planned: Planned) -> list[Finding]:
+def check_plan(planned: Planned, contain: Contain = let_through) -> list[Finding]:
     """Run the checks of the slabs' plans."""
-    return list(_findings(SHAPE_CHECKS, planned))
+    return list(_findings("shape", SHAPE_CHECKS, planned, contain))
 
 
-def check_strength(judged: Judged | Unassessed) -> list[Finding]:
+def check_strength(judged: Judged | Unassessed, contain: Contain = let_through) -> list[Finding]:
     """Run the checks of strength; where the plate has no answer, that is what is found."""
     if isinstance(judged, Unassessed):
         return list(strength.not_worked_out(judged))
-    return list(_findings(STRENGTH_CHECKS, judged))
+    return list(_findings("strength", STRENGTH_CHECKS, judged, contain))
 
 
-def check_promise(scheduled: Scheduled) -> list[Finding]:
+def check_promise(scheduled: Scheduled, contain: Contain = let_through) -> list[Finding]:
     """Run the checks of what the workshop can promise."""
-    return list(_findings(PROMISE_CHECKS, scheduled))
+    return list(_findings("promise", PROMISE_CHECKS, scheduled, contain))
 
 
 def run_stage(stage: Stage, facts: Facts) -> list[Finding]:
-    """Run the checks of one stage on that stage's record."""
+    """Run the checks of one stage on that stage's record.
+
+    Where a fault of ours loses one of them, or the record, that is what is found.
+    """
+    with facts.contain("check"):
+        return _run_stage(stage, facts)
+    return [check_failed("stops", stage, (stage,))]
+
+
+def _run_stage(stage: Stage, facts: Facts) -> list[Finding]:
     if stage == "shape":
-        return check_plan(facts.planned)
+        return check_plan(facts.planned, facts.contain)
     if stage == "strength":
         assessed = facts.assessed
-        return check_strength(assessed if isinstance(assessed, Unassessed) else facts.judged)
-    return check_promise(facts.scheduled)
+        judged = assessed if isinstance(assessed, Unassessed) else facts.judged
+        return check_strength(judged, facts.contain)
+    return check_promise(facts.scheduled, facts.contain)
 
 
 def stop_of_plans(planned: Planned) -> Finding | None:
     """Return what first stops an order in the stage of shape; no check after it is run."""
-    findings = _findings(SHAPE_CHECKS, planned)
+    findings = _findings("shape", SHAPE_CHECKS, planned, let_through)
     return next((one for one in findings if one.level == "stops"), None)
 
 
-def _findings(checks: Iterable[Check[R]], record: R) -> Iterator[Finding]:
+def _findings(
+    stage: Stage, checks: Iterable[Check[R]], record: R, contain: Contain
+) -> Iterator[Finding]:
+    failed: dict[Level, list[str]] = {}
     for check in checks:
-        yield from collapse_repeats(check.run(record))
+        found = _contained(check, record, contain)
+        if found is None:
+            level: Level = "stops" if check.may_stop else "caution"
+            failed.setdefault(level, []).append(check.names[0])
+        yield from found or ()
+    yield from (check_failed(level, stage, names) for level, names in failed.items())
+
+
+def _contained(check: Check[R], record: R, contain: Contain) -> list[Finding] | None:
+    """Run one check; none where a fault of ours lost what it had to say."""
+    with contain("check"):
+        return list(collapse_repeats(check.run(record)))
+    return None
 
 
 def stage_of(finding: Finding) -> Stage:
     """Return the stage of the check that a finding comes from."""
+    if finding.check == CHECK_FAILED:
+        return next(stage for stage in STAGES if finding.key.startswith(stage))
     return STAGE_OF[finding.check]

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from functools import cached_property
 
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Order
 from ledgerstone.price import Price
@@ -40,8 +41,11 @@ class Facts:
         bookings: Sequence[Booking] | None,
         today: date,
         plates: StageCache | None = None,
+        *,
+        contain: Contain = let_through,
     ) -> None:
         self.order = order
+        self.contain = contain
         self.workshop = workshop
         self.bookings = None if bookings is None else tuple(bookings)
         self.today = today

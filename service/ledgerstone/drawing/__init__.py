@@ -1,6 +1,7 @@
 """Drawings of a slab: a dimensioned plan and a lit view, as SVG that is safe to show anywhere."""
 
 from ledgerstone.drawing.assembled import draw_assembled
+from ledgerstone.drawing.missing import MISSING
 from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
@@ -14,6 +15,7 @@ from ledgerstone.drawing.true_size import (
 from ledgerstone.drawing.view import draw_view
 
 __all__ = [
+    "MISSING",
     "NARROWEST_PX",
     "WIDEST_PX",
     "Pin",

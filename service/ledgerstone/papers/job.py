@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of, sealer_l
@@ -34,11 +35,14 @@ class Job:
     ----------
     name
         The quote's reference with its revision.
+    contain
+        Is entered for each drawing, whose fault costs that drawing alone.
     """
 
     name: str
     quote: Quote
     workshop: Workshop
+    contain: Contain = let_through
 
     @property
     def steps(self) -> tuple[Operation, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.cutouts import kind_of
-from ledgerstone.drawing import TitleBlock, draw_plan
+from ledgerstone.drawing import MISSING, TitleBlock, draw_plan
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.order import Cutout
 from ledgerstone.outline import XY
@@ -50,7 +50,9 @@ def mould_page(job: Job, i: int) -> Content:
         shade=slab.shade.name or slab.shade.match or "",
         workshop=job.workshop.workshop.name,
     )
-    plan = draw_plan(slab, shape, title=title, alone=True)
+    plan = MISSING
+    with job.contain("drawing"):
+        plan = draw_plan(slab, shape, title=title, alone=True)
     return one_sheet(
         f"{shortened(job.names[i], NAME)}: the mould{times_text(job, i)}",
         flag(MIRRORED),

@@ -82,15 +82,15 @@ class Found:
 def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial) -> Found:
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(order, facts, findings, trial)
-    fix = search.fix(WITHIN)
+    fix = search.contained_fix(WITHIN)
     left = search.whole.budget
     search.whole.full, search.whole.budget = FULL_FOR_REMEDIES, Budget(search.allowed.remedies)
     remedies = {
-        finding.id: tuple(search.remedies(finding)) for finding in search.stops[:MOST_FINDINGS]
+        finding.id: search.contained_remedies(finding) for finding in search.stops[:MOST_FINDINGS]
     }
     search.whole.budget = left
     fix = fix or _of_a_remedy(remedies)
-    nearest = None if fix is not None else search.fix(FAR)
+    nearest = None if fix is not None else search.contained_fix(FAR)
     why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not, search.verified)
 
@@ -116,6 +116,20 @@ class _Search:
         self.whole = Tried(trial, facts, Budget(self.allowed.the_whole))
         self._alone: dict[int, Tried] = {}
         self._mended: dict[int, State] = {}
+
+    def contained_fix(self, most_share: float) -> Fix | None:
+        """The least change after which nothing stops; none where a fault of ours lost it."""
+        with self.facts.contain("remedy"):
+            return self.fix(most_share)
+        return None
+
+    def contained_remedies(self, finding: Finding) -> tuple[Remedy, ...]:
+        """What settles a finding; a fault of ours costs what was not found before it."""
+        shown: list[Remedy] = []
+        with self.facts.contain("remedy"):
+            for remedy in self.remedies(finding):
+                shown.append(remedy)  # noqa: PERF402  what was found before a fault is kept
+        return tuple(shown)
 
     def fix(self, most_share: float) -> Fix | None:
         """The least change found after which nothing stops the order."""

@@ -1,0 +1,30 @@
+"""What is found where a check of ours failed: the order is neither passed nor refused by it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.checks.finding import Finding, Level
+
+CHECK_FAILED: Final = "check-failed"
+
+
+def check_failed(level: Level, stage: str, names: Sequence[str]) -> Finding:
+    """Say that not all of an order could be checked.
+
+    Parameters
+    ----------
+    level
+        ``stops`` where one of the checks might have stopped the order, else ``caution``.
+    names
+        The checks that failed.
+    """
+    return Finding(
+        CHECK_FAILED,
+        level,
+        "We could not check all of this here. Send it to us as it is: we check it by hand.",
+        "a fault of the service",
+        measured={"checks": len(names)},
+        key=f"{stage}-{level}",
+    )

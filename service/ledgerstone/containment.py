@@ -1,0 +1,24 @@
+"""Where a fault of ours is contained: it costs one part of an answer, never the answer.
+
+Who answers calls passes in what logs and counts such a fault and goes on. Without one a fault is
+let through, as tests and commands want it. Errors of our own are never contained: they mean
+something to whoever catches them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from contextlib import AbstractContextManager, suppress
+from typing import Final, Literal, get_args
+
+__all__ = ["PARTS", "Contain", "Part", "let_through"]
+
+Part = Literal["check", "remedy", "saving", "drawing"]
+PARTS: Final[tuple[Part, ...]] = get_args(Part)
+_NOTHING: Final[tuple[type[BaseException], ...]] = ()
+Contain = Callable[[Part], AbstractContextManager[object, bool]]
+
+
+def let_through(_part: Part) -> AbstractContextManager[object, bool]:
+    """Contain nothing: a fault reaches whoever asked."""
+    return suppress(*_NOTHING)

@@ -1,0 +1,35 @@
+"""What stands in the place of a drawing that could not be made."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.drawing.frame import MARGIN, PLAIN, SHEET_WIDTH, SMALL
+from ledgerstone.drawing.lettering import INK, PAPER, lettered
+from ledgerstone.drawing.svg import document, element, render
+
+__all__ = ["MISSING"]
+
+_TITLE: Final = "This drawing is missing"
+_SAYS: Final = "It could not be made here. Nothing else depends on it: ask us for one."
+_HIGH: Final = 2 * MARGIN + PLAIN + 2 * SMALL
+
+
+def _missing() -> str:
+    """Write the sheet that stands there instead, as an SVG document."""
+    return render(
+        document(
+            (SHEET_WIDTH, _HIGH),
+            "missing",
+            title=_TITLE,
+            says=_SAYS,
+            children=[
+                element("rect", width=SHEET_WIDTH, height=_HIGH, fill=PAPER, stroke=INK),
+                lettered(_TITLE, (MARGIN, MARGIN + PLAIN), PLAIN, bold=True),
+                lettered(_SAYS, (MARGIN, MARGIN + PLAIN + 1.6 * SMALL), SMALL),
+            ],
+        )
+    )
+
+
+MISSING: Final = _missing()
