@@ -103,7 +103,7 @@ def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """
     x, y = _outward(side, polygon, outline)
     way_out = _swept(polygon, x * outline.length, y * outline.length)
-    met = shapely.get_parts(plane.intersection(way_out, outline))
+    met = plane.polygons_in(plane.intersection(way_out, outline))
     parts = [p for p in met if plane.intersection(p, polygon).area > 0.0]
     return max(parts, key=lambda part: plane.intersection(part, polygon).area, default=Polygon())
 
@@ -199,9 +199,9 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
 
 def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
     """Return the concrete that is left: one piece, or several, or none where openings take all."""
-    taken = plane.union([opening.polygon for opening in openings])
-    net = plane.difference(outline, taken, grid_mm=plane.GRID_MM)  # no sliver at an open side
-    pieces = [p for p in shapely.get_parts(net) if isinstance(p, Polygon) and not p.is_empty]
+    taken = plane.union(opening.polygon for opening in openings)
+    # On the grid, so that no sliver is left at an open side.
+    pieces = plane.polygons_in(plane.difference(outline, taken, grid_mm=plane.GRID_MM))
     return pieces[0] if len(pieces) == 1 else MultiPolygon(pieces)
 
 

@@ -9,6 +9,7 @@ from typing import Literal
 
 from shapely.geometry import LineString, Point, Polygon, box
 
+from ledgerstone import plane
 from ledgerstone.order import CORNERS, LShape, Notch, Outline, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import XY, finished_size_mm, sharp_corners, side_names, wall_sides
@@ -65,7 +66,7 @@ def clipped(plan: Plan, axis: Axis, span: tuple[float, float]) -> tuple[XY, ...]
         if axis == "x"
         else ((low[0], span[0]), (high[0], span[1]))
     )
-    inside = Polygon(plan.corners).intersection(box(*low, *high))
+    inside = plane.intersection(Polygon(plan.corners), box(*low, *high))
     if not isinstance(inside, Polygon) or inside.is_empty or inside.interiors:
         return None
     ring = [(float(x), float(y)) for x, y in inside.exterior.coords[:-1]]
@@ -135,9 +136,9 @@ def sides_on(plan: Plan, outline: Rectangle | LShape, at_mm: XY) -> Sides:
     found: dict[str, tuple[str, float]] = {}
     ring = sharp_corners(outline, outline.length.mm, outline.width.mm)
     for name, line in _lines(ring, side_names(outline), at_mm):
-        around = line.buffer(_ON_MM, cap_style="flat")
+        around = plane.buffer(line, _ON_MM, cap_style="flat")
         for side, whole in _lines(plan.corners, plan.names, (0.0, 0.0)):
-            length = whole.intersection(around).length
+            length = plane.intersection(whole, around).length
             if length > max(_SHORTEST_MM, found.get(side, ("", 0.0))[1]):
                 found[side] = (name, length)
     return found

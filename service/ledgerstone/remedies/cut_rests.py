@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from shapely.geometry import LineString, box
 
+from ledgerstone import plane
 from ledgerstone.order import Ledge, Point, Rests, Unit
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
@@ -123,7 +124,7 @@ def _ledges(rests: Rests, place: Place) -> Carried | None:
     lines = []
     for ledge in rests.lines:
         line = LineString([(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)])
-        part = line.intersection(room)
+        part = plane.intersection(line, room)
         if isinstance(part, LineString) and part.length >= _SHORTEST_MM:
             lines.append(_ledge(ledge, [(x, y) for x, y in part.coords], place))
     depth = rests.lines[0].depth
