@@ -283,9 +283,6 @@ def test_papers_go_out_without_the_drawing_that_failed(
     assert_told(client, lines, "drawing")
 
 
-# --- what is never contained ----------------------------------------------------------------
-
-
 def test_an_error_of_ours_is_not_contained(client: FlaskClient) -> None:
     """What means something to who catches it goes on: an order not understood is a 400."""
     assert client.post("/v1/drawings", json={"slabs": []}).status_code == 400

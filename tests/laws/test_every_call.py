@@ -31,7 +31,6 @@ def test_a_fault_is_noticed(service: Service, monkeypatch: pytest.MonkeyPatch) -
     monkeypatch.setattr(module, "draw_plan", broken)
     wrong = faults_of(service.answers(EXAMPLE_ORDER))
     assert any("ZeroDivisionError" in fault for fault in wrong)
-    assert any(fault.startswith("plan.svg 0: status 500") for fault in wrong)
     monkeypatch.setattr(
         module, "draw_plan", lambda *a, **k: draw_plan(*a, **k).replace(' x="', ' x="nan ', 1)
     )
