@@ -25,7 +25,7 @@ from ledgerstone.errors import QuantityError
 from ledgerstone.order import Order
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, SentBack, quote
-from ledgerstone.stages import QuoteContext, plan
+from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]
@@ -50,7 +50,7 @@ answerable = pytest.mark.parametrize(
 
 def shape_findings(order: Order, workshop: Workshop) -> list[Finding]:
     """Run the first stage of checks."""
-    return check_plan(plan(order, QuoteContext(workshop, None, TODAY)))
+    return check_plan(plan(order, StageContext(workshop, None, TODAY)))
 
 
 def stops(order: Order, workshop: Workshop) -> set[str]:

@@ -9,7 +9,7 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.stages import Planned, QuoteContext, plan
+from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
 
@@ -66,7 +66,7 @@ def facts_of(
 
 def plan_of(order: Order, workshop: Workshop) -> Planned:
     """Work out the first stage of an order."""
-    return plan(order, QuoteContext(workshop, None, date(2026, 11, 25)))
+    return plan(order, StageContext(workshop, None, date(2026, 11, 25)))
 
 
 def shapes_of(order: Order, workshop: Workshop) -> tuple[Shape, ...]:

@@ -11,7 +11,7 @@ from laws.awkward_orders import AWKWARD
 from laws.strategies import modest_orders, orders
 from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, Finding
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.stages import Assessed, QuoteContext, Scheduled, plan
+from ledgerstone.stages import Assessed, Scheduled, StageContext, plan
 from ledgerstone.strength.handling import Cover
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from unit.checked import TODAY, run_checks
@@ -54,7 +54,7 @@ def said(document: Json, names: Iterable[str], workshop: Workshop = WORKSHOP) ->
 
 def said_without_the_plate(document: Json) -> list[Finding]:
     """Collect what the checks say that ask nothing of the plate and nothing of the calendar."""
-    planned = plan(read_order(document, WORKSHOP), QuoteContext(WORKSHOP, None, TODAY))
+    planned = plan(read_order(document, WORKSHOP), StageContext(WORKSHOP, None, TODAY))
     unassessed = Assessed(planned, (), (), Cover(0.0, 20.0), 20.0)
     unscheduled = Scheduled(unassessed, (), None)
     checks = [check for check in PROMISE_CHECKS if not OF_DAYS & set(check.names)]

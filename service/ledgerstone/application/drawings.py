@@ -37,7 +37,7 @@ from ledgerstone.drawing.tiling import Paper
 from ledgerstone.order import Order, Slab
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.stages import QuoteContext, StageCache, plan
+from ledgerstone.stages import StageCache, StageContext, plan
 from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
 from ledgerstone.strength.utilisation_map import utilisation_map
 from ledgerstone.surfaces import SURFACES
@@ -238,7 +238,7 @@ def draw_utilisation(
     """
     order = read_order({"slabs": slabs}, workshop)
     plates = cache.plates
-    planned = plan(order, QuoteContext(workshop, (), _NO_DAY, cache))
+    planned = plan(order, StageContext(workshop, (), _NO_DAY, cache))
     slab, shape = order.slabs[number], planned.shapes[number]
     title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
     stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)

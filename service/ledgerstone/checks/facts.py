@@ -17,9 +17,9 @@ from ledgerstone.stages import (
     Judged,
     Planned,
     Priced,
-    QuoteContext,
     Scheduled,
     StageCache,
+    StageContext,
     Unassessed,
     assess,
     judge,
@@ -52,9 +52,9 @@ class Facts:
         self.plates = plates if plates is not None else StageCache()
 
     @property
-    def context(self) -> QuoteContext:
+    def context(self) -> StageContext:
         """What the stages depend on beside the order."""
-        return QuoteContext(self.workshop, self.bookings, self.today, self.plates)
+        return StageContext(self.workshop, self.bookings, self.today, self.plates)
 
     @cached_property
     def planned(self) -> Planned:

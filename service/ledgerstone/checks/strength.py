@@ -14,7 +14,7 @@ from ledgerstone.order import Slab
 from ledgerstone.stages import (
     Judged,
     Planned,
-    QuoteContext,
+    StageContext,
     Unassessed,
     assess_handling,
     assess_in_place,
@@ -141,7 +141,7 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
         yield finding_of("cracks-in-place", i, verdict, says)
 
 
-def still_cracks(check: str, i: int, planned: Planned, context: QuoteContext) -> bool:
+def still_cracks(check: str, i: int, planned: Planned, context: StageContext) -> bool:
     """Whether a slab cracks where one of ``CRACKS`` looks, without a look at anything else."""
     try:
         if check == "cracks-in-place":

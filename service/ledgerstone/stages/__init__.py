@@ -15,7 +15,7 @@ from ledgerstone.stages.assessed import (
     assess_in_place,
 )
 from ledgerstone.stages.cache import StageCache
-from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.judged import Judged, judge
 from ledgerstone.stages.planned import Planned, plan
 from ledgerstone.stages.priced import Priced, price_work
@@ -26,9 +26,9 @@ __all__ = [
     "Judged",
     "Planned",
     "Priced",
-    "QuoteContext",
     "Scheduled",
     "StageCache",
+    "StageContext",
     "Unassessed",
     "assess",
     "assess_handling",

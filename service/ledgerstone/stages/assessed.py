@@ -11,7 +11,7 @@ from ledgerstone.order import Shade, Slab
 from ledgerstone.reinforcement import SteelPlan, advise
 from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, SlabKey, SteelKey
-from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.handling import Cover
 from ledgerstone.strength.in_place import InPlace, in_place
@@ -57,7 +57,7 @@ class Unassessed:
     slabs: tuple[int, ...]
 
 
-def assess(planned: Planned, context: QuoteContext) -> Assessed | Unassessed:
+def assess(planned: Planned, context: StageContext) -> Assessed | Unassessed:
     """Work out the stresses of every slab, how it is handled, and its steel."""
     each = [_strength_or_none(planned, i, context) for i in range(len(planned.order.slabs))]
     known = tuple(one for one in each if one is not None)
@@ -67,7 +67,7 @@ def assess(planned: Planned, context: QuoteContext) -> Assessed | Unassessed:
     return Assessed(planned, known, steel, _cover(planned, context), _workshop_temp_c(context))
 
 
-def _strength_or_none(planned: Planned, i: int, context: QuoteContext) -> SlabStrength | None:
+def _strength_or_none(planned: Planned, i: int, context: StageContext) -> SlabStrength | None:
     try:
         handled = assess_handling(planned, i, context)
         return replace(handled, in_place=assess_in_place(planned, i, context))
@@ -75,7 +75,7 @@ def _strength_or_none(planned: Planned, i: int, context: QuoteContext) -> SlabSt
         return None
 
 
-def assess_handling(planned: Planned, i: int, context: QuoteContext) -> SlabStrength:
+def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStrength:
     """Work out one slab's stresses until it lies on its rests, which do not bear on it.
 
     Raises
@@ -107,7 +107,7 @@ def assess_handling(planned: Planned, i: int, context: QuoteContext) -> SlabStre
     return context.cache.handling.get_or_compute(key, compute)
 
 
-def assess_in_place(planned: Planned, i: int, context: QuoteContext) -> InPlace:
+def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
     """Work out one slab's stresses on its rests.
 
     Raises
@@ -126,7 +126,7 @@ def assess_in_place(planned: Planned, i: int, context: QuoteContext) -> InPlace:
     return context.cache.in_place.get_or_compute(key, compute)
 
 
-def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: QuoteContext) -> SteelPlan:
+def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageContext) -> SteelPlan:
     slab = planned.order.slabs[i]
     key = SteelKey(SlabKey.of(slab), _workshop_temp_c(context), _cover(planned, context))
     compute = partial(advise, slab, planned.shapes[i], strength, context.workshop)
@@ -138,7 +138,7 @@ def _without_appearance(slab: Slab) -> Slab:
     return replace(slab, label="", shade=Shade(), quantity=1)
 
 
-def _casting_day(context: QuoteContext) -> date:
+def _casting_day(context: StageContext) -> date:
     """About when it is cast, by the month of which the workshop is as warm; today, if never."""
     ahead = days_ahead(context.workshop, context.bookings) + _DAYS_TO_CASTING
     try:
@@ -148,11 +148,11 @@ def _casting_day(context: QuoteContext) -> date:
         return context.today
 
 
-def _workshop_temp_c(context: QuoteContext) -> float:
+def _workshop_temp_c(context: StageContext) -> float:
     return context.workshop.handling.workshop_c[_casting_day(context).month - 1]
 
 
-def _cover(planned: Planned, context: QuoteContext) -> Cover:
+def _cover(planned: Planned, context: StageContext) -> Cover:
     """How the slabs lie in their moulds: in the heated tent where it is asked for."""
     workshop, temp_c = context.workshop, _workshop_temp_c(context)
     tent = workshop.tent

@@ -12,7 +12,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 @dataclass(frozen=True, slots=True)
-class QuoteContext:
+class StageContext:
     """What a quote depends on beside the order.
 
     Attributes

@@ -9,7 +9,7 @@ from functools import partial
 from ledgerstone.order import Order, Slab
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages.cache import SlabKey
-from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.context import StageContext
 from ledgerstone.transport import area_of, packed_kg, slab_kg
 from ledgerstone.workshop.records import Area, Workshop
 
@@ -43,7 +43,7 @@ class Planned:
         return ((i, slab, shape) for i, (slab, shape) in enumerate(pairs))
 
 
-def plan(order: Order, context: QuoteContext) -> Planned:
+def plan(order: Order, context: StageContext) -> Planned:
     """Work out each slab's plan and mass."""
     workshop = context.workshop
     shapes = tuple(

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from ledgerstone.price import costs, making_lines, subtotal
 from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
 from ledgerstone.stages.assessed import Assessed
-from ledgerstone.stages.context import QuoteContext
+from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
 from ledgerstone.work import Operation, operations
 
@@ -34,7 +34,7 @@ class Scheduled:
         return self.assessed.planned
 
 
-def schedule(assessed: Assessed, context: QuoteContext) -> Scheduled:
+def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     """List the work and lay it into the calendar.
 
     Of equal pieces as few moulds are made as meet the day asked for; where none does, or no day
@@ -91,7 +91,7 @@ def _tiles_are_cast(assessed: Assessed, without_tiles: tuple[Operation, ...]) ->
     return subtotal(making_lines(every, workshop)) >= sample.always_from
 
 
-def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: QuoteContext) -> LeadTime:
+def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: StageContext) -> LeadTime:
     """Lay one list of work into the calendar.
 
     Raises
