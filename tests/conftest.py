@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from hypothesis import settings
 
-from ledgerstone.contract._openapi_examples import BENCH
+from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 
 if TYPE_CHECKING:

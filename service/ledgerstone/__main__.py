@@ -1,9 +1,8 @@
 """``python -m ledgerstone quote ORDER``, ``… reply ORDER`` and ``… job-sheet ORDER``."""
 
-import os
 import sys
 
-from ledgerstone.cli.orders import run
+from ledgerstone.cli.orders import main
 
 if __name__ == "__main__":
-    sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr, os.environ))
+    sys.exit(main())

@@ -42,7 +42,7 @@ def union(parts: Iterable[BaseGeometry], *, grid_mm: float | None = None) -> Bas
         return shapely.union_all([sound(part) for part in every], grid_size=_COARSE_MM)
 
 
-def buffer(shape: BaseGeometry, by_mm: float, **style: Any) -> Polygon:  # noqa: ANN401  shapely's own options
+def buffer(shape: BaseGeometry, by_mm: float, **style: Any) -> Polygon:
     """Return a geometry grown by so much, or drawn in where it is negative.
 
     One polygon, or several where a shape that is drawn in comes apart: typed as in shapely's stubs.

@@ -20,14 +20,14 @@ if TYPE_CHECKING:
 EML = {**MAKER, "Accept": "message/rfc822"}
 
 
-def _reply(client: "FlaskClient", **asked: Any) -> dict[str, str]:  # noqa: ANN401  JSON
+def _reply(client: "FlaskClient", **asked: Any) -> dict[str, str]:
     answer = client.post("/v1/replies", json=asked, headers=MAKER)
     assert answer.status_code == 200, answer.text
     made: dict[str, str] = answer.get_json()
     return made
 
 
-def _draft(client: "FlaskClient", **asked: Any) -> EmailMessage:  # noqa: ANN401  JSON
+def _draft(client: "FlaskClient", **asked: Any) -> EmailMessage:
     answer = client.post("/v1/replies", json=asked, headers=EML)
     assert answer.status_code == 200, answer.text
     assert answer.mimetype == "message/rfc822"

@@ -17,7 +17,7 @@ TESTS = Path(__file__).parent
 MOST_S = 20.0  # of processor time: the largest calendar that is read takes a third of it
 
 
-def _settings(folder: Path, **more: Any) -> Settings:  # noqa: ANN401  any setting
+def _settings(folder: Path, **more: Any) -> Settings:
     profile = folder / "workshop.toml"
     if not profile.exists():
         profile.write_bytes(PROFILE)

@@ -14,7 +14,7 @@ LONG = (
 Json = dict[str, Any]
 
 
-def _slab(outline: Json, **more: Any) -> Json:  # noqa: ANN401  a slab's members
+def _slab(outline: Json, **more: Any) -> Json:
     usual = {"thickness": 40, "label": LONG, "rests": {"kind": "full"},
              "finish": {"surface": "polished", "sealer": "matt"}}  # fmt: skip
     return {"outline": outline, **usual, **more}

@@ -10,16 +10,17 @@ from api.asking import NEVER_SAID, sentences
 from api.schemas import Schemas
 from conftest import MAKER_KEY
 from ledgerstone.codec.problem_kinds import KINDS
-from ledgerstone.contract._openapi_examples import ORDERS
-from ledgerstone.contract.openapi import document
+from ledgerstone.contract.document import document
+from ledgerstone.contract.example_orders import ORDERS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 PROBLEM = "application/problem+json"
+DOCUMENT = document()
 CALLS = [
     (path, method, operation)
-    for path, item in document()["paths"].items()
+    for path, item in DOCUMENT["paths"].items()
     for method, operation in item.items()
 ]
 
@@ -67,7 +68,7 @@ def test_every_posted_example_gets_the_answer_it_is_listed_under(
     maker = {"Authorization": f"Bearer {MAKER_KEY}"}
     headers = maker if operation.get("security") == [{"makersKey": []}] else {}
     answer = client.post(path.replace("{kind}", "care"), json=body, headers=headers)
-    listed = _examples(operation["responses"], document()["components"]["responses"])
+    listed = _examples(operation["responses"], DOCUMENT["components"]["responses"])
     under = {status for status, example, _, _ in listed if example == name} or {"200"}
     assert {str(answer.status_code)} == under, answer.text[:600]
     told = operation["responses"][str(answer.status_code)]["content"]
@@ -82,7 +83,7 @@ def test_every_shown_answer_matches_its_schema(
     schemas: Schemas, path: str, method: str, operation: dict[str, Any]
 ) -> None:
     """Each example of an answer is one that the call could give, by the schema beside it."""
-    shown = _examples(operation["responses"], document()["components"]["responses"])
+    shown = _examples(operation["responses"], DOCUMENT["components"]["responses"])
     assert shown, (path, method)
     for status, name, schema, value in shown:
         assert schemas.faults_of(schema, value) == [], (status, name)

@@ -20,7 +20,7 @@ STOPPED = changed(("/slabs/0/cutouts/0/centre/y", "218 mm"))
 STOPPED_TWICE = changed(("/slabs/0/thickness", "10 mm"), order=STOPPED)
 
 
-def _reply(client: "FlaskClient", **asked: Any) -> dict[str, str]:  # noqa: ANN401  JSON
+def _reply(client: "FlaskClient", **asked: Any) -> dict[str, str]:
     answer = client.post("/v1/replies", json=asked, headers=MAKER)
     assert answer.status_code == 200, answer.text
     made: dict[str, str] = answer.get_json()

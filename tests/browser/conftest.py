@@ -116,7 +116,7 @@ def chromium(browser_launch: dict[str, Any]) -> Iterator[Browser]:
 def opened(
     browser: Browser,
     served: Served,
-    **options: Any,  # noqa: ANN401  playwright's own options
+    **options: Any,
 ) -> tuple[BrowserContext, Page]:
     """Open the page in a visitor's own context, with British habits."""
     context = browser.new_context(locale="en-GB", timezone_id="Europe/London", **options)

@@ -24,7 +24,7 @@ def patch(pointer: str, old: str, new: str) -> list[dict[str, str]]:
 def with_remedies(
     page: Page,
     remedies: dict[str, Any],
-    **sent_back: Any,  # noqa: ANN401  JSON members
+    **sent_back: Any,
 ) -> None:
     """Let the real service answer, and add to its answer what it would say of remedies.
 

@@ -16,16 +16,19 @@ Json = dict[str, Any]
 DRAWS: Final = """
 import json, sys
 from datetime import date
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.answering import answer_order
 from ledgerstone.application.choices import write_choices
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import seen_colour, gloss_of
-from ledgerstone.contract.openapi import document_text
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.contract.document import document_text
 from ledgerstone.drawing import TitleBlock, draw_plan, draw_view
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 workshop = load_profile(DEMONSTRATION)
-desk, choices = Desk(workshop, date(2026, 11, 25)), write_choices(workshop)
+context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
+choices, document = write_choices(workshop), document_text()
 def told(order):
-    answer = desk.answer(order, search=False)
+    answer = answer_order(order, context, search=False)
     slab, shape = answer.order.slabs[0], answer.shapes[0]
     sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
     view = draw_view(slab, shape, colour=seen_colour(slab, sealer, workshop),
@@ -38,7 +41,7 @@ def told(order):
         "sealers": [s["name"] for s in choices["sealers"]],
         "net_mm2": shape.net_area_mm2, "outline_mm2": shape.outline_area_mm2,
         "plan": draw_plan(slab, shape, title=TitleBlock()), "view": len(view),
-        "document": document_text(),
+        "document": document,
     }
 print(json.dumps([told(order) for order in json.load(sys.stdin)]))
 """

@@ -11,10 +11,10 @@ from laws.plan_strategies import Json
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks.finding import cut_short
-from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote, SentBack
 from unit.contexts import context_of
 from unit.test_sentences import faults
+from unit.written import write_fixes, write_remedies
 
 
 def stops(answer: Quote | SentBack) -> set[str]:

@@ -19,7 +19,7 @@ from unit.contexts import context_of
 Json = dict[str, Any]
 
 
-def slab(length: object, width: object, *cutouts: Json, **more: Any) -> Json:  # noqa: ANN401  JSON
+def slab(length: object, width: object, *cutouts: Json, **more: Any) -> Json:
     """A rectangular slab with openings."""
     outline = {"kind": "rectangle", "length": length, "width": width}
     return {"outline": outline, "thickness": 40, "cutouts": list(cutouts), **more}
@@ -71,7 +71,7 @@ def test_every_way_of_getting_it_wrong_is_taken(way: str, monkeypatch: pytest.Mo
     made: list[str] = []
     right = WAYS[way][0]
 
-    def seen(*told: Any) -> None:  # noqa: ANN401  as the way itself
+    def seen(*told: Any) -> None:
         made.append(way)
         right(*told)
 

@@ -42,6 +42,6 @@ def levels(findings: list[Finding]) -> list[str]:
     return [finding.level for finding in findings]
 
 
-def plain(length: object = 1400, width: object = 600, **more: Any) -> Json:  # noqa: ANN401  members
+def plain(length: object = 1400, width: object = 600, **more: Any) -> Json:
     """Write a plain slab 40 mm thick."""
     return slab_json(box(length, width), **more)

@@ -44,7 +44,7 @@ def costed(workshop: Workshop, *slabs: Json, **more: object) -> dict[str, Decima
     return added
 
 
-def with_offer(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  an offer's members
+def with_offer(workshop: Workshop, **more: Any) -> Workshop:
     """Change how a workshop offers its prices."""
     return replace(workshop, offer=replace(workshop.offer, **more))
 

@@ -12,22 +12,22 @@ from unit.slabs import Json
 LIFT: Json = {"width": 1100, "depth": 1400, "height": 2200, "door": 800, "rated_kg": 630}
 
 
-def fitted(**more: Any) -> Json:  # noqa: ANN401  a delivery's members
+def fitted(**more: Any) -> Json:
     """Write a delivery that we carry in."""
     return {**FITTED, **more}
 
 
-def kerbside(**more: Any) -> Json:  # noqa: ANN401  as above
+def kerbside(**more: Any) -> Json:
     """Write a delivery that the customer carries in."""
     return {**PALLET, **more}
 
 
-def with_lifting(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  its members
+def with_lifting(workshop: Workshop, **more: Any) -> Workshop:
     """The same workshop with other limits."""
     return replace(workshop, lifting=replace(workshop.lifting, **more))
 
 
-def with_pallet(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  its members
+def with_pallet(workshop: Workshop, **more: Any) -> Workshop:
     """The same workshop with one kind of pallet, which is high enough for anything."""
     pallet = replace(workshop.lifting.pallets[0], highest_mm=2500, **more)
     return with_lifting(workshop, pallets=(pallet,))

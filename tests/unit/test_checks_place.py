@@ -12,12 +12,12 @@ from unit.checked import found, levels, plain
 from unit.slabs import Json, box, cut, hole, slab_json, slab_of
 
 
-def with_recipe(workshop: Workshop, **more: Any) -> Workshop:  # noqa: ANN401  a recipe's members
+def with_recipe(workshop: Workshop, **more: Any) -> Workshop:
     """The same workshop with another recipe."""
     return replace(workshop, recipe=replace(workshop.recipe, **more))
 
 
-def sealed(sealer: str, **more: Any) -> Json:  # noqa: ANN401  a slab's members
+def sealed(sealer: str, **more: Any) -> Json:
     """Write a slab with one sealer."""
     return plain(finish={"sealer": sealer}, **more)
 

@@ -6,7 +6,6 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.application.answers import shade_members
 from ledgerstone.application.choices import write_choices
 from ledgerstone.checks import STAGE_OF, Finding, check_plan
 from ledgerstone.order import Order
@@ -14,6 +13,7 @@ from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.workshop import Dose, Workshop
 from unit.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
+from unit.written import write_shade
 
 NAMES = {"shade-not-matched", "shade-out-of-reach", "dose-over-limit"}
 
@@ -24,13 +24,13 @@ def matching(workshop: Workshop) -> Workshop:
     return replace(workshop, shade=replace(workshop.shade, matching=True))
 
 
-def ordered(workshop: Workshop, shade: dict[str, str], **more: Any) -> Order:  # noqa: ANN401  members
+def ordered(workshop: Workshop, shade: dict[str, str], **more: Any) -> Order:
     """Order one slab of 1000 by 500 in a shade."""
     finish = {"surface": "as-cast", "sealer": "matt"}
     return order_of(workshop, slab_json(box(1000, 500), shade=shade, finish=finish, **more))
 
 
-def found(workshop: Workshop, shade: dict[str, str], **more: Any) -> list[Finding]:  # noqa: ANN401  as above
+def found(workshop: Workshop, shade: dict[str, str], **more: Any) -> list[Finding]:
     """Return what the checks of shades say of one slab."""
     planned = plan_of(ordered(workshop, shade, **more), workshop)
     return [finding for finding in check_plan(planned) if finding.check in NAMES]
@@ -97,7 +97,7 @@ def test_a_workshops_own_limit_stops(workshop: Workshop) -> None:
 def test_an_answer_says_the_models_colour_and_how_sure(workshop: Workshop) -> None:
     """A read shade comes with its Lab, dose and uncertainty; wet and sealed it is darker."""
     (slab,) = ordered(workshop, {"name": "graphite"}).slabs
-    members = shade_members(slab, workshop)
+    members = write_shade(slab, workshop)
     seen = palette_shade_seen(workshop.palette[0], workshop)
     assert members["name"] == "graphite"
     assert members["hex"] == seen.hex
@@ -112,7 +112,7 @@ def test_an_answer_says_the_models_colour_and_how_sure(workshop: Workshop) -> No
 def test_an_answer_by_eye_claims_no_certainty(workshop: Workshop) -> None:
     """A shade judged by eye is marked so, and no uncertainty is made up for it."""
     (slab,) = ordered(workshop, {"name": "lichen"}).slabs
-    members = shade_members(slab, workshop)
+    members = write_shade(slab, workshop)
     assert members["by_eye"] is True
     assert "uncertainty_delta_e" not in members
 
@@ -120,7 +120,7 @@ def test_an_answer_by_eye_claims_no_certainty(workshop: Workshop) -> None:
 def test_an_answer_to_a_match_says_how_far_it_stays(matching: Workshop) -> None:
     """A matched shade comes with the wish, what is made of it, and the distance."""
     (slab,) = ordered(matching, {"match": "#5b5d5a"}).slabs
-    members = shade_members(slab, matching)
+    members = write_shade(slab, matching)
     assert members["match"] == "#5b5d5a"
     assert members["hex"] != "#5b5d5a"
     assert 0 < members["away_delta_e"] < 5

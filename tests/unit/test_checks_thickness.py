@@ -17,7 +17,7 @@ def relief(kind: str, depth: object, size: tuple[int, int], at: tuple[int, int])
     return {"kind": kind, "outline": box(*size), "depth": depth, "at": place}
 
 
-def edged(side: str = "front", **edge: Any) -> Json:  # noqa: ANN401  an edge's members
+def edged(side: str = "front", **edge: Any) -> Json:
     """Write one edge."""
     return {side: edge}
 

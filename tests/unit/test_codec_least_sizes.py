@@ -15,7 +15,7 @@ Json = dict[str, Any]
 BOX: Json = {"kind": "rectangle", "length": 900, "width": 500}
 
 
-def faults(workshop: Workshop, outline: Json = BOX, **more: Any) -> tuple[Fault, ...]:  # noqa: ANN401  JSON
+def faults(workshop: Workshop, outline: Json = BOX, **more: Any) -> tuple[Fault, ...]:
     """What is not understood of one slab."""
     slab = {"outline": outline, "thickness": 40, **more}
     try:

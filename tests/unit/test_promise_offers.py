@@ -9,12 +9,12 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.codec.remedies_out import write_remedies
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.workshop import Workshop
 from unit.checked import plain
 from unit.contexts import context_of
 from unit.slabs import Json
+from unit.written import write_remedies
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"rests": {"kind": "full"}}

@@ -9,7 +9,6 @@ import pytest
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import Facts
-from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote
 from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
@@ -17,6 +16,7 @@ from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
 from unit.contexts import context_of
 from unit.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
+from unit.written import write_fixes, write_remedies
 
 
 @pytest.fixture(scope="module")

@@ -5,11 +5,11 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.codec.remedies_out import write_ways
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
 from unit.contexts import context_of
 from unit.remedied import FULL, TODAY, Json, rectangle
+from unit.written import write_ways
 
 
 @pytest.fixture(scope="module")

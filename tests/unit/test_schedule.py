@@ -21,7 +21,7 @@ def day(n: int) -> date:
     return MONDAY + timedelta(days=n)
 
 
-def step(stage: Stage, hours: float, **more: Any) -> Operation:  # noqa: ANN401  an operation's members
+def step(stage: Stage, hours: float, **more: Any) -> Operation:
     """Write one operation; a finish frees the table."""
     return Operation(stage, stage, 0, hours, **{"frees": stage == "finish", **more})
 

@@ -78,7 +78,11 @@
  * @typedef {{reference: string, token: string, issued: string, valid_until: string, order: Order,
  *   standing: string, stands: boolean, says: string, because: {reason: string, says: string}[],
  *   price: {currency: string, net: string, tax: string, total: string, deposit: string},
- *   lead_time: {ready_on: string, if_ordered_by: string}, today?: Answer}} Opened
+ *   lead_time: {ready_on: string, if_ordered_by: string}, today?: Today}} Opened
+ */
+/**
+ * @typedef {{kind: "quote", body: Quote} | {kind: "sent-back", body: SentBack}
+ *   | {kind: "not-understood", body: {faults: Fault[]}}} Today
  */
 /** @typedef {{says: string, faults?: Fault[]}} Requested */
 /**

@@ -15,6 +15,7 @@ from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.metrics import Counts
+from ledgerstone.codec.service_schemas import HEALTH
 
 _FORWARDED = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
 _TEXT = "text/plain; version=0.0.4; charset=utf-8"
@@ -43,12 +44,12 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
 
     @health.get("/v1/health/live")
     def live() -> Response:
-        return jsonify({"status": "live"})
+        return jsonify(HEALTH.dump({"status": "live"}))
 
     @health.get("/v1/health/ready")
     def ready() -> Response:
         told = {"status": "ready", "version": __version__, **_stands(context)}
-        return jsonify({**told, **_refused(running.refused)})
+        return jsonify(HEALTH.dump({**told, **_refused(running.refused)}))
 
     @health.get("/metrics")
     def metrics() -> Response:
@@ -72,8 +73,7 @@ def _stands(context: AppContext) -> dict[str, Any]:
     else:
         members = {"status": "read", "bookings": read.fingerprint}
     age_hours = calendar.age_hours(time.time())
-    aged = {} if age_hours is None else {"age_hours": round(age_hours, 1)}
-    return {**told, "calendar": {**members, **aged}}
+    return {**told, "calendar": {**members, "age_hours": age_hours}}
 
 
 def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:

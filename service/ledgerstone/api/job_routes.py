@@ -9,9 +9,9 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answers import write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.job_sheets import make_job
+from ledgerstone.application.job_sheets import make_job, write_job
 from ledgerstone.application.resolving import ResolvedRequest
-from ledgerstone.papers.job_sheet import job_content, job_page, job_print
+from ledgerstone.papers.job_sheet import job_page, job_print
 from ledgerstone.quote import SentBack
 from ledgerstone.schedule.plan_ics import plan_ics
 
@@ -40,7 +40,7 @@ def job_routes(context: AppContext) -> Blueprint:
             plan = plan_ics(job.quote.lead_time, job.quote.order, job.workshop)
             return Response(plan, mimetype=_ICS)
         if form == _JSON:
-            return Response(json.dumps(job_content(job)), mimetype=_JSON)
+            return Response(json.dumps(write_job(job)), mimetype=_JSON)
         response = Response(job_page(job, context.templates), mimetype=_HTML)
         response.headers["Content-Security-Policy"] = _POLICY
         return response

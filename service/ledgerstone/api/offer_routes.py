@@ -19,9 +19,9 @@ from ledgerstone.application.opening import write_opened
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.requesting import send_request
 from ledgerstone.application.resolving import ResolvedRequest
-from ledgerstone.application.sheets import SHEETS, make_sheet
+from ledgerstone.application.sheets import SHEETS, make_sheet, write_sheet
 from ledgerstone.codec.links import open_offer
-from ledgerstone.papers.sheet import sheet_content, sheet_page, sheet_print
+from ledgerstone.papers.sheet import sheet_page, sheet_print
 from ledgerstone.quote import SentBack
 
 _JSON, _HTML, _PDF, _EML = "application/json", "text/html", "application/pdf", "message/rfc822"
@@ -111,7 +111,7 @@ def _sheet(kind: str, form: str, context: AppContext) -> Response:
     if form == _PDF:
         return _download(sheet_print(sheet, asked.workshop), _PDF, f"{kind}.pdf")
     if form == _JSON:
-        return Response(json.dumps(sheet_content(sheet, asked.workshop)), mimetype=_JSON)
+        return Response(json.dumps(write_sheet(sheet, asked)), mimetype=_JSON)
     response = Response(sheet_page(sheet, asked.workshop, context.templates), mimetype=_HTML)
     response.headers["Content-Security-Policy"] = _SHEET_POLICY
     return response

@@ -9,8 +9,9 @@ from typing import Any
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
-from ledgerstone.codec.faults_out import write_faults
+from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
+from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
     LedgerstoneError,
     MailFault,
@@ -40,17 +41,21 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
 }
 
 
-def problem(status: int, detail: str | None = None, **members: Any) -> Response:  # noqa: ANN401  extension members
-    """Make a problem answer of one status; extension members are added as they are."""
+def problem(
+    status: int, detail: str | None = None, not_understood: NotUnderstood | None = None
+) -> Response:
+    """Make a problem answer of one status, with what was not understood where that is why."""
     kind = BY_STATUS.get(status, BY_STATUS[400 if status < 500 else 500])
     body = {
         "type": PROBLEMS + kind.name,
         "title": kind.title,
         "status": status,
         "detail": detail or kind.usual,
-        **members,
     }
-    return problem_response(body)
+    if not_understood is not None:
+        members = {**body, **fault_members(not_understood)}
+        return problem_response(NOT_UNDERSTOOD.dump(members))
+    return problem_response(PROBLEM.dump(body))
 
 
 def problem_response(body: dict[str, Any]) -> Response:
@@ -84,7 +89,7 @@ def register(app: Flask) -> None:
 def _not_understood(fault: NotUnderstood) -> Response:
     count = len(fault.faults)
     detail = fault.faults[0].says if count == 1 else f"{count} things could not be understood."
-    return problem(STATUS_OF[NotUnderstood], detail, **write_faults(fault))
+    return problem(STATUS_OF[NotUnderstood], detail, fault)
 
 
 def _told(fault: LedgerstoneError) -> Response:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
+from pathlib import Path
+from typing import Any, Final
 
 from flask import Blueprint, Response, json, jsonify
 
@@ -14,13 +15,15 @@ from ledgerstone.application.answers import write_drawings, write_quote, write_s
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import draw_utilisation
-from ledgerstone.contract.openapi import document_text
 from ledgerstone.quote import Quote, SentBack
+
+_CONTRACT: Final = Path(__file__).with_name("openapi.yaml")
 
 
 def routes(context: AppContext) -> Blueprint:
     """Make the ``/v1`` routes of one workshop."""
     v1 = Blueprint("v1", __name__, url_prefix="/v1")
+    contract = _CONTRACT.read_bytes()
 
     @v1.get("/choices")
     def choices() -> Response:
@@ -45,7 +48,7 @@ def routes(context: AppContext) -> Blueprint:
 
     @v1.get("/openapi.yaml")
     def openapi() -> Response:
-        return Response(document_text(), content_type="application/yaml")
+        return Response(contract, content_type="application/yaml")
 
     return v1
 

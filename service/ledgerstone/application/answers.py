@@ -1,9 +1,9 @@
-"""Quotes, send-backs and their parts as JSON members: every quantity's key ends in its unit."""
+"""Quotes and send-backs as their schemas write them."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, Final
 
 from shapely.geometry import Point
 
@@ -11,24 +11,28 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.checks import Finding
 from ledgerstone.checks.finding import geojson
-from ledgerstone.codec.changes import write_changes
+from ledgerstone.codec.changes import change_members
+from ledgerstone.codec.drawing_schemas import DRAWINGS
+from ledgerstone.codec.finding_schemas import FINDING
 from ledgerstone.codec.links import Offer, link_members, offer_of
-from ledgerstone.codec.money import write_price
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
-from ledgerstone.codec.remedies_out import write_fixes, write_remedies, write_ways
+from ledgerstone.codec.problem_schemas import SENT_BACK_ANSWER
+from ledgerstone.codec.quote_schemas import QUOTE
+from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
-from ledgerstone.quote import Quote, SentBack, SlabWeight
-from ledgerstone.schedule import LeadTime
+from ledgerstone.quote import Quote, SentBack
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
-from ledgerstone.shape import Shape
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2 = 1e6
-MM3_PER_L = 1e6
+Members = dict[str, Any]
+
+MM2_PER_M2: Final = 1e6
+MM3_PER_L: Final = 1e6
 MOST_FINDINGS = 100  # the gravest; an order that has more is not read to its end
+_OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name != "remedies")
 
 
 def write_quote(
@@ -36,8 +40,8 @@ def write_quote(
     context: QuoteContext,
     since: Offer | None = None,
     *,
-    document: dict[str, Any] | None = None,
-) -> dict[str, Any]:
+    document: Members | None = None,
+) -> Members:
     """Write a quote, with its signed link and its drawings' links.
 
     Parameters
@@ -47,36 +51,44 @@ def write_quote(
     document
         The order as it was sent: the patches of ways to save apply to it.
     """
-    workshop, tokens = context.workshop, context.tokens
+    written: Members = QUOTE.dump(quote_members(quote, context, since, document=document))
+    return written
+
+
+def quote_members(
+    quote: Quote,
+    context: QuoteContext,
+    since: Offer | None = None,
+    *,
+    document: Members | None = None,
+) -> Members:
+    """Return what ``QuoteSchema`` writes; parameters as of ``write_quote``."""
+    workshop = context.workshop
     offer = offer_of(quote, workshop, since)
     return {
         "reference": offer.reference,
-        **link_members(offer, workshop, tokens),
+        **link_members(offer, workshop, context.tokens),
         "order": write_order(quote.order),
-        "issued": quote.issued.isoformat(),
-        "valid_until": quote.valid_until.isoformat(),
+        "issued": quote.issued,
+        "valid_until": quote.valid_until,
         "standing": quote.standing,
-        "depends_on": list(quote.depends_on),
-        **({} if since is None else {"changes": write_changes(since, offer)}),
-        "price": write_price(quote.price),
-        **({"costs": costs_content(quote, workshop)} if context.for_maker else {}),
-        "lead_time": _lead_time(quote.lead_time),
-        "weight": _weight(quote.weights, quote.packed_kg),
-        "findings": [write_finding(finding) for finding in quote.findings[:MOST_FINDINGS]],
-        **_more(quote.findings),
+        "depends_on": quote.depends_on,
+        "changes": None if since is None else change_members(since, offer),
+        "price": quote.price,
+        "costs": costs_content(quote, workshop) if context.for_maker else None,
+        "lead_time": quote.lead_time,
+        "weight": {"slabs": quote.weights, "packed_kg": quote.packed_kg},
+        "findings": [finding_members(finding) for finding in quote.findings[:MOST_FINDINGS]],
+        "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop),
-        **(
-            {"ways_to_save": write_ways(document, quote.ways, quote.price)}
-            if document is not None and quote.searched
-            else {}
-        ),
+        "ways_to_save": saving_members(document, quote.ways, quote.price)
+        if document is not None and quote.searched
+        else None,
     }
 
 
-def write_sent_back(
-    sent: SentBack, document: dict[str, Any], context: QuoteContext
-) -> dict[str, Any]:
+def write_sent_back(sent: SentBack, document: Members, context: QuoteContext) -> Members:
     """Write a send-back as the problem ``cannot-do-as-asked`` (RFC 9457).
 
     Parameters
@@ -84,60 +96,66 @@ def write_sent_back(
     document
         The order as it was sent: patches apply to it.
     """
-    stops = sum(finding.level == "stops" for finding in sent.findings)
-    order = write_order(sent.order)
+    written: Members = SENT_BACK_ANSWER.dump(sent_back_members(sent, document, context))
+    return written
+
+
+def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) -> Members:
+    """Return what ``SentBackSchema`` writes; parameters as of ``write_sent_back``."""
+    stops = [finding.id for finding in sent.findings if finding.level == "stops"]
+    things = f"{len(stops)} thing{'' if len(stops) == 1 else 's'}"
     return {
         "type": PROBLEMS + SENT_BACK.name,
         "title": SENT_BACK.title,
         "status": SENT_BACK.status,
-        "detail": f"{stops} thing{'' if stops == 1 else 's'} to change before it can be made.",
-        "order": order,
+        "detail": f"{things} to change before it can be made.",
+        "order": write_order(sent.order),
         "findings": [
-            write_finding(finding, _remedies(document, sent, finding, context))
+            finding_members(finding, _remedies(document, sent, finding, context))
             for finding in sent.findings[:MOST_FINDINGS]
         ],
-        **_more(sent.findings),
-        "not_checked": list(sent.not_checked),
+        "more_findings": _more(sent.findings),
+        "not_checked": sent.not_checked,
         "drawings": _contained_drawings(sent, context),
-        **_fixes(document, sent, context),
+        **_fixes(document, sent, stops, context),
     }
 
 
 def _remedies(
-    document: dict[str, Any], sent: SentBack, finding: Finding, context: QuoteContext
-) -> list[dict[str, Any]]:
+    document: Members, sent: SentBack, finding: Finding, context: QuoteContext
+) -> list[Members]:
     with context.contain("remedy"):
-        return write_remedies(document, sent.found, finding.id)
+        return remedy_members(document, sent.found, finding.id)
     return []
 
 
-def _fixes(document: dict[str, Any], sent: SentBack, context: QuoteContext) -> dict[str, Any]:
-    stops = [finding.id for finding in sent.findings if finding.level == "stops"]
+def _fixes(
+    document: Members, sent: SentBack, stops: Sequence[str], context: QuoteContext
+) -> Members:
     with context.contain("remedy"):
-        return write_fixes(document, sent.found, stops)
+        return fix_members(document, sent.found, stops)
     return {}
 
 
 def write_drawings(
     answer: Quote | SentBack, context: QuoteContext, since: Offer | None = None
-) -> dict[str, Any]:
+) -> Members:
     """Write the drawings' links alone, as the whole answer gives them."""
     offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
-    return _contained_drawings(answer, context, offer)
+    written: Members = DRAWINGS.dump(_contained_drawings(answer, context, offer))
+    return written
 
 
 def _contained_drawings(
     answer: Quote | SentBack, context: QuoteContext, offer: Offer | None = None
-) -> dict[str, Any]:
+) -> Members:
     """Link an answer's drawings; none where a fault of ours lost them."""
     with context.contain("drawing"):
         return _drawings(answer, context, offer)
     return {}
 
 
-def _drawings(
-    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None
-) -> dict[str, Any]:
+def _drawings(answer: Quote | SentBack, context: QuoteContext, offer: Offer | None) -> Members:
     """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
     annotations = Annotations(
         reference=offer.name if offer is not None else "",
@@ -149,74 +167,22 @@ def _drawings(
     )
 
 
-def _more(findings: Sequence[Finding]) -> dict[str, int]:
-    """Say how many findings are left out of an answer, where they are too many."""
-    more = len(findings) - MOST_FINDINGS
-    return {"more_findings": more} if more > 0 else {}
+def _more(findings: Sequence[Finding]) -> int | None:
+    """Count how many findings are left out of an answer, where they are too many."""
+    return len(findings) - MOST_FINDINGS if len(findings) > MOST_FINDINGS else None
 
 
-def write_finding(finding: Finding, remedies: Sequence[dict[str, Any]] = ()) -> dict[str, Any]:
-    """Write one finding, with what would settle it."""
-    members: dict[str, Any] = {
-        "id": finding.id,
-        "check": finding.check,
-        "level": finding.level,
-        "slab": finding.slab,
-        "at": list(finding.at),
-        "says": finding.says,
-        "measured": dict(finding.measured),
-        "limit": dict(finding.limit),
-        "where_mm": finding.where_mm,
-        "source": finding.source,
-        "remedies": list(remedies),
-    }
-    return {key: value for key, value in members.items() if value is not None}
+def finding_members(finding: Finding, remedies: Sequence[Members] = ()) -> Members:
+    """Return one finding as ``FindingSchema`` writes it, with what would settle it."""
+    return {name: getattr(finding, name) for name in _OF_A_FINDING} | {"remedies": remedies}
 
 
-def _lead_time(lead: LeadTime) -> dict[str, Any]:
-    return {
-        "ready_on": lead.ready_on.isoformat(),
-        "if_ordered_by": lead.if_ordered_by.isoformat(),
-        "arrives": {
-            "earliest": lead.arrives_earliest.isoformat(),
-            "latest": lead.arrives_latest.isoformat(),
-        },
-        "stages": [
-            {
-                "name": stage.name,
-                "starts": stage.starts.isoformat(),
-                "ends": stage.ends.isoformat(),
-                "why": stage.why,
-            }
-            for stage in lead.stages
-        ],
-    }
-
-
-def _weight(weights: Sequence[SlabWeight], packed_kg: float) -> dict[str, Any]:
-    return {
-        "slabs": [
-            {
-                "label": weight.label,
-                "slab_kg": round(weight.slab_kg, 1),
-                "people_to_lift": weight.people_to_lift,
-                "says": weight.says,
-            }
-            for weight in weights
-        ],
-        "packed_kg": round(packed_kg, 1),
-    }
-
-
-def _slabs(quote: Quote, workshop: Workshop) -> list[dict[str, Any]]:
+def _slabs(quote: Quote, workshop: Workshop) -> list[Members]:
     return [
         {
-            "finished_mm": {
-                "length_mm": round(shape.length_mm, 1),
-                "width_mm": round(shape.width_mm, 1),
-                "thickness_mm": round(shape.thickness_mm, 1),
-            },
-            **measures(shape),
+            "finished_mm": shape,
+            "area_m2": shape.net_area_mm2 / MM2_PER_M2,
+            "volume_l": shape.volume_mm3 / MM3_PER_L,
             "strength": _strength(strength),
             "shade": shade_members(slab, workshop),
         }
@@ -226,8 +192,8 @@ def _slabs(quote: Quote, workshop: Workshop) -> list[dict[str, Any]]:
     ]
 
 
-def _strength(strength: SlabStrength) -> dict[str, Any]:
-    """Write the case nearest to its limit."""
+def _strength(strength: SlabStrength) -> Members:
+    """Return the case nearest to its limit."""
     worst = strength.worst
     if worst is None:
         return {}
@@ -238,21 +204,13 @@ def _strength(strength: SlabStrength) -> dict[str, Any]:
     }
 
 
-def measures(shape: Shape) -> dict[str, float]:
-    """Net area and volume, as a customer reads them."""
-    return {
-        "area_m2": round(shape.net_area_mm2 / MM2_PER_M2, 4),
-        "volume_l": round(shape.volume_mm3 / MM3_PER_L, 2),
-    }
-
-
-def shade_members(slab: Slab, workshop: Workshop) -> dict[str, Any]:
-    """How a slab's shade looks dry, wet and sealed, how sure that is, and its dose."""
+def shade_members(slab: Slab, workshop: Workshop) -> Members:
+    """Return how a slab's shade looks dry, wet and sealed, how sure that is, and its dose."""
     seen = shade_seen(slab.shade, workshop)
     if seen is None:
         return {}
     sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
-    members = {
+    return {
         "name": slab.shade.name,
         "match": slab.shade.match,
         "hex": seen.hex,
@@ -260,13 +218,8 @@ def shade_members(slab: Slab, workshop: Workshop) -> dict[str, Any]:
         "hex_sealed": lab_to_srgb(appearance(seen.lab, sealed_as(sealer))),
         "lab": [round(part, 2) for part in seen.lab],
         "by_eye": seen.by_eye,
-        "dose_percent": round(seen.recipe.dose_percent, 3),
-        "uncertainty_delta_e": _tenths(seen.uncertainty_delta_e),
-        "away_delta_e": _tenths(seen.away_delta_e),
+        "dose_percent": seen.recipe.dose_percent,
+        "uncertainty_delta_e": seen.uncertainty_delta_e,
+        "away_delta_e": seen.away_delta_e,
         "says": seen.says,
     }
-    return {key: value for key, value in members.items() if value is not None}
-
-
-def _tenths(value: float | None) -> float | None:
-    return None if value is None else round(value, 1)

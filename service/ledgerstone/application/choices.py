@@ -5,62 +5,40 @@ from __future__ import annotations
 from typing import Any
 
 from ledgerstone.codec import order_schemas as bounds
+from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
 from ledgerstone.papers.words import money_text
-from ledgerstone.shade import SCREENS_DIFFER, SeenShade, palette_shade_seen
+from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
 from ledgerstone.workshop.records import Workshop
 
 
 def write_choices(workshop: Workshop) -> dict[str, Any]:
     """Write what ``GET /v1/choices`` answers."""
     identity = workshop.workshop
-    return {
-        "workshop": {
-            "name": identity.name,
-            "town": identity.town,
-            "country": identity.country,
-            "email": identity.email,
-            "telephone": identity.telephone,
-        },
-        "currency": identity.currency,
-        "tax": _tax(workshop),
-        "uses": list(USES),
-        "places": list(PLACES),
-        "corners": list(CORNERS),
-        "thicknesses_mm": list(workshop.shaping.thicknesses_mm),
-        "shades": [_shade(palette_shade_seen(s, workshop)) for s in workshop.palette],
-        "matching": workshop.shade.matching,
-        "screens_say": SCREENS_DIFFER,
-        "finishes": [{"surface": f.surface, "says": f.says} for f in workshop.finishes],
-        "sealers": [
-            {"name": s.name, "says": s.says, "places": list(s.places)} for s in workshop.sealers
-        ],
-        "edges": [
-            {"profile": e.profile, "smallest_mm": e.smallest_mm, "largest_mm": e.largest_mm}
-            for e in workshop.edges
-        ],
-        "limits": _limits(workshop),
-        "deliveries": _deliveries(workshop),
-        "sample_tile": _sample_tile(workshop),
-        "templating": _templating(workshop),
-        "heated_curing": _heated_curing(workshop),
-        "requests": workshop.mail is not None,
-    }
-
-
-def _shade(seen: SeenShade) -> dict[str, Any]:
-    return {
-        "name": seen.name,
-        "hex": seen.hex,
-        "by_eye": seen.by_eye,
-        "cement": seen.recipe.cement,
-        "says": seen.says,
-    }
-
-
-def _tax(workshop: Workshop) -> dict[str, Any] | None:
-    tax = workshop.tax
-    return {"name": tax.name, "percent": str(tax.percent)} if tax.registered else None
+    written: dict[str, Any] = CHOICES.dump(
+        {
+            "workshop": identity,
+            "currency": identity.currency,
+            "tax": workshop.tax if workshop.tax.registered else None,
+            "uses": USES,
+            "places": PLACES,
+            "corners": CORNERS,
+            "thicknesses_mm": workshop.shaping.thicknesses_mm,
+            "shades": [palette_shade_seen(shade, workshop) for shade in workshop.palette],
+            "matching": workshop.shade.matching,
+            "screens_say": SCREENS_DIFFER,
+            "finishes": workshop.finishes,
+            "sealers": workshop.sealers,
+            "edges": workshop.edges,
+            "limits": _limits(workshop),
+            "deliveries": _deliveries(workshop),
+            "sample_tile": _sample_tile(workshop),
+            "templating": _templating(workshop),
+            "heated_curing": _heated_curing(workshop),
+            "requests": workshop.mail is not None,
+        }
+    )
+    return written
 
 
 def _sample_tile(workshop: Workshop) -> dict[str, Any] | None:
@@ -69,7 +47,7 @@ def _sample_tile(workshop: Workshop) -> dict[str, Any] | None:
         return None
     price = money_text(workshop.workshop.currency, sample.price)
     says = f"A sample tile first: {price} before tax for each look, taken off again when you order."
-    return {"price": f"{sample.price:.2f}", "says": says}
+    return {"price": sample.price, "says": says}
 
 
 def _templating(workshop: Workshop) -> dict[str, Any] | None:
@@ -81,7 +59,7 @@ def _templating(workshop: Workshop) -> dict[str, Any] | None:
         f"Come and measure for me: {money_text(currency, visit)},"
         f" and {money_text(currency, each)} for each piece, before tax."
     )
-    return {"visit": f"{visit:.2f}", "each": f"{each:.2f}", "says": says}
+    return {"visit": visit, "each": each, "says": says}
 
 
 def _heated_curing(workshop: Workshop) -> dict[str, Any] | None:
@@ -115,8 +93,8 @@ def _deliveries(workshop: Workshop) -> list[dict[str, Any]]:
     ways = (("pallet", "pallet"), ("own-van", "own_van"), ("fitted", "fitted"))
     return [
         {
-            "area": area.name,
-            "postcodes": list(area.postcodes),
+            "name": area.name,
+            "postcodes": area.postcodes,
             "kinds": [kind for kind, name in ways if getattr(area, name) is not None],
         }
         for area in workshop.areas

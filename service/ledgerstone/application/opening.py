@@ -7,12 +7,13 @@ from datetime import timedelta
 from typing import Any
 
 from ledgerstone.application.answering import answer_order
-from ledgerstone.application.answers import write_quote, write_sent_back
+from ledgerstone.application.answers import quote_members, sent_back_members
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.checks.promise import day_words
-from ledgerstone.codec.faults_out import write_faults
+from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.links import Offer, link_of
+from ledgerstone.codec.opened_schemas import OPENED_QUOTE
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
@@ -27,37 +28,27 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
 
     An offer stands until its last day even where rates have changed since.
     """
-    because = list(_because(offer, context))
     still = stands(offer, context)
-    members: dict[str, Any] = {
-        "reference": offer.reference,
-        "revision": offer.revision or None,
-        "token": token,
-        "link": link_of(token, context.workshop),
-        "order": offer.order,
-        "delivery_area": offer.area,
-        "issued": offer.issued.isoformat(),
-        "valid_until": offer.valid_until.isoformat(),
-        "standing": offer.standing,
-        "price": _price(offer),
-        "lead_time": {
-            "ready_on": offer.ready_on.isoformat(),
-            "if_ordered_by": offer.if_ordered_by.isoformat(),
-        },
-        "stands": still,
-        "says": _says(offer, stands=still),
-        "because": because,
-        **_today(offer, token, context),
-    }
-    return {key: value for key, value in members.items() if value is not None}
-
-
-def _price(offer: Offer) -> dict[str, str]:
-    amounts = {name: getattr(offer, name) for name in ("net", "tax", "total", "deposit")}
-    return {
-        "currency": offer.currency,
-        **{name: f"{amount:.2f}" for name, amount in amounts.items()},
-    }
+    written: dict[str, Any] = OPENED_QUOTE.dump(
+        {
+            "reference": offer.reference,
+            "revision": offer.revision or None,
+            "token": token,
+            "link": link_of(token, context.workshop),
+            "order": offer.order,
+            "delivery_area": offer.area,
+            "issued": offer.issued,
+            "valid_until": offer.valid_until,
+            "standing": offer.standing,
+            "price": offer,
+            "lead_time": offer,
+            "stands": still,
+            "says": _says(offer, stands=still),
+            "because": list(_because(offer, context)),
+            **_today(offer, token, context),
+        }
+    )
+    return written
 
 
 def stands(offer: Offer, context: QuoteContext) -> bool:
@@ -132,7 +123,7 @@ def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
     try:
         answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:
-        return {"today": {"kind": "not-understood", "body": write_faults(fault)}, "drawings": {}}
+        return {"today": {"kind": "not-understood", "body": fault_members(fault)}, "drawings": {}}
     annotations = Annotations(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
         "today": todays(answer, document, offer, context),
@@ -147,6 +138,6 @@ def todays(
 ) -> dict[str, Any]:
     """Write one answer of today with its kind beside it."""
     if isinstance(answer, Quote):
-        body = write_quote(answer, context, offer)
+        body = quote_members(answer, context, offer)
         return {"kind": "quote", "body": body}
-    return {"kind": "sent-back", "body": write_sent_back(answer, document, context)}
+    return {"kind": "sent-back", "body": sent_back_members(answer, document, context)}

@@ -10,14 +10,11 @@ from typing import Any, Final
 from ledgerstone.application.changed_orders import ChangeLinks, answer_changed, view_of
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawer, drawing_content, drawing_token
-from ledgerstone.application.resolving import (
-    ReplyAskSchema,
-    ResolvedRequest,
-    read_ask,
-    resolve,
-)
+from ledgerstone.application.resolving import ResolvedRequest, read_ask, resolve
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.order_out import write_order
+from ledgerstone.codec.paper_schemas import REPLY
+from ledgerstone.codec.request_schemas import ReplyAskSchema
 from ledgerstone.drawing import MISSING, rasterise
 from ledgerstone.papers import (
     ChangeView,
@@ -51,7 +48,8 @@ def make_reply(document: object, context: QuoteContext, templates: Templates) ->
     """
     ask, resolved = _resolved(document, context)
     made = _reply(ask, resolved, _picture_addresses(resolved, context), context, templates)
-    return {"subject": made.subject, "text": made.text, "html": made.html}
+    written: dict[str, str] = REPLY.dump(made)
+    return written
 
 
 def make_draft(document: object, context: QuoteContext, templates: Templates) -> bytes:

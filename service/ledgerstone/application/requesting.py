@@ -2,51 +2,23 @@
 
 from __future__ import annotations
 
-import unicodedata
 from collections.abc import Callable, Mapping
 from email.message import EmailMessage
 from typing import Any
 
-from marshmallow import ValidationError, fields
+from marshmallow import ValidationError
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
-from ledgerstone.codec.fields import Strict, TextField
 from ledgerstone.codec.links import Offer, link_of, open_offer
 from ledgerstone.codec.order_in import walk
-from ledgerstone.codec.plain_text import text_fault
-from ledgerstone.codec.tokens import LONGEST_TOKEN
+from ledgerstone.codec.request_schemas import RequestSchema
+from ledgerstone.codec.service_schemas import REQUESTED
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.papers.requested import Request, request_letter
 from ledgerstone.papers.words import day_text, money_text
 
-LONGEST_NOTE = 1000
 Post = Callable[[EmailMessage], None]
-
-
-class NoteField(fields.Field[str]):
-    """A few lines of text without hidden characters."""
-
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
-        if not isinstance(value, str):
-            raise ValidationError("The note must be text.")
-        if len(value) > LONGEST_NOTE:
-            raise ValidationError(f"The note must be {LONGEST_NOTE} characters or fewer.")
-        lines = unicodedata.normalize("NFC", value).replace("\r\n", "\n").split("\n")
-        for line in lines:
-            if fault := text_fault(line.replace("\t", " ")):
-                raise ValidationError(f"The note {fault}")
-        return "\n".join(lines).strip()
-
-
-class RequestSchema(Strict):
-    """Which quote, who asks, and how to answer."""
-
-    about = "a request"
-    token = TextField("the quote's token", longest=LONGEST_TOKEN, required=True)
-    name = TextField("your name", required=True)
-    reach = TextField("an email address or a telephone number", required=True)
-    note = NoteField()
 
 
 _SCHEMA = RequestSchema()
@@ -75,10 +47,13 @@ def send_request(document: object, context: QuoteContext, post: Post) -> dict[st
     )
     post(request_letter(request, context.workshop))
     workshop = context.workshop.workshop.name
-    return {
-        "reference": offer.name,
-        "says": f"Your request for {offer.name} is with {workshop}. They will answer you.",
-    }
+    written: dict[str, str] = REQUESTED.dump(
+        {
+            "reference": offer.name,
+            "says": f"Your request for {offer.name} is with {workshop}. They will answer you.",
+        }
+    )
+    return written
 
 
 def _read(document: object) -> dict[str, Any]:

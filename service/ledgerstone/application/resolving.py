@@ -6,38 +6,20 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from marshmallow import ValidationError, fields
+from marshmallow import ValidationError
 
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
-from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
+from ledgerstone.codec.fields import Strict
 from ledgerstone.codec.links import Offer, link_of, offer_of, open_offer, write_offer
 from ledgerstone.codec.order_in import walk
-from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 
 _NO_QUOTE = "This is no quote of ours. Give the token of a quote, or of its link."
 _ONE = "Give a quote's token, or an order, and not both."
-
-
-class AskSchema(Strict):
-    """A quote's token, or an order."""
-
-    about = "what is asked"
-    token = TextField("the quote's token", longest=LONGEST_TOKEN)
-    order: fields.Field[Any] = fields.Raw(error_messages={"null": "Say the order."})
-    customer = TextField("the customer's name")
-
-
-class ReplyAskSchema(AskSchema):
-    """What a reply is asked to be."""
-
-    about = "a reply"
-    tone = ChoiceField("the tone", ("short", "full"))
-    ways = YesNoField("ways")
 
 
 @dataclass(frozen=True, slots=True)

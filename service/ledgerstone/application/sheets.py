@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
-from typing import Final
+from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawer, drawing_content
-from ledgerstone.application.resolving import AskSchema, ResolvedRequest, read_ask, resolve
+from ledgerstone.application.resolving import ResolvedRequest, read_ask, resolve
+from ledgerstone.codec.paper_schemas import SHEET
+from ledgerstone.codec.request_schemas import AskSchema
 from ledgerstone.papers import QuoteView
 from ledgerstone.papers.approval import approval_sheet
 from ledgerstone.papers.care import care_sheet
 from ledgerstone.papers.fitting import fitting_sheet
-from ledgerstone.papers.sheet import Sheet
+from ledgerstone.papers.sheet import Sheet, sheet_content
 from ledgerstone.quote import SentBack
 
 _SCHEMA = AskSchema()
@@ -37,6 +39,12 @@ def make_sheet(kind: str, document: object, context: QuoteContext) -> Sheet | Re
         whole=resolved.whole,
     )
     return SHEETS[kind](view, context, ask.get("customer", ""))
+
+
+def write_sheet(sheet: Sheet, context: QuoteContext) -> dict[str, Any]:
+    """Write a sheet as plain lists and texts, its drawings left out."""
+    written: dict[str, Any] = SHEET.dump(sheet_content(sheet, context.workshop))
+    return written
 
 
 def _approval(view: QuoteView, context: QuoteContext, customer: str) -> Sheet:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -14,7 +15,7 @@ from typing import Any, Final, TextIO
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.job_sheets import make_job
+from ledgerstone.application.job_sheets import make_job, write_job
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.calendar_file import calendar_file_of
@@ -22,7 +23,7 @@ from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
-from ledgerstone.papers.job_sheet import job_content, job_pages, job_print
+from ledgerstone.papers.job_sheet import job_pages, job_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
@@ -71,6 +72,11 @@ def run(
     except (LedgerstoneError, OSError) as fault:
         err.write(_fault_text(fault, asked.order))
         return NOT_READ
+
+
+def main() -> int:
+    """Carry out the command line of this process."""
+    return run(sys.argv[1:], sys.stdout, sys.stderr, os.environ)
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -182,7 +188,7 @@ def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
             file.write(job_print(job))
         context.out.write(f"Wrote {asked.pdf}.\n")
     elif asked.json:
-        _write_json(context, job_content(job))
+        _write_json(context, write_job(job))
     else:
         context.out.write(pages_text(job_pages(job)))
     return QUOTED

@@ -11,19 +11,39 @@ class TurnSchema(Record):
     """A right-angled corner on the way in."""
 
     about, record = "a turn", records.Turn
-    before = LengthField("the width before the turn", required=True, data_key="from")
-    after = LengthField("the width after the turn", required=True, data_key="into")
+    before = LengthField(
+        "the width before the turn",
+        required=True,
+        data_key="from",
+        about="The clear width of the way before the turn.",
+    )
+    after = LengthField(
+        "the width after the turn",
+        required=True,
+        data_key="into",
+        about="The clear width of the way after it.",
+    )
 
 
 class LiftSchema(Record):
     """A passenger lift."""
 
     about, record = "a lift", records.Lift
-    width = LengthField("the lift's width", required=True)
-    depth = LengthField("the lift's depth", required=True)
-    height = LengthField("the lift's height", required=True)
-    door = LengthField("the lift's door", required=True)
-    rated_kg = NumberField("the lift's rated load in kg", at_least=1, at_most=20_000, required=True)
+    width = LengthField("the lift's width", required=True, about="The lift's width inside.")
+    depth = LengthField(
+        "the lift's depth", required=True, about="The lift's depth inside, from its door."
+    )
+    height = LengthField("the lift's height", required=True, about="The lift's height inside.")
+    door = LengthField(
+        "the lift's door", required=True, about="The clear width of the lift's door."
+    )
+    rated_kg = NumberField(
+        "the lift's rated load in kg",
+        at_least=1,
+        at_most=20_000,
+        required=True,
+        about="What the lift may carry, in kg, people and all.",
+    )
 
 
 class DeliverySchema(Record):
@@ -31,13 +51,58 @@ class DeliverySchema(Record):
 
     about, record = "a delivery", records.Delivery
     kind = ChoiceField(
-        "the kind of delivery", ("collect", "pallet", "own-van", "fitted"), required=True
+        "the kind of delivery",
+        ("collect", "pallet", "own-van", "fitted"),
+        required=True,
+        about=(
+            "`collect`: from the workshop; `pallet`: to the kerb; `own-van`: to the door;"
+            " `fitted`: carried in and fitted."
+        ),
     )
-    postcode = TextField("the postcode", longest=12)
-    doorway = LengthField("the doorway's clear width")
-    turn = ObjectField(TurnSchema, "the turn on the way in")
-    ceiling = LengthField("the ceiling's height")
-    lift = ObjectField(LiftSchema, "the lift")
-    steps = NumberField("the number of steps", at_least=0, at_most=500, whole=True)
-    floor = NumberField("the floor", at_least=-5, at_most=100, whole=True)
-    people = NumberField("how many people will carry", at_least=0, at_most=50, whole=True)
+    postcode = TextField(
+        "the postcode",
+        longest=12,
+        about="Where it goes. Needed unless it is collected, or `since` lends its area.",
+    )
+    doorway = LengthField(
+        "the doorway's clear width",
+        about="The narrowest clear width of the doors on the way in. Left out, it is asked.",
+    )
+    turn = ObjectField(
+        TurnSchema,
+        "the turn on the way in",
+        about="The tightest right-angled turn on the way in. Left out, there is none.",
+    )
+    ceiling = LengthField(
+        "the ceiling's height",
+        about=(
+            "The lowest ceiling on the way in, under which a slab may be tilted. Left out, no"
+            " slab is tilted."
+        ),
+    )
+    lift = ObjectField(
+        LiftSchema,
+        "the lift",
+        about="The passenger lift that it goes up in. Left out, there is none.",
+    )
+    steps = NumberField(
+        "the number of steps",
+        at_least=0,
+        at_most=500,
+        whole=True,
+        about="How many steps it is carried up. Left out, it is asked.",
+    )
+    floor = NumberField(
+        "the floor",
+        at_least=-5,
+        at_most=100,
+        whole=True,
+        about="Which floor it goes to; 0 is the ground floor. Left out, it is not known.",
+    )
+    people = NumberField(
+        "how many people will carry",
+        at_least=0,
+        at_most=50,
+        whole=True,
+        about="How many people will be there to carry. Left out, it is not known.",
+    )

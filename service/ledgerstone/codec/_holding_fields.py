@@ -7,16 +7,16 @@ from typing import Any
 
 from marshmallow import Schema, ValidationError, fields
 
-from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, nearest, shown
+from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, nearest, shown, spoken
 
 
 class ObjectField(fields.Nested):
     """A nested object, with sentences of ours."""
 
-    def __init__(self, schema: type[Schema], label: str, **more: Any) -> None:  # noqa: ANN401  as above
+    def __init__(self, schema: type[Schema], label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
             schema,
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={
                 "required": f"Say {label}.",
                 "null": f"Say {label}.",
@@ -29,9 +29,11 @@ class ObjectField(fields.Nested):
 class KindField(Labelled, fields.Field[Any]):
     """An object whose ``kind`` says which schema it follows."""
 
-    def __init__(self, label: str, kinds: Mapping[str, type[Strict]], **more: Any) -> None:  # noqa: ANN401  as above
+    def __init__(
+        self, label: str, kinds: Mapping[str, type[Strict]], *, about: str = "", **more: Any
+    ) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
             **more,
         )
@@ -63,13 +65,14 @@ class ListField(fields.List[Any]):
         inner: fields.Field[Any],
         label: str,
         *,
+        about: str = "",
         at_least: int = 0,
         at_most: int,
-        **more: Any,  # noqa: ANN401  marshmallow's own options
+        **more: Any,
     ) -> None:
         super().__init__(
             inner,
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={
                 "required": f"Say {label}.",
                 "null": f"Say {label}.",
@@ -96,10 +99,12 @@ class BySideField(Labelled, fields.Field[Any]):
         label: str,
         inner: fields.Field[Any],
         known: Callable[[str], bool],
-        **more: Any,  # noqa: ANN401  marshmallow's own options
+        *,
+        about: str = "",
+        **more: Any,
     ) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
             **more,
         )

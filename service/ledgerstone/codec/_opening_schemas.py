@@ -24,12 +24,44 @@ from ledgerstone.cutouts import CUTOUT_KINDS, CutoutKind
 
 class _CutoutSchema(Kinded):
     record = records.Cutout
-    label = TextField("the cut-out's label")
-    turn_degrees = NumberField("the turn in degrees", at_least=-360, at_most=360)
-    rim = ChoiceField("the rim", ("shown", "covered"))
-    open_to = TextField("the side the cut-out is open to", longest=20)
-    heat = YesNoField("heat")
-    size_from = ChoiceField("where the size came from", ("measured", "template-to-follow"))
+    label = TextField(
+        "the cut-out's label",
+        about=(
+            "What the opening is for; sentences and drawings call it that. Left out, it has a"
+            " number."
+        ),
+    )
+    turn_degrees = NumberField(
+        "the turn in degrees",
+        at_least=-360,
+        at_most=360,
+        about="How far it is turned about its centre, anticlockwise, in degrees. Left out, 0.",
+    )
+    rim = ChoiceField(
+        "the rim",
+        ("shown", "covered"),
+        about=(
+            "`shown`: the edge is seen and finished; `covered`: a flange hides it. Left out,"
+            " `shown`."
+        ),
+    )
+    open_to = TextField(
+        "the side the cut-out is open to",
+        longest=20,
+        about=(
+            "The side of the slab that it runs out to, as an apron sink does. Left out, it is"
+            " closed all round."
+        ),
+    )
+    heat = YesNoField("heat", about="Whether a hot appliance sits in it. Left out, none does.")
+    size_from = ChoiceField(
+        "where the size came from",
+        ("measured", "template-to-follow"),
+        about=(
+            "Where its sizes come from: with `template-to-follow` the answer is an estimate."
+            " Left out, `measured`."
+        ),
+    )
 
     @post_load
     def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Cutout
@@ -38,18 +70,30 @@ class _CutoutSchema(Kinded):
         return records.Cutout(**data)
 
 
+_SIZES: dict[str, str] = {
+    "length": "The opening's length, along x before it is turned.",
+    "width": "The opening's width, along y before it is turned.",
+    "points": "Its corners, in turn, either way round.",
+}
+
+
 def _size_fields(kind: CutoutKind) -> dict[str, Any]:
     """The fields that give the size and the place of a kind of cut-out."""
-    fields: dict[str, Any] = {
-        name: points_field("the cut-out's points", required=True)
-        if name == "points"
-        else LengthField(f"the cut-out's {name}", required=True)
-        for name in kind.sizes
-    }
+    fields: dict[str, Any] = {}
+    for name in kind.sizes:
+        make = points_field if name == "points" else LengthField
+        about = _SIZES.get(name, f"The opening's {name}.")
+        fields[name] = make(f"the cut-out's {name}", required=True, about=about)
     if "points" not in kind.sizes:
-        fields["centre"] = ObjectField(PointSchema, "the cut-out's centre", required=True)
+        fields["centre"] = ObjectField(
+            PointSchema, "the cut-out's centre", required=True, about="Where its middle is."
+        )
     if kind.has_corners:
-        fields["corner_radius"] = LengthField("the cut-out's corner radius", zero=True)
+        fields["corner_radius"] = LengthField(
+            "the cut-out's corner radius",
+            zero=True,
+            about="The radius of its corners. Left out, the workshop's smallest.",
+        )
     return fields
 
 
@@ -65,18 +109,35 @@ CUTOUTS: dict[str, type[Strict]] = {name: _schema_of(kind) for name, kind in CUT
 
 class _ReliefSchema(Kinded):
     about, record = "a relief", records.Relief
-    label = TextField("the relief's label")
-    outline = KindField("the relief's outline", OUTLINES, required=True)
-    at = ObjectField(PointSchema, "where the relief's outline is set down", required=True)
-    depth = LengthField("the relief's depth", required=True)
+    label = TextField("the relief's label", about="What it is for. Left out, it has a number.")
+    outline = KindField("the relief's outline", OUTLINES, required=True, about="Its shape in plan.")
+    at = ObjectField(
+        PointSchema,
+        "where the relief's outline is set down",
+        required=True,
+        about="Where the front-left corner of its outline's box is set down.",
+    )
+    depth = LengthField(
+        "the relief's depth", required=True, about="How deep it is, from the top of the slab."
+    )
 
 
 class DrainerSchema(_ReliefSchema):
     """Grooves that lead water off."""
 
     about = "a drainer"
-    grooves = NumberField("the number of grooves", at_least=1, at_most=60, whole=True)
-    fall = LengthField("the drainer's fall", zero=True)
+    grooves = NumberField(
+        "the number of grooves",
+        at_least=1,
+        at_most=60,
+        whole=True,
+        about="How many grooves it has, from front to back. Left out, none.",
+    )
+    fall = LengthField(
+        "the drainer's fall",
+        zero=True,
+        about="How much deeper it is at its lower end. Left out, it is level.",
+    )
 
 
 RELIEFS: dict[str, type[Strict]] = {

@@ -11,7 +11,7 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ledgerstone.codec._strict import Labelled, nearest, shown
+from ledgerstone.codec._strict import Labelled, nearest, shown, spoken
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
@@ -28,13 +28,14 @@ class LengthField(Labelled, fields.Field[Length]):
         self,
         label: str,
         *,
+        about: str = "",
         above_mm: float = 0.0,
         at_most_mm: float = FURTHEST_MM,
         zero: bool = False,
-        **more: Any,  # noqa: ANN401  marshmallow's own options
+        **more: Any,
     ) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -65,16 +66,18 @@ class LengthField(Labelled, fields.Field[Length]):
 class CoordinateField(LengthField):
     """A place along x or y: may be negative."""
 
-    def __init__(self, label: str, **more: Any) -> None:  # noqa: ANN401  marshmallow's own options
+    def __init__(self, label: str, **more: Any) -> None:
         super().__init__(label, above_mm=-FURTHEST_MM, zero=True, **more)
 
 
 class TextField(Labelled, fields.Field[str]):
     """A short text without hidden characters, in Unicode's composed form."""
 
-    def __init__(self, label: str, *, longest: int = LONGEST_TEXT, **more: Any) -> None:  # noqa: ANN401  as above
+    def __init__(
+        self, label: str, *, about: str = "", longest: int = LONGEST_TEXT, **more: Any
+    ) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -94,9 +97,9 @@ class TextField(Labelled, fields.Field[str]):
 class ChoiceField(Labelled, fields.Field[str]):
     """One of a few words."""
 
-    def __init__(self, label: str, choices: Sequence[str], **more: Any) -> None:  # noqa: ANN401  as above
+    def __init__(self, label: str, choices: Sequence[str], *, about: str = "", **more: Any) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Choose {label}.", "null": f"Choose {label}."},
             **more,
         )
@@ -118,13 +121,14 @@ class NumberField(Labelled, fields.Field[float]):
         self,
         label: str,
         *,
+        about: str = "",
         at_least: float,
         at_most: float,
         whole: bool = False,
-        **more: Any,  # noqa: ANN401  marshmallow's own options
+        **more: Any,
     ) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -146,9 +150,9 @@ class NumberField(Labelled, fields.Field[float]):
 class YesNoField(Labelled, fields.Field[bool]):
     """True or false, and nothing that merely looks like it."""
 
-    def __init__(self, label: str, **more: Any) -> None:  # noqa: ANN401  marshmallow's own options
+    def __init__(self, label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
-            metadata={"label": label},
+            metadata=spoken(label, about),
             error_messages={"null": f"Say true or false for {label}."},
             **more,
         )

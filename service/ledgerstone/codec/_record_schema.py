@@ -42,11 +42,11 @@ class PointSchema(Record):
     """A place in plan."""
 
     about, record = "a point", records.Point
-    x = CoordinateField("x", required=True)
-    y = CoordinateField("y", required=True)
+    x = CoordinateField("x", required=True, about="From the slab's left end, to the right.")
+    y = CoordinateField("y", required=True, about="From the slab's front, to the back.")
 
 
-def points_field(label: str, **more: Any) -> ListField:  # noqa: ANN401  marshmallow's own options
+def points_field(label: str, **more: Any) -> ListField:
     """Make a field of the corners of a straight-sided shape."""
     return ListField(
         ObjectField(PointSchema, "a point"), label, at_least=3, at_most=MOST_POINTS, **more

@@ -25,22 +25,31 @@ class UnitSchema(Record):
     """One base unit or gap."""
 
     about, record = "a unit", records.Unit
-    width = LengthField("the unit's width", required=True)
-    use = ChoiceField("what the unit is for", ("base", "basin", "hob", "gap"), data_key="for")
+    width = LengthField("the unit's width", required=True, about="The unit's width.")
+    use = ChoiceField(
+        "what the unit is for",
+        ("base", "basin", "hob", "gap"),
+        data_key="for",
+        about="What stands there: `gap` carries nothing. Left out, `base`.",
+    )
 
 
 class LedgeSchema(Record):
     """A straight bearing."""
 
     about, record = "a ledge", records.Ledge
-    start = ObjectField(PointSchema, "where the ledge starts", required=True)
-    end = ObjectField(PointSchema, "where the ledge ends", required=True)
-    depth = LengthField("the ledge's depth", required=True)
+    start = ObjectField(
+        PointSchema, "where the ledge starts", required=True, about="Where it begins."
+    )
+    end = ObjectField(PointSchema, "where the ledge ends", required=True, about="Where it ends.")
+    depth = LengthField(
+        "the ledge's depth", required=True, about="How wide a strip of the slab it carries."
+    )
 
 
 class _RestsSchema(Kinded):
     record = records.Rests
-    fixed = YesNoField("fixed")
+    fixed = YesNoField("fixed", about="Whether the slab is fixed down. Left out, it lies loose.")
 
     @post_load
     def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Rests
@@ -59,23 +68,37 @@ class UnitsSchema(_RestsSchema):
         at_least=1,
         at_most=MOST_RESTS,
         required=True,
+        about="The units from left to right, as they stand under the slab.",
     )
-    overhang = BySideField("the overhang", LengthField("the overhang", zero=True), is_side)
+    overhang = BySideField(
+        "the overhang",
+        LengthField("the overhang", zero=True),
+        is_side,
+        about="How far the slab hangs over, by side. Left out, it is flush.",
+    )
 
 
 class FrameSchema(_RestsSchema):
     """A frame under the named sides."""
 
     about = "a frame"
-    sides = ListField(TextField("a side", longest=20), "the frame's sides", at_least=1, at_most=20)
-    width = LengthField("the frame's width", required=True)
+    sides = ListField(
+        TextField("a side", longest=20),
+        "the frame's sides",
+        at_least=1,
+        at_most=20,
+        about="Which sides it carries. Left out, all of them.",
+    )
+    width = LengthField("the frame's width", required=True, about="How wide the frame is.")
 
 
 class EndsSchema(_RestsSchema):
     """A bearing under each end."""
 
     about = "ends"
-    depth = LengthField("the depth of the bearing", required=True)
+    depth = LengthField(
+        "the depth of the bearing", required=True, about="How much of the slab each end bears on."
+    )
 
 
 class LegsSchema(_RestsSchema):
@@ -83,9 +106,16 @@ class LegsSchema(_RestsSchema):
 
     about = "legs"
     at = ListField(
-        ObjectField(PointSchema, "a leg"), "the legs", at_least=1, at_most=MOST_RESTS, required=True
+        ObjectField(PointSchema, "a leg"),
+        "the legs",
+        at_least=1,
+        at_most=MOST_RESTS,
+        required=True,
+        about="Where the middle of each leg's pad is.",
     )
-    pad = LengthField("the leg's pad", required=True)
+    pad = LengthField(
+        "the leg's pad", required=True, about="The side of the square pad on each leg."
+    )
 
 
 class LedgesSchema(_RestsSchema):
@@ -98,6 +128,7 @@ class LedgesSchema(_RestsSchema):
         at_least=1,
         at_most=MOST_RESTS,
         required=True,
+        about="Each ledge or batten.",
     )
 
 

@@ -39,7 +39,7 @@ class Strict(Schema):
 
         unknown = EXCLUDE
 
-    def __init__(self, **more: Any) -> None:  # noqa: ANN401  marshmallow's own options
+    def __init__(self, **more: Any) -> None:
         super().__init__(**more)
         about = self.about[:1].upper() + self.about[1:]
         self.error_messages["type"] = f"{about} is written as a JSON object."
@@ -59,6 +59,11 @@ class Strict(Schema):
 
     def _says_unknown(self, key: str) -> str:
         return f'"{shown(key)}" is not a part of {self.about}{nearest(key, self._keys)}'
+
+
+def spoken(label: str, about: str) -> dict[str, str]:
+    """Return a field's metadata: what it is called in a sentence, and what it means."""
+    return {"label": label, "description": about} if about else {"label": label}
 
 
 class Labelled:

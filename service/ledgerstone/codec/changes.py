@@ -26,21 +26,14 @@ _FROM = {
 }
 
 
-def write_changes(before: Offer, now: Offer) -> dict[str, Any]:
-    """Write how an offer differs from an earlier one."""
-    total = {"currency": now.currency, "amount": f"{now.total - before.total:.2f}"}
-    days = (now.ready_on - before.ready_on) // timedelta(days=1)
+def change_members(before: Offer, now: Offer) -> dict[str, Any]:
+    """Return how an offer differs from an earlier one, as ``ChangesSchema`` writes it."""
     return {
-        "since": {
-            "reference": before.name,
-            "issued": before.issued.isoformat(),
-            "total": f"{before.total:.2f}",
-            "ready_on": before.ready_on.isoformat(),
-        },
+        "since": before,
         "revision": now.revision,
         "says": list(say_differences(before.order, now.order, before.area, now.area)),
-        "price_change": total,
-        "ready_later_days": days,
+        "price_change": {"currency": now.currency, "amount": now.total - before.total},
+        "ready_later_days": (now.ready_on - before.ready_on) // timedelta(days=1),
     }
 
 

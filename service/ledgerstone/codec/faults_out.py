@@ -1,4 +1,4 @@
-"""What was not understood, as JSON: the first faults, and how many more there are."""
+"""What was not understood, as members of an answer: the first faults, and how many more."""
 
 from __future__ import annotations
 
@@ -9,8 +9,7 @@ from ledgerstone.errors import NotUnderstood
 MOST_FAULTS: Final = 50
 
 
-def write_faults(fault: NotUnderstood) -> dict[str, Any]:
-    """Write the first 50 faults of a request, each at its pointer, and the number of the rest."""
-    shown = [{"pointer": one.pointer, "says": one.says} for one in fault.faults[:MOST_FAULTS]]
-    more = len(fault.faults) - len(shown)
-    return {"faults": shown, "more_faults": more} if more else {"faults": shown}
+def fault_members(fault: NotUnderstood) -> dict[str, Any]:
+    """Return the first 50 faults of a request, each at its pointer, and the number of the rest."""
+    more = len(fault.faults) - MOST_FAULTS
+    return {"faults": fault.faults[:MOST_FAULTS], "more_faults": more if more > 0 else None}

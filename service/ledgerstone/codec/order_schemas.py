@@ -58,26 +58,43 @@ class DropSchema(Record):
     """A downstand or waterfall end."""
 
     about, record = "a drop", records.Drop
-    depth = LengthField("the drop's depth", required=True)
-    mitred = YesNoField("mitred")
+    depth = LengthField(
+        "the drop's depth", required=True, about="How far it hangs down, from the slab's top."
+    )
+    mitred = YesNoField("mitred", about="Whether its corner is mitred. Left out, it is butted.")
 
 
 class EdgeSchema(Record):
     """How one side is made."""
 
     about, record = "an edge", records.Edge
-    profile = ChoiceField("the edge's profile", ("square", "bevel", "round", "wall"))
-    size = LengthField("the edge's size")
-    drip = YesNoField("drip")
-    drop = ObjectField(DropSchema, "the drop")
+    profile = ChoiceField(
+        "the edge's profile",
+        ("square", "bevel", "round", "wall"),
+        about="`square`: its arris eased; `bevel`; `round`; `wall`: unseen. Left out, `square`.",
+    )
+    size = LengthField(
+        "the edge's size",
+        about="The bevel's width, or the round's radius. Left out, the smallest that is made.",
+    )
+    drip = YesNoField(
+        "drip", about="Whether a groove under the edge lets water fall off. Left out, none does."
+    )
+    drop = ObjectField(
+        DropSchema, "the drop", about="A downstand or a waterfall end. Left out, there is none."
+    )
 
 
 class ShadeSchema(Record):
     """A shade by name, or a colour to match."""
 
     about, record = "a shade", records.Shade
-    name = TextField("the shade's name")
-    match = TextField("the colour to match", longest=7)
+    name = TextField("the shade's name", about="A shade of the workshop's palette, by its name.")
+    match = TextField(
+        "the colour to match",
+        longest=7,
+        about="A colour to match, sRGB, where the workshop matches.",
+    )
 
     @post_load
     def _make(self, data: dict[str, Any], **_: object) -> records.Shade:
@@ -92,36 +109,86 @@ class FinishSchema(Strict):
     """The surface and what seals it; what is left out is the workshop's usual."""
 
     about = "a finish"
-    surface = TextField("the surface", longest=40)
-    sealer = TextField("the sealer", longest=40)
+    surface = TextField(
+        "the surface",
+        longest=40,
+        about="How the top is finished, by the workshop's name. Left out, its usual.",
+    )
+    sealer = TextField(
+        "the sealer",
+        longest=40,
+        about="What it is sealed with, by the workshop's name. Left out, its usual for the place.",
+    )
 
 
 class SlabSchema(Strict):
-    """One slab; names of shades, finishes and sides are settled by ``codec.order_in``."""
+    """One slab, and how many pieces alike."""
 
     about = "a slab"
-    label = TextField("the slab's label")
-    quantity = NumberField("the quantity", at_least=1, at_most=MOST_QUANTITY, whole=True)
-    use = ChoiceField("the use", records.USES)
+    label = TextField(
+        "the slab's label",
+        about="What the slab is called in sentences and drawings. Left out, it has a number.",
+    )
+    quantity = NumberField(
+        "the quantity",
+        at_least=1,
+        at_most=MOST_QUANTITY,
+        whole=True,
+        about="How many pieces alike. Left out, 1.",
+    )
+    use = ChoiceField(
+        "the use", records.USES, about="What the slab is used as. Left out, `worktop`."
+    )
     size_from = ChoiceField(
         "where the size came from",
         ("finished", "between-walls", "over-units", "template-to-follow"),
+        about=(
+            "Where its sizes come from: between walls the fitting gaps come off, over units the"
+            " overhangs are added, with a template to follow the answer is an estimate. Left"
+            " out, `finished`."
+        ),
     )
-    outline = KindField("the slab's outline", OUTLINES, required=True)
+    outline = KindField("the slab's outline", OUTLINES, required=True, about="Its shape in plan.")
     thickness = LengthField(
         "the slab's thickness",
         required=True,
         above_mm=LEAST_THICKNESS_MM,
         zero=True,
         at_most_mm=1000.0,
+        about="Its thickness.",
     )
-    cutouts = ListField(KindField("the cut-out", CUTOUTS), "the cut-outs", at_most=MOST_CUTOUTS)
-    reliefs = ListField(KindField("the relief", RELIEFS), "the reliefs", at_most=MOST_CUTOUTS)
-    edges = BySideField("the edges", ObjectField(EdgeSchema, "the edge"), is_side)
-    shade = ObjectField(ShadeSchema, "the shade")
-    finish = ObjectField(FinishSchema, "the finish")
-    place = ChoiceField("the place", records.PLACES)
-    rests = KindField("what the slab rests on", RESTS)
+    cutouts = ListField(
+        KindField("the cut-out", CUTOUTS),
+        "the cut-outs",
+        at_most=MOST_CUTOUTS,
+        about="Openings through it. Left out, there are none.",
+    )
+    reliefs = ListField(
+        KindField("the relief", RELIEFS),
+        "the reliefs",
+        at_most=MOST_CUTOUTS,
+        about="Places that are thinner, and not open. Left out, there are none.",
+    )
+    edges = BySideField(
+        "the edges",
+        ObjectField(EdgeSchema, "the edge"),
+        is_side,
+        about="How each side is made, by its name. A side left out is `square`.",
+    )
+    shade = ObjectField(
+        ShadeSchema, "the shade", about="Its colour. Left out, the workshop's usual."
+    )
+    finish = ObjectField(
+        FinishSchema,
+        "the finish",
+        about="Its surface and what seals it. Left out, the workshop's usual.",
+    )
+    place = ChoiceField("the place", records.PLACES, about="Where it goes. Left out, `indoors`.")
+    rests = KindField(
+        "what the slab rests on",
+        RESTS,
+        about="What carries it in place. Left out, the answer cautions that nothing was told.",
+    )
 
 
 class JoinEndSchema(Record):
@@ -129,18 +196,31 @@ class JoinEndSchema(Record):
 
     about, record = "a join's side", records.JoinEnd
     slab = NumberField(
-        "the slab's number (from 0)", at_least=0, at_most=MOST_SLABS - 1, whole=True, required=True
+        "the slab's number (from 0)",
+        at_least=0,
+        at_most=MOST_SLABS - 1,
+        whole=True,
+        required=True,
+        about="The slab's number in the order, from 0.",
     )
-    side = TextField("the side", longest=20, required=True)
+    side = TextField(
+        "the side", longest=20, required=True, about="The side of it that meets the other."
+    )
 
 
 class JoinSchema(Record):
     """Two sides that meet."""
 
     about, record = "a join", records.Join
-    one = ObjectField(JoinEndSchema, "one side of the join", required=True)
-    other = ObjectField(JoinEndSchema, "the other side of the join", required=True)
-    gap = LengthField("the join's gap", zero=True, required=True)
+    one = ObjectField(
+        JoinEndSchema, "one side of the join", required=True, about="One side of the join."
+    )
+    other = ObjectField(
+        JoinEndSchema, "the other side of the join", required=True, about="The other side."
+    )
+    gap = LengthField(
+        "the join's gap", zero=True, required=True, about="The width of the joint between them."
+    )
 
 
 class DayField(TextField):
@@ -166,11 +246,35 @@ class OrderSchema(Strict):
         at_least=1,
         at_most=MOST_SLABS,
         required=True,
+        about="What is cast.",
     )
-    joins = ListField(ObjectField(JoinSchema, "a join"), "the joins", at_most=MOST_SLABS * 2)
-    delivery = ObjectField(DeliverySchema, "the delivery")
-    needed_by = DayField("the needed-by day", longest=20)
-    sample_tile = YesNoField("a sample tile")
-    templating = YesNoField("coming to measure")
-    heated_curing = YesNoField("heated curing")
-    since = TextField("the earlier quote's token", longest=LONGEST_TOKEN)
+    joins = ListField(
+        ObjectField(JoinSchema, "a join"),
+        "the joins",
+        at_most=MOST_SLABS * 2,
+        about="Which sides of which slabs meet. Left out, none do.",
+    )
+    delivery = ObjectField(
+        DeliverySchema,
+        "the delivery",
+        about="How it leaves, and what is known of the way in. Left out, it is collected.",
+    )
+    needed_by = DayField(
+        "the needed-by day",
+        longest=20,
+        about="The day by which it must be there, ISO 8601. Left out, any day will do.",
+    )
+    sample_tile = YesNoField(
+        "a sample tile", about="Whether a sample tile comes first. Left out, none does."
+    )
+    templating = YesNoField(
+        "coming to measure", about="Whether the workshop comes to measure. Left out, it does not."
+    )
+    heated_curing = YesNoField(
+        "heated curing", about="Whether it cures in the heated tent. Left out, it does not."
+    )
+    since = TextField(
+        "the earlier quote's token",
+        longest=LONGEST_TOKEN,
+        about="The token of an earlier quote that this order changes. Left out, it is a new order.",
+    )

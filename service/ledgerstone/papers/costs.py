@@ -15,8 +15,5 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     The margin is on every group but that of sample tiles, which their own price pays.
     """
     every = costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
-    lines = [
-        {"label": cost.label, "group": cost.group, "amount": f"{cost.amount:.2f}"} for cost in every
-    ]
     percent = f"{workshop.rates.margin_percent.normalize():f}"
-    return {"currency": quote.price.currency, "margin_percent": percent, "lines": lines}
+    return {"currency": quote.price.currency, "margin_percent": percent, "lines": every}

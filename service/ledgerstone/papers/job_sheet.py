@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
 import typst
 from markupsafe import Markup
@@ -21,8 +21,6 @@ from ledgerstone.papers.templates import Templates
 
 _PRINTED: Final = Path(__file__).with_name("texts") / "job_sheet.typ"
 
-_LAYOUT: Final = ("svg", "height_mm", "widths", "right", "points", "large")
-
 
 def job_pages(job: Job) -> Iterator[Content]:
     """Write every page, in the order in which the workshop needs them."""
@@ -37,39 +35,18 @@ def job_pages(job: Job) -> Iterator[Content]:
 
 
 def job_content(job: Job) -> Content:
-    """Say a job sheet as plain lists and texts, its drawings left out, with what it costs."""
-    pages = [
-        {
-            "title": one["title"],
-            "blocks": [{k: v for k, v in b.items() if k not in _LAYOUT} for b in one["blocks"]],
-        }
-        for one in job_pages(job)
-    ]
+    """Gather a job sheet's pages, the work step by step, and what it costs."""
     return {
         **_head(job),
-        "operations": _operations(job),
+        "operations": job.steps,
         "costs": costs_content(job.quote, job.workshop),
-        "pages": pages,
+        "pages": list(job_pages(job)),
     }
 
 
 def _head(job: Job) -> Content:
     mine = job.workshop.workshop
     return {"reference": job.name, "workshop": f"{mine.name}, {mine.town}"}
-
-
-def _operations(job: Job) -> list[dict[str, Any]]:
-    return [
-        {
-            "name": step.name,
-            "stage": step.stage,
-            "slab": step.slab,
-            "hands_minutes": step.hands_minutes,
-            "machine_minutes": step.machine_minutes,
-            "wait_hours": round(step.wait_hours, 3),
-        }
-        for step in job.steps
-    ]
 
 
 def job_page(job: Job, templates: Templates) -> str:

@@ -6,7 +6,7 @@ from dataclasses import field
 from typing import Any
 
 
-def about(about: str, **bounds: Any) -> dict[str, Any]:  # noqa: ANN401  bounds may be any number
+def about(about: str, **bounds: Any) -> dict[str, Any]:
     """Metadata of a key: the comment a starting profile prints, and its bounds."""
     return {"about": about, **bounds}
 

@@ -99,7 +99,7 @@ class _RecordSchema(Schema):
 class _Value(fields.Field[Any]):
     """One value, read by a function that raises ``ValueError`` with the sentence."""
 
-    def __init__(self, read: _Read, **options: Any) -> None:  # noqa: ANN401  marshmallow's options
+    def __init__(self, read: _Read, **options: Any) -> None:
         super().__init__(**options)
         self._read = read
 
@@ -124,7 +124,7 @@ class _Table(fields.Nested):
 class _Items(fields.List[Any]):
     """A list, of tables or of values; of exactly ``count`` where the record fixes that."""
 
-    def __init__(self, item: fields.Field[Any], count: int | None, **more: Any) -> None:  # noqa: ANN401  as above
+    def __init__(self, item: fields.Field[Any], count: int | None, **more: Any) -> None:
         super().__init__(item, **more)
         self._count = count
 

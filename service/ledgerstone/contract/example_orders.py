@@ -1,4 +1,4 @@
-"""Orders that the document shows; a test posts every one and holds the answer to its example."""
+"""The orders that the document shows."""
 
 from __future__ import annotations
 
@@ -139,18 +139,3 @@ ORDERS: dict[str, tuple[str, Example]] = {
     "basin_near_the_front": ("A basin too near the front edge", BASIN_NEAR_THE_FRONT),
     "three_faults": ("Three things that mean no piece of concrete", THREE_FAULTS),
 }
-
-RESTS_ON = [
-    (
-        "The day is for an order by 25 November 2026 with the deposit of 40 % paid. It is held once"
-        " we have booked it."
-    ),
-    "This is an estimate, our best guess: once we have looked it over we quote for it.",
-    "You collect the order from the workshop.",
-    (
-        "It is made to your measure, so as a rule it cannot be returned once it is made. The law"
-        " where you live has the last word."
-    ),
-]
-
-HEAVY = "about 68 kg: three or four people and a trolley"

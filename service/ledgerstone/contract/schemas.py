@@ -1,14 +1,15 @@
-"""The order's schemas as JSON Schema 2020-12, from the marshmallow schemas that read it."""
+"""Every shape on the wire as JSON Schema 2020-12, from the marshmallow schemas themselves."""
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, Final, cast
 
 from apispec import APISpec
 from apispec.ext.marshmallow import MarshmallowPlugin
-from marshmallow import fields
+from marshmallow import Schema, fields
 
 from ledgerstone.codec import order_schemas as schemas
+from ledgerstone.codec.answer_fields import ByKind, Described, Member
 from ledgerstone.codec.fields import (
     BySideField,
     ChoiceField,
@@ -17,11 +18,14 @@ from ledgerstone.codec.fields import (
     LengthField,
     ListField,
     NumberField,
+    Strict,
     TextField,
     YesNoField,
 )
-from ledgerstone.contract._openapi_parts import JSONSchema
+from ledgerstone.codec.request_schemas import AsSentField, NoteField
 from ledgerstone.order import CORNERS
+
+JSONSchema = dict[str, Any]
 
 _REF = "#/components/schemas/"
 _KINDED = (schemas.OUTLINES, schemas.CUTOUTS, schemas.RELIEFS, schemas.RESTS)
@@ -42,32 +46,54 @@ LENGTH_TEXT: JSONSchema = {
 }
 
 
-def order_components() -> dict[str, JSONSchema]:
-    """Make the components that describe an order, with every limit as its field holds it."""
-    plugin = MarshmallowPlugin(schema_name_resolver=_name)
-    spec = APISpec("orders", "1", "3.1.0", plugins=[plugin])
-    converter: Any = plugin.converter  # apispec leaves its methods untyped
-    for describe in (_length, _text, _number, _choice, _by_side, _kind, _kinds_of, _list, _yes_no):
-        converter.add_attribute_function(describe)
-    spec.components.schema("Order", schema=schemas.OrderSchema)
-    made: dict[str, JSONSchema] = spec.to_dict()["components"]["schemas"]
-    for (kind, *_), name in converter.refs.items():
-        about = str(kind.__doc__).partition("\n")[0]
-        made[name] = {"description": about, **made[name], "additionalProperties": False}
-    made["Shade"] |= {"minProperties": 1, "maxProperties": 1}
-    made["Shade"]["properties"]["match"]["pattern"] = "^#[0-9a-fA-F]{6}$"
-    made["Order"]["properties"]["needed_by"] |= {"format": "date", "examples": ["2027-03-25"]}
-    return {**made, **_shared_lengths(), "LengthText": LENGTH_TEXT}
+# What a schema holds its members to beside their fields.
+_RULES: dict[str, JSONSchema] = {
+    "Shade": {"minProperties": 1, "maxProperties": 1},
+    "Ask": {"oneOf": [{"required": ["token"]}, {"required": ["order"]}]},
+    "ReplyAsk": {"oneOf": [{"required": ["token"]}, {"required": ["order"]}]},
+}
+_MEMBER_RULES: dict[tuple[str, str], JSONSchema] = {
+    ("Shade", "match"): {"pattern": "^#[0-9a-fA-F]{6}$"},
+    ("Order", "needed_by"): {"format": "date", "examples": ["2027-03-25"]},
+    ("Request", "name"): {"minLength": 1},
+    ("Request", "reach"): {"minLength": 1},
+}
+
+
+class Components:
+    """The document's schemas: each is described once, whoever points at it.
+
+    ``ref`` describes a schema and all that it holds, and returns the pointer to it.
+    """
+
+    def __init__(self) -> None:
+        plugin = MarshmallowPlugin(schema_name_resolver=_name)
+        self._spec = APISpec("schemas", "1", "3.1.0", plugins=[plugin])
+        self._converter = cast("Any", plugin.converter)  # apispec leaves its methods untyped
+        for describe in (*_FIELDS, *_HOLDING_FIELDS):
+            self._converter.add_attribute_function(describe)
+
+    def ref(self, schema: type[Schema]) -> JSONSchema:
+        """Point at a schema's component."""
+        pointer: JSONSchema = self._converter.resolve_nested_schema(schema)
+        return pointer
+
+    def schemas(self) -> dict[str, JSONSchema]:
+        """Return every component that was pointed at, by name."""
+        made: dict[str, JSONSchema] = self._spec.to_dict()["components"]["schemas"]
+        for (kind, *_), name in self._converter.refs.items():
+            about = str(kind.__doc__).partition("\n")[0]
+            closed = {"additionalProperties": False} if issubclass(kind, Strict) else {}
+            made[name] = {"description": about, **made[name], **closed, **_RULES.get(name, {})}
+        for (name, member), rule in _MEMBER_RULES.items():
+            made[name]["properties"][member] |= rule
+        made |= {**_shared_lengths(), "LengthText": LENGTH_TEXT}
+        return {name: made[name] for name in sorted(made)}
 
 
 def _name(schema: Any) -> str:  # noqa: ANN401  a schema's class, instance or name
     kind = schema if isinstance(schema, type) else type(schema)
     return str(kind.__name__).strip("_").removesuffix("Schema")
-
-
-def _about(field: fields.Field[Any]) -> JSONSchema:
-    label = str(field.metadata.get("label", ""))
-    return {"description": label[:1].upper() + label[1:]} if label else {}
 
 
 def _measures(field: LengthField) -> JSONSchema:
@@ -93,14 +119,14 @@ def _length(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
     measures = _measures(field)
     for name, shared in _shared_lengths().items():
         if shared == measures:
-            return {**_about(field), "$ref": f"{_REF}{name}"}
-    return {**_about(field), **measures}
+            return {"$ref": f"{_REF}{name}"}
+    return measures
 
 
 def _text(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
-    if not isinstance(field, TextField):
+    if not isinstance(field, TextField | NoteField):
         return {}
-    return {**_about(field), "type": "string", "maxLength": field.longest}
+    return {"type": "string", "maxLength": field.longest}
 
 
 def _number(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
@@ -108,7 +134,6 @@ def _number(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
         return {}
     kind = "integer" if field.whole else "number"
     return {
-        **_about(field),
         "type": kind,
         "minimum": field.at_least,
         "maximum": field.at_most,
@@ -118,18 +143,22 @@ def _number(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
 def _choice(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
     if not isinstance(field, ChoiceField):
         return {}
-    return {**_about(field), "type": "string", "enum": list(field.choices)}
+    return {"type": "string", "enum": list(field.choices)}
 
 
 def _yes_no(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
-    return {**_about(field), "type": "boolean"} if isinstance(field, YesNoField) else {}
+    return {"type": "boolean"} if isinstance(field, YesNoField) else {}
+
+
+def _member(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
+    return dict(field.keywords) if isinstance(field, Member) else {}
 
 
 def _list(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
     if not isinstance(field, ListField):
         return {}
     least = {"minItems": field.at_least} if field.at_least else {}
-    return {**_about(field), **least, "maxItems": field.at_most}
+    return {**least, "maxItems": field.at_most}
 
 
 def _by_side(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  # noqa: ANN401  apispec's converter
@@ -139,7 +168,6 @@ def _by_side(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  #
     if all(field.known(corner) for corner in CORNERS):
         names = {"enum": list(CORNERS)}
     return {
-        **_about(field),
         "type": "object",
         "propertyNames": names,
         "additionalProperties": self.field2property(field.inner),
@@ -147,16 +175,22 @@ def _by_side(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  #
 
 
 def _kind(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  # noqa: ANN401  apispec's converter
-    if not isinstance(field, KindField):
+    if not isinstance(field, KindField | ByKind):
         return {}
     mapping = {
         kind: self.resolve_nested_schema(schema)["$ref"] for kind, schema in field.kinds.items()
     }
     return {
-        **_about(field),
         "oneOf": [{"$ref": ref} for ref in dict.fromkeys(mapping.values())],
         "discriminator": {"propertyName": "kind", "mapping": mapping},
     }
+
+
+def _described(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  # noqa: ANN401  apispec's converter
+    if not isinstance(field, AsSentField | Described):
+        return {}
+    pointer: JSONSchema = self.resolve_nested_schema(field.schema_class)
+    return pointer
 
 
 def _kinds_of(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
@@ -165,3 +199,7 @@ def _kinds_of(_self: object, field: fields.Field[Any], **_: object) -> JSONSchem
     family = next(kinds for kinds in _KINDED if type(field.parent) in kinds.values())
     kinds = [kind for kind, schema in family.items() if schema is type(field.parent)]
     return {"const": kinds[0]} if len(kinds) == 1 else {"enum": kinds}
+
+
+_FIELDS: Final = (_length, _text, _number, _choice, _list, _yes_no, _member)
+_HOLDING_FIELDS: Final = (_by_side, _kind, _kinds_of, _described)

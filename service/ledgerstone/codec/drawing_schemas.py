@@ -1,0 +1,32 @@
+"""The links to an order's drawings."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from marshmallow import fields
+
+from ledgerstone.codec.answer_fields import Answer, Many, Text
+
+_TOO_LONG = "Absent where the slabs are too detailed for a link."
+
+
+class DrawingsSchema(Answer):
+    """Links to the drawings; an empty object where the slabs are too detailed for a link."""
+
+    plan = Text(
+        "The dimensioned plan, an SVG. With `.png` in place of `.svg`, a picture; `slab` picks the"
+        " slab, from 0.",
+        absent=_TOO_LONG,
+    )
+    view = Text("The view, as SVG or picture, as the plan.", absent=_TOO_LONG)
+    assembled = Text(
+        "All pieces together from above, as SVG or picture.", absent="Absent without a join."
+    )
+    true_size = Text("A cut-out on paper at 1 : 1, a PDF.", absent="Absent without a cut-out.")
+    says = Many(
+        "Each slab's drawings in words, in the order's order.", fields.String(), absent=_TOO_LONG
+    )
+
+
+DRAWINGS: Final = DrawingsSchema()

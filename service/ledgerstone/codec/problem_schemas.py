@@ -1,0 +1,85 @@
+"""Problem documents (RFC 9457): plain ones, what was not understood, and the send-back."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from marshmallow import fields, validate
+
+from ledgerstone.codec.answer_fields import Answer, Described, Many, Part, Text, Whole
+from ledgerstone.codec.drawing_schemas import DrawingsSchema
+from ledgerstone.codec.faults_out import MOST_FAULTS
+from ledgerstone.codec.finding_schemas import FindingSchema, FixSchema
+from ledgerstone.codec.order_schemas import OrderSchema
+from ledgerstone.codec.quote_schemas import ALL_LISTED, MORE_FINDINGS
+
+_MORE_FAULTS: Final = "How many more faults there are."
+STAGES: Final = ("shape", "strength", "promise")
+
+
+class ProblemSchema(Answer):
+    """A problem (RFC 9457)."""
+
+    type = Text("Leads to a page that says what it is.", keywords={"format": "uri-reference"})
+    title = Text("The same for every problem of this type.")
+    status = Whole("The HTTP status.")
+    detail = Text("What happened this time.")
+    instance = Text("This request, as `X-Request-Id` names it.", keywords={"format": "uri"})
+
+
+class FaultSchema(Answer):
+    """One thing that was not understood."""
+
+    pointer = Text(
+        "Where in the request it is, as a JSON Pointer (RFC 6901).",
+        keywords={"format": "json-pointer"},
+    )
+    says = Text("What was not understood, and what would be.")
+
+
+class FaultsSchema(Answer):
+    """The first 50 faults at once, and how many more there are."""
+
+    faults = Many("Each fault, at its place.", FaultSchema, keywords={"maxItems": MOST_FAULTS})
+    more_faults = Whole(_MORE_FAULTS, absent=ALL_LISTED, keywords={"minimum": 1})
+
+
+class NotUnderstoodSchema(ProblemSchema):
+    """The first 50 faults at once, each at its JSON Pointer, and how many more there are."""
+
+    faults = Many("Each fault, at its place.", FaultSchema, keywords={"maxItems": MOST_FAULTS})
+    more_faults = Whole(_MORE_FAULTS, absent=ALL_LISTED, keywords={"minimum": 1})
+
+
+class SentBackSchema(ProblemSchema):
+    """The answer when something stops the order: every finding and its remedies."""
+
+    instance = Text(
+        "This request, as `X-Request-Id` names it.",
+        absent="Absent within an opened quote.",
+        keywords={"format": "uri"},
+    )
+    order = Described("The order as it was understood, what was left out filled in.", OrderSchema)
+    findings = Many("What stops it, cautions and notes, the gravest first.", FindingSchema)
+    more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
+    not_checked = Many(
+        "Stages that did not run, because an earlier one stopped the order.",
+        fields.String(validate=validate.OneOf(STAGES)),
+    )
+    drawings = Part("Links to its drawings.", DrawingsSchema)
+    fix_all = Part(
+        "The smallest change after which it quotes.",
+        FixSchema,
+        absent="Absent where none was found, or none looked for.",
+    )
+    nearest_makeable = Part(
+        "A larger change after which it quotes.",
+        FixSchema,
+        absent="Absent where `fix_all` is there, or none was found.",
+    )
+    why_no_fix = Text("Why neither was found.", absent="Absent where one was, or none looked for.")
+
+
+PROBLEM: Final = ProblemSchema()
+NOT_UNDERSTOOD: Final = NotUnderstoodSchema()
+SENT_BACK_ANSWER: Final = SentBackSchema()

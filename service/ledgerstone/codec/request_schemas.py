@@ -1,0 +1,88 @@
+"""What the calls beside an order take: what a paper is of, and what a customer requests."""
+
+from __future__ import annotations
+
+import unicodedata
+from typing import Any, Final
+
+from marshmallow import Schema, ValidationError, fields
+
+from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
+from ledgerstone.codec.order_schemas import OrderSchema
+from ledgerstone.codec.plain_text import text_fault
+from ledgerstone.codec.tokens import LONGEST_TOKEN
+
+LONGEST_NOTE: Final = 1000
+
+
+class AsSentField(fields.Raw):
+    """Members that are read later, as what is described by another schema."""
+
+    def __init__(self, label: str, schema: type[Schema], *, about: str) -> None:
+        super().__init__(metadata={"description": about}, error_messages={"null": f"Say {label}."})
+        self.schema_class = schema
+
+
+class NoteField(fields.Field[str]):
+    """A few lines of text without hidden characters."""
+
+    longest = LONGEST_NOTE
+
+    def __init__(self, *, about: str) -> None:
+        super().__init__(metadata={"description": about})
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+        if not isinstance(value, str):
+            raise ValidationError("The note must be text.")
+        if len(value) > LONGEST_NOTE:
+            raise ValidationError(f"The note must be {LONGEST_NOTE} characters or fewer.")
+        lines = unicodedata.normalize("NFC", value).replace("\r\n", "\n").split("\n")
+        for line in lines:
+            if fault := text_fault(line.replace("\t", " ")):
+                raise ValidationError(f"The note {fault}")
+        return "\n".join(lines).strip()
+
+
+class AskSchema(Strict):
+    """What a paper is of: a quote's token, or an order."""
+
+    about = "what is asked"
+    token = TextField(
+        "the quote's token",
+        longest=LONGEST_TOKEN,
+        about="A quote's token: it is written as it was offered, while it stands.",
+    )
+    order = AsSentField(
+        "the order", OrderSchema, about="An order in its place: it is answered anew."
+    )
+    customer = TextField("the customer's name", about="Whom it is for. Left out, nobody is named.")
+
+
+class ReplyAskSchema(AskSchema):
+    """What a reply is of, and how it is written."""
+
+    about = "a reply"
+    tone = ChoiceField(
+        "the tone",
+        ("short", "full"),
+        about="`short`: price, day and cautions alone. Left out, `full`.",
+    )
+    ways = YesNoField(
+        "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."
+    )
+
+
+class RequestSchema(Strict):
+    """Which quote a customer would like, who asks, and how to answer."""
+
+    about = "a request"
+    token = TextField(
+        "the quote's token", longest=LONGEST_TOKEN, required=True, about="The quote's token."
+    )
+    name = TextField("your name", required=True, about="Who asks.")
+    reach = TextField(
+        "an email address or a telephone number",
+        required=True,
+        about="An email address or a telephone number to answer to.",
+    )
+    note = NoteField(about="A few lines to the workshop. Left out, there are none.")

@@ -1,0 +1,54 @@
+"""How the service is, and that a request was sent."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.codec.answer_fields import Answer, Number, OneOf, Part, Text
+
+
+class RefusedProfileSchema(Answer):
+    """A changed profile with faults, which was not taken up."""
+
+    at = Text("When it was refused.", keywords={"format": "date-time"})
+    says = Text("How many faults it has.")
+
+
+class CalendarStateSchema(Answer):
+    """The file of what is booked."""
+
+    status = OneOf("Whether it was read.", ("read", "not-read"))
+    says = Text("Why it could not be read.", absent="Absent where it was.")
+    bookings = Text("The fingerprint of what is booked.", absent="Absent where it was not read.")
+    age_hours = Number(
+        "How long ago the file was last written, in hours.", 1, absent="Absent where it is gone."
+    )
+
+
+class HealthSchema(Answer):
+    """How the service is."""
+
+    status = OneOf("That it runs, or that it can answer.", ("live", "ready"))
+    version = Text("The service's version.", absent="Only of `/v1/health/ready`.")
+    profile = Text(
+        "The fingerprint of the profile that is in use.", absent="Only of `/v1/health/ready`."
+    )
+    calendar = Part(
+        "The file of what is booked.", CalendarStateSchema, absent="Absent where there is none."
+    )
+    profile_refused = Part(
+        "A changed profile that was not taken up.",
+        RefusedProfileSchema,
+        absent="Absent where none was refused.",
+    )
+
+
+class RequestedSchema(Answer):
+    """That a request was sent."""
+
+    reference = Text("The offer's reference, with its revision's letter.")
+    says = Text("That the workshop has it, for the customer.")
+
+
+HEALTH: Final = HealthSchema()
+REQUESTED: Final = RequestedSchema()

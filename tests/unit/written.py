@@ -1,0 +1,47 @@
+"""Parts of an answer as its schemas write them."""
+
+from collections.abc import Sequence
+
+from ledgerstone.application.answers import finding_members, shade_members
+from ledgerstone.checks import Finding
+from ledgerstone.codec.finding_schemas import FINDING, FixSchema, RemedySchema
+from ledgerstone.codec.quote_schemas import ShadeAnswerSchema
+from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
+from ledgerstone.order import Slab
+from ledgerstone.price import Price
+from ledgerstone.remedies import Found, Saving
+from ledgerstone.workshop import Workshop
+from unit.slabs import Json
+
+_FIX, _REMEDIES, _SHADE = FixSchema(), RemedySchema(many=True), ShadeAnswerSchema()
+
+
+def write_finding(finding: Finding) -> Json:
+    """Write one finding."""
+    written: Json = FINDING.dump(finding_members(finding))
+    return written
+
+
+def write_remedies(document: Json, found: Found | None, finding: str) -> list[Json]:
+    """Write what settles one finding."""
+    written: list[Json] = _REMEDIES.dump(remedy_members(document, found, finding))
+    return written
+
+
+def write_fixes(document: Json, found: Found | None, stops: Sequence[str]) -> Json:
+    """Write the fixes of an order; one that was not found is not there."""
+    fixes = fix_members(document, found, stops)
+    names = ("fix_all", "nearest_makeable")
+    return {name: _FIX.dump(fixes[name]) for name in names if fixes.get(name) is not None}
+
+
+def write_ways(document: Json, ways: Sequence[Saving], now: Price) -> list[Json]:
+    """Write ways to save."""
+    written: list[Json] = _REMEDIES.dump(saving_members(document, ways, now))
+    return written
+
+
+def write_shade(slab: Slab, workshop: Workshop) -> Json:
+    """Write how a slab's shade looks."""
+    written: Json = _SHADE.dump(shade_members(slab, workshop))
+    return written
