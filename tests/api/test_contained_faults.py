@@ -122,7 +122,7 @@ def test_a_fault_in_one_trial_costs_that_change_alone(
     assert_told(client, lines, "remedy")
 
 
-@pytest.mark.parametrize("name", ["write_remedies", "write_fixes"])
+@pytest.mark.parametrize("name", ["remedy_members", "fix_members"])
 def test_a_fault_in_writing_costs_what_was_written(
     client: FlaskClient,
     lines: list[dict[str, Any]],
@@ -133,8 +133,8 @@ def test_a_fault_in_writing_costs_what_was_written(
     monkeypatch.setattr(answers, name, broken)
     body = client.post("/v1/quotes", json=SENT_BACK).get_json()
     assert body["findings"][0]["check"] == "strip-too-narrow"
-    assert bool(body["findings"][0]["remedies"]) == (name == "write_fixes")
-    assert ("fix_all" in body) == (name == "write_remedies")
+    assert bool(body["findings"][0]["remedies"]) == (name == "fix_members")
+    assert ("fix_all" in body) == (name == "remedy_members")
     assert_told(client, lines, "remedy")
 
 
