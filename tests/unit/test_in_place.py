@@ -116,7 +116,7 @@ def test_rests_away_from_the_weight_tip_the_slab(workshop: Workshop) -> None:
 def test_one_leg_and_coincident_legs_tip_or_carry_without_a_fault(workshop: Workshop) -> None:
     """A leg as thin as a point, and two legs in one place, have an answer."""
     one = {"kind": "legs", "pad": 1, "at": [{"x": 450, "y": 250}]}
-    assert _lies(workshop, box(900, 500), rests=one).tips_under
+    assert _lies(workshop, box(900, 500), rests=one).tips_alone == (450.0, 250.0)
     twice = [{"x": 100, "y": 100}, {"x": 100, "y": 100}, {"x": 800, "y": 100}, {"x": 450, "y": 400}]
     result = _lies(workshop, box(900, 500), rests={"kind": "legs", "pad": 50, "at": twice})
     assert result.tips_alone is None
@@ -190,7 +190,8 @@ def sat_upon(lying: Lying) -> float:
     """The worst stress that somebody sitting makes on level rests, MPa."""
     return max(
         one.mpa
-        for tried, one in zip(lying.tried, lying.found, strict=True)
+        for batch in lying.batches
+        for tried, one in zip(batch.tried, batch.found, strict=True)
         if tried.case == "somebody-sitting"
     )
 

@@ -49,18 +49,18 @@ def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(context: QuoteContext
 
 
 def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(context: QuoteContext) -> None:
-    """An overhang of 450 mm: a good maker offers a thicker top, and a shorter overhang."""
+    """An overhang of 380 mm, its corners stood on: a thicker top is offered, and a shorter one."""
     units = {
         "kind": "units",
         "units": [{"width": "600 mm"}] * 4,
-        "overhang": {"front": "450 mm"},
+        "overhang": {"front": "380 mm"},
     }
     order = rectangle("2400 mm", "1000 mm", rests=units)
     answer = sent_back(context, order)
     stop = next(finding for finding in answer.findings if finding.level == "stops")
     remedies = [r["says"] for r in write_remedies(order, answer.found, stop.id)]
     assert any("thick instead of 40 mm" in says for says in remedies)
-    assert any("overhang" in says and "instead of 450 mm" in says for says in remedies)
+    assert any("overhang" in says and "instead of 380 mm" in says for says in remedies)
 
 
 def test_an_opening_off_one_side_is_never_opened_to_another(context: QuoteContext) -> None:

@@ -85,9 +85,9 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
             yield Finding(
                 "tips-over",
                 "stops",
-                f"{capital(name)} would tip off its rests by its own weight: its weight"
-                " lies outside them. Add a rest, or move the rests apart.",
-                "statics",
+                f"{capital(name)} could tip off its rests by its own weight: too much of it lies"
+                " beyond them. Add a rest, move the rests apart, or have it fixed down.",
+                "EN 1990 table A1.2(A): 0.9 G inside against 1.1 G beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
                 where_mm=geojson(Point(tips)),
@@ -186,7 +186,7 @@ def stays_down(judged: Judged) -> Iterable[Finding]:
                 "caution",
                 f"Loose on its rests, {slab_words(slab, i, len(order.slabs))} would tip with"
                 f" somebody sitting {spot_words(slab, shape, tips[0])}. It must be fixed down.",
-                "EN 1990 table A1.2(A): 0.9 G against 1.5 Q",
+                "EN 1990 table A1.2(A): 0.9 G against 1.1 G and 1.5 Q beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
                 where_mm=geojson(Point(tips[0])),

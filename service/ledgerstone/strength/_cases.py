@@ -12,10 +12,12 @@ import numpy as np
 from ledgerstone.errors import OffTheSlabError, SlabTipsError
 from ledgerstone.strength import _cut, _recovery, _stress
 from ledgerstone.strength._element import deflection_row
+from ledgerstone.strength._influence import Peak, stress_columns
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import REACH_MM
 
 if TYPE_CHECKING:
+    from ledgerstone.strength._exchange import BoolArray
     from ledgerstone.strength._loads import Load
     from ledgerstone.strength._rested import Settled
     from ledgerstone.strength.plate import Rested
@@ -61,7 +63,7 @@ class Cases:
         return self._found.tips
 
     @cached_property
-    def _faces(self) -> tuple[FloatArray, FloatArray]:
+    def faces(self) -> tuple[FloatArray, FloatArray]:
         """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
         plate = self.rested.plate
         return _stress.averaged_stress(
@@ -76,15 +78,24 @@ class Cases:
         return [self._worst(k) for k in range(len(self.tips))]
 
     def _worst(self, case: int) -> Stress:
-        bottom, top = (face[:, case] for face in self._faces)
+        bottom, top = (face[:, case] for face in self.faces)
         low, high = int(np.argmax(bottom)), int(np.argmax(top))
         face, at = ("bottom", low) if bottom[low] >= top[high] else ("top", high)
         x, y = self.rested.plate.model.mesh.nodes[at].tolist()
         return Stress(max(bottom[low], top[high]), x_mm=x, y_mm=y, face=face)
 
+    def stress_columns(self, peaks: Sequence[Peak]) -> FloatArray:
+        """Columns ``s`` (3 n, k) with ``s'u`` the stress of each peak, MPa."""
+        plate = self.rested.plate
+        return stress_columns(plate.model, plate.thickness_mm, self._found.u, peaks)
+
+    def touching(self, peaks: Sequence[Peak]) -> BoolArray:
+        """Which stations touch in each peak's case, shape (stations, k)."""
+        return np.asarray(self._found.reactions[:, [peak.case for peak in peaks]] != 0.0)
+
     def stress_field(self) -> tuple[FloatArray, FloatArray]:
         """Places (n, 2), and the greater averaged stress of both faces there, MPa, (n, k)."""
-        bottom, top = self._faces
+        bottom, top = self.faces
         return self.rested.plate.model.mesh.nodes, np.maximum(bottom, top)
 
     def sags_mm(self) -> FloatArray:

@@ -155,6 +155,14 @@ def solved_within(matrix: FloatArray, right: FloatArray, within: BoolArray) -> F
     return found
 
 
+def solved_for_all(matrix: FloatArray, right: FloatArray) -> FloatArray:
+    """Solution of one matrix (t, t) for many right sides (t, c); not-a-number where it has none."""
+    try:
+        return np.asarray(np.linalg.solve(matrix, right))
+    except np.linalg.LinAlgError:
+        return np.full(right.shape, np.nan)
+
+
 def solved_each(matrices: FloatArray, right: FloatArray) -> FloatArray:
     """Solution of each of many systems (c, t, t) for its own right side (c, t); shape (c, t).
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
+import shapely
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
@@ -14,36 +15,30 @@ from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength import _search
+from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._rested import held_down
-from ledgerstone.strength.concrete import ACCIDENTAL, Concrete, DesignBasis
+from ledgerstone.strength._tried import Batch, Tried
+from ledgerstone.strength.concrete import ACCIDENTAL, Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
 from ledgerstone.strength.governing import Governing, governing, worst_of
-from ledgerstone.strength.places import Place, load_places
-from ledgerstone.strength.plate import Cases, Load, OwnWeight, PatchLoad, Plate, Pressure, Rested
+from ledgerstone.strength.places import Place, load_places, seats
+from ledgerstone.strength.plate import Cases, OwnWeight, PatchLoad, Plate, Pressure, Rested
 from ledgerstone.strength.rests import Bearing
-from ledgerstone.strength.tipping import tipping_places
+from ledgerstone.strength.tipping import Equilibrium, equilibrium_of, tipping_places, weight_at
 from ledgerstone.strength.verdict import Case, Verdict
 from ledgerstone.workshop.records import Workshop
 
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 MOST_LOW_RESTS = 4
-NEAREST_TO_A_LOW_REST = 6
+NEAREST_TO_A_LOW_REST = 4
 _PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 
 
 def hold_down(bearings: Sequence[Bearing]) -> tuple[Bearing, ...]:
     """Return the same rests, holding the slab down as well."""
     return tuple(replace(b, support=replace(b.support, holds_down=True)) for b in bearings)
-
-
-@dataclass(frozen=True, slots=True)
-class Tried:
-    """One case that is tried on a slab: its loads, and the group of rests that lies low in it."""
-
-    case: Case
-    loads: tuple[Load, ...]
-    low: int | None = None
 
 
 @dataclass(frozen=True)
@@ -61,15 +56,24 @@ class Lying:
     @cached_property
     def hull(self) -> BaseGeometry:
         """The hull of what meets the slab."""
-        footprints = plane.union([bearing.footprint for bearing in self.carrying])
+        footprints = plane.union(self.footprints)
         slab = plane.buffer(self.plate.outline, 1.0, join_style="mitre")
         return plane.intersection(footprints, slab).convex_hull
 
+    @property
+    def footprints(self) -> list[BaseGeometry]:
+        """What carries the slab, in plan."""
+        return [bearing.footprint for bearing in self.carrying]
+
     @cached_property
     def places(self) -> tuple[Place, ...]:
-        """Where a person is tried."""
-        side = self.workshop.loads.point_side_mm
-        return load_places(self.shape, side, [bearing.footprint for bearing in self.carrying])
+        """Where a person is tried first."""
+        return load_places(self.shape, self.workshop.loads.point_side_mm, self.footprints)
+
+    @cached_property
+    def seats(self) -> tuple[Place, ...]:
+        """Every place where a person may be."""
+        return seats(self.shape, self.workshop.loads.point_side_mm, self.footprints)
 
     @cached_property
     def even(self) -> Pressure:
@@ -81,56 +85,107 @@ class Lying:
         """The plate on its rests."""
         return self.plate.on([bearing.support for bearing in self.carrying])
 
+    @cached_property
+    def held(self) -> Rested:
+        """The plate on the same rests, holding on."""
+        footing = held_down(self.rested.footing)
+        return Rested(self.plate, footing, self.rested.support_count)
+
+    @cached_property
+    def equilibrium(self) -> Equilibrium:
+        """How the loose slab keeps its balance."""
+        return equilibrium_of(self.slab, self.shape, self.hull, self.weight.n_per_mm3)
+
     @property
     def tips_alone(self) -> XY | None:
         """Where the weight's resultant is, if the rests cannot carry the slab by itself."""
+        if self.equilibrium.tips_alone:
+            return self.equilibrium.middle_mm
+        return self.cannot_lie
+
+    @property
+    def cannot_lie(self) -> XY | None:
+        """Where the weight's resultant is, if it lies outside the rests."""
         (tip,) = self.rested.tips([[self.weight]])
         return None if tip is None else tip.where_mm
+
+    def tips_off(self, places: FloatArray, newtons: FloatArray) -> BoolArray:
+        """Whether a load at each place (p, 2) of so many N (p,) lifts the slab off its rests."""
+        whole, middle = weight_at(self.slab, self.shape, self.weight.n_per_mm3)
+        at = (whole * np.array(middle) + newtons[:, None] * places) / (whole + newtons)[:, None]
+        return np.asarray(~shapely.intersects_xy(self.hull, at[:, 0], at[:, 1]))
 
     @property
     def tips_under(self) -> tuple[XY, ...]:
         """Places where a person makes the slab tip, were it loose."""
-        people = [(place.xy, self._newtons(place, sits=True)) for place in self.places]
-        return tipping_places(self.slab, self.shape, self.hull, self.weight.n_per_mm3, people)
+        people = [(place.xy, self.newtons(self.sitting_case(place))) for place in self.seats]
+        return tipping_places(self.equilibrium, people)
 
     # --- people -----------------------------------------------------------------------------
 
-    def _newtons(self, place: Place, *, sits: bool) -> float:
-        """A person's load at a place: leaning, on a shelf or where nobody can sit."""
-        loads = self.workshop.loads
-        newtons = loads.point_n if sits else loads.standing_n
-        leans = place.kind == "strip" or self.slab.use == "shelf"
-        return min(newtons, loads.leaning_n) if leans else newtons
+    def sitting_case(self, place: Place) -> Case:
+        """What a person does at a place for long: leans on a strip and on a shelf, else sits."""
+        if place.kind == "free-corner":
+            return "free-corner"
+        return self.hardest_case(place) if self._leans(place) else "somebody-sitting"
 
-    def _person(self, place: Place, *, sits: bool) -> PatchLoad:
-        x, y = place.xy
-        side = self.workshop.loads.point_side_mm
-        newtons = self._newtons(place, sits=sits)
-        return PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
+    def hardest_case(self, place: Place) -> Case:
+        """What of that which stops an order asks the most of a place."""
+        return "somebody-leaning" if self._leans(place) else self._hardest
+
+    @cached_property
+    def _hardest(self) -> Case:
+        loads = self.workshop.loads
+        stands, sits = (self.limit_mpa(case) for case in ("somebody-standing", "somebody-sitting"))
+        harder = loads.standing_n * sits >= loads.point_n * stands
+        return "somebody-standing" if harder else "somebody-sitting"
+
+    def _leans(self, place: Place) -> bool:
+        return place.kind != "anywhere" or self.slab.use == "shelf"
+
+    def newtons(self, case: Case) -> float:
+        """A person's load."""
+        loads = self.workshop.loads
+        if case == "somebody-standing":
+            return loads.standing_n
+        shelf_corner = case == "free-corner" and self.slab.use == "shelf"
+        if case == "somebody-leaning" or shelf_corner:
+            return min(loads.point_n, loads.leaning_n)
+        return loads.point_n
+
+    def somebody(self, place: Place, case: Case) -> Tried:
+        """A person at a place."""
+        (x, y), side = place.xy, self.workshop.loads.point_side_mm
+        newtons = self.newtons(case)
+        patch = PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
+        return Tried(case, (self.weight, patch), place=place)
 
     # --- cases ------------------------------------------------------------------------------
 
     @cached_property
-    def tried(self) -> tuple[Tried, ...]:
-        """Own weight, the even load, somebody at every place, and the same with a rest low."""
-        sitting = [self._at(_sitting_case(p, self.slab), p, sits=True) for p in self.places]
-        standing = [
-            self._at("somebody-standing", place, sits=False)
-            for place, sat in zip(self.places, sitting, strict=True)
-            if sat.case == "somebody-sitting"
-        ]
-        return (
-            Tried("own-weight", (self.weight,)),
-            Tried("even-load", (self.weight, self.even)),
-            *sitting,
-            *standing,
-            *self._low_rests(sitting),
+    def first(self) -> Batch:
+        """Own weight, the even load, and somebody at the places that are tried first."""
+        return self.settled(
+            [
+                Tried("own-weight", (self.weight,)),
+                Tried("even-load", (self.weight, self.even)),
+                *(self.somebody(place, self.hardest_case(place)) for place in self.places),
+            ]
         )
 
-    def _at(self, case: Case, place: Place, *, sits: bool) -> Tried:
-        return Tried(case, (self.weight, self._person(place, sits=sits)))
+    @cached_property
+    def batches(self) -> tuple[Batch, ...]:
+        """Every case that is tried, in the batches that were settled together."""
+        searched = _search.worst_seats(self, self.first)
+        others = list(_search.others_at_the_worst(self, searched))
+        low = list(self._low_rests(searched))
+        if not others and not low:
+            return searched
+        more = self.settled([*others, *low])
+        lower = _search.worse_seats_over_low_rests(self, more)
+        return (*searched, more, *([self.settled(lower)] if lower else []))
 
-    def _low_rests(self, sitting: Sequence[Tried]) -> Iterable[Tried]:
+    def _low_rests(self, searched: Sequence[Batch]) -> Iterator[Tried]:
         """Inner rests that lie low, one at a time: evenly loaded, and sat upon near by.
 
         Of many, the ones that carry along the longest lines are tried.
@@ -142,69 +197,65 @@ class Lying:
         low = sorted(groups, key=lambda group: (-round(groups[group], 3), group))
         if not low:
             return
-        stays = [
-            (place, sat)
-            for place, sat, tip in zip(
-                self.places, sitting, self.rested.tips([sat.loads for sat in sitting]), strict=True
-            )
-            if place.kind == "anywhere" and tip is None
-        ]
+        tipped = {one.tried[k].place for one in searched for k in one.tipped}
+        stays = [p for p in self.places if p.kind == "anywhere" and p not in tipped]
         for group in low[:MOST_LOW_RESTS]:
             footprints = [b.footprint for b in self.carrying if b.group == group]
             yield Tried("low-rest", (self.weight, self.even), group)
-            for sat in _nearest(stays, plane.union(footprints)):
-                yield Tried("low-rest-and-sitting", sat.loads, group)
+            for place in _nearest(stays, plane.union(footprints)):
+                yield self.over_a_low_rest(place, group)
 
-    @cached_property
-    def cases(self) -> Cases:
-        """Every case that is tried, on loose rests."""
-        low = np.array([[b.group == tried.low for tried in self.tried] for b in self.carrying])
-        low &= np.array([tried.low is not None for tried in self.tried])
-        gaps = np.where(low, self.workshop.loads.low_rest_mm, 0.0)
-        return self.rested.cases([tried.loads for tried in self.tried], gaps_mm=gaps)
+    def over_a_low_rest(self, place: Place, group: int) -> Tried:
+        """Somebody sitting at a place with some rests low."""
+        sat = self.somebody(place, "somebody-sitting")
+        return replace(sat, case="low-rest-and-sitting", low=group)
 
-    @cached_property
-    def held(self) -> tuple[tuple[int, ...], Cases] | None:
-        """The cases that tip a loose slab, on the same rests holding on: it is fixed in the end.
+    def settled(self, tried: Sequence[Tried]) -> Batch:
+        """Settle some cases: on loose rests, and those that tip on the same rests holding on.
 
-        It bends about them as if it were loose, no less: what hangs over is a cantilever. The
-        solutions at the rests are shared; only the sign of their reactions is free.
+        A slab that tips is fixed in the end. It bends about its rests as if it were loose, no
+        less: what hangs over is a cantilever.
         """
-        tips = zip(self.tried, self.cases.tips, strict=True)
-        tipped = tuple(k for k, (t, tip) in enumerate(tips) if tip is not None and t.low is None)
-        if not tipped:
-            return None
-        footing = held_down(self.rested.footing)
-        held = Rested(self.plate, footing, self.rested.support_count)
-        return tipped, held.cases([self.tried[k].loads for k in tipped])
-
-    @cached_property
-    def found(self) -> tuple[Governing, ...]:
-        """The stress of every case that is tried."""
-        found = governing(self.cases)
-        if self.held is not None:
-            for k, one in zip(self.held[0], governing(self.held[1]), strict=True):
+        low = np.array([[b.group == one.low for one in tried] for b in self.carrying])
+        low &= np.array([one.low is not None for one in tried])
+        gaps = np.where(low, self.workshop.loads.low_rest_mm, 0.0)
+        loose = self.rested.cases([one.loads for one in tried], gaps_mm=gaps)
+        tipped = tuple(
+            k
+            for k, (one, tip) in enumerate(zip(tried, loose.tips, strict=True))
+            if tip is not None and one.low is None
+        )
+        held = self.held.cases([tried[k].loads for k in tipped]) if tipped else None
+        found = governing(loose)
+        if held is not None:
+            for k, one in zip(tipped, governing(held), strict=True):
                 found[k] = one
-        return tuple(found)
+        return Batch(tuple(tried), loose, tipped, held, tuple(found))
 
-    def everybody(self) -> Iterable[tuple[Cases, FloatArray]]:
+    @property
+    def sag_mm(self) -> float:
+        """Largest sag under own weight and the even load."""
+        return float(self.first.loose.sags_mm()[1])
+
+    def live_load_cases(self) -> Iterator[tuple[Cases, FloatArray]]:
         """Every case, loose and held, and the stress that is trusted in it, MPa.
 
         With a rest low, what is trusted has no bound: that is a caution to level it.
         """
-        limits = np.array(
-            [self._limit_mpa(t.case) if t.low is None else np.inf for t in self.tried]
-        )
-        yield self.cases, limits
-        if self.held is not None:
-            tipped, cases = self.held
-            yield cases, limits[list(tipped)]
+        for batch in self.batches:
+            limits = np.array(
+                [self.limit_mpa(t.case) if t.low is None else np.inf for t in batch.tried]
+            )
+            yield batch.loose, limits
+            if batch.held is not None:
+                yield batch.held, limits[list(batch.tipped)]
 
     def verdicts(self) -> Iterable[Verdict]:
         """Judge every case."""
         of: dict[Case, list[Governing]] = {}
-        for tried, one in zip(self.tried, self.found, strict=True):
-            of.setdefault(tried.case, []).append(one)
+        for batch in self.batches:
+            for tried, one in zip(batch.tried, batch.found, strict=True):
+                of.setdefault(tried.case, []).append(one)
         for case, found in of.items():
             yield self._judged(case, worst_of(found))
         people = [one for case in _PEOPLE for one in of.get(case, [])]
@@ -221,34 +272,31 @@ class Lying:
 
     # --- what is trusted --------------------------------------------------------------------
 
-    def _basis(self, case: Case) -> DesignBasis:
-        """How a case is judged: somebody standing is an accident, the others last."""
-        if case == "somebody-standing":
-            return replace(ACCIDENTAL, gamma_c=self.workshop.concrete.accidental_factor)
-        return self.concrete.basis
+    def limit_mpa(self, case: Case) -> float:
+        """Stress that is trusted in a case, MPa."""
+        return self._limits["accident" if case == "somebody-standing" else "lasting"]
 
-    def _limit_mpa(self, case: Case) -> float:
-        thickness, basis = self.slab.thickness.mm, self._basis(case)
-        return self.concrete.design_bending_mpa(thickness, IN_USE_DAYS, basis=basis)
+    @cached_property
+    def _limits(self) -> dict[str, float]:
+        """Somebody standing is an accident, the other cases last."""
+        accident = replace(ACCIDENTAL, gamma_c=self.workshop.concrete.accidental_factor)
+        bases = {"accident": accident, "lasting": self.concrete.basis}
+        return {
+            name: self.concrete.design_bending_mpa(self.slab.thickness.mm, IN_USE_DAYS, basis=basis)
+            for name, basis in bases.items()
+        }
 
     def _judged(self, case: Case, one: Governing) -> Verdict:
-        limit = self._limit_mpa(case)
+        limit = self.limit_mpa(case)
         return Verdict(case, one.mpa, limit, one.where_mm, IN_USE_DAYS, one.tips)
 
 
-def _sitting_case(place: Place, slab: Slab) -> Case:
-    if place.kind == "free-corner":
-        return "free-corner"
-    leans = place.kind == "strip" or slab.use == "shelf"
-    return "somebody-leaning" if leans else "somebody-sitting"
-
-
-def _nearest(stays: Sequence[tuple[Place, Tried]], over: BaseGeometry) -> list[Tried]:
+def _nearest(stays: Sequence[Place], over: BaseGeometry) -> list[Place]:
     """The places nearest to a rest, its middle first, of those where the slab stays down."""
     hull, middle = over.convex_hull, over.centroid
     away = [
         (round(hull.distance(Point(p.xy)), 1), round(middle.distance(Point(p.xy)), 1))
-        for p, _ in stays
+        for p in stays
     ]
     order = sorted(range(len(stays)), key=away.__getitem__)
-    return [stays[k][1] for k in order[:NEAREST_TO_A_LOW_REST]]
+    return [stays[k] for k in order[:NEAREST_TO_A_LOW_REST]]

@@ -17,6 +17,8 @@ from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import Stations, Support, hull_distance_mm, stations_of
 from ledgerstone.strength._together import Contact
 
+CLEAR_OF_THE_HULL = 1e-5  # of half the slab's length
+
 
 @dataclass(frozen=True, slots=True)
 class Footing:
@@ -162,15 +164,20 @@ def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ..
     """How each case tips, or None; one whose resultant lies well among the rests does not."""
     hull = MultiPoint(footing.rests.rigid[footing.stations.is_force, 1:]).convex_hull
     at = pulls[1:] / np.where(pulls[0] > 0.0, pulls[0], np.inf)
-    among = shapely.contains_xy(hull, *at) & (pulls[0] > 0.0)
+    down = pulls[0] > 0.0
+    away = np.where(down, shapely.distance(hull, shapely.points(*at)), 0.0)
+    among = shapely.contains_xy(hull, *at) & down
+    # where every rest only pushes, a resultant clear of their hull is held by none of them
+    tips = down & (away > CLEAR_OF_THE_HULL) & bool(footing.stations.pushes_only.all())
     spans = footing.rests.spans
     return tuple(
-        None if among[k] else _tip(footing, pulls[:, k], spans=spans) for k in range(len(among))
+        None if among[k] else _tip(footing, pulls[:, k], holds=spans and not tips[k])
+        for k in range(len(among))
     )
 
 
-def _tip(footing: Footing, pull: FloatArray, *, spans: bool) -> SlabTipsError | None:
-    if spans and contact.imbalance(footing.rests, pull) <= contact.TIPS:
+def _tip(footing: Footing, pull: FloatArray, *, holds: bool) -> SlabTipsError | None:
+    if holds and contact.imbalance(footing.rests, pull) <= contact.TIPS:
         return None
     if abs(pull[0]) <= 1e-9 * float(np.abs(pull).max()):
         return SlabTipsError(footing.middle, 0.0)

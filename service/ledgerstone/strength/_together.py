@@ -6,7 +6,14 @@ import numpy as np
 from scipy.linalg import LinAlgError
 
 from ledgerstone.strength import contact
-from ledgerstone.strength._exchange import BoolArray, Exchange, bordered, exchange_of, solved_within
+from ledgerstone.strength._exchange import (
+    BoolArray,
+    Exchange,
+    bordered,
+    exchange_of,
+    solved_for_all,
+    solved_within,
+)
 from ledgerstone.strength._outline import FloatArray
 
 MOST_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
@@ -56,6 +63,21 @@ class Contact:
             for k, one in enumerate(found)
         ]
 
+    def on_the_same(self, free: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
+        """Reactions (k, c) and motions (3, c) of self-balanced loads on rests that stay in touch.
+
+        Parameters
+        ----------
+        free
+            As ``settled``, shape (k, c).
+        touching
+            Rests that touch in each case, whatever their reactions' signs, shape (k, c).
+        """
+        scaled = free.T / self._rests.stiffening
+        none = np.zeros((len(scaled), 3))
+        reactions, motions = self._straight(scaled, none, touching.T)
+        return reactions.T, self._rests.stiffening * motions.T
+
     def _made_ready(self, free: FloatArray, pull: FloatArray) -> Exchange:
         rests = self._rests
         if self._exchange is None:
@@ -75,7 +97,9 @@ class Contact:
         opening = contact.OPENS * (np.abs(free).max(axis=1) + load)
         wanted = free + pulls @ rests.rigid.T
         nothing = np.column_stack([contact.PULLS * load, opening])
-        touching = exchange.touching(wanted, pulls, nothing, self._most_like(wanted))
+        touching = np.ones(wanted.shape, dtype=bool)
+        if rests.pushes_only.any():
+            touching = exchange.touching(wanted, pulls, nothing, self._most_like(wanted))
         self._seen.append((_unit(wanted), touching))
         reactions, motions = self._straight(wanted, pulls, touching)
         sunk = wanted - reactions @ (rests.flexibility / rests.stiffening) + motions @ rests.rigid.T
@@ -100,6 +124,9 @@ class Contact:
         """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
         rests = self._rests
         matrix = bordered(rests.flexibility / rests.stiffening, rests.rigid)
+        if touching.all():  # one factor for every case
+            solved = solved_for_all(matrix, np.column_stack([wanted, pulls]).T).T
+            return solved[:, :-3], solved[:, -3:]
         within = np.column_stack([touching, np.ones((len(touching), 3), dtype=bool)])
         solved = solved_within(matrix, np.column_stack([wanted, pulls]), within)
         return solved[:, :-3], solved[:, -3:]

@@ -17,17 +17,23 @@ DIGITS = 6
 
 @dataclass(frozen=True, slots=True)
 class Governing:
-    """The largest stress of one case, MPa, and where; or that the slab tips, and then no stress."""
+    """The largest stress of one case, MPa, and where; or that the slab tips, and then no stress.
+
+    ``node`` is the mesh's node there, and ``face`` the one in tension.
+    """
 
     mpa: float
     where_mm: XY
     tips: bool = False
+    node: int = -1
+    face: str = "bottom"
 
 
 def governing(cases: Cases) -> list[Governing]:
     """Find the largest averaged tensile stress of each case, on either face."""
-    places, field = cases.stress_field()
-    field = np.round(field, DIGITS)
+    places = cases.rested.plate.model.mesh.nodes
+    bottom, top = (np.round(face, DIGITS) for face in cases.faces)
+    field = np.maximum(bottom, top)
     at = np.argmax(field, axis=0)
     found: list[Governing] = []
     for k, tip in enumerate(cases.tips):
@@ -36,7 +42,8 @@ def governing(cases: Cases) -> list[Governing]:
             found.append(Governing(0.0, (round(x, 3), round(y, 3)), tips=True))
             continue
         x, y = places[at[k]].tolist()
-        found.append(Governing(float(field[at[k], k]), (x, y)))
+        face = "bottom" if bottom[at[k], k] >= top[at[k], k] else "top"
+        found.append(Governing(float(field[at[k], k]), (x, y), node=int(at[k]), face=face))
     return found
 
 

@@ -73,17 +73,18 @@ def under(told: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
 def _lies(lying: Lying) -> InPlace:
     """Settle every case, then judge it.
 
-    Rests that are fixed clear tipping, whether under the slab's own weight or under a person.
+    Rests that are fixed clear tipping, whether under the slab's own weight or under a person. A
+    loose slab that tips by itself is judged as it would be once fixed, where it can lie at all.
     """
     fixed = lying.slab.rests is not None and lying.slab.rests.fixed
-    tip = lying.tips_alone
-    if tip is not None and fixed:
-        lying = replace(lying, carrying=hold_down(lying.carrying))
-        tip = lying.tips_alone
-    if tip is not None:
-        return InPlace(tips_alone=tip)
+    tips_alone = None if fixed else lying.tips_alone
+    if lying.cannot_lie is not None:
+        lying = replace(lying, carrying=hold_down(lying.carrying)) if fixed else lying
+        if lying.cannot_lie is not None:
+            return InPlace(tips_alone=lying.cannot_lie)
     return InPlace(
         verdicts=tuple(lying.verdicts()),
-        tips_under=() if fixed else lying.tips_under,
-        sag_mm=round(float(lying.cases.sags_mm()[1]), 6),
+        tips_alone=tips_alone,
+        tips_under=() if fixed or tips_alone is not None else lying.tips_under,
+        sag_mm=round(lying.sag_mm, 6),
     )

@@ -17,6 +17,8 @@ from shapely.geometry import Polygon
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import _rested
 from ledgerstone.strength._cases import Answer, Cases, Stress
+from ledgerstone.strength._exchange import BoolArray
+from ledgerstone.strength._influence import Influence, influence
 from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
 from ledgerstone.strength._model import Model, as_deep, model_of
 from ledgerstone.strength._outline import FloatArray
@@ -148,6 +150,11 @@ class Rested:
         """Same rests at another thickness or age."""
         other = self.plate.at(thickness_mm=thickness_mm, e_mpa=e_mpa)
         return Rested(other, self.footing, self.support_count)
+
+    def influence(self, columns: FloatArray, touching: BoolArray, weight: OwnWeight) -> Influence:
+        """Influence surfaces of stresses (3 n, k), while the stations (s, k) that touch stay so."""
+        own = OwnWeight(weight.n_per_mm3 * self.plate.thickness_mm)
+        return influence(self.plate.model, self.footing, columns, touching, own)
 
     def tips(self, cases: Sequence[Sequence[Load]]) -> tuple[SlabTipsError | None, ...]:
         """For each case how the slab tips, or None where it rests.

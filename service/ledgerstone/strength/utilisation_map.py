@@ -58,7 +58,7 @@ def utilisation_map(
     lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
-        for cases, limits in lying.everybody():
+        for cases, limits in lying.live_load_cases():
             used = np.maximum(used, _used(cases, limits))
     return UtilisationMap(mesh.nodes, mesh.triangles, used, lies)
 

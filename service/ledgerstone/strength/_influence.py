@@ -1,0 +1,148 @@
+"""What a load anywhere does to the stress at one place: influence surfaces, by the adjoint.
+
+With the rests that touch held fixed, the plate is linear and its stiffness symmetric. The stress
+at a node in one direction is ``s'u``; a unit load at any place changes it by the deflection there
+of the same plate, on the same rests, under the "load" ``s``. One solution per stress gives its
+influence from every place.
+
+Source
+------
+Maxwell and Betti's reciprocity; Timoshenko and Woinowsky-Krieger, *Theory of Plates and Shells*,
+art. 76 (influence surfaces), from memory.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from scipy.sparse import coo_array
+
+from ledgerstone.strength._element import deflection_row, rigidity
+from ledgerstone.strength._exchange import BoolArray
+from ledgerstone.strength._loads import Load, unit_of
+from ledgerstone.strength._outline import FloatArray, IntArray
+
+if TYPE_CHECKING:
+    from ledgerstone.strength._model import Model
+    from ledgerstone.strength._rested import Footing
+
+HALF_GAUSS = 0.5 / 3.0**0.5  # two Gauss places in a side of length one lie so far from its middle
+
+
+@dataclass(frozen=True, slots=True)
+class Peak:
+    """A governing stress: its case, its node, and the face that is in tension."""
+
+    case: int
+    node: int
+    face: str
+
+
+def stress_columns(
+    model: Model, thickness_mm: float, u: FloatArray, peaks: Sequence[Peak]
+) -> FloatArray:
+    """Columns ``s`` (3 n, k) with ``s'u`` the averaged principal stress of each peak, MPa.
+
+    Parameters
+    ----------
+    u
+        Unknowns of the cases for unit ``D``, shape (3 n, cases): they say which way the principal
+        stress lies, which is then kept.
+    """
+    rows = _component_rows(model, thickness_mm, np.array([peak.node for peak in peaks]))
+    picked = u[:, [peak.case for peak in peaks]]
+    x, y, xy = np.einsum("kcd,dk->ck", rows, picked)
+    turn = 0.5 * np.arctan2(2.0 * xy, x - y)
+    top = np.array([peak.face == "top" for peak in peaks])
+    turn = np.where(top, turn + 0.5 * np.pi, turn)
+    sign = np.where(top, -1.0, 1.0)
+    share = sign * np.array([np.cos(turn) ** 2, np.sin(turn) ** 2, np.sin(2.0 * turn)])
+    return np.asfortranarray(np.einsum("ck,kcd->dk", share, rows))
+
+
+def _component_rows(model: Model, thickness_mm: float, nodes: IntArray) -> FloatArray:
+    """From the unknowns to the averaged stresses (x, y, xy) at nodes (k,), shape (k, 3, 3 n)."""
+    weights = model.averaging(thickness_mm).weights[nodes].tocoo()
+    triangle, corner = np.divmod(weights.col, 3)
+    operator = np.matmul(rigidity(model.nu), model.elements.curvature[triangle, corner])
+    scale = (
+        weights.data
+        * model.depth[triangle] ** 3
+        * 6.0
+        / (thickness_mm * model.depth[triangle]) ** 2
+    )
+    values = operator * scale[:, None, None]  # (entries, 3, 9)
+    row = 3 * weights.row[:, None, None] + np.arange(3)[None, :, None]
+    column = np.broadcast_to(model.unknowns[triangle][:, None, :], values.shape)
+    row = np.broadcast_to(row, values.shape)
+    shape = (3 * len(nodes), 3 * len(model.mesh.nodes))
+    whole = coo_array((values.ravel(), (row.ravel(), column.ravel())), shape=shape)
+    return np.asarray(whole.toarray().reshape(len(nodes), 3, -1))
+
+
+def influence(
+    model: Model, footing: Footing, columns: FloatArray, touching: BoolArray, own: Load
+) -> Influence:
+    """Influence surfaces of some stresses.
+
+    Parameters
+    ----------
+    columns
+        As ``stress_columns``, for a slab whose own weight is ``own`` on each mm² of it.
+    touching
+        Which stations touch in each peak's case, shape (stations, k).
+    """
+    rows = model.factor.forward(columns)
+    reactions, motions = footing.contact.on_the_same(footing.rows.T @ rows, touching)
+    u = model.factor.backward(rows - footing.rows @ reactions) + footing.motions @ motions
+    unit, size = unit_of(own)
+    forces, _ = model.carried([unit])
+    return Influence(model, u, size * (forces[:, 0] @ u))
+
+
+@dataclass(frozen=True, slots=True)
+class Influence:
+    """Influence surfaces of some stresses.
+
+    Parameters
+    ----------
+    u
+        Deflections for unit ``D``, shape (3 n, k).
+    own_mpa
+        What own weight makes of each stress, shape (k,).
+    """
+
+    model: Model
+    u: FloatArray
+    own_mpa: FloatArray
+
+    def of_squares(self, squares: Squares) -> FloatArray:
+        """What a newton spread over each square adds to each stress, MPa, shape (p, k)."""
+        at = self.u[self.model.unknowns[squares.triangle]]
+        found = np.matmul(squares.row[:, None, :], at)[:, 0, :]
+        return np.asarray(found.reshape(-1, 4, self.u.shape[1]).sum(axis=1))
+
+
+@dataclass(frozen=True, slots=True)
+class Squares:
+    """Squares of the plate as four Gauss places each: their triangles (4 p,) and rows (4 p, 9)."""
+
+    triangle: IntArray
+    row: FloatArray
+
+
+def squares_at(model: Model, places: FloatArray, side_mm: float) -> Squares:
+    """Squares centred at places (p, 2), their mean deflection by two by two Gauss places.
+
+    What hangs over an edge goes on the places that do not.
+    """
+    step = side_mm * HALF_GAUSS * np.array([[-1.0, -1.0], [1.0, -1.0], [-1.0, 1.0], [1.0, 1.0]])
+    points = (places[:, None, :] + step[None]).reshape(-1, 2)
+    triangle, share = model.mesh.located(points)
+    on = (triangle >= 0).reshape(-1, 4)
+    weight = (on / np.maximum(on.sum(axis=1, keepdims=True), 1)).ravel()
+    rows = deflection_row(model.mesh.nodes[model.mesh.triangles[triangle]], share)
+    return Squares(triangle, rows * weight[:, None])
