@@ -11,6 +11,7 @@ import shapely
 from laws.ordinary_slabs import Json, ordinary_slab
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
+from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._lying import Lying, hold_down
 from ledgerstone.strength._tried import Batch
 from ledgerstone.strength.in_place import under
@@ -67,7 +68,7 @@ def ratio_of(document: Json, workshop: Workshop, offset_mm: float) -> float | No
     people = [lying.somebody(p, lying.hardest_case(p)) for p in dense_grid(lying, offset_mm)]
     parts = [people[k : k + TOGETHER] for k in range(0, len(people), TOGETHER)]
     dense = [lying.settled(part) for part in parts]
-    return worst_used(lying, dense) / worst_used(lying, lying.batches)
+    return worst_used(lying, dense) / worst_used(lying, every_batch(lying))
 
 
 def _holds(seeds: range, workshop: Workshop) -> None:

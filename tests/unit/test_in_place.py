@@ -8,6 +8,7 @@ from shapely.geometry import Point
 
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.places import Place
@@ -190,7 +191,7 @@ def sat_upon(lying: Lying) -> float:
     """The worst stress that somebody sitting makes on level rests, MPa."""
     return max(
         one.mpa
-        for batch in lying.batches
+        for batch in every_batch(lying)
         for tried, one in zip(batch.tried, batch.found, strict=True)
         if tried.case == "somebody-sitting"
     )

@@ -15,7 +15,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 import numpy as np
 from scipy.sparse import coo_array
@@ -23,11 +22,9 @@ from scipy.sparse import coo_array
 from ledgerstone.strength._element import deflection_row, rigidity
 from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._loads import Load, unit_of
+from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray, IntArray
-
-if TYPE_CHECKING:
-    from ledgerstone.strength._model import Model
-    from ledgerstone.strength._rested import Footing
+from ledgerstone.strength._rested import Footing
 
 HALF_GAUSS = 0.5 / 3.0**0.5  # two Gauss places in a side of length one lie so far from its middle
 

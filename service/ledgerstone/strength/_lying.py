@@ -2,38 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 import shapely
-from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength import _search
 from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._rested import held_down
 from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.concrete import ACCIDENTAL, Concrete
-from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
-from ledgerstone.strength.governing import Governing, governing, worst_of
+from ledgerstone.strength.cracked import IN_USE_DAYS
+from ledgerstone.strength.governing import governing
 from ledgerstone.strength.places import Place, load_places, seats
-from ledgerstone.strength.plate import Cases, OwnWeight, PatchLoad, Plate, Pressure, Rested
+from ledgerstone.strength.plate import OwnWeight, PatchLoad, Plate, Pressure, Rested
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.tipping import Equilibrium, equilibrium_of, tipping_places, weight_at
-from ledgerstone.strength.verdict import Case, Verdict
+from ledgerstone.strength.verdict import Case
 from ledgerstone.workshop.records import Workshop
-
-LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
-MOST_LOW_RESTS = 4
-NEAREST_TO_A_LOW_REST = 4
-_PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 
 
 def hold_down(bearings: Sequence[Bearing]) -> tuple[Bearing, ...]:
@@ -173,38 +166,6 @@ class Lying:
             ]
         )
 
-    @cached_property
-    def batches(self) -> tuple[Batch, ...]:
-        """Every case that is tried, in the batches that were settled together."""
-        searched = _search.worst_seats(self, self.first)
-        others = list(_search.others_at_the_worst(self, searched))
-        low = list(self._low_rests(searched))
-        if not others and not low:
-            return searched
-        more = self.settled([*others, *low])
-        lower = _search.worse_seats_over_low_rests(self, more)
-        return (*searched, more, *([self.settled(lower)] if lower else []))
-
-    def _low_rests(self, searched: Sequence[Batch]) -> Iterator[Tried]:
-        """Inner rests that lie low, one at a time: evenly loaded, and sat upon near by.
-
-        Of many, the ones that carry along the longest lines are tried.
-        """
-        groups = {b.group: 0.0 for b in self.carrying if b.group is not None}
-        for bearing in self.carrying:
-            if bearing.group is not None:
-                groups[bearing.group] += bearing.footprint.length
-        low = sorted(groups, key=lambda group: (-round(groups[group], 3), group))
-        if not low:
-            return
-        tipped = {one.tried[k].place for one in searched for k in one.tipped}
-        stays = [p for p in self.places if p.kind == "anywhere" and p not in tipped]
-        for group in low[:MOST_LOW_RESTS]:
-            footprints = [b.footprint for b in self.carrying if b.group == group]
-            yield Tried("low-rest", (self.weight, self.even), group)
-            for place in _nearest(stays, plane.union(footprints)):
-                yield self.over_a_low_rest(place, group)
-
     def over_a_low_rest(self, place: Place, group: int) -> Tried:
         """Somebody sitting at a place with some rests low."""
         sat = self.somebody(place, "somebody-sitting")
@@ -232,44 +193,6 @@ class Lying:
                 found[k] = one
         return Batch(tuple(tried), loose, tipped, held, tuple(found))
 
-    @property
-    def sag_mm(self) -> float:
-        """Largest sag under own weight and the even load."""
-        return float(self.first.loose.sags_mm()[1])
-
-    def live_load_cases(self) -> Iterator[tuple[Cases, FloatArray]]:
-        """Every case, loose and held, and the stress that is trusted in it, MPa.
-
-        With a rest low, what is trusted has no bound: that is a caution to level it.
-        """
-        for batch in self.batches:
-            limits = np.array(
-                [self.limit_mpa(t.case) if t.low is None else np.inf for t in batch.tried]
-            )
-            yield batch.loose, limits
-            if batch.held is not None:
-                yield batch.held, limits[list(batch.tipped)]
-
-    def verdicts(self) -> Iterable[Verdict]:
-        """Judge every case."""
-        of: dict[Case, list[Governing]] = {}
-        for batch in self.batches:
-            for tried, one in zip(batch.tried, batch.found, strict=True):
-                of.setdefault(tried.case, []).append(one)
-        for case, found in of.items():
-            yield self._judged(case, worst_of(found))
-        people = [one for case in _PEOPLE for one in of.get(case, [])]
-        if people:
-            yield self._after_a_crack(of["own-weight"][0], worst_of(people))
-
-    def _after_a_crack(self, own: Governing, sitting: Governing) -> Verdict:
-        """Judge the worst section for 1.35 G + 1.5 Q by its steel, or else as plain concrete."""
-        lasting = min(own.mpa, sitting.mpa)
-        stress = LASTING * lasting + CHANGING * (sitting.mpa - lasting)
-        limit = cracked_limit_mpa(self.workshop.steel, self.concrete, self.slab.thickness.mm)
-        case: Case = "after-a-crack"
-        return Verdict(case, stress, limit, sitting.where_mm, IN_USE_DAYS, sitting.tips)
-
     # --- what is trusted --------------------------------------------------------------------
 
     def limit_mpa(self, case: Case) -> float:
@@ -285,18 +208,3 @@ class Lying:
             name: self.concrete.design_bending_mpa(self.slab.thickness.mm, IN_USE_DAYS, basis=basis)
             for name, basis in bases.items()
         }
-
-    def _judged(self, case: Case, one: Governing) -> Verdict:
-        limit = self.limit_mpa(case)
-        return Verdict(case, one.mpa, limit, one.where_mm, IN_USE_DAYS, one.tips)
-
-
-def _nearest(stays: Sequence[Place], over: BaseGeometry) -> list[Place]:
-    """The places nearest to a rest, its middle first, of those where the slab stays down."""
-    hull, middle = over.convex_hull, over.centroid
-    away = [
-        (round(hull.distance(Point(p.xy)), 1), round(middle.distance(Point(p.xy)), 1))
-        for p in stays
-    ]
-    order = sorted(range(len(stays)), key=away.__getitem__)
-    return [stays[k] for k in order[:NEAREST_TO_A_LOW_REST]]

@@ -11,19 +11,16 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 import numpy as np
 
 from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._influence import Influence, Peak, squares_at
+from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._tried import Batch, Tried
+from ledgerstone.strength.governing import Governing
 from ledgerstone.strength.places import SEAT_STEP_MM, Place
-
-if TYPE_CHECKING:
-    from ledgerstone.strength._lying import Lying
-    from ledgerstone.strength.governing import Governing
 
 PEAKS_BY_ROUND = (12, 8, 6, 4)  # governing stresses whose influence is worked out in each round
 MOST_PEAKS = 6  # over low rests

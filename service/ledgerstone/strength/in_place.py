@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength._judging import every_batch, sag_mm, verdicts
 from ledgerstone.strength._lying import Lying, hold_down
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.plate import Plate
@@ -82,9 +83,10 @@ def _lies(lying: Lying) -> InPlace:
         lying = replace(lying, carrying=hold_down(lying.carrying)) if fixed else lying
         if lying.cannot_lie is not None:
             return InPlace(tips_alone=lying.cannot_lie)
+    batches = every_batch(lying)
     return InPlace(
-        verdicts=tuple(lying.verdicts()),
+        verdicts=tuple(verdicts(lying, batches)),
         tips_alone=tips_alone,
         tips_under=() if fixed or tips_alone is not None else lying.tips_under,
-        sag_mm=round(lying.sag_mm, 6),
+        sag_mm=sag_mm(batches),
     )

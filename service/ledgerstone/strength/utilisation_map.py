@@ -9,6 +9,7 @@ import numpy as np
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
+from ledgerstone.strength._judging import every_batch, live_load_cases
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.concrete import Concrete
@@ -58,7 +59,7 @@ def utilisation_map(
     lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
-        for cases, limits in lying.live_load_cases():
+        for cases, limits in live_load_cases(lying, every_batch(lying)):
             used = np.maximum(used, _used(cases, limits))
     return UtilisationMap(mesh.nodes, mesh.triangles, used, lies)
 

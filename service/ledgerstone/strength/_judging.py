@@ -1,0 +1,111 @@
+"""Every case that is tried on a slab in place, and what is said of each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+import numpy as np
+from shapely.geometry import Point
+from shapely.geometry.base import BaseGeometry
+
+from ledgerstone import plane
+from ledgerstone.strength import _search
+from ledgerstone.strength._lying import Lying
+from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._tried import Batch, Tried
+from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
+from ledgerstone.strength.governing import Governing, worst_of
+from ledgerstone.strength.places import Place
+from ledgerstone.strength.plate import Cases
+from ledgerstone.strength.verdict import Case, Verdict
+
+LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
+MOST_LOW_RESTS = 4
+NEAREST_TO_A_LOW_REST = 4
+_PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
+
+
+def every_batch(lying: Lying) -> tuple[Batch, ...]:
+    """Every case that is tried, in the batches that were settled together; the first one first."""
+    searched = _search.worst_seats(lying, lying.first)
+    others = list(_search.others_at_the_worst(lying, searched))
+    low = list(_low_rests(lying, searched))
+    if not others and not low:
+        return searched
+    more = lying.settled([*others, *low])
+    lower = _search.worse_seats_over_low_rests(lying, more)
+    return (*searched, more, *([lying.settled(lower)] if lower else []))
+
+
+def live_load_cases(lying: Lying, batches: Sequence[Batch]) -> Iterator[tuple[Cases, FloatArray]]:
+    """Every case, loose and held, and the stress that is trusted in it, MPa.
+
+    With a rest low, what is trusted has no bound: that is a caution to level it.
+    """
+    for batch in batches:
+        limits = np.array(
+            [lying.limit_mpa(t.case) if t.low is None else np.inf for t in batch.tried]
+        )
+        yield batch.loose, limits
+        if batch.held is not None:
+            yield batch.held, limits[list(batch.tipped)]
+
+
+def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
+    """Judge every case."""
+    of: dict[Case, list[Governing]] = {}
+    for batch in batches:
+        for tried, one in zip(batch.tried, batch.found, strict=True):
+            of.setdefault(tried.case, []).append(one)
+    for case, found in of.items():
+        one, limit = worst_of(found), lying.limit_mpa(case)
+        yield Verdict(case, one.mpa, limit, one.where_mm, IN_USE_DAYS, one.tips)
+    people = [one for case in _PEOPLE for one in of.get(case, [])]
+    if people:
+        yield _after_a_crack(lying, of["own-weight"][0], worst_of(people))
+
+
+def sag_mm(batches: Sequence[Batch]) -> float:
+    """Largest sag under own weight and the even load."""
+    return round(float(batches[0].loose.sags_mm()[1]), 6)
+
+
+def _after_a_crack(lying: Lying, own: Governing, sitting: Governing) -> Verdict:
+    """Judge the worst section for 1.35 G + 1.5 Q by its steel, or else as plain concrete."""
+    lasting = min(own.mpa, sitting.mpa)
+    stress = LASTING * lasting + CHANGING * (sitting.mpa - lasting)
+    limit = cracked_limit_mpa(lying.workshop.steel, lying.concrete, lying.slab.thickness.mm)
+    case: Case = "after-a-crack"
+    return Verdict(case, stress, limit, sitting.where_mm, IN_USE_DAYS, sitting.tips)
+
+
+def _low_rests(lying: Lying, searched: Sequence[Batch]) -> Iterator[Tried]:
+    """Inner rests that lie low, one at a time: evenly loaded, and sat upon near by.
+
+    Of many, the ones that carry along the longest lines are tried.
+    """
+    groups = {b.group: 0.0 for b in lying.carrying if b.group is not None}
+    for bearing in lying.carrying:
+        if bearing.group is not None:
+            groups[bearing.group] += bearing.footprint.length
+    low = sorted(groups, key=lambda group: (-round(groups[group], 3), group))
+    if not low:
+        return
+    tipped = {one.tried[k].place for one in searched for k in one.tipped}
+    stays = [p for p in lying.places if p.kind == "anywhere" and p not in tipped]
+    for group in low[:MOST_LOW_RESTS]:
+        footprints = [b.footprint for b in lying.carrying if b.group == group]
+        yield Tried("low-rest", (lying.weight, lying.even), group)
+        for place in _nearest(stays, plane.union(footprints)):
+            yield lying.over_a_low_rest(place, group)
+
+
+def _nearest(stays: Sequence[Place], over: BaseGeometry) -> list[Place]:
+    """The places nearest to a rest, its middle first, of those where the slab stays down."""
+    hull, middle = over.convex_hull, over.centroid
+    away = [
+        (round(hull.distance(Point(p.xy)), 1), round(middle.distance(Point(p.xy)), 1))
+        for p in stays
+    ]
+    order = sorted(range(len(stays)), key=away.__getitem__)
+    return [stays[k] for k in order[:NEAREST_TO_A_LOW_REST]]
