@@ -51,7 +51,7 @@ def counted(client: FlaskClient, part: str) -> int:
     """How many faults of a part the metrics tell."""
     text = client.get("/metrics", headers=KEY).text
     named = f'ledgerstone_faults_total{{part="{part}"}} '
-    return sum(int(line.removeprefix(named)) for line in text.splitlines() if named in line)
+    return sum(int(float(line.removeprefix(named))) for line in text.splitlines() if named in line)
 
 
 def assert_told(client: FlaskClient, lines: list[dict[str, Any]], part: str) -> None:

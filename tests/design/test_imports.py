@@ -54,6 +54,7 @@ DOORS = {
     "flask": ("api", "contract"),
     "werkzeug": ("api", "contract"),
     "gunicorn": ("api.worker",),
+    "prometheus_client": ("api.counts",),
     "marshmallow": ("codec", "application", "contract", "workshop"),
     "yaml": ("contract",),
     "apispec": ("contract",),

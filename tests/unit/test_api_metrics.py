@@ -7,7 +7,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
-from ledgerstone.api.metrics import ROWS, Counts
+from ledgerstone.api.counts import ROWS, Counts
 
 # A sample of Prometheus' text format 0.0.4: a name, labels or none, a number.
 SAMPLE = re.compile(
@@ -85,7 +85,7 @@ def test_workers_count_together() -> None:
         child = os.fork()
         if child == 0:
             counts.take_row(worker)
-            counts.add("ledgerstone_stage_total", stage="parse")
+            counts.add("ledgerstone_stage", stage="parse")
             os.kill(os.getpid(), 9)
         os.waitpid(child, 0)
-    assert counts.total("ledgerstone_stage_total", stage="parse") == 3
+    assert counts.total("ledgerstone_stage", "parse") == 3

@@ -101,7 +101,7 @@ def test_counts_outlast_a_reload(running: Service) -> None:
     asked.get("/v1/choices")
     assert running.reload()
     asked.get("/v1/choices")
-    line = 'ledgerstone_requests_total{route="/v1/choices",status="200"} 2'
+    line = 'ledgerstone_requests_total{route="/v1/choices",status="200"} 2.0'
     here = {"REMOTE_ADDR": "127.0.0.1"}
     assert line in asked.get("/metrics", environ_overrides=here).get_data(as_text=True)
 

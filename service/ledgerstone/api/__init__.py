@@ -10,6 +10,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 
 from ledgerstone.api import guard, limits, logs, metrics, problems
 from ledgerstone.api.app_context import APP_CONTEXT, AppContext
+from ledgerstone.api.counts import Counts
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
@@ -66,7 +67,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     if settings.web_folder is not None:
         page_routes(app, settings.web_folder)
     if running.counts is None:
-        running.counts = metrics.Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
+        running.counts = Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
     metrics.register(app, running.counts)
     return app
 

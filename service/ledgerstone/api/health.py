@@ -13,8 +13,8 @@ from flask import Blueprint, Response, jsonify, request
 from ledgerstone import __version__
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.counts import Counts
 from ledgerstone.api.limits import Gate
-from ledgerstone.api.metrics import Counts
 from ledgerstone.codec.service_schemas import HEALTH
 
 _FORWARDED = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")

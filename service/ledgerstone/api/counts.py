@@ -1,0 +1,115 @@
+"""Numbers that all workers count together, in memory that they share.
+
+Each worker writes a row of its own, so none waits for another and a worker that is killed holds
+nothing up; what it counted stays. A label is a route's pattern, a status, a check's name or a
+stage: nothing a customer wrote. ``prometheus_client`` writes the text; its own multiprocess mode
+would leave a file for each process, and the container's file system is read-only.
+"""
+
+from __future__ import annotations
+
+import mmap
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from prometheus_client import CollectorRegistry, generate_latest
+from prometheus_client.core import CounterMetricFamily, HistogramMetricFamily, Metric
+from prometheus_client.registry import Collector
+
+from ledgerstone.checks import STAGE_OF
+from ledgerstone.checks import STAGES as CHECK_STAGES
+from ledgerstone.containment import PARTS
+
+ROWS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
+STAGES: Final = ("parse", *CHECK_STAGES, "remedies", "write", "drawings")
+STATUSES: Final = (
+    200, 304, 400, 401, 404, 405, 406, 408, 409, 411, 413, 414, 415, 422, 429, 500, 503,
+)  # fmt: skip
+BOUNDS_S: Final = (0.01, 0.03, 0.06, 0.12, 0.22, 0.5, 1.0, 2.0, 5.0)
+OTHER: Final = "other"
+
+_BUCKETS: Final = (*map(str, BOUNDS_S), "+Inf")
+_SECONDS: Final = "ledgerstone_request_seconds"
+_SAYS: Final = "Seconds a call under /v1 took in the worker."
+_COUNTERS: Final = {
+    "ledgerstone_requests": ("Requests answered, by route and status.", ("route", "status")),
+    "ledgerstone_findings": ("Findings of answers, by check.", ("check",)),
+    "ledgerstone_faults": ("Faults of ours that cost a part of an answer, by part.", ("part",)),
+    "ledgerstone_stage_seconds": ("Seconds spent, by stage.", ("stage",)),
+    "ledgerstone_stage": ("Times a stage was gone through.", ("stage",)),
+}
+
+Key = tuple[str, tuple[str, ...]]
+
+
+class Counts(Collector):
+    """Numbers by name and label values, shared by all processes that fork from their maker.
+
+    Parameters
+    ----------
+    routes
+        The routes' patterns: with the statuses, checks and stages they fix all there is to count.
+    """
+
+    def __init__(self, routes: Sequence[str]) -> None:
+        self._at = {key: n for n, key in enumerate(_keys(routes))}
+        self._memory = mmap.mmap(-1, 8 * ROWS * len(self._at))
+        self._cells = memoryview(self._memory).cast("d")
+        self._registry = CollectorRegistry(auto_describe=False)
+        self._registry.register(self)
+        self.row = 0
+
+    def take_row(self, number: int) -> None:
+        """Count in a worker's own row; a row that a worker left is counted on in."""
+        self.row = number % ROWS
+
+    def add(self, name: str, amount: float = 1.0, /, **labels: str) -> None:
+        """Add to one number; a label that is not known counts as ``other``."""
+        at = self._at.get((name, tuple(labels.values())))
+        if at is None:
+            at = self._at[name, (OTHER,) * len(labels)]
+        self._cells[self.row * len(self._at) + at] += amount
+
+    def took(self, seconds: float) -> None:
+        """Enter how long a request took."""
+        for bound in _BUCKETS:
+            if seconds <= float(bound):
+                self.add(f"{_SECONDS}_bucket", le=bound)
+        self.add(f"{_SECONDS}_sum", seconds)
+
+    def total(self, name: str, *labels: str) -> float:
+        """Return one number, of all workers together."""
+        at, width = self._at[name, labels], len(self._at)
+        return float(sum(self._cells[row * width + at] for row in range(ROWS)))
+
+    def collect(self) -> Iterator[Metric]:
+        """Yield every number that is not 0, and the histogram whole."""
+        for name, (says, labels) in _COUNTERS.items():
+            family = CounterMetricFamily(name, says, labels=labels)
+            for counted, values in self._at:
+                if counted == name and (number := self.total(name, *values)):
+                    family.add_metric(values, number)
+            yield family
+        buckets = [(bound, self.total(f"{_SECONDS}_bucket", bound)) for bound in _BUCKETS]
+        total_s = self.total(f"{_SECONDS}_sum")
+        yield HistogramMetricFamily(_SECONDS, _SAYS, buckets=buckets, sum_value=total_s)
+
+    def text(self) -> str:
+        """Write what was counted in Prometheus' text format 0.0.4."""
+        return generate_latest(self._registry).decode()
+
+
+def _keys(routes: Sequence[str]) -> Iterator[Key]:
+    for route in (*routes, OTHER):
+        for status in (*map(str, STATUSES), OTHER):
+            yield "ledgerstone_requests", (route, status)
+    for check in sorted(set(STAGE_OF) | {OTHER}):
+        yield "ledgerstone_findings", (check,)
+    for part in (*PARTS, OTHER):
+        yield "ledgerstone_faults", (part,)
+    for stage in (*STAGES, OTHER):
+        yield "ledgerstone_stage_seconds", (stage,)
+        yield "ledgerstone_stage", (stage,)
+    for bound in _BUCKETS:
+        yield f"{_SECONDS}_bucket", (bound,)
+    yield f"{_SECONDS}_sum", ()
