@@ -1,45 +1,100 @@
-"""The maker's calendar file: read again when it has changed, with the fault where it cannot be."""
+"""The maker's calendar file: read in its own time when it has changed, told of when it cannot be.
+
+A child process reads it, so that however long that takes, and however it ends, nobody waits for it.
+What was read last stays until the file is read anew, for a day at most.
+"""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
+from typing import Final
 
+from ledgerstone.child_process import ChildProcess, begin
 from ledgerstone.schedule.ical import LARGEST_TEXT, CalendarRead, read_bookings
 from ledgerstone.workshop.records import BookingRules, Workshop
+
+READ_S: Final = 10  # what a reading may take
+WAIT_S: Final = 1.0
+KEPT_S: Final = 24 * 3600.0
+_AWAY: Final = "The calendar file is not there, or cannot be opened."
+_BEING_READ: Final = "The calendar file is being read."
+_TOO_LONG: Final = "The calendar file takes too long to read. Export the coming years alone."
+_NOT_READ: Final = "Calendar not read: "
 
 _Stamp = tuple[int, int, date]
 
 
 @dataclass(slots=True)
 class CalendarFile:
-    """What is booked, by the file as it lies there now; None where the profile names no file.
+    """What is booked, by the last good reading of the file; None where the profile names no file.
 
-    Every request looks at the file's time and size, and it is read again when one has changed, or
-    the day. Nothing read earlier stands in for a file that cannot be read.
+    Every request looks at the file's time and size, and a reading is begun when one has changed, or
+    the day.
+
+    Attributes
+    ----------
+    wait_s
+        How long the one call that begins a reading waits for it.
     """
 
     path: Path | None
     rules: BookingRules
     timezone: str
+    wait_s: float = WAIT_S
+    clock: Callable[[], float] = time.monotonic
     _stamp: _Stamp | None = None
-    _read: CalendarRead = field(default_factory=CalendarRead)
+    _reading: ChildProcess[CalendarRead] | None = None
+    _good: CalendarRead | None = None
+    _good_at_s: float = 0.0
+    _fault: str = ""
 
     def read(self, today: date) -> CalendarRead:
         """Return what is booked, or why that is not known."""
         if self.path is None:
             return CalendarRead()
+        self._look(self.path, today)
+        if self._good is not None and self.clock() - self._good_at_s < KEPT_S:
+            return self._good
+        return CalendarRead(says=self._fault or _BEING_READ)
+
+    def fault(self, today: date) -> str:
+        """Return why the file as it lies there is not answered from; nothing where it is."""
+        read = self.read(today)
+        says = self._fault or read.says
+        return f"{_NOT_READ}{says}" if says else ""
+
+    def _look(self, path: Path, today: date) -> None:
+        """Begin a reading where the file has changed, and take one up that has ended."""
         try:
-            found = self.path.stat()
+            found = path.stat()
             stamp = (found.st_mtime_ns, found.st_size, today)
-            if stamp != self._stamp:
-                self._read = self._anew(self.path, today)
+            if stamp != self._stamp or (self._reading and not self._reading.is_ours):
+                if self._reading:
+                    self._reading.give_up()
+                self._reading = begin(lambda: self._anew(path, today), READ_S)
                 self._stamp = stamp
+                self._take_up(self.wait_s)
+            else:
+                self._take_up(0.0)
         except OSError:
-            self._stamp = None
-            return CalendarRead(says="The calendar file is not there, or cannot be opened.")
-        return self._read
+            self._stamp, self._reading, self._fault = None, None, _AWAY
+        if not self._fault:
+            self._good_at_s = self.clock()
+
+    def _take_up(self, wait_s: float) -> None:
+        """Take up a reading once it has ended; one that failed changes nothing but what is said."""
+        reading = self._reading
+        if reading is None or not reading.has_ended(wait_s):
+            return
+        self._reading = None
+        read = reading.result() or CalendarRead(says=_TOO_LONG)
+        self._fault = read.says
+        if not read.says:
+            self._good = read
 
     def age_hours(self, now_s: float) -> float | None:
         """Return how long ago the file was last written; None where it is not there."""
@@ -59,7 +114,7 @@ class CalendarFile:
 
 
 def calendar_file_of(
-    workshop: Workshop, profile: Path, instead: Path | None = None
+    workshop: Workshop, profile: Path, instead: Path | None = None, wait_s: float = WAIT_S
 ) -> CalendarFile:
     """Return the calendar file of a workshop: beside its profile, or the one named instead."""
     rules = workshop.bookings
@@ -67,4 +122,4 @@ def calendar_file_of(
     if path is None and rules is not None:
         path = profile.parent / rules.file
     named = rules if rules is not None else BookingRules(file=str(path or ""))
-    return CalendarFile(path, named, workshop.workshop.timezone)
+    return CalendarFile(path, named, workshop.workshop.timezone, wait_s)

@@ -14,6 +14,8 @@ from unit.test_schedule_ical import calendar
 
 PROFILE = DEMONSTRATION.read_bytes()
 _DAY = "DTSTART;VALUE=DATE:20261201\r\nSUMMARY:table"
+_TIME = "DTSTART:20261201T080000\r\nSUMMARY:table"
+_UP_TO_59 = ",".join(map(str, range(60)))
 _DEEP = 3000
 
 
@@ -56,6 +58,14 @@ CALENDARS = (
     _entry("every second", f"{_DAY}\r\nRRULE:FREQ=SECONDLY", read=False),
     _entry("every day for ever", f"{_DAY}\r\nRRULE:FREQ=DAILY", read=True),
     _entry("a billion days", f"{_DAY}\r\nRRULE:FREQ=DAILY;COUNT=1000000000", read=True),
+    Calendar("300 daily for ever", calendar(*[f"{_DAY}\r\nRRULE:FREQ=DAILY"] * 300).encode(),
+             read=False),
+    _entry("every second, by parts of a day",
+           f"{_TIME}\r\nRRULE:FREQ=DAILY;BYMINUTE={_UP_TO_59};BYSECOND={_UP_TO_59}", read=False),
+    _entry("every day of every year, since the year 1", "DTSTART;VALUE=DATE:00010101\r\n"
+           "SUMMARY:table\r\nRRULE:FREQ=DAILY", read=True),
+    _entry("a day that never comes", f"{_DAY}\r\nRRULE:FREQ=DAILY;BYMONTH=2;BYMONTHDAY=30",
+           read=True),
     _entry("an interval of nought", f"{_DAY}\r\nRRULE:FREQ=DAILY;INTERVAL=0", read=False),
     _entry("a rule that is none", f"{_DAY}\r\nRRULE:FREQ=SOMETIMES", read=False),
     _entry("a thirtieth of February", f"{_DAY}\r\nRRULE:FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30",

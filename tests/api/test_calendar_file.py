@@ -4,6 +4,7 @@ import os
 import time
 from dataclasses import replace
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +13,7 @@ from flask.testing import FlaskClient
 
 from api.schemas import Schemas
 from ledgerstone.api import Settings, create_app
+from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.workshop import DEMONSTRATION
 from unit.test_schedule_ical import calendar
 
@@ -21,6 +23,10 @@ SETTINGS = Settings(
     signing_keys=("a signing key for the tests, of no use elsewhere",),
     today=lambda _zone: date(2026, 11, 25),
 )
+BOOKED = import_module("ledgerstone.calendar_file")
+TOO_MUCH = calendar(
+    *["DTSTART;VALUE=DATE:20261126\r\nSUMMARY:Casting table\r\nRRULE:FREQ=DAILY"] * 300
+).encode()
 FORTNIGHT = "DTSTART;VALUE=DATE:20261126\r\nDTEND;VALUE=DATE:20261215\r\nSUMMARY:Casting table"
 
 
@@ -62,7 +68,7 @@ def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(
     """Nothing booked is nothing ahead; without the file the profile's five working days count."""
     free = quoted(calling, example_order)
     file.unlink()
-    guessed = quoted(calling, example_order)
+    guessed = quoted(create_app(replace(SETTINGS, calendar_path=file)).test_client(), example_order)
     names = [[stage["name"] for stage in quote["lead_time"]["stages"]] for quote in (free, guessed)]
     assert ["Waiting its turn" in told for told in names] == [False, True]
     assert free["lead_time"]["ready_on"] < guessed["lead_time"]["ready_on"]
@@ -83,6 +89,59 @@ def test_a_file_that_cannot_be_read_is_said_and_nothing_is_promised(
     quote = quoted(calling, example_order)
     assert quote["standing"] == "estimate"
     assert "the day is a guess" in quote["depends_on"][0]
+
+
+@pytest.mark.parametrize("content", [None, b"", b"nonsense", TOO_MUCH], ids=lambda c: str(c)[:9])
+def test_what_was_read_last_stays(
+    file: Path, example_order: dict[str, Any], content: bytes | None
+) -> None:
+    """A file that breaks after it was read changes no answer but readiness's, for a day."""
+    file.write_text(calendar(FORTNIGHT), encoding="utf-8")
+    app = create_app(replace(SETTINGS, calendar_path=file))
+    calling, now_s = app.test_client(), [0.0]
+    app.extensions[APP_CONTEXT].calendar.clock = lambda: now_s[0]
+    before = quoted(calling, example_order)
+    read = calling.get("/v1/health/ready").get_json()["calendar"]
+    if content is None:
+        file.unlink()
+    else:
+        file.write_bytes(content)
+    now_s[0] += 23 * 3600.0
+    assert quoted(calling, example_order) == before
+    told = calling.get("/v1/health/ready").get_json()["calendar"]
+    assert told["status"] == "not-read"
+    assert told["says"].startswith("Calendar not read: The calendar file")
+    assert told["bookings"] == read["bookings"]
+    now_s[0] += 2 * 3600.0
+    assert "the day is a guess" in quoted(calling, example_order)["depends_on"][0]
+    assert "bookings" not in calling.get("/v1/health/ready").get_json()["calendar"]
+
+
+NEVER = "DTSTART;VALUE=DATE:20261126\r\nSUMMARY:table\r\nRRULE:FREQ=DAILY;BYMONTH=2;BYMONTHDAY=30"
+
+
+def test_nobody_waits_for_a_calendar_that_takes_long(
+    file: Path, example_order: dict[str, Any], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Ten rules that look for a day that never comes: answers go on, and it is given up."""
+    monkeypatch.setattr(BOOKED, "READ_S", 2)
+    monkeypatch.setattr(BOOKED, "WAIT_S", 0.2)
+    calling = create_app(replace(SETTINGS, calendar_path=file)).test_client()
+    quoted(calling, example_order)
+    file.write_text(calendar(*[NEVER] * 10), encoding="utf-8")
+    began_s = time.process_time()
+    for _ in range(3):
+        assert calling.get("/v1/health/ready").status_code == 200
+    assert time.process_time() - began_s < 1.0
+    began_s = time.monotonic()
+    while "takes too long" not in (says := _says(calling)):
+        assert time.monotonic() - began_s < 20
+        assert says == ""
+        time.sleep(0.1)
+
+
+def _says(calling: FlaskClient) -> str:
+    return str(calling.get("/v1/health/ready").get_json()["calendar"].get("says", ""))
 
 
 WEEKLY = "DTSTART;VALUE=DATE:20261127\r\nSUMMARY:Fitting\r\nRRULE:FREQ=WEEKLY"

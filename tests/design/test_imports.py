@@ -11,6 +11,7 @@ from design.source import PACKAGE, module_name, python_files
 # methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
     "errors",
+    "child_process",
     "_length_faults",
     "_length_grammar",
     "quantities",
@@ -68,6 +69,7 @@ DOORS = {
 LOOKS_OUTSIDE = (
     "api",
     "calendar_file",
+    "child_process",
     "cli",
     "papers.templates",
     "settings",

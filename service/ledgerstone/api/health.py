@@ -67,11 +67,11 @@ def _stands(context: AppContext) -> dict[str, Any]:
     calendar = context.calendar
     if calendar.path is None:
         return told
-    read = calendar.read(context.today())
-    if read.says:
-        members = {"status": "not-read", "says": read.says}
-    else:
-        members = {"status": "read", "bookings": read.fingerprint}
+    today = context.today()
+    fault, read = calendar.fault(today), calendar.read(today)
+    members = {"status": "not-read", "says": fault} if fault else {"status": "read"}
+    if read.fingerprint:
+        members["bookings"] = read.fingerprint
     age_hours = calendar.age_hours(time.time())
     return {**told, "calendar": {**members, "age_hours": age_hours}}
 

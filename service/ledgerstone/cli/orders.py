@@ -18,7 +18,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.job_sheets import make_job, write_job
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
-from ledgerstone.calendar_file import calendar_file_of
+from ledgerstone.calendar_file import READ_S, calendar_file_of
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
@@ -118,7 +118,8 @@ def _context(
     workshop = load_profile(settings.workshop_path)
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
-    calendar = calendar_file_of(workshop, settings.workshop_path, settings.calendar_path).read(day)
+    path = settings.calendar_path
+    calendar = calendar_file_of(workshop, settings.workshop_path, path, READ_S).read(day)
     quoting = QuoteContext(
         workshop,
         day,

@@ -18,8 +18,11 @@ class CalendarStateSchema(Answer):
     """The file of what is booked."""
 
     status = OneOf("Whether it was read.", ("read", "not-read"))
-    says = Text("Why it could not be read.", absent="Absent where it was.")
-    bookings = Text("The fingerprint of what is booked.", absent="Absent where it was not read.")
+    says = Text("Calendar not read: and why.", absent="Absent where it was.")
+    bookings = Text(
+        "The fingerprint of what is booked: of what was read last, for a day.",
+        absent="Absent where nothing was read since.",
+    )
     age_hours = Number(
         "How long ago the file was last written, in hours.", 1, absent="Absent where it is gone."
     )

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from itertools import islice
-from typing import Any, cast
+from typing import cast
 from zoneinfo import ZoneInfo
 
 import icalendar
@@ -16,6 +16,7 @@ import recurring_ical_events
 
 from ledgerstone.schedule.booking import Booking, Holds
 from ledgerstone.schedule.fingerprint import KNOWN_FOR
+from ledgerstone.schedule.occurrences import is_within_days, most_occurrences, stands_still
 from ledgerstone.workshop.records import BookingRules
 
 LARGEST_TEXT = 4_000_000
@@ -23,11 +24,15 @@ MOST_EVENTS = 20_000
 AHEAD = timedelta(days=3 * 366)
 A_YEAR = timedelta(days=366)
 _FOREVER = date(9000, 1, 1)
-_TOO_OFTEN = {"SECONDLY", "MINUTELY", "HOURLY"}
 _NOT_DAILY = (
     "An entry of the calendar file recurs more often than daily. Write it as hours of each day."
 )
 _STANDS_STILL = "An entry of the calendar file recurs at an interval of nought. Write at least 1."
+_TOO_MANY_ENTRIES = "The calendar file has more entries than we read: 20 000."
+_TOO_MANY_DAYS = (
+    "The calendar file's entries recur on more days than we read: 20 000 in all. End those that are"
+    " over, or export the coming years alone."
+)
 _BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
 
 
@@ -58,15 +63,14 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
         return CalendarRead(says=fault)
     try:
         calendar = icalendar.Calendar.from_ical(text)
-        if any(_frequency(event) & _TOO_OFTEN for event in calendar.walk("VEVENT")):
-            return CalendarRead(says=_NOT_DAILY)
-        if any(_stands_still(event) for event in calendar.walk("VEVENT")):
-            return CalendarRead(says=_STANDS_STILL)
+        fault = _kept_to_what_holds(calendar, rules, today)
+        if fault:
+            return CalendarRead(says=fault)
         taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
     except _BAD:
         return CalendarRead(says="The calendar file does not read as a calendar. Export it again.")
     if len(taken) > MOST_EVENTS:
-        return CalendarRead(says="The calendar file has more entries than we read: 20 000.")
+        return CalendarRead(says=_TOO_MANY_ENTRIES)
     taken = tuple(sorted(set(taken), key=lambda one: (one.minutes, one.holds, one.why)))
     return CalendarRead(taken, "", fingerprint_of(taken))
 
@@ -87,7 +91,26 @@ def _fault(text: str) -> str:
     begun, ended = lines.count("BEGIN:VEVENT"), lines.count("END:VEVENT")
     if not lines.endswith("END:VCALENDAR") or begun != ended:
         return "The calendar file breaks off before its end. Export it again."
-    return ""
+    return _TOO_MANY_ENTRIES if begun > MOST_EVENTS else ""
+
+
+def _kept_to_what_holds(calendar: icalendar.Calendar, rules: BookingRules, today: date) -> str:
+    """Leave entries that hold nothing out of a calendar; say why the others are too much to read.
+
+    An entry and the exceptions to it have one UID, and stay together.
+    """
+    events = calendar.walk("VEVENT")
+    holding = {str(event.get("UID")) for event in events if _holds(event, rules) is not None}
+    idle = {id(event) for event in events if str(event.get("UID")) not in holding}
+    calendar.subcomponents = [one for one in calendar.subcomponents if id(one) not in idle]
+    kept = [event for event in events if id(event) not in idle]
+    if any(is_within_days(event) for event in kept):
+        return _NOT_DAILY
+    if any(stands_still(event) for event in kept):
+        return _STANDS_STILL
+    first, last = today - KNOWN_FOR, today + AHEAD + A_YEAR
+    many = sum(most_occurrences(event, first, last) for event in kept) > MOST_EVENTS
+    return _TOO_MANY_DAYS if many else ""
 
 
 def _taken(
@@ -104,21 +127,6 @@ def _taken(
     beyond = query.between(last, last + A_YEAR)
     if any(_holds(event, rules) is not None for event in beyond):
         yield Booking(last, _FOREVER, "further ahead than the calendar is read", "both")
-
-
-def _frequency(event: icalendar.Component) -> set[str]:
-    return {str(name).upper() for name in _of_rules(event, "FREQ")}
-
-
-def _stands_still(event: icalendar.Component) -> bool:
-    """Whether an entry recurs at an interval of nought: it would recur on one day without end."""
-    return any(int(interval) < 1 for interval in _of_rules(event, "INTERVAL"))
-
-
-def _of_rules(event: icalendar.Component, part: str) -> list[Any]:
-    rule = event.get("RRULE")
-    rules = rule if isinstance(rule, list) else [rule] if rule is not None else []
-    return [value for one in rules for value in one.get(part, ())]
 
 
 def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
