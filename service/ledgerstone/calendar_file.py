@@ -17,7 +17,7 @@ from ledgerstone.child_process import ChildProcess, begin
 from ledgerstone.schedule.ical import LARGEST_TEXT, CalendarRead, read_bookings
 from ledgerstone.workshop.records import BookingRules, Workshop
 
-READ_S: Final = 10  # what a reading may take
+READ_S: Final = 10  # of processor time that a reading may take
 WAIT_S: Final = 1.0
 KEPT_S: Final = 24 * 3600.0
 _AWAY: Final = "The calendar file is not there, or cannot be opened."

@@ -19,6 +19,7 @@ from ledgerstone.application.job_sheets import make_job, write_job
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.calendar_file import READ_S, calendar_file_of
+from ledgerstone.child_process import BY_THE_CLOCK
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
@@ -119,7 +120,9 @@ def _context(
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
     path = settings.calendar_path
-    calendar = calendar_file_of(workshop, settings.workshop_path, path, READ_S).read(day)
+    calendar = calendar_file_of(workshop, settings.workshop_path, path, BY_THE_CLOCK * READ_S).read(
+        day
+    )
     quoting = QuoteContext(
         workshop,
         day,
