@@ -9,6 +9,7 @@ Errors carry data, so that a caller acts without reading their message::
     │   └── NotJSON          the body is not one JSON document
     ├── ProfileError         a workshop's profile has faults (``faults``)
     ├── TokenError           a link is not ours
+    │   └── DatedAhead       it is ours, of a day that our clock has not reached (``issued``)
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
     ├── SettingsFault        the environment tells what cannot be used
@@ -22,6 +23,7 @@ Errors carry data, so that a caller acts without reading their message::
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 
 
 class LedgerstoneError(Exception):
@@ -84,6 +86,20 @@ class ProfileError(LedgerstoneError):
 
 class TokenError(LedgerstoneError):
     """A link is not one that this workshop signed."""
+
+
+class DatedAhead(TokenError):
+    """A link of ours is dated after the day it is: another clock is ahead, or ours was set back.
+
+    Parameters
+    ----------
+    issued
+        The link's day.
+    """
+
+    def __init__(self, issued: date) -> None:
+        super().__init__("This link is dated after our clock's day. Open it again tomorrow.")
+        self.issued = issued
 
 
 class TemplateFault(LedgerstoneError):

@@ -127,6 +127,17 @@ def test_an_offer_that_is_over_says_so(
     assert "it no longer stands" in postbox.letter().get_content()
 
 
+def test_a_clock_set_back_is_told(
+    tmp_path: Path, free_port: int, postbox: Postbox, token: str
+) -> None:
+    """A request for a quote of tomorrow says that our clock is behind, and sends nothing."""
+    early = service(date(2026, 11, 24), profile=mailing_profile(tmp_path, free_port))
+    answer = early.post("/v1/requests", json={"token": token, **ASKED})
+    assert answer.status_code == 400
+    assert "dated after our clock's day" in answer.get_json()["detail"]
+    assert postbox.taken == []
+
+
 def test_nobody_floods_the_workshop(mailing: "FlaskClient", postbox: Postbox, token: str) -> None:
     """After a handful of requests at once a caller waits, and is told how long."""
     answers = [mailing.post("/v1/requests", json={"token": token, **ASKED}) for _ in range(7)]

@@ -13,6 +13,7 @@ from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
+    DatedAhead,
     LedgerstoneError,
     MailFault,
     NotJSON,
@@ -33,6 +34,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     NotJSON: 400,
     QuantityError: 400,
     TokenError: 404,
+    DatedAhead: 404,
     TemplateFault: 409,
     MailFault: 503,
     ProfileError: 500,

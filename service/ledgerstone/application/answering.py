@@ -8,10 +8,9 @@ from typing import Any
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import Facts, check_order
-from ledgerstone.codec.links import Offer, open_offer
+from ledgerstone.codec.links import Offer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
-from ledgerstone.errors import Fault, NotUnderstood, TokenError
 from ledgerstone.order import Order
 from ledgerstone.quote import (
     NOT_LOOKED,
@@ -88,10 +87,7 @@ def offer_changed_by(order: Order, context: QuoteContext) -> Offer | None:
     """
     if order.since is None:
         return None
-    try:
-        return open_offer(order.since, context.tokens, context.today)
-    except TokenError:
-        raise NotUnderstood((Fault("/since", _NOT_OURS),)) from None
+    return offer_named_at("/since", order.since, context.tokens, context.today, not_ours=_NOT_OURS)
 
 
 def _without_bookings(answer: Quote, context: QuoteContext) -> Quote:

@@ -10,14 +10,15 @@ from marshmallow import ValidationError
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
-from ledgerstone.codec.links import Offer, link_of, open_offer
+from ledgerstone.codec.links import Offer, link_of, offer_named_at
 from ledgerstone.codec.order_in import walk
 from ledgerstone.codec.request_schemas import RequestSchema
 from ledgerstone.codec.service_schemas import REQUESTED
-from ledgerstone.errors import Fault, NotUnderstood, TokenError
+from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.papers.requested import Request, request_letter
 from ledgerstone.papers.words import day_text, money_text
 
+_NO_QUOTE = "This is no quote of ours. Ask for a price again, and send that."
 Post = Callable[[EmailMessage], None]
 
 
@@ -32,11 +33,9 @@ def send_request(document: object, context: QuoteContext, post: Post) -> dict[st
     NotUnderstood, MailFault
     """
     asked = _read(document)
-    try:
-        offer = open_offer(asked["token"], context.tokens, context.today)
-    except TokenError:
-        says = "This is no quote of ours. Ask for a price again, and send that."
-        raise NotUnderstood((Fault("/token", says),)) from None
+    offer = offer_named_at(
+        "/token", asked["token"], context.tokens, context.today, not_ours=_NO_QUOTE
+    )
     request = Request(
         name=asked["name"],
         reach=asked["reach"],

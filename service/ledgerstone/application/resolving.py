@@ -12,9 +12,9 @@ from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import Strict
-from ledgerstone.codec.links import Offer, link_of, offer_of, open_offer, write_offer
+from ledgerstone.codec.links import Offer, link_of, offer_named_at, offer_of, write_offer
 from ledgerstone.codec.order_in import walk
-from ledgerstone.errors import Fault, NotUnderstood, TokenError
+from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 
@@ -69,10 +69,9 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> R
     """
     if "order" in ask:
         return _of_order(ask["order"], context, search=search)
-    try:
-        offer = open_offer(ask["token"], context.tokens, context.today)
-    except TokenError:
-        raise NotUnderstood((Fault("/token", _NO_QUOTE),)) from None
+    offer = offer_named_at(
+        "/token", ask["token"], context.tokens, context.today, not_ours=_NO_QUOTE
+    )
     document = {**offer.order, "since": ask["token"]}
     try:
         return _of_offer(offer, document, context, search=search)

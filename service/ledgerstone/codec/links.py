@@ -10,7 +10,7 @@ from typing import Any
 from ledgerstone.codec.canonical import canonical
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
-from ledgerstone.errors import TokenError
+from ledgerstone.errors import DatedAhead, Fault, NotUnderstood, TokenError
 from ledgerstone.quote import Quote, Standing
 from ledgerstone.workshop.records import Workshop
 
@@ -137,12 +137,40 @@ def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
     Raises
     ------
     TokenError
-        It is none of ours, or is dated after today.
+        It is none of ours.
+    DatedAhead
+        It is dated after today.
     """
     offer = _read_offer(tokens.open("quote", token))
     if offer.issued > today:
-        raise TokenError("This link is dated after our clock's day. Open it again tomorrow.")
+        raise DatedAhead(offer.issued)
     return offer
+
+
+def offer_named_at(
+    pointer: str, token: str, tokens: Tokens, today: date, *, not_ours: str
+) -> Offer:
+    """Open a quote's token that a request names.
+
+    Parameters
+    ----------
+    pointer
+        Where in the request it stands.
+    not_ours
+        What to say of a token that is none of ours.
+
+    Raises
+    ------
+    NotUnderstood
+        It is none of ours, or is dated after today.
+    """
+    try:
+        return open_offer(token, tokens, today)
+    except DatedAhead as ahead:
+        says = str(ahead)
+    except TokenError:
+        says = not_ours
+    raise NotUnderstood((Fault(pointer, says),))
 
 
 def _read_offer(content: dict[str, Any]) -> Offer:
