@@ -20,6 +20,7 @@ for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
 
 wsgi_app = "ledgerstone.api.wsgi:app"
 worker_class = "ledgerstone.api.worker.AnsweringWorker"
+logger_class = "ledgerstone.api.worker.ServerLog"
 workers = int(os.environ.get("WEB_CONCURRENCY") or min(4, os.cpu_count() or 1))
 preload_app = True  # read the profile once, share its memory, and fail before a port is open
 timeout = 20

@@ -203,6 +203,18 @@ def _aborted(service: Served, path: str) -> None:
         caller.close()
 
 
+def test_after_a_reload_the_log_is_of_the_same_form(service: Served, log: Path) -> None:
+    """A worker that ends by itself after a reload leaves a line of JSON, the server's own."""
+    before = set(service.workers)
+    service.process.send_signal(signal.SIGHUP)
+    wait_for(lambda: len(service.workers) == 2 and not before & set(service.workers))
+    lines = len(log.read_text(encoding="utf-8").splitlines())
+    os.kill(service.workers[0], signal.SIGABRT)
+    wait_for(lambda: "exited with code 1" in log.read_text(encoding="utf-8"))
+    for line in log.read_text(encoding="utf-8").splitlines()[lines:]:
+        assert json.loads(line)["level"] in ("info", "warning", "error", "critical")
+
+
 def test_a_server_starts_though_nothing_can_be_written() -> None:
     """With both outputs on a full disk it starts, answers and takes its leave as ever."""
     with Path("/dev/full").open("wb") as full, served(full, out=full) as running:

@@ -16,10 +16,11 @@ import uuid
 from contextlib import suppress
 from typing import Any, Final
 
+from gunicorn.glogging import Logger
 from gunicorn.http import errors, get_parser
 from gunicorn.workers.sync import SyncWorker
 
-from ledgerstone.api.logs import REQUESTS
+from ledgerstone.api.logs import REQUESTS, start
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 
 # Browsers open connections ahead and say nothing on them. Whoever asks does so at once, across the
@@ -84,6 +85,15 @@ class TimedSocket:
 
     def __getattr__(self, name: str) -> Any:  # noqa: ANN401  all else is the connection's
         return getattr(self._connection, name)
+
+
+class ServerLog(Logger):  # type: ignore[misc]  # gunicorn has no types
+    """gunicorn's log in the service's form, after a reload too, which sets it up anew."""
+
+    def setup(self, cfg: object) -> None:
+        """Have gunicorn set its log up, and take it over."""
+        super().setup(cfg)
+        start()
 
 
 class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no types
