@@ -98,3 +98,18 @@ def test_a_full_log_stops_no_start(tmp_path: Path) -> None:
         _init(file)
         wait_for(lambda: process.poll() or ask(port, "/v1/health/ready", None).status == 200)
         assert process.poll() is None
+
+
+def test_serve_starts_though_nothing_can_be_written() -> None:
+    """The one command on a maker's own machine starts with both outputs on a full disk."""
+    port = free_port()
+    with Path("/dev/full").open("wb") as full:
+        process = subprocess.Popen(
+            [ROOT / "service/serve", "--port", str(port)], stdout=full, stderr=full
+        )
+    try:
+        wait_for(lambda: process.poll() or ask(port, "/v1/health/ready", None).status == 200)
+        assert process.poll() is None
+    finally:
+        process.terminate()
+        process.wait(timeout=30)
