@@ -9,7 +9,6 @@ from datetime import date, timedelta
 from typing import Literal
 
 from ledgerstone.checks import Checked, Facts, Finding, Timed, check_order
-from ledgerstone.checks.promise import day_words
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
 from ledgerstone.price import Price
@@ -20,6 +19,7 @@ from ledgerstone.shape import Shape
 from ledgerstone.stages import StageCache
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.transport import lift_words, people_to_lift
+from ledgerstone.wording import day_text
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
@@ -194,11 +194,11 @@ def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator
     order, offer = facts.order, facts.workshop.offer
     here = []
     if offer.deposit_percent:
-        here.append(f"the deposit of {offer.deposit_percent.normalize():f} % paid")
+        here.append(f"the deposit of {offer.deposit_percent.normalize():f}% paid")
     if waits_for_template(order) and not order.templating:
         here.append("the templates here")
     with_it = f" with {' and '.join(here)}" if here else ""
-    by = day_words(facts.today)
+    by = day_text(facts.today)
     yield f"The day is for an order by {by}{with_it}. It is held once we have booked it."
     yield _standing_says(order, standing, valid_until)
     if any(step.stage == "sample" for step in facts.scheduled.operations):
@@ -224,5 +224,5 @@ def _standing_says(order: Order, standing: Standing, valid_until: date) -> str:
         return "This is an estimate until the templates are here and measured."
     if standing == "estimate":
         return "This is an estimate, our best guess: once we have looked it over we quote for it."
-    fixed = f"its price is fixed until {day_words(valid_until)}"
+    fixed = f"its price is fixed until {day_text(valid_until)}"
     return f"This is a quotation: {fixed}, for the order as it stands here."

@@ -2,6 +2,7 @@
 
 import re
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -11,7 +12,7 @@ from api import mail_rules
 from api.asking import NEVER_SAID, PROBLEM, changed
 from api.offered import MAKER, revised, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER, MAKER_KEY
-from ledgerstone.papers.words import day_text
+from ledgerstone.wording import day_text
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -48,17 +49,17 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
         quote["reference"],
         quote["link"],
         "Hello Odile,",
-        *(f"£{price[name]}" for name in ("total", "tax", "deposit")),
+        *(f"£{Decimal(price[name]):,.2f}" for name in ("total", "tax", "deposit")),
         *(day_text(date.fromisoformat(day)) for day in days),
         f"{quote['weight']['slabs'][0]['slab_kg']} kg",
         f"{quote['weight']['packed_kg']} kg",
     ]
     if tone == "full":
-        told += [f"£{line['amount']}" for line in price["lines"]]
+        told += [f"£{Decimal(line['amount']):,.2f}" for line in price["lines"]]
     for part in (made["text"], made["html"]):
         assert [one for one in told if one not in " ".join(part.split())] == []
     assert quote["reference"] in made["subject"]
-    assert f"£{price['total']}" in made["subject"]
+    assert f"£{Decimal(price['total']):,.2f}" in made["subject"]
     assert _links(made["text"]) == [quote["link"]]
 
 
@@ -103,7 +104,7 @@ def test_a_picture_says_what_it_shows(client: "FlaskClient") -> None:
     made = _reply(client, order=EXAMPLE_ORDER)
     [alt] = re.findall(r'alt="([^"]*)"', made["html"])
     assert "1450 mm × 560 mm" in alt
-    assert f"£{quote['price']['total']}" in alt
+    assert f"£{Decimal(quote['price']['total']):,.2f}" in alt
     [src] = re.findall(r'<img src="([^"]*)"', made["html"])
     picture = client.get(src.replace("&amp;", "&"))
     assert (picture.status_code, picture.mimetype) == (200, "image/png")
@@ -126,12 +127,17 @@ def test_an_offer_is_replied_to_as_it_was_made(client: "FlaskClient", tmp_path: 
     later = service(date(2026, 12, 9), profile=dearer)
     made = _reply(later, token=quote["token"])
     ready = day_text(date.fromisoformat(quote["lead_time"]["ready_on"]))
-    for told in (f"£{quote['price']['total']}", ready, quote["reference"], quote["link"]):
+    for told in (
+        f"£{Decimal(quote['price']['total']):,.2f}",
+        ready,
+        quote["reference"],
+        quote["link"],
+    ):
         assert told in made["text"]
         assert told in made["html"]
     assert "Materials" not in made["text"]  # the lines were never signed
     whole = _reply(service(date(2026, 12, 9)), token=quote["token"])
-    assert f"£{quote['price']['lines'][0]['amount']}" in whole["text"]
+    assert f"£{Decimal(quote['price']['lines'][0]['amount']):,.2f}" in whole["text"]
 
 
 def test_an_offer_that_is_over_is_quoted_anew(client: "FlaskClient") -> None:
@@ -163,7 +169,7 @@ def test_a_send_back_links_each_remedy(client: "FlaskClient") -> None:
         if finding["level"] == "stops":
             assert finding["says"] in said
             assert all(remedy["says"] in said for remedy in finding["remedies"])
-    assert f"£{answer['fix_all']['price']['total']}" in said
+    assert f"£{Decimal(answer['fix_all']['price']['total']):,.2f}" in said
     links = _links(made["text"])
     assert links
     for link in links:
@@ -202,14 +208,14 @@ def test_ways_are_told_or_said_not_to_be_found(client: "FlaskClient") -> None:
         told = [title for title in titles if found.upper() in title]
         assert len(told) + (f"We looked for a {found} way" in said) == 1
     quote = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
-    assert f"£{quote['price']['total']}" in said
+    assert f"£{Decimal(quote['price']['total']):,.2f}" in said
     links = _links(made["text"])
     assert len(links) == len(set(links)) == 1 + len(titles)
     totals = [
         client.get(f"/v1/quotes/{link.partition('#quote=')[2]}").get_json()["price"]["total"]
         for link in links
     ]
-    assert all(f"£{total}" in said for total in totals)
+    assert all(f"£{Decimal(total):,.2f}" in said for total in totals)
     assert titles == [] or min(map(float, totals)) < float(quote["price"]["total"])
     assert mail_rules.faults(made["html"]) == []
 
@@ -279,7 +285,7 @@ def test_a_template_of_the_makers_own_is_used(tmp_path: Path) -> None:
     own = service(profile=_with_template(tmp_path, "reply.html", html))
     made = _reply(own, order=EXAMPLE_ORDER, customer="<Odile>")
     total = own.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()["price"]["total"]
-    assert made["html"] == f"<p>Hello &lt;Odile&gt;! £{total}</p>"
+    assert made["html"] == f"<p>Hello &lt;Odile&gt;! £{Decimal(total):,.2f}</p>"
     assert "Hello <Odile>," in made["text"]
 
 

@@ -3,6 +3,7 @@
 import logging
 import re
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -36,8 +37,9 @@ def test_one_letter_reaches_the_workshop(
     assert letter["Date"]
     assert letter["Message-ID"]
     body = letter.get_content()
+    total = f"£{Decimal(quote['price']['total']):,.2f}"
     for told in (ASKED["name"], ASKED["reach"], *ASKED["note"].split("\n"), quote["link"],
-                 f"£{quote['price']['total']}", "Seed-tray bench", "it stands"):  # fmt: skip
+                 total, "Seed-tray bench", "it stands"):  # fmt: skip
         assert told in body
     assert "HR9" not in body
 

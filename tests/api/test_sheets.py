@@ -3,6 +3,7 @@
 import re
 import subprocess
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 from xml.etree import ElementTree as ET
@@ -13,7 +14,7 @@ import pytest
 from api.asking import NEVER_SAID, PROBLEM, changed
 from api.offered import MAKER, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER
-from ledgerstone.papers.words import day_text
+from ledgerstone.wording import day_text
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -114,8 +115,11 @@ def test_the_approval_is_the_quote(client: "FlaskClient") -> None:
     facts = {fact["what"]: fact["says"] for fact in told["facts"]}
     price, lead = quote["price"], quote["lead_time"]
     assert facts["Quotation"] == quote["reference"]
-    assert facts["Price"] == f"£{price['total']}, including £{price['tax']} VAT at 20 %"
-    assert facts["Deposit"] == f"£{price['deposit']}"
+    assert (
+        facts["Price"]
+        == f"£{Decimal(price['total']):,.2f}, including £{Decimal(price['tax']):,.2f} VAT at 20%"
+    )
+    assert facts["Deposit"] == f"£{Decimal(price['deposit']):,.2f}"
     assert facts["Weight, packed"] == f"{quote['weight']['packed_kg']} kg"
     for name, day in (("Ready on", lead["ready_on"]), ("Delivery", lead["arrives"]["latest"])):
         assert day_text(date.fromisoformat(day)) in facts[name]
@@ -221,7 +225,7 @@ def test_a_quotes_token_has_its_own_figures_later(client: "FlaskClient", tmp_pat
     later = service(date(2026, 12, 9), profile=dearer)
     told = _sheet(later, "approval", "application/json", token=quote["token"])
     facts = {fact["what"]: fact["says"] for fact in told["facts"]}
-    assert facts["Price"].startswith(f"£{quote['price']['total']},")
+    assert facts["Price"].startswith(f"£{Decimal(quote['price']['total']):,.2f},")
     assert facts["Estimate"] == quote["reference"]
 
 

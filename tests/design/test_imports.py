@@ -20,6 +20,7 @@ ORDER = (
     "workshop",
     "containment",
     "plane",
+    "wording",
     "outline",
     "cutouts",
     "shape",

@@ -7,7 +7,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.checks import Finding, promise
-from ledgerstone.checks.promise import day_words
+from ledgerstone.wording import day_text
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, facts_of, order_of, slab_json
 
@@ -74,7 +74,7 @@ def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
     assert checked(None) == []
     (kept,) = checked(arrives)
     assert (kept.check, kept.level) == ("in-time", "note")
-    assert kept.says.endswith(f"ordered today it can be with you by {day_words(arrives)}.")
+    assert kept.says.endswith(f"ordered today it can be with you by {day_text(arrives)}.")
     (finding,) = checked(arrives - timedelta(days=1))
     assert (finding.check, finding.level, finding.at) == (
         "needed-too-soon",
@@ -88,4 +88,4 @@ def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
 
 def test_days_are_said_as_people_write_them() -> None:
     """Without a nought before the day."""
-    assert day_words(date(2027, 3, 5)) == "5 March 2027"
+    assert day_text(date(2027, 3, 5)) == "5 March 2027"

@@ -8,6 +8,7 @@ import subprocess
 import sys
 from collections.abc import Callable
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
@@ -55,8 +56,9 @@ def test_a_quote_is_readable(order: Order) -> None:
     assert status == 0
     assert told == ""
     price = members["price"]
-    wanted = [members["reference"], members["link"], f"£{price['total']}", f"£{price['deposit']}",
-              *(f"£{line['amount']}" for line in price["lines"]), "1450 mm × 560 mm",
+    amounts = [price["total"], price["deposit"], *(line["amount"] for line in price["lines"])]
+    wanted = [members["reference"], members["link"], "1450 mm × 560 mm",
+              *(f"£{Decimal(amount):,.2f}" for amount in amounts),
               f"{members['weight']['packed_kg']} kg", "Quotation",
               *(finding["says"] for finding in members["findings"])]  # fmt: skip
     assert [one for one in wanted if one not in said] == []
@@ -78,7 +80,7 @@ def test_a_send_back_says_what_to_change(order: Order) -> None:
     for finding in members["findings"]:
         assert finding["says"] in said
         assert all(remedy["says"] in said for remedy in finding["remedies"])
-    assert f"All at once, for £{members['fix_all']['price']['total']}:" in said
+    assert f"All at once, for £{Decimal(members['fix_all']['price']['total']):,.2f}:" in said
     assert all(says in said for says in members["fix_all"]["says"])
 
 

@@ -239,13 +239,13 @@ def test_a_longer_pallet_costs_more_and_weighs_more(workshop: Workshop) -> None:
 @pytest.mark.parametrize(
     ("kg", "says"),
     [
-        (9.94, "about 9.9 kg: one person lifts it"),
-        (25.0, "about 25 kg: one person lifts it"),
-        (25.1, "about 25 kg: two people, with carry clamps or a trolley"),
-        (71.0, "about 71 kg: three or four people and a trolley"),
-        (99.0, "about 99 kg: four people and a trolley"),
-        (150.0, "about 150 kg: 6 people and a trolley"),
-        (151.0, "about 151 kg: a trolley or lifting gear, never hands alone"),
+        (9.94, "9.9 kg: one person lifts it"),
+        (25.0, "25.0 kg: one person lifts it"),
+        (25.1, "25.1 kg: two people, with carry clamps or a trolley"),
+        (71.0, "71.0 kg: three people and a trolley"),
+        (99.0, "99.0 kg: four people and a trolley"),
+        (150.0, "150.0 kg: six people and a trolley"),
+        (151.0, "151.0 kg: a trolley or lifting gear, never hands alone"),
     ],
 )
 def test_a_weight_is_said_with_the_hands_it_wants(workshop: Workshop, kg: float, says: str) -> None:

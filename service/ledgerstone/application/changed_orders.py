@@ -16,9 +16,9 @@ from ledgerstone.codec.patch import apply, write_patch
 from ledgerstone.codec.tokens import LONGEST_LINK
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.papers import ChangeView, QuoteView
-from ledgerstone.papers.words import money_text
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy, State
+from ledgerstone.wording import money_text
 
 Json = dict[str, Any]
 

@@ -7,8 +7,8 @@ from typing import Any
 from ledgerstone.codec import order_schemas as bounds
 from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
-from ledgerstone.papers.words import money_text
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
+from ledgerstone.wording import money_text
 from ledgerstone.workshop.records import Workshop
 
 

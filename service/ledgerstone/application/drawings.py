@@ -13,7 +13,6 @@ import shapely
 from shapely.geometry import MultiPoint, Polygon
 
 from ledgerstone.checks import Finding, check_plan
-from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
@@ -41,6 +40,7 @@ from ledgerstone.stages import StageCache, StageContext, plan
 from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
 from ledgerstone.strength.utilisation_map import utilisation_map
 from ledgerstone.surfaces import SURFACES
+from ledgerstone.wording import day_text
 from ledgerstone.workshop.records import Sealer, Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
@@ -205,7 +205,7 @@ class Drawer:
         title = TitleBlock(
             reference=self.content.get("ref", ""),
             label=slab.label,
-            date="" if issued is None else day_words(date.fromisoformat(issued)),
+            date="" if issued is None else day_text(date.fromisoformat(issued)),
             shade=slab.shade.name or slab.shade.match or "",
             colour=seen.hex if seen is not None else _NO_COLOUR,
             workshop=self.workshop.workshop.name,

@@ -10,13 +10,13 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import quote_members, sent_back_members
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
-from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.links import Offer, link_of
 from ledgerstone.codec.opened_schemas import OPENED_QUOTE
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
+from ledgerstone.wording import day_text
 from ledgerstone.workshop.records import Workshop
 
 # What takes an offer back; changed rates do not, before its last day.
@@ -57,9 +57,9 @@ def stands(offer: Offer, context: QuoteContext) -> bool:
 
 
 def _says(offer: Offer, *, stands: bool) -> str:
-    made = f"Offered on {day_words(offer.issued)} as {offer.standing} {offer.name}"
+    made = f"Offered on {day_text(offer.issued)} as {offer.standing} {offer.name}"
     if stands:
-        return f"{made}. It stands until {day_words(offer.valid_until)}."
+        return f"{made}. It stands until {day_text(offer.valid_until)}."
     return f"{made}. It no longer stands; today's answer is below."
 
 
@@ -69,9 +69,9 @@ def _because(offer: Offer, context: QuoteContext) -> Iterable[dict[str, str]]:
     if context.today > offer.valid_until:
         days = (context.today - offer.valid_until) // timedelta(days=1)
         ago = "yesterday" if days == 1 else f"{days} days ago"
-        yield _reason("expired", f"Its last day was {day_words(offer.valid_until)}, {ago}.")
+        yield _reason("expired", f"Its last day was {day_text(offer.valid_until)}, {ago}.")
     if revoked is not None and offer.issued < revoked:
-        before = day_words(revoked)
+        before = day_text(revoked)
         yield _reason("revoked", f"We have taken back the prices we gave before {before}.")
     for what in withdrawn(offer, context.workshop):
         yield _reason("no-longer-offered", f"We no longer offer {what}.")

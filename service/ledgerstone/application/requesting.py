@@ -16,7 +16,7 @@ from ledgerstone.codec.request_schemas import RequestSchema
 from ledgerstone.codec.service_schemas import REQUESTED
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.papers.requested import Request, request_letter
-from ledgerstone.papers.words import day_text, money_text
+from ledgerstone.wording import day_text, money_text
 
 _NO_QUOTE = "This is no quote of ours. Ask for a price again, and send that."
 Post = Callable[[EmailMessage], None]

@@ -11,7 +11,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from ledgerstone.checks.finding import Finding, Level, capital, slab_words, whole_kg
-from ledgerstone.checks.hands import people_words
 from ledgerstone.order import Lift, Turn
 from ledgerstone.quantities import Length
 from ledgerstone.stages import Planned, Scheduled
@@ -22,6 +21,7 @@ from ledgerstone.transport import (
     on_edge,
     tilt_in_lift_degrees,
 )
+from ledgerstone.wording import people_text
 
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
@@ -172,7 +172,7 @@ def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
             continue
         says = (
             f"{capital(one.name)} weighs about {whole_kg(one.kg)} kg, and up steps"
-            f" {people_words(lifting.most_people)} here carry no more than {most:g} kg. Make it"
+            f" {people_text(lifting.most_people)} here carry no more than {most:g} kg. Make it"
             " thinner, smaller or of two pieces, or name a way in without steps."
         )
         found = _finding(one, "too-heavy-for-steps", says, "steps", ("slab_kg", one.kg, most))

@@ -8,8 +8,8 @@ from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
 from ledgerstone.order import Delivery
 from ledgerstone.stages import Scheduled
 from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
+from ledgerstone.wording import people_text
 
-_NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 _LEFT: dict[str, str] = {
     "collect": "Collected",
     "pallet": "Left at the kerb",
@@ -17,12 +17,6 @@ _LEFT: dict[str, str] = {
 }
 _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is to be assessed"
 _ASSESS = " Plan and assess that lift first: no number makes it a safe one."
-
-
-def people_words(number: int) -> str:
-    """Say how many people, as a sentence writes it."""
-    said = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
-    return f"{said} {'person' if number == 1 else 'people'}"
 
 
 def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
@@ -38,11 +32,11 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     if people > workshop.lifting.most_people or people <= (delivery.people or 0):
         return
     name = slab_words(order.slabs[heaviest], heaviest, len(order.slabs))
-    carry = f"{people_words(people)} to carry in {name}, about {whole_kg(kg)} kg"
+    carry = f"{people_text(people)} to carry in {name}, about {whole_kg(kg)} kg"
     if delivery.people is None:
         says = f"{_LEFT[delivery.kind]}: you need {carry}.{_assess(people, kg)}"
     else:
-        only = people_words(delivery.people) if delivery.people else "nobody"
+        only = people_text(delivery.people) if delivery.people else "nobody"
         says = (
             f"It takes {carry}, and {only} will be there. Have more people there on the day, or"
             f" choose fitting.{_assess(people, kg)}"
@@ -79,7 +73,7 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
             "beyond-hands",
             "caution",
             f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
-            f" {people_words(lifting.most_people)} here carry. It goes on a trolley or by lifting"
+            f" {people_text(lifting.most_people)} here carry. It goes on a trolley or by lifting"
             f" gear, on a firm and level way: uneven ground takes {push_kg(kg, rough=True):.0f} kg"
             f" of push, not {push_kg(kg):.0f}.",
             "the workshop's own limit, no safe limit",

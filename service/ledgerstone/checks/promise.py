@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.stages import Scheduled
 from ledgerstone.transport import delivery_price, tidy_postcode
+from ledgerstone.wording import day_text
 from ledgerstone.workshop.records import Workshop
 
 _OURS = "the workshop's own rule"
@@ -66,8 +67,8 @@ def in_time(scheduled: Scheduled) -> Iterable[Finding]:
     arrives = scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
     says = (
-        f"You need it by {day_words(order.needed_by)}; ordered today it can be with you by"
-        f" {day_words(arrives)}."
+        f"You need it by {day_text(order.needed_by)}; ordered today it can be with you by"
+        f" {day_text(arrives)}."
     )
     yield Finding(
         "needed-too-soon" if late > 0 else "in-time",
@@ -78,8 +79,3 @@ def in_time(scheduled: Scheduled) -> Iterable[Finding]:
         measured={"arrives_on": arrives.isoformat()},
         limit={"needed_by": order.needed_by.isoformat()},
     )
-
-
-def day_words(day: object) -> str:
-    """Say a day as people write it: 25 March 2027."""
-    return f"{day:%-d %B %Y}"

@@ -6,9 +6,9 @@ from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
 from typing import Any
 
-from ledgerstone.checks.promise import day_words
 from ledgerstone.codec.links import Offer
 from ledgerstone.order import CORNERS
+from ledgerstone.wording import capitalised, day_text
 
 JSON = Mapping[str, Any]
 _SIZES = ("length", "width", "diameter")
@@ -64,15 +64,15 @@ _ASKED = {
 def _needed_by(day: str | None) -> str:
     if day is None:
         return "It is no longer needed by a certain day."
-    return f"It is needed by {day_words(date.fromisoformat(day))}."
+    return f"It is needed by {day_text(date.fromisoformat(day))}."
 
 
 def _slabs(before: list[Any], now: list[Any]) -> Iterable[str]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{_capital(_name(before[i], i, 2))} is left out."
+            yield f"{capitalised(_name(before[i], i, 2))} is left out."
         elif i >= len(before):
-            yield f"{_capital(_name(now[i], i, 2))} is added."
+            yield f"{capitalised(_name(now[i], i, 2))} is added."
         else:
             yield from _slab(before[i], now[i], _name(now[i], i, len(now)))
 
@@ -83,12 +83,8 @@ def _name(slab: JSON, index: int, slabs: int) -> str:
     return "the slab" if slabs == 1 else f"slab {index + 1}"
 
 
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]
-
-
 def _slab(before: JSON, now: JSON, name: str) -> Iterable[str]:
-    its = _capital(name)
+    its = capitalised(name)
     if before.get("label") != now.get("label"):
         old = before.get("label")
         yield f"{its} was called “{old}”." if old else f"{its} has a name now."
@@ -161,9 +157,9 @@ def _outline(outline: JSON) -> str:
 def _cutouts(before: list[Any], now: list[Any], slab: str) -> Iterable[str]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{_capital(_opening(before[i], i))} in {slab} is left out."
+            yield f"{capitalised(_opening(before[i], i))} in {slab} is left out."
         elif i >= len(before):
-            yield f"{_capital(_opening(now[i], i))} is added to {slab}."
+            yield f"{capitalised(_opening(now[i], i))} is added to {slab}."
         elif before[i] != now[i]:
             yield from _cutout(before[i], now[i], _opening(now[i], i))
 
@@ -173,7 +169,7 @@ def _opening(cutout: JSON, index: int) -> str:
 
 
 def _cutout(before: JSON, now: JSON, name: str) -> Iterable[str]:
-    its, said = _capital(name), False
+    its, said = capitalised(name), False
     old, new = ([c.get(part) for part in _SIZES] for c in (before, now))
     if old != new and before["kind"] == now["kind"]:
         said = True

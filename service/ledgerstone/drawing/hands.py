@@ -10,6 +10,7 @@ from ledgerstone.drawing.saying import hand_of_l
 from ledgerstone.order import Join, LShape, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.wording import capitalised
 
 _SQUARE_DEGREES: Final = 1.0
 
@@ -19,7 +20,7 @@ def hand_sentences(
 ) -> list[str]:
     """Say how each join sets its pieces, and to which hand each L goes."""
     said = [
-        f"{_capital(piece_name(slabs, i))}: {hand_of_l(slab.outline)}."
+        f"{capitalised(piece_name(slabs, i))}: {hand_of_l(slab.outline)}."
         for i, slab in enumerate(slabs)
         if isinstance(slab.outline, LShape)
     ]
@@ -40,7 +41,7 @@ def _sentence(
     right, away = (stand.along(way) for way in ((1.0, 0.0), (0.0, 1.0)))
     across, back = dx * right[0] + dy * right[1], dx * away[0] + dy * away[1]
     hand = "right" if across > 0 else "left"
-    name, that = _capital(piece_name(slabs, other)), piece_name(slabs, one)
+    name, that = capitalised(piece_name(slabs, other)), piece_name(slabs, one)
     seen = f"as you stand at the front of {that}"
     if abs((turn + 180) % 360 - 180) < _SQUARE_DEGREES:
         if abs(back) > abs(across):
@@ -62,7 +63,3 @@ def piece_name(slabs: Sequence[Slab], i: int) -> str:
     label = slabs[i].label
     alone = label and sum(slab.label == label for slab in slabs) == 1
     return f"“{label}”" if alone else f"slab {i + 1}"
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]

@@ -19,9 +19,6 @@ from ledgerstone.papers.sheet import Section, Sheet
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.papers.words import (
     arrives_text,
-    day_text,
-    kg_text,
-    money_text,
     shade_text,
     size_text,
     slab_name,
@@ -30,6 +27,7 @@ from ledgerstone.papers.words import (
 )
 from ledgerstone.shade import SCREENS_DIFFER, shade_seen
 from ledgerstone.shape import Shape
+from ledgerstone.wording import day_text, money_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 _SIZE_FROM = {
@@ -106,7 +104,7 @@ def _offer_facts(view: QuoteView, workshop: Workshop, customer: str) -> Iterable
     yield "Ready on", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"
     if view.whole:
         yield "Delivery", arrives_text(lead, quote.order.delivery.kind)
-    yield "Weight, packed", kg_text(quote.packed_kg)
+    yield "Weight, packed", weight_text(quote.packed_kg)
 
 
 def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterable[tuple[str, str]]:

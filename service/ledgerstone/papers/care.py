@@ -11,7 +11,8 @@ from collections.abc import Iterable
 from ledgerstone.order import Slab
 from ledgerstone.papers.sheet import Section, Sheet
 from ledgerstone.papers.views import QuoteView
-from ledgerstone.papers.words import day_text, listed, shade_text, slab_name
+from ledgerstone.papers.words import shade_text, slab_name
+from ledgerstone.wording import day_text, listed
 from ledgerstone.workshop.records import Sealer, Workshop
 
 _EVERY_DAY = (

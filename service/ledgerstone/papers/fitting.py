@@ -12,7 +12,8 @@ from ledgerstone.drawing.saying import rests_text
 from ledgerstone.order import Order, Slab
 from ledgerstone.papers.sheet import Section, Sheet
 from ledgerstone.papers.views import QuoteView
-from ledgerstone.papers.words import day_text, kg_text, size_text, slab_name
+from ledgerstone.papers.words import size_text, slab_name
+from ledgerstone.wording import day_text, people_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 _BEFORE_SIGNING = (
@@ -93,13 +94,13 @@ def _weights(view: QuoteView) -> Iterable[tuple[str, str]]:
         zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)
     ):
         each = " each" if slab.quantity > 1 else ""
-        hands = f"{weight.people_to_lift} {'person' if weight.people_to_lift == 1 else 'people'}"
+        planned = f"we plan {people_text(weight.people_to_lift)} round it"
         count = f"{slab.quantity} × " if slab.quantity > 1 else ""
         yield (
             f"{count}{slab_name(slab, i, many)}",
-            f"{kg_text(weight.slab_kg)}{each}; {size_text(slab, shape)}; we plan {hands} round it",
+            f"{weight_text(weight.slab_kg)}{each}; {size_text(slab, shape)}; {planned}",
         )
-    yield "All of it, packed", kg_text(quote.packed_kg)
+    yield "All of it, packed", weight_text(quote.packed_kg)
 
 
 def _base(order: Order) -> Iterable[str]:

@@ -26,9 +26,10 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.printing import TICK
-from ledgerstone.papers.words import day_text, shade_text, size_text
+from ledgerstone.papers.words import shade_text, size_text
 from ledgerstone.quote import NOT_LOOKED
 from ledgerstone.shade import tint_of
+from ledgerstone.wording import day_text
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",

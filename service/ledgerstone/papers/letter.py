@@ -10,9 +10,6 @@ from ledgerstone.order import Order
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
 from ledgerstone.papers.words import (
     arrives_text,
-    day_text,
-    kg_text,
-    money_text,
     shade_text,
     size_text,
     slab_name,
@@ -21,6 +18,7 @@ from ledgerstone.papers.words import (
 )
 from ledgerstone.quote import Quote
 from ledgerstone.shape import Shape
+from ledgerstone.wording import day_text, money_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 Content = dict[str, Any]
@@ -76,7 +74,7 @@ class Letter:
             ],
             "issued": day_text(quote.issued),
             "valid_until": day_text(quote.valid_until),
-            "packed": kg_text(quote.packed_kg),
+            "packed": weight_text(quote.packed_kg),
             "slabs": self._slabs(view),
             "cautions": [f.says for f in quote.findings if f.level == "caution"],
             "notes": [f.says for f in quote.findings if f.level == "note"],
@@ -89,7 +87,7 @@ class Letter:
         return [
             {
                 **slab,
-                "weight": kg_text(weight.slab_kg),
+                "weight": weight_text(weight.slab_kg),
                 "people": weight.people_to_lift,
                 "alt": f"Plan of {slab['name']}: {slab['size']}. {self._priced(quote)}",
             }

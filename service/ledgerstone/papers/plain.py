@@ -6,17 +6,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from ledgerstone.checks import Finding
-from ledgerstone.papers.words import (
-    arrives_text,
-    day_text,
-    kg_text,
-    money_text,
-    size_text,
-    slab_name,
-    tax_text,
-)
+from ledgerstone.papers.words import arrives_text, size_text, slab_name, tax_text
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Saving
+from ledgerstone.wording import day_text, money_text, weight_text
 
 
 def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
@@ -32,10 +25,10 @@ def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
         ("Ready", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"),
         ("", arrives_text(lead, quote.order.delivery.kind)),
         *(
-            (slab_name(slab, i, many), f"{size_text(slab, shape)}; {kg_text(weight.slab_kg)}")
+            (slab_name(slab, i, many), f"{size_text(slab, shape)}; {weight_text(weight.slab_kg)}")
             for i, (slab, shape, weight) in enumerate(slabs)
         ),
-        ("Packed", kg_text(quote.packed_kg)),
+        ("Packed", weight_text(quote.packed_kg)),
         ("Link", link),
     ]
     wide = max(len(label) for label, _ in rows) + 2
@@ -54,7 +47,7 @@ def _saved(way: Saving) -> Iterator[str]:
     """What is then asked, and what else is saved."""
     yield money_text(way.price.currency, way.price.total)
     if way.lighter_kg:
-        yield f"{kg_text(way.lighter_kg)} lighter"
+        yield f"{weight_text(way.lighter_kg)} lighter"
     if way.sooner_days:
         days = "1 day" if way.sooner_days == 1 else f"{way.sooner_days} days"
         yield f"{days} sooner"

@@ -10,7 +10,7 @@ from ledgerstone.errors import TemplateFault
 from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.templates import Templates
 from ledgerstone.papers.views import QuoteView, SentBackView
-from ledgerstone.papers.words import listed
+from ledgerstone.wording import listed
 
 Tone = Literal["short", "full"]
 LARGEST_HTML: Final = 100_000  # bytes; past 102 kB a large mail service cuts a letter off

@@ -2,43 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import date
-from decimal import Decimal
-
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.price import Price
 from ledgerstone.schedule import LeadTime, StageDays
 from ledgerstone.shape import Shape
-
-_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
-
-
-def money_text(currency: str, amount: Decimal) -> str:
-    """Say an amount: ``£967.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
-    said = f"{abs(amount):.2f}"
-    sign = "−" if amount < 0 else ""
-    mark = _SIGNS.get(currency)
-    return f"{sign}{mark}{said}" if mark else f"{sign}{currency} {said}"
-
-
-def day_text(day: date) -> str:
-    """Say a day as people write it: 25 March 2027."""
-    return f"{day:%-d %B %Y}"
-
-
-def kg_text(kg: float) -> str:
-    """Say a mass as the quote gives it: ``68.2 kg``."""
-    return f"{round(kg, 1)} kg"
+from ledgerstone.wording import day_text, money_text, percent_text
 
 
 def tax_text(price: Price, tax_name: str) -> str:
     """Say the tax that a price holds, or nothing where none is charged."""
     if not price.tax:
         return ""
-    percent = f"{price.tax_percent.normalize():f}"
-    return f"including {money_text(price.currency, price.tax)} {tax_name} at {percent} %"
+    tax, percent = money_text(price.currency, price.tax), percent_text(price.tax_percent)
+    return f"including {tax} {tax_name} at {percent}"
 
 
 def slab_name(slab: Slab, index: int, slabs: int) -> str:
@@ -83,10 +60,3 @@ def stage_text(stage: StageDays) -> str:
         month = "" if (first.year, first.month) == (last.year, last.month) else f"{first: %B}"
         days = f"{first.day}{month} to {days}"
     return f"{days}. {stage.why}"
-
-
-def listed(things: Sequence[str]) -> str:
-    """Join things as in a sentence: one, two and three."""
-    if len(things) < 2:
-        return "".join(things)
-    return f"{', '.join(things[:-1])} and {things[-1]}"

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from ledgerstone.checks.finding import cutout_words
 from ledgerstone.order import LShape, Rectangle, Slab
 from ledgerstone.remedies.state import Piece
+from ledgerstone.wording import listed
 
 _COUNTS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 _BENEATH = {
@@ -39,14 +40,10 @@ def _sizes(pieces: Sequence[tuple[Piece, Slab]]) -> str:
         if isinstance(outline, Rectangle | LShape)
     ]
     if len({width for _, width in sizes}) == 1:
-        return f"{_listed([length for length, _ in sizes])} long"
+        return f"{listed([length for length, _ in sizes])} long"
     if len({length for length, _ in sizes}) == 1:
-        return f"{_listed([width for _, width in sizes])} deep"
-    return _listed([f"{length} by {width}" for length, width in sizes])
-
-
-def _listed(words: Sequence[str]) -> str:
-    return f"{', '.join(words[:-1])} and {words[-1]}"
+        return f"{listed([width for _, width in sizes])} deep"
+    return listed([f"{length} by {width}" for length, width in sizes])
 
 
 def piece_words(name: str, pieces: Sequence[tuple[Piece, Slab]], k: int) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Literal
 
+from ledgerstone.wording import people_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 Who = Literal["man", "woman"]
@@ -27,7 +28,7 @@ _FILTER_KG: Mapping[tuple[Who, Zone], tuple[float, float]] = MappingProxyType(
         ("woman", "lower-leg"): (7.0, 3.0),
     }
 )
-WHOLE_FROM_KG, TWO = 10.0, 2
+TWO = 2
 FARTHEST_OUT_CM, FARTHEST_MOVED_CM, HIGHEST_CM, MOST_TURNED_DEGREES = 63.0, 175.0, 175.0, 135.0
 _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 2})
 
@@ -38,21 +39,20 @@ def people_to_lift(kg: float, workshop: Workshop) -> int:
 
 
 def lift_words(kg: float, workshop: Workshop) -> str:
-    """Say a slab's mass and the hands it wants: about 71 kg: three or four people and a trolley.
+    """Say a slab's mass and the hands it wants: “71.0 kg: three people and a trolley”.
 
     No number here is a safe limit. Source: tiers of sources §1.4, drawn from the HSE's
     team factors, by the workshop's own share for one person.
     """
     people = people_to_lift(kg, workshop)
-    about = f"about {kg:.0f} kg" if kg >= WHOLE_FROM_KG else f"about {kg:.1f} kg"
+    weight, hands = weight_text(kg), people_text(people)
     if people == 1:
-        return f"{about}: one person lifts it"
+        return f"{weight}: {hands} lifts it"
     if people == TWO:
-        return f"{about}: two people, with carry clamps or a trolley"
+        return f"{weight}: {hands}, with carry clamps or a trolley"
     if people <= workshop.lifting.most_people:
-        team = {3: "three or four people", 4: "four people"}.get(people, f"{people} people")
-        return f"{about}: {team} and a trolley"
-    return f"{about}: a trolley or lifting gear, never hands alone"
+        return f"{weight}: {hands} and a trolley"
+    return f"{weight}: a trolley or lifting gear, never hands alone"
 
 
 def push_kg(kg: float, *, rough: bool = False) -> float:

@@ -1,0 +1,60 @@
+"""The vocabulary: each kind of value is said in one way, with one rounding, wherever it is said."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from decimal import Decimal
+
+_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
+_NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
+
+
+def money_text(currency: str, amount: Decimal) -> str:
+    """Say an amount: ``£1,021.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
+    figures = f"{abs(amount):,.2f}"
+    minus = "−" if amount < 0 else ""
+    sign = _SIGNS.get(currency)
+    return f"{minus}{sign}{figures}" if sign else f"{minus}{currency} {figures}"
+
+
+def percent_text(percent: Decimal) -> str:
+    """Say a share: ``20%``."""
+    return f"{percent.normalize():f}%"
+
+
+def day_text(day: date) -> str:
+    """Say a day: ``25 March 2027``."""
+    return f"{day:%-d %B %Y}"
+
+
+def weight_text(kg: float) -> str:
+    """Say a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``."""
+    return f"{round(kg, 1):.1f} kg"
+
+
+def people_text(number: int) -> str:
+    """Say how many people: ``one person``, ``three people``, ``12 people``."""
+    said = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
+    return f"{said} {'person' if number == 1 else 'people'}"
+
+
+def listed(things: Sequence[str], *, most: int | None = None) -> str:
+    """Join things as in a sentence: “one, two and three”.
+
+    Parameters
+    ----------
+    most
+        Of more things than this, the first two are named and the others counted.
+    """
+    if len(things) < 2:
+        return "".join(things)
+    if most is not None and len(things) > most:
+        return f"{things[0]}, {things[1]} and {len(things) - 2} more"
+    return f"{', '.join(things[:-1])} and {things[-1]}"
+
+
+def capitalised(sentence: str) -> str:
+    """Begin a sentence with a capital, past an opening quotation mark."""
+    at = 1 if sentence[:1] == "“" else 0
+    return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]
