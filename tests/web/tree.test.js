@@ -19,6 +19,25 @@ test("no module declares a name twice, which the type check lets pass", () => {
   }
 });
 
+test("no module imports itself by way of others", () => {
+  const imports = new Map(files.map((name) => [
+    name,
+    [...text(name).matchAll(/^(?:import|export) .*?"(\.[^"]+)";$/gms)].map(([, path]) => new URL(path ?? "", new URL(name, web)).href),
+  ]));
+  const address = (/** @type {string} */ name) => new URL(name, web).href;
+  const named = new Map(files.map((name) => [address(name), name]));
+  /** @param {string} name @param {string[]} path @returns {string[]} */
+  const circle = (name, path) => {
+    if (path.includes(name)) return [...path, name];
+    for (const each of imports.get(name) ?? []) {
+      const found = circle(named.get(each) ?? "", [...path, name]);
+      if (found.length) return found;
+    }
+    return [];
+  };
+  for (const name of files) assert.deepEqual(circle(name, []), []);
+});
+
 test("what comes from a service never becomes markup", () => {
   for (const name of files) assert.doesNotMatch(text(name), /innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\(/, name);
 });

@@ -4,7 +4,7 @@ import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
 import { elements, knows, make, one, say } from "../show.js";
-import { fromTemplate } from "./rows.js";
+import { fromTemplate } from "./templates.js";
 
 /** @param {HTMLElement} form @param {Choices} choices */
 export function fillOptions(form, choices) {

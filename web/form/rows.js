@@ -3,36 +3,10 @@
 import { read, without, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
 import { sidesOf, startingSlab } from "../order/slabs.js";
-import { elements, fillWords, make, one, say, write } from "../show.js";
+import { elements, make, one, say, write } from "../show.js";
 import { pointerOf } from "./fields.js";
 import { offer, sideOption } from "./options.js";
-
-let made = 0;
-
-/** Make a row from a template: words filled in, every label tied to its control. @param {string} id */
-export function fromTemplate(id) {
-  const template = document.getElementById(id);
-  if (!(template instanceof HTMLTemplateElement)) throw new Error(`There is no template ${id}.`);
-  const row = template.content.firstElementChild?.cloneNode(true);
-  if (!(row instanceof HTMLElement)) throw new Error(`The template ${id} is empty.`);
-  fillWords(row);
-  for (const field of elements(row, ".field")) tie(field);
-  return row;
-}
-
-/** @param {HTMLElement} field */
-function tie(field) {
-  const control = field.querySelector("input, select");
-  const label = field.querySelector("label");
-  const hint = field.querySelector(".hint");
-  if (!control || !label) return;
-  made += 1;
-  control.id = `field-${made}`;
-  if (!label.contains(control)) label.htmlFor = control.id;
-  if (!hint) return;
-  hint.id = `${control.id}-hint`;
-  control.setAttribute("aria-describedby", hint.id);
-}
+import { fromTemplate } from "./templates.js";
 
 /** @param {HTMLElement} root @param {Store} store */
 export function syncRows(root, store) {
