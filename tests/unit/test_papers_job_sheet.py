@@ -8,12 +8,12 @@ from typing import Any
 import pytest
 from shapely import affinity
 
-from ledgerstone.application.job_sheets import write_job
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.paper_schemas import JOB_SHEET
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
-from ledgerstone.papers.job_sheet import job_pages
+from ledgerstone.papers.job_sheet import job_pages, job_paper
 from ledgerstone.quote import Quote, quote
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
@@ -64,7 +64,7 @@ def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
 
 def texts(job: Job) -> str:
     """All that a job sheet says, drawings left out."""
-    return repr(write_job(job))
+    return repr(JOB_SHEET.dump(job_paper(job).content))
 
 
 @pytest.mark.parametrize("name", SLABS)
@@ -111,7 +111,7 @@ def test_a_polygons_bevelled_side_stays_where_it_is(workshop: Workshop) -> None:
 
 def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
-    rows = write_job(job)["operations"]
+    rows = JOB_SHEET.dump(job_paper(job).content)["operations"]
     told = sum(row["hands_minutes"] for row in rows)
     laid = sum(one.job.step.piece_minutes for one in job.quote.lead_time.work)
     assert told == laid == job.minutes_in_all()

@@ -12,9 +12,9 @@ from ledgerstone.api import guard, limits, logs, metrics, problems
 from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.counts import Counts
 from ledgerstone.api.health import Running, health_routes
-from ledgerstone.api.job_routes import job_routes
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
+from ledgerstone.api.paper_routes import paper_routes
 from ledgerstone.api.routes import routes
 from ledgerstone.calendar_file import calendar_file_of
 from ledgerstone.codec.problem_kinds import KINDS
@@ -58,7 +58,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     app.json = provider
     app.register_blueprint(routes(context))
     app.register_blueprint(offer_routes(context))
-    app.register_blueprint(job_routes(context))
+    app.register_blueprint(paper_routes(context))
     app.register_blueprint(health_routes(context, running))
     _watched(app, settings, running)
     problems.register(app)

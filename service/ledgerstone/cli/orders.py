@@ -15,7 +15,7 @@ from typing import Any, Final, TextIO
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.job_sheets import make_job, write_job
+from ledgerstone.application.papers import JOB, make_paper, write_paper
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.calendar_file import READ_S, calendar_file_of
@@ -24,7 +24,7 @@ from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
-from ledgerstone.papers.job_sheet import job_pages, job_print
+from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
@@ -184,17 +184,17 @@ def _reply(context: CliContext, asked: argparse.Namespace) -> int:
 
 def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
     document = _document(asked.order)
-    job = make_job({"order": document}, context.quoting)
-    if isinstance(job, ResolvedRequest):
+    paper = make_paper(JOB, {"order": document}, context.quoting)
+    if isinstance(paper, ResolvedRequest):
         return _quote(context, asked)
     if asked.pdf is not None:
         with asked.pdf.open("xb") as file:
-            file.write(job_print(job))
+            file.write(paper_print(paper))
         context.out.write(f"Wrote {asked.pdf}.\n")
     elif asked.json:
-        _write_json(context, write_job(job))
+        _write_json(context, write_paper(JOB, paper))
     else:
-        context.out.write(pages_text(job_pages(job)))
+        context.out.write(pages_text(paper.printed["pages"]))
     return QUOTED
 
 

@@ -1,21 +1,12 @@
-"""A sheet of paper: sections of facts, sentences and drawings, as JSON, HTML and PDF."""
+"""A sheet of paper: sections of facts, sentences and drawings."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from pathlib import Path
-from typing import Any, Final
 
-import typst
-from markupsafe import Markup
-
-from ledgerstone.drawing.raster import FONT_FOLDER
-from ledgerstone.papers.printing import printed_content
-from ledgerstone.papers.templates import Templates
+from ledgerstone.papers.paper import Paper
 from ledgerstone.workshop.records import Workshop
-
-_PRINTED: Final = Path(__file__).with_name("texts") / "sheet.typ"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,10 +48,10 @@ class Sheet:
     signs: str = ""
 
 
-def sheet_content(sheet: Sheet, workshop: Workshop) -> dict[str, Any]:
-    """Say a sheet as plain lists and texts."""
+def sheet_paper(sheet: Sheet, workshop: Workshop) -> Paper:
+    """Write a sheet as plain lists and texts, and its drawings."""
     mine = workshop.workshop
-    return {
+    content = {
         "title": sheet.title,
         "workshop": f"{mine.name}, {mine.town}",
         "reach": f"{mine.email} · {mine.telephone}",
@@ -71,41 +62,14 @@ def sheet_content(sheet: Sheet, workshop: Workshop) -> dict[str, Any]:
                 "facts": _pairs(section.facts),
                 "says": list(section.says),
                 "words": section.words,
+                "drawing": section.drawing,
             }
             for section in sheet.sections
         ],
         "signs": sheet.signs,
     }
+    return Paper(layout="sheet", content=content, page=content, printed=content)
 
 
 def _pairs(pairs: Sequence[tuple[str, str]]) -> list[dict[str, str]]:
     return [{"what": what, "says": says} for what, says in pairs]
-
-
-def sheet_page(sheet: Sheet, workshop: Workshop, templates: Templates) -> str:
-    """Write a sheet as an HTML page that prints well.
-
-    Raises
-    ------
-    TemplateFault
-    """
-    content = sheet_content(sheet, workshop)
-    for told, section in zip(content["sections"], sheet.sections, strict=True):
-        told["drawing"] = Markup(section.drawing)  # noqa: S704  an SVG that we drew ourselves
-    return templates.fill("sheet.html", content)
-
-
-def sheet_print(sheet: Sheet, workshop: Workshop) -> bytes:
-    """Write a sheet as a PDF; all that is in it goes in as data, never as markup."""
-    content = sheet_content(sheet, workshop)
-    for told, section in zip(content["sections"], sheet.sections, strict=True):
-        told["drawing"] = section.drawing
-    return bytes(
-        typst.compile(
-            str(_PRINTED),
-            font_paths=[str(FONT_FOLDER)],
-            ignore_system_fonts=True,
-            format="pdf",
-            sys_inputs={"told": printed_content(content)},
-        )
-    )

@@ -1,0 +1,85 @@
+"""The maker's routes: replies, sheets and the job sheet, each in the form that is asked for."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, json
+
+from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.problems import problem, problem_response
+from ledgerstone.application.answers import write_sent_back
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.papers import JOB, SHEETS, make_paper, make_plan, write_paper
+from ledgerstone.application.replying import make_draft, make_reply
+from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.papers.paper import paper_page, paper_print
+from ledgerstone.quote import SentBack
+
+_JSON, _HTML, _PDF = "application/json", "text/html", "application/pdf"
+_EML, _ICS = "message/rfc822", "text/calendar"
+_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+
+
+def paper_routes(context: AppContext) -> Blueprint:
+    """Make the ``/v1`` routes of what one workshop writes."""
+    v1 = Blueprint("papers", __name__, url_prefix="/v1")
+
+    @v1.post("/replies")
+    def replies() -> Response:
+        guard.must_be_maker(context.settings)
+        kind = guard.accepted(_JSON, _EML)
+        asked, templates = context.quote_context(for_maker=True), context.templates
+        document = guard.json_body()
+        if kind == _EML:
+            return _download(make_draft(document, asked, templates), _EML, "reply.eml")
+        return Response(json.dumps(make_reply(document, asked, templates)), mimetype=_JSON)
+
+    @v1.post("/sheets/<kind>")
+    def sheets(kind: str) -> Response:
+        guard.must_be_maker(context.settings)
+        form = guard.accepted(_JSON, _HTML, _PDF)
+        if kind not in SHEETS:
+            return problem(404, f"The sheets are {', '.join(SHEETS)}.")
+        return _paper(kind, form, context)
+
+    @v1.post("/job-sheets")
+    def job_sheets() -> Response:
+        guard.must_be_maker(context.settings)
+        form = guard.accepted(_JSON, _HTML, _PDF, _ICS)
+        return _plan(context) if form == _ICS else _paper(JOB, form, context)
+
+    return v1
+
+
+def _paper(kind: str, form: str, context: AppContext) -> Response:
+    asked = context.quote_context(for_maker=True)
+    paper = make_paper(kind, guard.json_body(), asked)
+    if isinstance(paper, ResolvedRequest):
+        return _sent_back(paper, asked)
+    if form == _PDF:
+        return _download(paper_print(paper), _PDF, f"{kind}.pdf")
+    if form == _JSON:
+        return Response(json.dumps(write_paper(kind, paper)), mimetype=_JSON)
+    response = Response(paper_page(paper, context.templates), mimetype=_HTML)
+    response.headers["Content-Security-Policy"] = _POLICY
+    return response
+
+
+def _plan(context: AppContext) -> Response:
+    asked = context.quote_context(for_maker=True)
+    plan = make_plan(guard.json_body(), asked)
+    if isinstance(plan, ResolvedRequest):
+        return _sent_back(plan, asked)
+    return Response(plan, mimetype=_ICS)
+
+
+def _sent_back(resolved: ResolvedRequest, context: QuoteContext) -> Response:
+    if not isinstance(resolved.answer, SentBack):
+        return problem(500)
+    return problem_response(write_sent_back(resolved.answer, resolved.document, context))
+
+
+def _download(content: bytes, mimetype: str, name: str) -> Response:
+    response = Response(content, mimetype=mimetype)
+    response.headers["Content-Disposition"] = f'attachment; filename="{name}"'
+    return response
