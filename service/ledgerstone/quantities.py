@@ -90,6 +90,20 @@ class Length:
         return length
 
     @classmethod
+    def of(cls, amount: Fraction, unit: Unit) -> Self:
+        """Make the length that somebody wrote as so many of a unit, exactly.
+
+        Raises
+        ------
+        QuantityError
+            Where it is longer than any slab could be.
+        """
+        length = cls(amount * _MM_PER[unit], unit, "text")
+        if abs(length.exact_mm) > LONGEST_MM:
+            raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
+        return length
+
+    @classmethod
     def of_mm(cls, mm: float, unit: Unit = "mm") -> Self:
         """Make a length from a number of millimetres, to be spoken in ``unit``."""
         return cls(_exact(mm), unit)

@@ -1,0 +1,83 @@
+"""Phrases of all languages in one table each, found in a run of words without backtracking."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Final
+
+from ledgerstone.enquiry import english, german
+
+Words = tuple[str, ...]
+_WORD: Final = re.compile(r"[^\W\d_]+(?:'(?!s\b)[^\W\d_]+)*|'s\b")
+
+
+def plain(word: str) -> str:
+    """Give a word as the tables have it: small letters, a straight apostrophe."""
+    return word.lower().replace("\N{RIGHT SINGLE QUOTATION MARK}", "'")
+
+
+class Phrases:
+    """Phrases by their first word, the longest first; each has one tag."""
+
+    def __init__(self, *tables: Mapping[str, str]) -> None:
+        self._by_first: dict[str, list[tuple[Words, str]]] = {}
+        for table in tables:
+            for tag, listed in table.items():
+                self._add(tag, listed)
+        for found in self._by_first.values():
+            found.sort(key=lambda one: -len(one[0]))
+
+    def _add(self, tag: str, listed: str) -> None:
+        for phrase in listed.split(","):
+            words = tuple(_WORD.findall(plain(phrase)))
+            if words:
+                self._by_first.setdefault(words[0], []).append((words, tag))
+
+    def at(self, words: Sequence[str], start: int) -> tuple[str, int] | None:
+        """Give the tag of the longest phrase that begins at a word, and how many words it has."""
+        for phrase, tag in self._by_first.get(words[start], ()):
+            if tuple(words[start : start + len(phrase)]) == phrase:
+                return tag, len(phrase)
+        return None
+
+    def all_in(self, words: Sequence[str]) -> Iterable[tuple[int, int, str]]:
+        """Give every phrase, left to right and apart: first word, count, tag."""
+        i = 0
+        while i < len(words):
+            found = self.at(words, i)
+            if found is None:
+                i += 1
+            else:
+                yield i, found[1], found[0]
+                i += found[1]
+
+
+def _only(table: Mapping[str, str], *tags: str) -> dict[str, str]:
+    return {tag: table[tag] for tag in tags if tag in table}
+
+
+NOUNS: Final = Phrases(english.NOUNS, german.NOUNS)
+LABELS: Final = Phrases(english.LABELS, german.LABELS)
+SIDES: Final = Phrases(english.SIDES, german.SIDES)
+FROM: Final = Phrases({"from": english.FROM}, {"from": german.FROM})
+_SIZE_ROLES: Final = ("long", "wide", "deep", "thick", "high", "dia", "across", "radius", "apart")
+ROLES: Final = Phrases(_only(english.ROLES, *_SIZE_ROLES), _only(german.ROLES, *_SIZE_ROLES))
+AXES: Final = Phrases(_only(english.ROLES, "x", "y"), _only(german.ROLES, "x", "y"))
+NUMBERS: Final[Mapping[str, float]] = {**german.NUMBERS, **english.NUMBERS}
+_MARKS: Final = {
+    tag: Phrases(_only(english.MARKS, tag), _only(german.MARKS, tag)) for tag in english.MARKS
+}
+
+
+def mark(tag: str) -> Phrases:
+    """Give the phrases of one kind of mark: ``not``, ``old``, ``centred``, …"""
+    return _MARKS[tag]
+
+
+def noun_ending(word: str) -> str | None:
+    """Give the tag of a German compound by how it ends."""
+    for ending, tag in german.ENDINGS.items():
+        if word.endswith(ending) and len(word) > len(ending):
+            return tag
+    return None

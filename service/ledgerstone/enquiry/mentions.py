@@ -1,0 +1,173 @@
+"""What a sentence names: slabs, holes, rooms and things that are none of ours."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import NOUNS, NUMBERS, mark, noun_ending
+from ledgerstone.enquiry.sentences import Sentence
+
+_PREPOSITIONS: Final = frozenset(
+    "for in of to at under over behind beside against between on along with into from by near onto"
+    " above below underneath around inside round off beneath fits past through für im am an auf unter"
+    " über hinter neben zwischen mit bei zum zur vom von aus ins vor".split()
+)
+_DETERMINERS: Final = frozenset(
+    "a an the this that these those my our your his her its their one another each every some any ein"
+    " eine einen einem einer der die das den dem des unser unsere unserem unserer mein meine diese"
+    " dieser dieses".split()
+)
+_INDEFINITE: Final = frozenset("a an one another ein eine einen einem einer some any".split())
+_VERBS: Final = frozenset(
+    "is are has have be goes go wants needs need want should would will can sits stands ist sind hat"
+    " wird soll muss and or und oder but so then please like sure price quote quotation make".split()
+)
+_PLURALS: Final = frozenset(
+    "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables löcher"
+    " ausschnitte tischplatten platten pieces teile worktops benches sills upstands hobs openings slots"
+    " cables fensterbänke plates wastes parasols counters countertops hearths splashbacks".split()
+)
+
+
+@dataclass(slots=True)
+class Mention:
+    """Words of a sentence that name something: ``kind`` is slab, open, hole, thing, room, leg or
+    feature; ``name`` which one."""
+
+    start: int
+    end: int
+    kind: str
+    name: str
+    preposition: str = ""
+    determiner: str = ""
+    count: int = 0
+    is_plural: bool = False
+    is_denied: bool = False
+    is_old: bool = False
+    names_hole: bool = False
+    hole_kind: str = ""
+
+    @property
+    def is_indefinite(self) -> bool:
+        """Whether it brings something new: a, one, another, a number."""
+        return self.determiner in _INDEFINITE or self.count > 0
+
+
+def mentions_of(sentence: Sentence) -> list[Mention]:
+    """Give what a sentence names, in order, holes joined to what goes into them."""
+    words = sentence.words
+    found: list[Mention] = []
+    i = 0
+    while i < len(words):
+        taken = NOUNS.at(words, i) if words[i] else None
+        tag, count = taken if taken is not None else (noun_ending(words[i]) or "", 1)
+        if taken is None and tag:
+            tag = _whole_word(words[i], tag)
+        if not tag:
+            i += 1
+            continue
+        kind, _, name = tag.partition(":")
+        mention = Mention(i, i + count, kind, name)
+        mention.is_plural = words[i + count - 1] in _PLURALS
+        _describe(sentence, mention)
+        found.append(mention)
+        i += count
+    return _joined(sentence, found)
+
+
+def _whole_word(word: str, tag: str) -> str:
+    if tag == "hole:":
+        for part, name in (("spül", "sink"), ("becken", "basin"), ("kochfeld", "hob"), ("hahn", "tap"),
+                           ("armatur", "tap"), ("kabel", "cable"), ("schirm", "parasol"), ("ablauf", "waste")):
+            if part in word:
+                return f"open:{name}"
+    return tag
+
+
+def _describe(sentence: Sentence, mention: Mention) -> None:
+    """Look back over adjectives for an article, a number, a preposition, a denial."""
+    words, atoms = sentence.words, sentence.atoms
+    i, steps = mention.start - 1, 0
+    while i >= 0 and steps < 5:
+        atom = atoms[i]
+        if atom.kind == "size" and atom.size is not None:
+            if (
+                not mention.determiner
+                and atom.size.unit is None
+                and atom.size.amount.denominator == 1
+                and 0 < atom.size.amount < 13
+                and steps <= 3
+            ):
+                mention.count = mention.count or int(atom.size.amount)
+            break
+        if atom.kind in ("mark", "other") and atom.word not in "-/":
+            break
+        word = atom.word
+        if word in NUMBERS and not mention.determiner and word not in ("a", "an", "one", "half", "ein", "eine", "einen", "einem"):
+            mention.count = mention.count or int(NUMBERS[word])
+        elif word in _DETERMINERS:
+            mention.determiner = mention.determiner or word
+        elif word in _PREPOSITIONS:
+            mention.preposition = word
+            break
+        elif word in _VERBS and steps:
+            break
+        i -= 1
+        steps += 1
+    mention.is_denied = _is_denied(sentence, mention)
+    near = words[max(0, mention.start - 3) : mention.start]
+    mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+
+
+def _is_denied(sentence: Sentence, mention: Mention) -> bool:
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(mention.start - 1, max(-1, mention.start - 7), -1):
+        if atoms[i].kind in ("size", "other") or atoms[i].word in ",;:(":
+            return False
+        if words[i] and mark("not").at(words, i) is not None:
+            return words[i : i + 2] != ["not", "only"]
+        if words[i] in ("but", "sondern", "so"):
+            return False
+    return False
+
+
+def _joined(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Make one mention of "tap hole" and "hole for the tap", one of "basin top"."""
+    joined: list[Mention] = []
+    for mention in found:
+        before = joined[-1] if joined else None
+        if before is None:
+            joined.append(mention)
+        elif mention.kind == "hole" and before.kind == "open" and _gap(sentence, before, mention) == 0:
+            before.end, before.names_hole = mention.end, True
+            before.hole_kind = mention.name
+            before.is_plural = mention.is_plural
+        elif before.kind == "hole" and mention.kind == "open" and _is_for(sentence, before, mention):
+            before.kind, before.name, before.names_hole = "open", mention.name, True
+            before.hole_kind = before.hole_kind or ""
+        elif mention.kind == "slab" and before.kind == "open" and _gap(sentence, before, mention) == 0:
+            mention.start = before.start
+            mention.determiner, mention.count = before.determiner, before.count or mention.count
+            mention.preposition = before.preposition
+            joined[-1] = mention
+        else:
+            joined.append(mention)
+    for mention in joined:
+        mention.names_hole = mention.names_hole or mention.kind == "hole"
+    return joined
+
+
+def _gap(sentence: Sentence, before: Mention, after: Mention) -> int:
+    between = sentence.atoms[before.end : after.start]
+    return len([atom for atom in between if atom.word not in "-'s"])
+
+
+def _is_for(sentence: Sentence, hole: Mention, thing: Mention) -> bool:
+    """Whether "for" leads from a hole to what goes into it, with nothing else named between."""
+    if thing.preposition not in ("for", "für", "of") or thing.is_denied:
+        return False
+    between = sentence.atoms[hole.end : thing.start]
+    if thing.preposition == "of" and len(between) > 2:
+        return False
+    return len(between) <= 16 and not any(atom.word in ".;" for atom in between)

@@ -1,0 +1,101 @@
+"""A message's text becomes a scene: its parts oldest first, their tables, lines and sentences."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from ledgerstone.enquiry.amounts import Amounts
+from ledgerstone.enquiry.parts import Line, Part, Parts, lines_of
+from ledgerstone.enquiry.scene import Scene
+from ledgerstone.enquiry.sentences import Sentence, sentences_of
+from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.tables import read_table, tables_in
+from ledgerstone.enquiry.tokens import Span, not_sizes
+from ledgerstone.enquiry.walk import Walker
+
+_INCHES: Final = re.compile(
+    r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our|front|total|one)\b))|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
+)
+_ANY_SIZE: Final = re.compile(r"\d\s?(?:mm|cm|m\b|in\b|\"|x\s?\d|×\s?\d|ft|inch)|\d\d\d")
+
+
+@dataclass(slots=True)
+class Layered:
+    """A part's sentences and tables, and how new it is."""
+
+    part: Part
+    layer: int
+    is_own: bool
+    sentences: list[Sentence] = field(default_factory=list)
+
+
+def read_scene(text: str, subject: str, parts: Parts, struck: Sequence[Span], own: Sequence[bool]) -> Scene:
+    """Read all parts, the oldest first, the subject before the newest."""
+    masked = _masked(text, struck)
+    has_inches = bool(_INCHES.search(text))
+    layered = [
+        Layered(part, layer, is_own)
+        for layer, (part, is_own) in enumerate(reversed(list(zip(parts.parts, own, strict=True))))
+    ]
+    for one in layered:
+        one.sentences = sentences_of(text, one.part.lines, masked, has_inches=has_inches)
+    every = [sentence for one in layered for sentence in one.sentences]
+    settler = Settler(Amounts(text, every))
+    walker = Walker(settler, has_sizes=bool(_ANY_SIZE.search(text)))
+    for one in layered:
+        if one is layered[-1] and subject:
+            _read_subject(subject, walker, one.layer)
+        _read_part(text, one, masked, walker, has_inches=has_inches)
+    return walker.subjects.scene
+
+
+def _masked(text: str, struck: Sequence[Span]) -> list[Span]:
+    merged: list[Span] = []
+    for start, end in sorted([*not_sizes(text), *struck]):
+        if merged and start < merged[-1][1]:
+            merged[-1] = (merged[-1][0], max(merged[-1][1], end))
+        else:
+            merged.append((start, end))
+    return merged
+
+
+def _read_subject(subject: str, walker: Walker, layer: int) -> None:
+    """Let the subject name the piece; it gives no sizes, for it stands outside the text."""
+    lines = lines_of(subject)
+    for sentence in sentences_of(subject, lines, not_sizes(subject), has_inches=False):
+        if not any(atom.kind == "size" for atom in sentence.atoms):
+            sentence.starts_paragraph = True
+            walker.read(sentence, layer)
+    walker.is_correcting = False
+
+
+def _read_part(text: str, one: Layered, masked: Sequence[Span], walker: Walker, *, has_inches: bool) -> None:
+    """Read a part's sentences and its tables in the order in which they stand."""
+    tables = tables_in(text, one.part.lines)
+    taken = {line.start for table in tables for line in table.lines}
+    for table in tables:
+        table.sentences = []
+    waiting = sorted(tables, key=lambda table: table.lines[0].start)
+    for sentence in one.sentences:
+        start = sentence.atoms[0].start
+        while waiting and waiting[0].lines[0].start <= start:
+            read_table(text, waiting.pop(0), masked, walker, one.layer, has_inches=has_inches)
+        if not _is_inside(start, one.part.lines, taken):
+            walker.read(sentence, one.layer, is_own=one.is_own or _is_own_quote(sentence, one))
+    for table in waiting:
+        read_table(text, table, masked, walker, one.layer, has_inches=has_inches)
+
+
+def _is_own_quote(sentence: Sentence, one: Layered) -> bool:
+    """Between the lines of a reply, what is quoted is the workshop's."""
+    return sentence.is_quoted and one.part.kind == "newest"
+
+
+def _is_inside(start: int, lines: Sequence[Line], taken: set[int]) -> bool:
+    if not taken:
+        return False
+    line = next((line for line in lines if line.start <= start <= line.end), None)
+    return line is not None and line.start in taken

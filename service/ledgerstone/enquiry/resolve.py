@@ -1,0 +1,226 @@
+"""Claims become values: the newest one where they agree, a doubt where two readings remain."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from ledgerstone.enquiry.scene import Claim, Opening, Piece, Scene, newest
+from ledgerstone.enquiry.settle import worked_out
+from ledgerstone.quantities import Length
+
+_AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
+
+
+@dataclass(slots=True)
+class Doubt:
+    """A place in the order with two readings or more."""
+
+    at: str
+    readings: list[Claim]
+
+
+@dataclass(slots=True)
+class OpeningFound:
+    """An opening's sizes and place by name (``diameter``, ``x``, …)."""
+
+    opening: Opening
+    kind: str
+    values: dict[str, Claim] = field(default_factory=dict)
+    doubts: list[Doubt] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class PieceFound:
+    """A slab's sizes by name (``length``, ``notch_width``, …), its openings and its doubts."""
+
+    piece: Piece
+    kind: str
+    values: dict[str, Claim] = field(default_factory=dict)
+    doubts: list[Doubt] = field(default_factory=list)
+    openings: list[OpeningFound] = field(default_factory=list)
+
+    def doubted(self, at: str) -> bool:
+        """Whether two readings of a value remain."""
+        return any(doubt.at == at for doubt in self.doubts)
+
+    def extent(self, axis: str) -> Claim | None:
+        """Give the size of the box round the slab along x or y."""
+        name = "diameter" if self.kind == "round" else {"x": "length", "y": "width"}[axis]
+        return self.values.get(name)
+
+
+def resolve(scene: Scene) -> list[PieceFound]:
+    """Give the pieces with their values; what has no size is left out beside what has."""
+    pieces = [one for one in scene.pieces if one.use or one.has_size() or one.openings]
+    if any(one.has_size() for one in pieces):
+        pieces = [one for one in pieces if one.has_size()]
+    for piece in pieces:
+        for key, claims in scene.common.items():
+            if not piece.claims.get(key):
+                piece.claims[key] = claims
+    return [_piece(one) for one in pieces]
+
+
+def _piece(piece: Piece) -> PieceFound:
+    found = PieceFound(piece, _kind(piece))
+    claims = dict(piece.claims)
+    _settle_wide(claims)
+    _settle_edges(found, claims)
+    for key in ("length", "width", "diameter", "thickness", "notch_length", "notch_width"):
+        _value(found.values, found.doubts, key, claims.get(key, []))
+    if found.kind == "round":
+        found.values.pop("length", None)
+        found.values.pop("width", None)
+        found.doubts = [doubt for doubt in found.doubts if doubt.at not in ("length", "width")]
+    if piece.halves and "length" in found.values:
+        whole = found.values["length"]
+        found.values["length"] = worked_out(
+            whole.length, whole.mm / 2, [whole, Claim(whole.length, piece.halves)]
+        )
+        piece.quantity, piece.quantity_spans = 2, piece.halves
+    if found.kind == "l-shape":
+        _notch(found, claims)
+    found.openings = [_opening(found, one) for one in _wanted(piece)]
+    _level(found)
+    return found
+
+
+def _kind(piece: Piece) -> str:
+    claims = piece.claims
+    if piece.shape == "l-shape":
+        return "l-shape"
+    sided = claims.get("length") or claims.get("width") or claims.get("wide")
+    if claims.get("diameter") and not (claims.get("length") and claims.get("width")):
+        return "round"
+    if sided:
+        return "rectangle"
+    return "round" if piece.shape == "round" else ""
+
+
+def _settle_wide(claims: dict[str, list[Claim]]) -> None:
+    """Take what was only called wide for whichever of the two sizes is still unsaid."""
+    wide = claims.pop("wide", [])
+    if wide:
+        key = "width" if claims.get("length") and not claims.get("width") else "length"
+        if not claims.get(key):
+            claims[key] = wide
+
+
+def _settle_edges(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
+    """Take the box round a piece from its sides; front and back that differ make no rectangle."""
+    for key, sides in (("length", ("edge:front", "edge:back")), ("width", ("edge:left", "edge:right"))):
+        said = [one for side in sides for one in newest(claims.get(side, []))]
+        if said and not claims.get(key):
+            claims[key] = [max(said, key=lambda one: one.mm)]
+        if len(said) > 1 and not said[0].agrees(said[1]):
+            found.kind = "polygon"
+        elif said and not found.kind:
+            found.kind = "rectangle"
+
+
+def _value(values: dict[str, Claim], doubts: list[Doubt], key: str, claims: Sequence[Claim]) -> None:
+    kept = newest(claims)
+    if len(kept) == 1:
+        one = kept[0]
+        if one.alternative is not None:
+            doubts.append(Doubt(key, [one, Claim(one.alternative, one.spans)]))
+            return
+        values[key] = one
+        if one.about:
+            doubts.append(Doubt(key, [one]))
+    elif kept:
+        doubts.append(Doubt(key, kept))
+
+
+def _notch(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
+    """The corner left out is what the legs' depths leave of the outside sizes."""
+    for key, outside, leg in (("notch_length", "length", "side_depth"), ("notch_width", "width", "back_depth")):
+        depths = newest(claims.get(leg, []))
+        whole = found.values.get(outside)
+        if key not in found.values and len(depths) == 1 and whole is not None and whole.mm > depths[0].mm:
+            found.values[key] = worked_out(whole.length, whole.mm - depths[0].mm, [whole, depths[0]])
+        elif len(depths) > 1:
+            found.doubts.append(Doubt(key, depths))
+
+
+def _wanted(piece: Piece) -> list[Opening]:
+    """Leave out what is refused, a bowl that only stands on the slab, a name without a size."""
+    kept = []
+    for one in piece.openings:
+        if one.is_refused:
+            continue
+        sized = one.has_size()
+        stands = one.rim is not None and one.rim.value == "covered" and one.what == "basin"
+        has_waste = any(other.what == "waste" and other is not one for other in piece.openings)
+        named = one.what not in ("hole", "post", "bin") and (one.is_asked or one.rim is not None)
+        if sized or (not (stands and has_waste) and named and (one.has_place() or one.is_asked)):
+            kept.append(one)
+    return kept
+
+
+def _opening(found: PieceFound, opening: Opening) -> OpeningFound:
+    made = OpeningFound(opening, "")
+    claims = opening.claims
+    for key in ("length", "width", "diameter"):
+        _value(made.values, made.doubts, key, claims.get(key, []))
+    if "length" in made.values and "width" in made.values:
+        made.kind = "slot" if opening.kind == "slot" else "rectangle"
+        made.values.pop("diameter", None)
+        made.doubts = [doubt for doubt in made.doubts if doubt.at != "diameter"]
+    elif "diameter" in made.values or any(d.at == "diameter" for d in made.doubts):
+        made.kind = "circle"
+        made.values.pop("length", None)
+        made.values.pop("width", None)
+    else:
+        made.kind = opening.kind if opening.kind in ("circle", "slot") else ""
+    for axis in ("x", "y"):
+        _place(found, made, axis)
+    return made
+
+
+def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
+    """Turn distances from the four sides, and the middle, into a coordinate."""
+    near, far = _AXES[axis]
+    claims = made.opening.claims
+    extent = found.extent(axis)
+    places = list(claims.get(near, []))
+    for claim in claims.get(far, []):
+        if extent is not None and extent.mm > claim.mm:
+            turned = worked_out(claim.length, extent.mm - claim.mm, [claim, extent])
+            places.append(_ranked(turned, claim))
+    middle = made.opening.centred.get(axis) or ()
+    if not places and not middle:
+        middle = made.opening.loosely_centred.get(axis) or ()
+    if middle and extent is not None:
+        rank = max((claim.rank for claim in places), default=(0, 0))
+        spans = (*middle, *extent.spans)
+        places.append(Claim(extent.length.in_unit(extent.mm / 2), spans, rank, how="worked-out"))
+    _value(made.values, made.doubts, axis, places)
+    value = made.values.get(axis)
+    if value is not None and extent is not None and not 0 < value.mm < extent.mm:
+        del made.values[axis]
+        made.doubts.append(Doubt(axis, [value]))
+
+
+def _ranked(claim: Claim, like: Claim) -> Claim:
+    return Claim(claim.length, claim.spans, like.rank, like.order, like.strong, like.about, "worked-out")
+
+
+def _level(found: PieceFound) -> None:
+    """Put what stands behind something on its centre line, and a row of taps about its middle."""
+    by_opening = {id(one.opening): one for one in found.openings}
+    for _ in range(2):
+        for made in found.openings:
+            other = by_opening.get(id(made.opening.level_with))
+            if other is None or "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):
+                continue
+            centre = other.values.get("x")
+            if centre is None:
+                continue
+            spans = (*made.opening.level_spans, *centre.spans)
+            offset = made.opening.offset
+            per = Length.of(offset.amount, offset.unit or centre.length.unit).mm if offset else 0.0
+            mm = centre.mm + per * made.opening.offset_sign
+            made.values["x"] = Claim(centre.length.in_unit(mm), spans, how="worked-out")

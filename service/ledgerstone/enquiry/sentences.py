@@ -1,0 +1,162 @@
+"""Lines become sentences of atoms: words, marks, sizes, and numbers that are no sizes."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final, Literal
+
+from ledgerstone.enquiry.parts import Line
+from ledgerstone.enquiry.sizes import Size, SizeReader
+from ledgerstone.enquiry.tokens import Span, Token, tokens_of
+
+_BULLET: Final = re.compile(
+    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)|pos\.?\s?\d{1,2}\b[.:]?)[ \t]+", re.I
+)
+_LABEL: Final = re.compile(r"[ \t]*[^\W\d_][^:|\t.!?]{0,48}?[ \t]*(?::|\||\t)")
+_ABBREVIATIONS: Final = frozenset(
+    "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl z.b etc tel".split()
+)
+_WIDEST_WRAP: Final = 80
+_NARROWEST_WRAP: Final = 56
+
+
+@dataclass(slots=True)
+class Atom:
+    """A word, a mark, a size, or a number that is none."""
+
+    kind: Literal["word", "mark", "size", "other"]
+    start: int
+    end: int
+    word: str
+    size: Size | None = None
+
+
+@dataclass(slots=True)
+class Sentence:
+    """A run of atoms, with where it stands.
+
+    ``is_item``: it begins a bulleted or numbered line. ``is_quoted``: it repeats an older message.
+    ``starts_paragraph`` and ``starts_line`` say what comes before it.
+    """
+
+    atoms: list[Atom] = field(default_factory=list)
+    is_item: bool = False
+    item: str = ""
+    is_quoted: bool = False
+    starts_paragraph: bool = False
+    starts_line: bool = False
+    ends: str = ""
+
+    @property
+    def words(self) -> list[str]:
+        """The atoms' words, "" where an atom is no word, so that indices agree."""
+        return [atom.word if atom.kind == "word" else "" for atom in self.atoms]
+
+
+def sentences_of(
+    text: str, lines: Sequence[Line], masked: Sequence[Span], *, has_inches: bool
+) -> list[Sentence]:
+    """Divide lines into sentences; wrapped lines are joined first."""
+    sentences: list[Sentence] = []
+    for block in _blocks(lines):
+        first = True
+        for joined in _unwrapped(block):
+            bullet = _BULLET.match(joined[0].words)
+            made = _read(text, joined, masked, has_inches=has_inches, skip=len(bullet[0]) if bullet else 0)
+            for i, sentence in enumerate(made):
+                sentence.is_item = bullet is not None and i == 0
+                sentence.item = bullet[0].strip() if bullet else ""
+                sentence.is_quoted = joined[0].depth > 0
+                sentence.starts_paragraph = first and i == 0
+                sentence.starts_line = i == 0
+            sentences += made
+            first = False
+    return sentences
+
+
+def _blocks(lines: Sequence[Line]) -> list[list[Line]]:
+    """Paragraphs: runs of lines without a blank one, of one depth."""
+    blocks: list[list[Line]] = [[]]
+    for line in lines:
+        if not line.words.strip():
+            blocks.append([])
+        elif blocks[-1] and (line.depth > 0) != (blocks[-1][-1].depth > 0):
+            blocks.append([line])
+        else:
+            blocks[-1].append(line)
+    return [block for block in blocks if block]
+
+
+def _unwrapped(block: list[Line]) -> list[list[Line]]:
+    """Join lines that a program wrapped; others stay apart."""
+    widest = max(len(line.words) for line in block)
+    is_wrapped = _is_wrapped(block, widest)
+    joined = [[block[0]]]
+    for before, line in zip(block, block[1:], strict=False):
+        words = line.words.split(None, 1)
+        filled = len(before.words.rstrip()) + 1 + len(words[0])
+        wraps = is_wrapped and filled > widest - 4
+        if wraps and not _BULLET.match(line.words) and "\t" not in line.words and "|" not in line.words:
+            joined[-1].append(line)
+        else:
+            joined.append([line])
+    return joined
+
+
+def _is_wrapped(block: list[Line], widest: int) -> bool:
+    """Whether most lines of a paragraph end where the next word had no room."""
+    if not _NARROWEST_WRAP <= widest <= _WIDEST_WRAP:
+        return False
+    full = sum(
+        len(before.words.rstrip()) + 1 + len(line.words.split(None, 1)[0]) > widest - 4
+        for before, line in zip(block, block[1:], strict=False)
+    )
+    return 2 * full >= len(block) - 1
+
+
+def _read(
+    text: str, lines: list[Line], masked: Sequence[Span], *, has_inches: bool, skip: int
+) -> list[Sentence]:
+    start = lines[0].end - len(lines[0].words) + skip
+    tokens = list(tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked))
+    return _split(_atoms(tokens, has_inches=has_inches))
+
+
+def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
+    reader = SizeReader(tokens, has_inches=has_inches)
+    atoms: list[Atom] = []
+    i = 0
+    while i < len(tokens):
+        token = tokens[i]
+        found = reader.at(i)
+        if found is not None:
+            size, i = found
+            atoms.append(Atom("size", size.start, size.end, "", size))
+            continue
+        if token.kind == "word":
+            atoms.append(Atom("word", token.start, token.end, token.word))
+        elif token.kind == "mark":
+            atoms.append(Atom("mark", token.start, token.end, token.word))
+        elif token.kind in ("other", "number", "vulgar"):
+            atoms.append(Atom("other", token.start, token.end, token.word))
+        i += 1
+    return atoms
+
+
+def _split(atoms: list[Atom]) -> list[Sentence]:
+    """End a sentence at a full stop, a question or exclamation mark, or a semicolon."""
+    sentences = [Sentence()]
+    for i, atom in enumerate(atoms):
+        sentences[-1].atoms.append(atom)
+        if atom.kind != "mark" or atom.word not in ".!?;":
+            continue
+        following = atoms[i + 1] if i + 1 < len(atoms) else None
+        apart = following is None or following.start > atom.end
+        before = atoms[i - 1].word if i else ""
+        short = atom.word == "." and (before in _ABBREVIATIONS or (len(before) == 1 and atoms[i - 1].kind == "word" and before not in "x"))
+        if apart and not (short and following is not None):
+            sentences[-1].ends = atom.word
+            sentences.append(Sentence())
+    return [sentence for sentence in sentences if sentence.atoms]

@@ -1,0 +1,235 @@
+"""The sizes that one sentence gives to one thing become its length, width, thickness and so on."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.amounts import Amounts
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.subjects import ROUND_HOLES
+from ledgerstone.quantities import Length
+
+_THIN_MM: Final = 130.0
+_UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
+_LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
+
+
+class Settler:
+    """Gives sizes to pieces and openings, each with its words and how new it is."""
+
+    def __init__(self, amounts: Amounts) -> None:
+        self.amounts = amounts
+        self.order = 0
+
+    def claim(
+        self, measure: Measure, role: str, sentence: Sentence, rank: tuple[int, int], *, strong: bool = True
+    ) -> Claim | None:
+        """Make the claim of one size in one role; None where it could not be that."""
+        found = self.amounts.length(measure, role)
+        if found is None:
+            return None
+        self.order += 1
+        start, end = measure.size.start, measure.size.end
+        return Claim(
+            found[0], ((start, end),), rank, self.order, strong=strong, about=measure.about, alternative=found[1]
+        )
+
+    # --- pieces -----------------------------------------------------------------------------
+
+    def piece(
+        self, piece: Piece, measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
+    ) -> None:
+        """Give a slab its sizes of one sentence."""
+        roles = {one.role for one in measures}
+        pairs: list[Measure] = []
+        for measure in measures:
+            if measure.role == "thick" or (measure.place == 3 and not measure.role):
+                self._say(piece, "thickness", measure, "thickness", sentence, rank)
+            elif measure.role == "dia" or (measure.role == "across" and piece.shape == "round"):
+                piece.shape = piece.shape or "round"
+                self._say(piece, "diameter", measure, "diameter", sentence, rank)
+            elif measure.role in ("long", "x"):
+                self._say(piece, "length", measure, "length", sentence, rank)
+            elif measure.role.startswith("edge:"):
+                self._say(piece, measure.role, measure, "length", sentence, rank)
+            elif measure.role in ("deep", "y") or measure.axis == "y":
+                self._deep(piece, measure, sentence, rank)
+            elif measure.role == "high":
+                if piece.use in _UPRIGHT:
+                    self._say(piece, "width", measure, "width", sentence, rank)
+            elif measure.role in ("wide", "across") or measure.axis == "x":
+                self._wide(piece, measure, roles, sentence, rank, grouped=measure.of > 1)
+            elif measure.of > 1:
+                pairs.append(measure)
+            elif measure.role in ("", "size"):
+                self._alone(piece, measure, sentence, rank)
+        if pairs:
+            self._pair(piece, pairs, roles, sentence, rank)
+        self._unnamed(piece, measures, sentence, rank)
+
+    def _say(
+        self, piece: Piece, key: str, measure: Measure, role: str, sentence: Sentence, rank: tuple[int, int]
+    ) -> None:
+        if role == "width" and piece.use not in _UPRIGHT:
+            role = "deep"
+        claim = self.claim(measure, role, sentence, rank)
+        if claim is not None:
+            say(piece.claims, key, claim)
+
+    def _deep(self, piece: Piece, measure: Measure, sentence: Sentence, rank: tuple[int, int]) -> None:
+        """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
+        claim = self.claim(measure, "deep", sentence, rank)
+        if claim is None and measure.place == 3:
+            self._say(piece, "thickness", measure, "thickness", sentence, rank)
+        elif claim is not None:
+            say(piece.claims, "width", claim)
+
+    def _wide(
+        self,
+        piece: Piece,
+        measure: Measure,
+        roles: set[str],
+        sentence: Sentence,
+        rank: tuple[int, int],
+        *,
+        grouped: bool,
+    ) -> None:
+        """The length where the depth or the height is told apart from it, else the width."""
+        known = piece.claims
+        if "long" in roles or ("length" in known and not known.get("width")):
+            key = "width"
+        elif roles & {"deep", "high", "y"} or "width" in known:
+            key = "length"
+        elif grouped:
+            key = "length" if self._is_longest(measure) else "width"
+        else:
+            key = "wide"
+        self._say(piece, key, measure, "length" if key != "width" else "width", sentence, rank)
+
+    def _is_longest(self, measure: Measure) -> bool:
+        sizes = [self.claim(one, "length", Sentence(), (0, 0)) for one in measure.members[:2]]
+        lengths = [one.mm if one else 0.0 for one in sizes]
+        return lengths[measure.place - 1] >= max(lengths) if measure.place <= len(lengths) else False
+
+    def _pair(
+        self, piece: Piece, pairs: list[Measure], roles: set[str], sentence: Sentence, rank: tuple[int, int]
+    ) -> None:
+        """Of two bare numbers the longer is the length; beside a named one it is the other."""
+        grouped = pairs[0].members[:2]
+        named = {one.role for one in grouped} - {"", "size"}
+        if len(pairs) == 1 and named:
+            is_length = named & {"deep", "high", "wide"} and not named & {"long"}
+            if named & {"wide"}:
+                is_length = not self._is_longest(next(one for one in grouped if one.role == "wide"))
+            key = "length" if is_length else "width"
+            self._say(piece, key, pairs[0], key, sentence, rank)
+            return
+        sizes = [(self.claim(one, "width" if piece.use in _UPRIGHT else "deep", sentence, rank), one) for one in pairs[:2]]
+        both = [(claim, one) for claim, one in sizes if claim is not None]
+        if len(both) < 2:
+            return
+        (first, one), (second, other) = both
+        keys = ("length", "width") if first.mm >= second.mm else ("width", "length")
+        for key, measure in zip(keys, (one, other), strict=True):
+            self._say(piece, key, measure, key, sentence, rank)
+
+    def _unnamed(
+        self, piece: Piece, measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
+    ) -> None:
+        """In a list of sizes the one without a word, beside a depth, is the length."""
+        bare = [one for one in measures if one.of == 1 and one.role == "" and not one.axis]
+        others = {one.role for one in measures if one.of == 1} & {"deep", "thick"}
+        if len(bare) != 1 or "deep" not in others or piece.claims.get("length") or piece.shape == "round":
+            return
+        claim = self.claim(bare[0], "length", sentence, rank)
+        if claim is not None and claim.mm > _THIN_MM:
+            say(piece.claims, "length", claim)
+
+    def _alone(self, piece: Piece, measure: Measure, sentence: Sentence, rank: tuple[int, int]) -> None:
+        """A single size without a word: a thickness if so thin, a round top's diameter if wide."""
+        if measure.size.unit is None and not measure.unit_from_label:
+            return
+        claim = self.claim(measure, "thickness", sentence, rank)
+        if claim is not None and claim.mm <= _THIN_MM and "thickness" not in piece.claims:
+            if piece.has_size() or piece.use in _UPRIGHT:
+                key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
+                say(piece.claims, key, claim)
+        elif piece.shape == "round" and "diameter" not in piece.claims:
+            self._say(piece, "diameter", measure, "diameter", sentence, rank)
+
+    # --- openings ---------------------------------------------------------------------------
+
+    def openings(
+        self, openings: Sequence[Opening], measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
+    ) -> None:
+        """Give openings their sizes of one sentence, each of them the same."""
+        for opening in openings:
+            if opening.what in ("bowl",):
+                continue
+            strong = opening.names_hole
+            roles = {one.role for one in measures}
+            for measure in measures:
+                key = self._opening_key(opening, measure, roles, measures)
+                if not key:
+                    continue
+                is_small = key == "diameter" or opening.what in ROUND_HOLES or opening.kind == "slot"
+                claim = self.claim(measure, "hole" if is_small else "opening", sentence, rank, strong=strong)
+                if claim is None:
+                    continue
+                known = opening.claims.get("length", []) + opening.claims.get("width", [])
+                if measure.of == 1 and measure.axis and any(claim.agrees(one) for one in known):
+                    turn(opening, claim, measure.axis)
+                else:
+                    say(opening.claims, key, claim)
+
+    def _opening_key(
+        self, opening: Opening, measure: Measure, roles: set[str], measures: Sequence[Measure]
+    ) -> str:
+        role = measure.role
+        if measure.of > 1 and measure.place > 2:
+            return ""
+        if role == "dia" or (role == "across" and measure.of == 1):
+            return "diameter"
+        if role in ("deep", "high") or measure.axis == "y":
+            return "width"
+        if role == "wide":
+            return "width" if "long" in roles else "length"
+        if role == "long" or measure.axis == "x":
+            return "length"
+        if measure.of > 1:
+            return "length" if measure.place == 1 else "width"
+        if role in ("radius", "thick", "apart", "quantity"):
+            return ""
+        sized = any(one.of > 1 for one in measures) or "length" in opening.claims
+        if sized or not (opening.what in ROUND_HOLES or opening.kind == "circle" or opening.names_hole):
+            return ""
+        if measure.size.unit is None and measure.size.amount < 8 and not measure.size.has_fraction:
+            return ""
+        return "diameter"
+
+
+def turn(opening: Opening, claim: Claim, axis: str) -> None:
+    """Lay an opening so that the size spoken of runs along the slab, or from front to back."""
+    key = "length" if axis == "x" else "width"
+    if any(claim.agrees(one) for one in opening.claims.get(key, [])):
+        return
+    length, width = opening.claims.get("length", []), opening.claims.get("width", [])
+    opening.claims["length"], opening.claims["width"] = width, length
+
+
+def longest_along(opening: Opening, axis: str) -> None:
+    """Lay an opening with its long side along the slab, or from front to back."""
+    length, width = opening.claims.get("length", []), opening.claims.get("width", [])
+    if length and width:
+        is_along = length[-1].mm >= width[-1].mm
+        if is_along != (axis == "x"):
+            opening.claims["length"], opening.claims["width"] = width, length
+
+
+def worked_out(length: Length, mm: float, claims: Sequence[Claim]) -> Claim:
+    """Make a claim that follows from others by arithmetic, with the words of all of them."""
+    spans = tuple(span for claim in claims for span in claim.spans)
+    return Claim(length.in_unit(mm), spans, how="worked-out")

@@ -1,0 +1,269 @@
+"""Sizes as people write them in running text: amounts, units, feet and inches, spoken metres.
+
+The grammar, over tokens; a bare amount has no unit yet::
+
+    size    = amount [unit [rest]]
+    amount  = number [fraction] | fraction | number-words
+    rest    = inches after feet | hundredths after metres | "and a half"
+
+Every step looks at a bounded number of tokens ahead, so that reading is linear.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.tokens import Token
+from ledgerstone.quantities import Unit
+
+_UNITS: Final = MappingProxyType[str, Unit](
+    {
+        **dict.fromkeys(
+            "mm mms mil mils mill millimetre millimetres millimeter millimeters milimeter milimeters"
+            " milimetre milimetres millimetern mmm mmmm milli millis".split(),
+            "mm",
+        ),
+        **dict.fromkeys(
+            "cm cms centimetre centimetres centimeter centimeters zentimeter zentimetern".split(), "cm"
+        ),
+        **dict.fromkeys("m metre metres meter meters mtr mtrs metern mtrs".split(), "m"),
+        **dict.fromkeys("in ins inch inches zoll \" ″ ”".split(), "in"),
+        **dict.fromkeys("ft feet foot fuß ' ′ ’".split(), "ft"),
+    }
+)
+_VULGAR: Final = MappingProxyType(
+    {
+        "½": Fraction(1, 2),
+        "¼": Fraction(1, 4),
+        "¾": Fraction(3, 4),
+        "⅛": Fraction(1, 8),
+        "⅜": Fraction(3, 8),
+        "⅝": Fraction(5, 8),
+        "⅞": Fraction(7, 8),
+        "⅓": Fraction(1, 3),
+        "⅔": Fraction(2, 3),
+    }
+)
+_UNDER: Final = frozenset({"2", "4", "8", "16", "32", "64"})
+_AFTER_INCH: Final = frozenset(
+    "long wide deep thick thk high tall across dia diam diameter round square x by from off back front"
+    " and or to of is are at hole apart clear centres centers radius in overall max min".split()
+)
+_LONGEST_DIGITS: Final = 9
+_GROUPED: Final = re.compile(r"\d{1,3}(?:[.,]\d{3})+\Z")
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """An amount as written, with its unit where one is.
+
+    ``grouped`` is the amount read with its mark as a thousands separator, where it may be one.
+    """
+
+    start: int
+    end: int
+    amount: Fraction
+    unit: Unit | None
+    grouped: Fraction | None = None
+    has_fraction: bool = False
+
+
+class SizeReader:
+    """Reads sizes from one stretch of tokens."""
+
+    def __init__(self, tokens: Sequence[Token], *, has_inches: bool) -> None:
+        self.tokens = tokens
+        self.has_inches = has_inches
+
+    def at(self, i: int) -> tuple[Size, int] | None:
+        """Read a size that begins at a token; give it and the token after it."""
+        found = self._amount(i)
+        if found is None:
+            return None
+        amount, grouped, has_fraction, j, spoken = found
+        unit, k = self._unit(j, amount, has_fraction=has_fraction)
+        if unit is None and spoken and amount < 20:
+            return None
+        if unit is not None:
+            amount, grouped, j = self._rest(amount, grouped, unit, k)
+        size = Size(
+            self.tokens[i].start, self.tokens[j - 1].end, amount, unit, grouped, has_fraction
+        )
+        return size, j
+
+    def _word(self, i: int) -> str:
+        return self.tokens[i].word if i < len(self.tokens) else ""
+
+    def _kind(self, i: int) -> str:
+        return self.tokens[i].kind if i < len(self.tokens) else ""
+
+    def _joined(self, i: int) -> bool:
+        """Whether a token follows the one before it with nothing between."""
+        return 0 < i < len(self.tokens) and self.tokens[i].start == self.tokens[i - 1].end
+
+    # --- amounts ----------------------------------------------------------------------------
+
+    def _amount(self, i: int) -> tuple[Fraction, Fraction | None, bool, int, bool] | None:
+        kind = self._kind(i)
+        if kind == "vulgar":
+            return _VULGAR[self._word(i)], None, True, i + 1, False
+        if kind == "word":
+            spoken = self._spoken(i)
+            return None if spoken is None else (spoken[0], None, False, spoken[1], True)
+        if kind != "number" or len(self._word(i)) > _LONGEST_DIGITS + 3:
+            return None
+        alone = self._over_under(i)
+        if alone is not None:
+            return alone, None, True, i + 3, False
+        amount, grouped = _number(self._word(i))
+        extra, j = self._fraction(i + 1)
+        return amount + extra, (None if extra else grouped), bool(extra), j, False
+
+    def _over_under(self, i: int) -> Fraction | None:
+        """Read ``3/4``, its three tokens joined."""
+        over, under = self._word(i), self._word(i + 2)
+        if self._word(i + 1) != "/" or self._kind(i + 2) != "number" or under not in _UNDER:
+            return None
+        if not over.isdigit() or int(over) >= int(under) or not self._joined(i + 1):
+            return None
+        return Fraction(int(over), int(under))
+
+    def _fraction(self, i: int) -> tuple[Fraction, int]:
+        """Read the fraction after a whole number, past a blank, a hyphen or a line's end."""
+        if self._kind(i) == "vulgar":
+            return _VULGAR[self._word(i)], i + 1
+        j = i + 1 if self._word(i) in {"-", "–"} or self._kind(i) == "line" else i
+        if self._kind(j) == "vulgar":
+            return _VULGAR[self._word(j)], j + 1
+        if self._kind(j) == "number":
+            found = self._over_under(j)
+            if found is not None:
+                return found, j + 3
+        return Fraction(0), i
+
+    def _spoken(self, i: int) -> tuple[Fraction, int] | None:
+        """Read number words: ``forty``, ``forty-five``, ``six hundred and twenty``."""
+        total = Fraction(0)
+        j, any_word = i, False
+        while j < i + 8 and self._kind(j) == "word":
+            word = self._word(j)
+            if word in ("hundred", "hundert") and any_word:
+                total *= 100
+            elif word in ("thousand", "tausend") and any_word:
+                total *= 1000
+            elif word in NUMBERS and (not any_word or NUMBERS[word] < max(total, 1)):
+                if any_word and (total % 10 or NUMBERS[word] >= 100 or total < 20):
+                    break
+                total += Fraction(NUMBERS[word])
+                any_word = True
+            elif word in ("and", "und") and any_word and total >= 100 and self._word(j + 1) in NUMBERS:
+                pass
+            else:
+                break
+            j += 1
+            if self._word(j) == "-" and self._word(j + 1) in NUMBERS:
+                j += 1
+        if not any_word:
+            return None
+        if [self._word(j + k) for k in range(3)] == ["and", "a", "half"]:
+            return total + Fraction(1, 2), j + 3
+        word = self._word(i)
+        if word == "half" and self._word(j) in ("a", "an"):
+            j += 1
+        if word in ("a", "an", "half", "one", "ein", "eine", "einen", "einem", "halben") and (
+            self._word(j) not in _UNITS or len(self._word(j)) < 4
+        ):
+            return None
+        return total, j
+
+    # --- units ------------------------------------------------------------------------------
+
+    def _unit(self, i: int, amount: Fraction, *, has_fraction: bool) -> tuple[Unit | None, int]:
+        j = i + 1 if self._word(i) == "-" and self._word(i + 1) in _UNITS else i
+        if self._kind(j) == "line" and self._word(j + 1) in _UNITS and self._kind(j + 1) == "word":
+            j += 1
+        word = self._word(j)
+        unit = _UNITS.get(word)
+        if unit is None:
+            return None, i
+        if word in {'"', "'", "’", "”", "″", "′"}:
+            if not self._joined(j):
+                return None, i
+            if word in "'’" and self._word(j + 1) in "'’" and self._joined(j + 1):
+                return "in", j + 2
+        if word == "in" and not self._is_inch(j, amount, has_fraction=has_fraction):
+            return None, i
+        if word in ("in", "ft", "cm", "mm") and self._word(j + 1) == "." and self._joined(j + 1):
+            nxt = self.tokens[j + 2] if j + 2 < len(self.tokens) else None
+            if nxt is not None and nxt.kind == "word" and word in ("in", "ft"):
+                return unit, j + 1
+        return unit, j + 1
+
+    def _is_inch(self, i: int, amount: Fraction, *, has_fraction: bool) -> bool:
+        """Tell ``12 in`` from ``12 in from the right``, by what follows and what is usual here."""
+        following = self._word(i + 1)
+        if self._kind(i + 1) == "word" and following not in _AFTER_INCH:
+            return has_fraction
+        if following == "front" and self._word(i + 2) != "to":
+            return has_fraction
+        if following in ("from", "off"):
+            return has_fraction or (self.has_inches and amount <= 150)
+        return self.has_inches or has_fraction or amount <= 150
+
+    def _rest(
+        self, amount: Fraction, grouped: Fraction | None, unit: Unit, i: int
+    ) -> tuple[Fraction, Fraction | None, int]:
+        """Read what belongs to the unit: inches, hundredths of a metre, a half."""
+        if self._word(i) in ("and", "und") and self._word(i + 1) in ("a", "ein") and self._word(i + 2) in ("half", "halb"):
+            return amount + Fraction(1, 2), None, i + 3
+        if unit == "ft":
+            return self._inches(amount, i)
+        if unit == "m" and amount.denominator == 1 and amount < 20:
+            return self._hundredths(amount, i)
+        return amount, grouped, i
+
+    def _inches(self, feet: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
+        j = i + 1 if self._word(i) in {"-", ","} and self._kind(i + 1) in ("number", "vulgar") else i
+        found = self._amount(j) if self._kind(j) in ("number", "vulgar", "word") else None
+        if found is None or found[0] >= 12:
+            return feet, None, i
+        inches, _, has_fraction, k, spoken = found
+        unit, after = self._unit(k, inches, has_fraction=has_fraction)
+        if unit == "in":
+            return feet + inches / 12, None, after
+        bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
+        if unit is None and bare_end and (j == i) and (not spoken or inches >= 1) and self._word(j) not in ("a", "an", "one"):
+            return feet + inches / 12, None, k
+        return feet, None, i
+
+    def _hundredths(self, metres: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
+        found = self._amount(i) if self._kind(i) in ("number", "word") else None
+        if found is None or not 10 <= found[0] < 100 or found[0].denominator != 1:
+            return metres, None, i
+        hundredths, _, _, j, _ = found
+        unit, k = self._unit(j, hundredths, has_fraction=False)
+        if unit == "cm":
+            return metres + hundredths / 100, None, k
+        is_cut = self._word(j) in {"x", "×", "by", "thick", "thk", "deep", "dick"}
+        if unit is None and (self._joined(i) or self._kind(i) == "word" or not is_cut):
+            return metres + hundredths / 100, None, j
+        return metres, None, i
+
+
+def _number(written: str) -> tuple[Fraction, Fraction | None]:
+    """Give a number with its mark read as the decimal's, and as a thousands separator."""
+    digits = re.sub(r"[.,]", "", written)
+    marks = [c for c in written if c in ".,"]
+    grouped = Fraction(int(digits)) if marks and _GROUPED.match(written) else None
+    if not marks:
+        return Fraction(int(written)), None
+    if len(marks) > 1 and (len(set(marks)) == 1 or not written.rpartition(marks[-1])[2]):
+        return Fraction(int(digits)), Fraction(int(digits))
+    whole, _, decimals = written.rpartition(marks[-1])
+    return Fraction(f"{re.sub(r'[.,]', '', whole) or 0}.{decimals}"), grouped

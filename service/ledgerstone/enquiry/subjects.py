@@ -1,0 +1,203 @@
+"""Which piece and which opening a mention means: one spoken of already, or a new one."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import mark
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.scene import Opening, Piece, Scene
+from ledgerstone.enquiry.sentences import Atom, Sentence
+
+ROUND_HOLES: Final = frozenset({"tap", "waste", "drain", "parasol", "cable", "socket", "soap", "post"})
+_SINKS: Final = frozenset({"sink", "basin"})
+_MOST = 8
+_MOST_OPENINGS = 20
+_ROW_NAMES: Final = frozenset(
+    "pos position item piece no number worktop top slab nr teil platte part row line counter shelf".split()
+)
+_ANOTHER: Final = frozenset("another second other third further weitere weiteren zweite".split())
+
+
+class Subjects:
+    """Keeps what is spoken of: the pieces so far, the one in hand, the openings in hand."""
+
+    def __init__(self) -> None:
+        self.scene = Scene()
+        self.piece: Piece | None = None
+        self.openings: list[Opening] = []
+        self.awaited = 0
+
+    # --- pieces -----------------------------------------------------------------------------
+
+    def start_piece(self, use: str = "") -> Piece:
+        """Begin a new piece, or take up the one that has nothing yet."""
+        pieces = self.scene.pieces
+        if pieces and not pieces[-1].label and set(pieces[-1].claims) == {"thickness"} and self.awaited > 1:
+            self.scene.common |= pieces[-1].claims  # "both 40 mm thick", before the list
+            pieces[-1].claims = {}
+        if pieces and not pieces[-1].has_size() and not pieces[-1].openings and not pieces[-1].label:
+            piece = pieces[-1]
+        elif len(pieces) >= _MOST:
+            piece = pieces[-1]
+        else:
+            piece = Piece()
+            pieces.append(piece)
+        if use and not piece.use:
+            piece.use = use
+        self.piece, self.openings = piece, []
+        return piece
+
+    def current(self) -> Piece:
+        """Give the piece in hand; the first is begun where none is."""
+        return self.piece if self.piece is not None else self.start_piece()
+
+    def piece_for(self, mention: Mention, sentence: Sentence, sizes: list[Measure], *, free: bool) -> Piece | None:
+        """Give the piece that a slab's name means; None where it is only spoken of in passing.
+
+        Parameters
+        ----------
+        free
+            Whether the message has no sizes at all, so that naming a piece is asking for it.
+        """
+        if mention.is_denied or mention.is_old:
+            return None
+        pieces = self.scene.pieces
+        own = _own_sizes(mention, sentence, sizes)
+        if not pieces or self.piece is None:
+            return self.start_piece(mention.name)
+        if self._is_further(mention, sentence, own=own, free=free):
+            return self.start_piece(mention.name)
+        return self._known(mention, own=own)
+
+    def _is_further(self, mention: Mention, sentence: Sentence, *, own: bool, free: bool) -> bool:
+        current = self.current()
+        if sentence.is_item and mention.start <= 6 and current.has_size():
+            return (own or self.awaited > 1) and not mention.preposition
+        near = sentence.words[max(0, mention.start - 4) : mention.start]
+        is_another = bool(_ANOTHER & set(near)) and mention.determiner not in ("the", "die", "der")
+        if is_another and (own or free) and current.has_size():
+            return True
+        same = any(piece.use == mention.name or not mention.name for piece in self.scene.pieces)
+        if same or not current.use:
+            return False
+        if free:
+            return mention.is_indefinite and mention.preposition in ("", "for", "für", "of")
+        return own and mention.preposition in ("", "for") and current.has_size() and mention.is_indefinite
+
+    def _known(self, mention: Mention, *, own: bool) -> Piece | None:
+        pieces = self.scene.pieces
+        if mention.is_plural and not mention.count and len(pieces) > 1:
+            return None
+        fresh = self.current()
+        if fresh.label and not fresh.use and not fresh.has_size():
+            fresh.use = mention.name
+            return fresh
+        alike = [piece for piece in pieces if mention.name and piece.use == mention.name]
+        if alike:
+            piece = self.current() if self.current() in alike else alike[-1]
+        else:
+            piece = self.current()
+            if not piece.use and mention.name:
+                piece.use = mention.name
+            elif mention.name and mention.preposition and not own:
+                return None
+        self.piece = piece
+        return piece
+
+    def named_in(self, sentence: Sentence) -> Piece | None:
+        """Give the piece that a sentence calls by its row or item: "in pos. 1", "Worktop B"."""
+        for piece in self.scene.pieces:
+            label = [word.lower() for word in piece.label.strip("().:-# ").split()]
+            if not label or len(self.scene.pieces) < 2:
+                continue
+            for i, atom in enumerate(sentence.atoms):
+                if atom.word in _ROW_NAMES:
+                    following = [one for one in sentence.atoms[i + 1 : i + 3] if one.word != "."]
+                    said = following[:1] and self._as_label(following[0])
+                    if said and said == label[-1]:
+                        return piece
+        return None
+
+    @staticmethod
+    def _as_label(atom: Atom) -> str:
+        if atom.size is not None and atom.size.unit is None:
+            return str(atom.size.amount)
+        return atom.word if len(atom.word) == 1 else ""
+
+    # --- openings ---------------------------------------------------------------------------
+
+    def openings_for(self, mention: Mention, sentence: Sentence) -> list[Opening]:
+        """Give the openings that a hole's name means, begun where they are new."""
+        piece = self.current()
+        what = "" if mention.kind == "hole" else mention.name
+        alike = self._alike(piece, what)
+        near = sentence.words[max(0, mention.start - 4) : mention.start]
+        more = bool(_ANOTHER & set(near)) and mention.is_indefinite
+        if not what:
+            return self._hole(piece, mention, more=more)
+        if alike and not more:
+            if mention.count > len(alike) and not any(one.has_size() for one in alike):
+                alike += self._new(piece, what, mention, mention.count - len(alike))
+            return alike
+        nameless = [one for one in piece.openings if one.what == "hole"]
+        unnamed = [one for one in nameless if not one.has_size()]
+        if len(nameless) == 1 and mention.determiner and not mention.is_indefinite:
+            unnamed = nameless
+        if unnamed and not more:
+            unnamed[-1].what = what
+            return [unnamed[-1]]
+        return self._new(piece, what, mention, max(1, mention.count))
+
+    def _alike(self, piece: Piece, what: str) -> list[Opening]:
+        same = [one for one in piece.openings if one.what == what]
+        if not same and what in _SINKS:
+            same = [one for one in piece.openings if one.what in _SINKS]
+        return same
+
+    def _hole(self, piece: Piece, mention: Mention, *, more: bool) -> list[Opening]:
+        """A hole with no name is the one in hand, or one that has no size yet, or a new one."""
+        in_hand = [one for one in self.openings if one in piece.openings and not one.is_refused]
+        if mention.is_plural and not mention.count:
+            return in_hand if len(in_hand) > 1 else []
+        if in_hand and not more and (not mention.is_indefinite or not any(one.names_hole and one.has_size() for one in in_hand)):
+            return in_hand
+        if not more and not mention.is_indefinite and len(piece.openings) == 1:
+            return list(piece.openings)
+        return self._new(piece, "hole", mention, max(1, mention.count))
+
+    def _new(self, piece: Piece, what: str, mention: Mention, count: int) -> list[Opening]:
+        count = min(count, _MOST_OPENINGS - len(piece.openings))
+        made = [Opening(what, kind=mention.hole_kind) for _ in range(count)]
+        piece.openings += made
+        return made
+
+    def pair_member(self, sentence: Sentence, at: int) -> Opening | None:
+        """Give the left or the right one of several openings in hand: "the left one"."""
+        if len(self.openings) < 2:
+            return None
+        start = at
+        while start > 0 and at - start < 12 and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}:
+            start -= 1
+        near = sentence.words[start:at]
+        if not {"one", "linke", "rechte", "erste", "zweite", "hole", "basin"} & set(near[:4]):
+            return None
+        near = near[:4]
+        for word, place in (("left", 0), ("linke", 0), ("first", 0), ("erste", 0),
+                            ("right", -1), ("rechte", -1), ("second", -1), ("other", -1), ("zweite", -1)):
+            if word in near:
+                return self.openings[place]
+        return None
+
+
+def _own_sizes(mention: Mention, sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Whether sizes of a slab follow the name in its own sentence, or a group stands before it."""
+    after = [one for one in sizes if one.at >= mention.end and not one.side]
+    before = [one for one in sizes if one.of > 1 and one.place == one.of and 0 < mention.start - one.at <= 3]
+    return bool(after or before)
+
+
+def has_mark(sentence: Sentence, tag: str) -> bool:
+    """Whether a sentence has a phrase of one kind."""
+    return any(True for _ in mark(tag).all_in(sentence.words))

@@ -1,0 +1,147 @@
+"""Tables in a text: a row of labels, then a row for each piece, cells apart by tabs, bars or blanks."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import LABELS, mark
+from ledgerstone.enquiry.parts import Line
+from ledgerstone.enquiry.scene import say
+from ledgerstone.enquiry.sentences import Sentence, sentences_of
+from ledgerstone.enquiry.tokens import Span
+from ledgerstone.enquiry.walk import Walker
+
+_BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
+_TABS: Final = re.compile(r"\t")
+_BLANKS: Final = re.compile(r" {2,}")
+_WORDS: Final = re.compile(r"[^\W\d_]+")
+_UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.I)
+_KEYS: Final = {"long": "length", "wide": "wide", "deep": "width", "thick": "thickness", "high": "high", "dia": "diameter"}
+_ROLE: Final = {"length": "length", "width": "width", "wide": "width", "thickness": "thickness", "high": "width", "diameter": "diameter"}
+_SINGLE_COLUMN = 1
+
+
+@dataclass(slots=True)
+class Table:
+    """Its lines, the label of each column, and each row's cells by column."""
+
+    lines: list[Line]
+    labels: list[str]
+    units: list[str]
+    rows: list[list[tuple[int, int]]]
+    sentences: list[Sentence] = field(default_factory=list)
+
+
+def tables_in(text: str, lines: Sequence[Line]) -> list[Table]:
+    """Find tables: a line with two or more labels, one of them a size's, and the rows below it."""
+    tables: list[Table] = []
+    i = 0
+    while i < len(lines):
+        heads = cells_of(lines[i])
+        labels = [_label(text[a:b]) for a, b in heads]
+        if len(heads) >= 3 and sum(map(bool, labels)) >= 2 and set(labels) & {*_KEYS, "size"}:
+            rows, j = _rows(lines, i + 1, len(heads))
+            if rows:
+                units = [(_UNIT.search(text[a:b]) or [""])[0] for a, b in heads]
+                tables.append(Table([lines[i], *lines[i + 1 : j]], labels, units, rows))
+                i = j
+                continue
+        i += 1
+    return tables
+
+
+def _rows(lines: Sequence[Line], i: int, columns: int) -> tuple[list[list[tuple[int, int]]], int]:
+    rows = []
+    end = i
+    while i < len(lines):
+        cells = cells_of(lines[i])
+        if len(cells) >= max(2, columns - 2):
+            rows.append(cells)
+            end = i + 1
+        elif lines[i].words.strip() and not re.fullmatch(r"[-+|=\s:]+", lines[i].words):
+            break
+        elif not lines[i].words.strip() and rows:
+            break
+        i += 1
+    return rows, end
+
+
+def cells_of(line: Line) -> list[tuple[int, int]]:
+    """Give the spans of a line's cells."""
+    start = line.end - len(line.words)
+    cells: list[tuple[int, int]] = []
+    at = 0
+    pattern = _BARS if "|" in line.words else _TABS if "\t" in line.words else _BLANKS
+    for found in pattern.finditer(line.words):
+        if found.start() > at or (cells and pattern is not _BLANKS):
+            cells.append((start + at, start + found.start()))
+        at = found.end()
+    if at < len(line.words.rstrip()):
+        cells.append((start + at, start + len(line.words.rstrip())))
+    return cells
+
+
+def _label(cell: str) -> str:
+    """Give what a column holds."""
+    words = [word.lower() for word in _WORDS.findall(cell)]
+    for _, _, tag in LABELS.all_in(words[:4]):
+        return tag
+    return ""
+
+
+def read_table(
+    text: str, table: Table, masked: Sequence[Span], walker: Walker, layer: int, *, has_inches: bool
+) -> None:
+    """Make a piece of each row that has a size."""
+    for row in table.rows:
+        cells = dict(zip(range(len(table.labels)), row, strict=False))
+        sized = [i for i, label in enumerate(table.labels) if label in (*_KEYS, "size") and i in cells]
+        if not any(re.search(r"\d", text[slice(*cells[i])]) for i in sized):
+            continue
+        name = next((cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells), None)
+        if walker.subjects.piece is None or walker.subjects.current().has_size():
+            walker.subjects.start_piece()
+        walker.on_opening = False
+        piece = walker.subjects.current()
+        piece.label = text[slice(*name)] if name else "row"
+        order = sorted(cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i))
+        for i in order:
+            label = table.labels[i]
+            for sentence in _cell(text, cells[i], masked, has_inches=has_inches):
+                if label in _KEYS or label == "quantity":
+                    _number_cell(sentence, label, table.units[i], walker, layer)
+                else:
+                    sentence.starts_line = False
+                    walker.read(sentence, layer)
+    walker.subjects.awaited = 0
+
+
+def _cell(text: str, cell: Span, masked: Sequence[Span], *, has_inches: bool) -> list[Sentence]:
+    line = Line(cell[0], cell[1], 0, text[cell[0] : cell[1]])
+    return sentences_of(text, [line], masked, has_inches=has_inches)
+
+
+def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, layer: int) -> None:
+    """Take a cell's size as what its column says it is."""
+    from ledgerstone.enquiry.measures import measures_of  # noqa: PLC0415
+
+    piece = walker.subjects.current()
+    for measure in measures_of(sentence)[:1]:
+        if label == "quantity":
+            amount = measure.size.amount
+            if measure.size.unit is None and amount.denominator == 1 and 1 <= amount <= 24:
+                piece.quantity = int(amount)
+                piece.quantity_spans = ((measure.size.start, measure.size.end),)
+            return
+        measure.unit_from_label = measure.unit_from_label or unit.lower()
+        key = _KEYS[label]
+        if key in ("wide", "high"):
+            key = "width"
+        claim = walker.settler.claim(measure, _ROLE[key], sentence, (layer, 0))
+        if claim is not None:
+            say(piece.claims, key, claim)
+    if any(True for _ in mark("round").all_in(sentence.words)):
+        piece.shape = piece.shape or "round"

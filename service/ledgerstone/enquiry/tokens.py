@@ -1,0 +1,100 @@
+"""A text becomes tokens, in one pass: words, numbers, marks, line ends, and what is no size."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Final, Literal
+
+from ledgerstone.enquiry.lexicon import plain
+
+Kind = Literal["word", "number", "vulgar", "mark", "line", "other"]
+Span = tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """A piece of the text: ``word`` is plain, ``other`` is a number that is no size."""
+
+    kind: Kind
+    start: int
+    end: int
+    word: str
+
+
+_TOKEN: Final = re.compile(
+    r"(?P<line>\n[^\S\n]*(?:>[> \t]*)?)|(?P<number>\d+(?:[.,]\d+)*)|(?P<vulgar>[½¼¾⅛⅜⅝⅞⅓⅔])"
+    r"|(?P<word>[^\W\d_]+(?:['’](?!s\b)[^\W\d_]+)*|['’]s\b)|(?P<hyphen>(?<=[^\W\d_])-(?=[^\W\d_]))"
+    r"|(?P<mark>\S)"
+)
+_MONTHS: Final = (
+    r"(?:jan(?:uary|uar)?|feb(?:ruary|ruar)?|mar(?:ch)?|märz|apr(?:il)?|may|mai|june?|juni|july?"
+    r"|juli|aug(?:ust)?|sept?(?:ember)?|o[ck]t(?:ober)?|nov(?:ember)?|de[cz](?:ember)?)"
+)
+_COUNTED: Final = (
+    r"kgs?|kilos?|kilogramm?s?|lbs?|pounds?|tonnes?|g|grams?|quid|euros?|eur|gbp|usd|dollars?|weeks?"
+    r"|days?|months?|years?|yrs?|hours?|hrs?|mins?|minutes?|people|persons?|steps?|stairs?|flights?"
+    r"|kw|kva|amps?|volts?|litres?|liters?|miles?|km|°c?|degrees?|deg|grad|wochen?|tagen?|tage"
+    r"|monate?n?|jahren?|jahre|personen|leute|stufen|uhr|stück|burners?|bolts?|screws?|times|p\.m|a\.m"
+    r"|pm|am|o'clock|%|£|€|\$|gsm|grit|watts?|bar|psi|sq|m²|m2|square (?:met|f|yard)\w*|qm|below|year-old|st|nd|rd|th"
+)
+_NOT_SIZES: Final = tuple(
+    re.compile(pattern, re.IGNORECASE)
+    for pattern in (
+        r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}",
+        r"(?:https?://|www\.)[^\s<>]{1,2000}",
+        r"(?:£|€|\$|(?<!\w)(?:gbp|eur|usd)\s?)\s?\d[\d.,]*k?\b(?:\s?-\s?(?:£|€|\$)?\d[\d.,]*)?",
+        r"(?<![\w.])(?:\+\d{1,3}[ -]?)?\(?0\d{2,5}\)?[ /-]?\d{3,8}(?:[ -]?\d{2,6}){0,3}(?!\w)",
+        r"(?<![\w.])\+\d{1,3}(?:[ -]?\(?\d{2,6}\)?){2,5}",
+        r"(?<![\w.])\(?\d{3}\)?[ .-]\d{3}[.-]\d{4}(?!\w)",
+        r"\b[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b",
+        r"(?<!\d)\d{1,2}(?:st|nd|rd|th|\.)?\s(?:of\s)?" + _MONTHS + r"\b\.?(?:,?\s(?:19|20)\d\d\b)?",
+        r"\b" + _MONTHS + r"\.?\s\d{1,2}(?:st|nd|rd|th)?\b(?!\s?(?:mm|cm|in|x|\"))(?:,?\s(?:19|20)\d\d)?",
+        r"\b" + _MONTHS + r"\s(?:19|20)\d\d\b",
+        r"(?<![\d.,/])\d{1,2}[./-]\d{1,2}[./-](?:19|20)?\d\d(?![\d/])",
+        r"(?<!\d)(?:19|20)\d\d-\d\d-\d\d(?:\s\d\d:\d\d)?",
+        r"(?<![\d.,])\d{1,2}:\d\d(?::\d\d)?(?!\d)",
+        r"(?<![\d.,])\d{1,3}(?:\.\d{1,3}){3}(?![\d.])",
+        r"(?<![\d.,/x×])\d+(?:[.,]\d+)*\s?-?(?:" + _COUNTED + r")(?![\w])",
+        r"\b(?:in|since|from|year|seit|von|of)\s(?:19|20)\d\d\b(?!\s?(?:x|×|mm|by\b|the\b|left|right|long"
+        r"|in\b|overall|along|from|to\b))",
+        r"\bRAL\s?\d{4}\b",
+        r"\b(?:invoice|reference|ref|order|rechnung|auftrag|kundennummer|account|vat|company|ticket"
+        r"|enquiry|quote|job|po)\.?\s?(?:no\.?|number|nr\.?|#|:)?\s?:?\s?#?[A-Z-]{0,4}\d{3,}\b"
+        r"(?!\s?(?:x|×|mm|by\b))",
+        r"#\s?\d+\b",
+    )
+)
+
+
+def not_sizes(text: str) -> list[Span]:
+    """Give spans that hold numbers which are no lengths: money, telephones, dates, weights."""
+    spans = sorted(found.span() for pattern in _NOT_SIZES for found in pattern.finditer(text))
+    merged: list[Span] = []
+    for start, end in spans:
+        if merged and start < merged[-1][1]:
+            merged[-1] = (merged[-1][0], max(end, merged[-1][1]))
+        else:
+            merged.append((start, end))
+    return merged
+
+
+def tokens_of(text: str, start: int, end: int, masked: Sequence[Span]) -> Iterator[Token]:
+    """Give the tokens of a stretch of text; a masked span is one token."""
+    at = start
+    inside = [span for span in masked if span[0] < end and span[1] > start]
+    for low, high in [*inside, (end, end)]:
+        low, high = max(low, at), min(high, end)
+        yield from _plain_tokens(text, at, low)
+        if high > low:
+            yield Token("other", low, high, plain(text[low:high]))
+        at = max(at, high)
+
+
+def _plain_tokens(text: str, start: int, end: int) -> Iterator[Token]:
+    for found in _TOKEN.finditer(text, start, end):
+        if found.lastgroup == "hyphen":  # "cut-out" is two words
+            continue
+        kind: Kind = found.lastgroup  # type: ignore[assignment]
+        yield Token(kind, found.start(), found.end(), plain(found[0]))
