@@ -30,9 +30,10 @@ PLAUSIBLE_MM: Final = MappingProxyType(
 )
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
-    r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches|inch|metres)\b"
+    r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
+    r"|inch|metres)\b"
     r"|\((mm|cm|inches|inch|in)\)",
-    re.I,
+    re.IGNORECASE,
 )
 _NAMES: Final = MappingProxyType[str, Unit](
     {
@@ -67,8 +68,8 @@ class Amounts:
         self.usual: Unit | None = usual if usual in ("cm", "in") and not counted["mm"] else None
 
     def length(self, measure: Measure, role: str) -> tuple[Length, Length | None] | None:
-        """Give the length meant in a role, and another that it may mean; None where neither fits."""
-        low, high = PLAUSIBLE_MM[role]
+        """Give the length meant in a role, and another that it may mean; None where none fits."""
+        low, high = PLAUSIBLE_MM["width" if role == "deep" and measure.size.unit else role]
         fits: list[Length] = []
         for amount, unit in self._readings(measure):
             try:
@@ -103,7 +104,8 @@ class Amounts:
         if measure.size.has_fraction:
             first.append("in")
         units: list[Unit] = [unit for unit in first if unit is not None]
-        for unit in ("mm", "cm", "m", "in"):
+        others: tuple[Unit, ...] = ("mm", "cm", "m", "in")
+        for unit in others:
             if unit not in units:
-                units.append(cast("Unit", unit))
+                units.append(unit)
         return units

@@ -64,7 +64,8 @@ NOUNS: Final = MappingProxyType(
         "thing:": "door, doors, doorway, doorways, gate, gates, lane, passage, passageway,"
         " corridor, gap, ceiling, ceilings, alcove, recess, reveals, reveal, chimney breast,"
         " cabinet, cabinets, unit, units, carcass, carcasses, cupboard, cupboards, base unit, base"
-        " units, base, bases, pedestal, pedestals, leg, legs, frame, frames, pier, piers, blockwork,"
+        " units, base, bases, pedestal, pedestals, leg, legs, frame, frames, pier, piers"
+        ", blockwork,"
         " brackets, bracket, trough, stool, stools, pole, poles, machine, washing machine, washer,"
         " dryer, dishwasher, fridge, freezer, cooker, cookers, range, oven, stove, wood burner,"
         " log burner, woodburner, fire stove, mirror, mirrors, car, trailer, van, boot, truck,"
@@ -109,6 +110,18 @@ NOUNS: Final = MappingProxyType(
         " joint, gap each end, clearance, quarter round, fall, mitre, sample tile",
     }
 )
+PLACES: Final = MappingProxyType(
+    {
+        "indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway, utility,"
+        " utility room, study, office, studio, conservatory, bedroom, cloakroom, powder room, en"
+        " suite, ensuite, dining room, laundry, pantry, larder, landing, playroom, snug, basement,"
+        " wash room, washroom, cafe, front room, indoors, indoor, restaurant, sun room, sunroom,"
+        " boot room, mud room, toilet, downstairs loo, orangery, kitchenette, laundry room",
+        "wet-room": "wet room, wetroom, shower room",
+        "outdoors": "garden, patio, terrace, yard, balcony, outdoor kitchen, outdoors, outside,"
+        " outdoor, roof terrace, courtyard, veranda, backyard, back yard, decking, gazebo, pergola",
+    }
+)
 
 # Words that give a size its role: what stands after it, and what names it before.
 ROLES: Final = MappingProxyType(
@@ -124,7 +137,8 @@ ROLES: Final = MappingProxyType(
         "apart": "apart, between, clear, inside, centres apart, over each end, each end, off the"
         " floor, off the ground, spare, overhang, away, below, down the road, miles, of space,"
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
-        " extra, more, less, out, too long, too short, higher, lower, off, up, over, between the",
+        " extra, more, less, out, too long, too short, higher, lower, off, up, over"
+        ", between the, widespread, spread, spacing, centerset, outside diameter",
         "x": "side to side, left to right, the long way, along, along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
         " along the front, running left to right, along it, along the worktop, along the top, along"
@@ -141,7 +155,8 @@ LABELS: Final = MappingProxyType(
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, diametre",
         "radius": "radius",
-        "size": "size, sizes, dimensions, dims, measures, measurements, l x w x t, l x w, l x d x t,"
+        "size": "size, sizes, dimensions, dims, measures, measurements, l x w x t, l x w"
+        ", l x d x t,"
         " finished size, overall size",
         "quantity": "qty, quantity, pieces, pcs, number, no, no off, how many, count, off",
         "piece": "piece, item, what, position, pos, description, part, product, component, room",
@@ -164,8 +179,10 @@ MARKS: Final = MappingProxyType(
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
         "instead": "instead of, rather than, and not, in place of, as opposed to",
         "correct": "sorry, correction, actually, meant, i mean, make it, should be, should read,"
-        " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake, update,"
-        " updated, oops, scrap that, scrap, instead, go with, no longer, measured again, remeasured,"
+        " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake"
+        ", update,"
+        " updated, oops, scrap that, scrap, instead, go with, no longer, measured again"
+        ", remeasured,"
         " re-measured, re measured, in fact, ps, p.s, apologies, typo, my error, i mistyped, make"
         " that, has to be, wait, on second thoughts, second thoughts, again properly, properly this"
         " time, it turns out, turns out, amend, amended, amendment, new size, now measures, i look"
@@ -175,7 +192,8 @@ MARKS: Final = MappingProxyType(
         "gone": "at the moment, there now, presently, currently, in there now, being replaced,"
         " replaces, replacing, to be replaced, coming out, coming off, at present, we have now,"
         " already there, already have, already has, got now, used to be, ripped out, next door,"
-        " that's there, going in the skip, go in the skip, that we have, in place now, in at present",
+        " that's there, going in the skip, go in the skip, that we have, in place now"
+        ", in at present",
         "new": "new, new one, replacement, i want, we want, i'd like, we'd like, would like, need,"
         " make it",
         "also": "also, another, second, as well, plus, other, further, additional, extra, a"
@@ -187,7 +205,8 @@ MARKS: Final = MappingProxyType(
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
         " middle, exactly in the middle, exact centre, exact center, dead central, bang in the"
         " middle, halfway, half way, right in the middle, smack in the middle, exactly central,"
-        " in the dead centre, in centre, in middle, mid way, midway, center it, centre it, slap bang"
+        " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
+        ", slap bang"
         " in the middle, centring, in its centre, in its center, in its middle",
         "behind": "behind, in line with, same centre line, same center line, on its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
@@ -199,7 +218,8 @@ MARKS: Final = MappingProxyType(
         " fixed from beneath, fixed from below, mounted under, under mounting, fully under, from"
         " beneath, from underneath, sits under, undermounting, under the concrete, under the top,"
         " under the slab, under-mounted, under counter, undercounter, hangs under",
-        "covered": "inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount, over mount,"
+        "covered": "inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount"
+        ", over mount,"
         " top mount, topmount, top-mount, top mounted, surface mounted, lies on top, lay on,"
         " sits on top, rim sits on, drops in, hides its own edge, edge of the hole is hidden,"
         " hangs from its rim, self rimming, self-rimming, countertop basin, on top of it, lay-on,"
@@ -208,9 +228,11 @@ MARKS: Final = MappingProxyType(
         "round": "round, circular, circle, disc, oval",
         "lshape": "l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l, it’s an l, l"
         " worktop, shape of an l, l counter, l-top, corner worktop, l top",
-        "pieces": "in two pieces, in two halves, two pieces the same, in 2 pieces, two equal pieces,"
+        "pieces": "in two pieces, in two halves, two pieces the same, in 2 pieces"
+        ", two equal pieces,"
         " two equal halves, in two equal",
-        "price": "price, prices, quote, quotation, cost, costs, estimate, how much, pricing, charge,"
+        "price": "price, prices, quote, quotation, cost, costs, estimate, how much, pricing"
+        ", charge,"
         " ballpark, budget",
         "want": "want, would like, i'd like, we'd like, i’d like, we’d like, looking for, need,"
         " after, interested in, could you make, can you make, could you do, please make, order, to"
@@ -221,14 +243,34 @@ NUMBERS: Final = MappingProxyType(
     {
         word: value
         for value, word in enumerate(
-            "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
-            " fifteen sixteen seventeen eighteen nineteen".split()
+            [
+                "zero",
+                "one",
+                "two",
+                "three",
+                "four",
+                "five",
+                "six",
+                "seven",
+                "eight",
+                "nine",
+                "ten",
+                "eleven",
+                "twelve",
+                "thirteen",
+                "fourteen",
+                "fifteen",
+                "sixteen",
+                "seventeen",
+                "eighteen",
+                "nineteen",
+            ]
         )
     }
     | {
         word: 10 * tens
         for tens, word in enumerate(
-            "twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2
+            ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], start=2
         )
     }
     | {"a": 1, "an": 1, "half": 0.5}

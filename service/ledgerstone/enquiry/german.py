@@ -40,13 +40,15 @@ NOUNS: Final = MappingProxyType(
         "hole:slot": "schlitz, langloch",
         "thing:old": "alte platte, alten fensterbänke, alte, alten, bisherige, alter",
         "thing:": "tür, türe, haustür, türen, tor, gang, flur, treppe, treppenhaus, decke, nische,"
-        " schrank, schränke, unterschrank, unterschränke, korpus, gestell, tischgestell, untergestell,"
+        " schrank, schränke, unterschrank, unterschränke, korpus, gestell, tischgestell"
+        ", untergestell,"
         " beine, tischbeine, sockel, wand, wände, ofen, kaminofen, waschmaschine, spülmaschine,"
         " geschirrspüler, kühlschrank, auto, anhänger, fenster, steckdosen, spiegel, mauer, mauern,"
         " stufen, stufe, aufzug, lift, stützen, pfeiler, heizkörper, fliesen, sessel, stühle, lkw,"
         " laibung, rolltor, kofferraum, hocker, barhocker, backofen",
         "room:indoors": "küche, bad, badezimmer, wohnzimmer, esszimmer, flur, diele, büro,"
-        " arbeitszimmer, schlafzimmer, gästebad, gäste-wc, gästewc, hauswirtschaftsraum, waschküche,"
+        " arbeitszimmer, schlafzimmer, gästebad, gäste-wc, gästewc, hauswirtschaftsraum"
+        ", waschküche,"
         " wintergarten, innen, gästetoilette",
         "room:wet-room": "nassraum, nassbereich, duschbereich",
         "room:outdoors": "garten, terrasse, balkon, draußen, draussen, außen, aussen, hof,"
@@ -56,10 +58,20 @@ NOUNS: Final = MappingProxyType(
         " schenkel, langer seite, lange schenkels",
         "leg:side": "kurzer schenkel, kurze schenkel, kurzen schenkel, kurze seite, kürzere"
         " schenkel, kurzer seite",
-        "leg:both": "beide schenkel, beide seiten, beiden schenkel, beide teile",
+        "leg:both": "beide schenkel, beider schenkel, beide seiten, beiden schenkel, beide teile",
         "leg:notch": "ausklinkung, fehlende ecke, fehlt",
         "feature:": "fase, gefast, fasen, angefast, abgerundet, gerundet, abgerundete, rundung,"
         " radius, tropfnase, tropfkante, wassernase, überstand, überstehen, fuge, überhang",
+    }
+)
+PLACES: Final = MappingProxyType(
+    {
+        "indoors": "küche, bad, badezimmer, wohnzimmer, esszimmer, flur, diele, büro,"
+        " arbeitszimmer,"
+        " schlafzimmer, gästebad, waschküche, wintergarten, innen, innenbereich",
+        "wet-room": "nassraum, nassbereich, duschbereich",
+        "outdoors": "garten, terrasse, balkon, draußen, draussen, außen, aussen, hof, außenküche,"
+        " freien, außenbereich, gartentisch, gartenbank",
     }
 )
 ROLES: Final = MappingProxyType(
@@ -111,7 +123,8 @@ MARKS: Final = MappingProxyType(
         " stimmt nicht, nun, neu gemessen, verschrieben, vertan, tippfehler, muss heißen, gemeint",
         "old": "alte, alten, alter, altes, bisherige, bisherigen, jetzige, jetzigen, vorhandene,"
         " vorhandenen, derzeitige, derzeitigen, bestehende, bestehenden",
-        "gone": "derzeit, kommt raus, kommt weg, im moment, momentan, liegt jetzt dort, wird ersetzt",
+        "gone": "derzeit, kommt raus, kommt weg, im moment, momentan, liegt jetzt dort"
+        ", wird ersetzt",
         "new": "neue, neuen, neuer, neues",
         "also": "noch, weitere, weiteren, zweite, zweites, außerdem, dazu, ebenfalls, zusätzlich",
         "about": "ca, circa, etwa, ungefähr, rund um, zirka, knapp",
@@ -156,7 +169,21 @@ NUMBERS: Final = MappingProxyType(
     {
         word: value
         for value, word in enumerate(
-            "null eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf".split()
+            [
+                "null",
+                "eins",
+                "zwei",
+                "drei",
+                "vier",
+                "fünf",
+                "sechs",
+                "sieben",
+                "acht",
+                "neun",
+                "zehn",
+                "elf",
+                "zwölf",
+            ]
         )
     }
     | {

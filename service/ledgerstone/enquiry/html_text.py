@@ -9,17 +9,20 @@ from typing import Final
 
 from selectolax.lexbor import LexborHTMLParser, LexborNode
 
-_BLOCKS: Final = frozenset(
-    "address article aside blockquote body center dd div dl dt fieldset figure footer form h1 h2"
-    " h3 h4 h5 h6 header hr li main nav ol p pre section table tbody thead tr ul".split()
+from ledgerstone.enquiry.word_sets import word_set
+
+_BLOCKS: Final = word_set(
+    "address article aside blockquote body center dd div dl dt fieldset figure footer form h1 "
+    "h2 h3 h4 h5 h6 header hr li main nav ol p pre section table tbody thead tr ul"
 )
-_SPACED: Final = frozenset("h1 h2 h3 h4 h5 h6 p table ul ol blockquote".split())
-_UNSEEN: Final = frozenset("head script style title template noscript".split())
-_STRUCK: Final = frozenset("s del strike".split())
-_CELLS: Final = frozenset("td th".split())
+_SPACED: Final = word_set("h1 h2 h3 h4 h5 h6 p table ul ol blockquote")
+_UNSEEN: Final = frozenset(["head", "script", "style", "title", "template", "noscript"])
+_STRUCK: Final = frozenset(["s", "del", "strike"])
+_CELLS: Final = frozenset(["td", "th"])
 _FORMATTING: Final = "a|b|big|code|em|font|i|nobr|s|small|strike|strong|tt|u"
 _UNCOUNTED: Final = (
-    "area|base|br|col|embed|hr|img|input|link|meta|source|wbr|p|li|dt|dd|td|th|tr|tbody|thead|option"
+    "area|base|br|col|embed|hr|img|input|link|meta|source|wbr"
+    "|p|li|dt|dd|td|th|tr|tbody|thead|option"
 )
 _TAG: Final = re.compile(rf"<(/?)(?!(?:{_UNCOUNTED})\b)([a-z][a-z0-9]*)", re.ASCII | re.IGNORECASE)
 _IS_FORMATTING: Final = re.compile(rf"(?:{_FORMATTING})\Z", re.ASCII | re.IGNORECASE)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry.focus import Heard
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
@@ -13,11 +14,17 @@ from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 
 _FAR: Final = 9
+_LEFT: Final = frozenset(["left", "links", "linken", "lh", "linke"])
+_RIGHT: Final = frozenset(["right", "rechts", "rechten", "rh", "rechte"])
+_BACK: Final = frozenset({"back", "rear", "hinten"})
+_THROUGHOUT: Final = frozenset({"throughout", "everywhere", "überall"})
 
 
 def leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before: str) -> str:
-    """Give which leg a size is of: the one named since the last size, else right after it, which
-    then names no other, else the last named."""
+    """Give which leg a size is of: named since the last size, else right after it, else before.
+
+    A leg that is named after a size is that size's and no other's.
+    """
     near = [leg for leg in legs if since <= leg.start < measure.at]
     if near:
         return near[-1].name
@@ -33,39 +40,41 @@ def read_legs(
     piece: Piece,
     measures: Sequence[Measure],
     named: dict[int, str],
-    sentence: Sentence,
-    rank: tuple[int, int],
+    heard: Heard,
     settler: Settler,
 ) -> None:
     """Give an L its sizes of one sentence: outside lengths, depths of its legs, its notch."""
     notch = [one for one in measures if named.get(one.at) == "notch" and one.role != "thick"]
     pairs = [one for one in measures if one.of > 1 and one not in notch]
     if notch:
-        _notch(piece, notch, sentence, rank, settler)
-    if pairs and len(pairs) >= 2:
-        settler.piece(piece, pairs, sentence, rank)
+        _notch(piece, notch, heard, settler)
+    if len(pairs) >= 2:
+        settler.piece(piece, pairs, heard.rank)
+    throughout = bool(_THROUGHOUT & set(heard.sentence.words))
     for measure in measures:
         if measure in notch or measure in pairs:
             continue
         leg = named.get(measure.at, "")
         if measure.role == "thick":
-            settler.piece(piece, [measure], sentence, rank)
+            settler.piece(piece, [measure], heard.rank)
         elif measure.role in ("deep", "wide") or measure.axis == "y":
-            _depth(piece, measure, leg, sentence, rank, settler)
+            _depth(piece, measure, "" if throughout else leg, heard, settler)
         else:
-            key = {"back": "length", "side": "width"}.get(leg, "")
-            if not key and measure.role == "long":
-                key = "length" if "length" not in piece.claims else "width"
-            if key:
-                claim = settler.claim(measure, "length", sentence, rank)
-                if claim is not None:
-                    say(piece.claims, key, claim)
+            _reach(piece, measure, leg, heard, settler)
 
 
-def _depth(
-    piece: Piece, measure: Measure, leg: str, sentence: Sentence, rank: tuple[int, int], settler: Settler
-) -> None:
-    claim = settler.claim(measure, "deep", sentence, rank)
+def _reach(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Settler) -> None:
+    """Take an outside length: along the back, or how far the shorter leg comes forward."""
+    key = {"back": "length", "side": "width"}.get(leg, "")
+    if not key and measure.role == "long":
+        key = "length" if "length" not in piece.claims else "width"
+    claim = settler.claim(measure, "length", heard.rank)
+    if key and claim is not None:
+        say(piece.claims, key, claim)
+
+
+def _depth(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Settler) -> None:
+    claim = settler.claim(measure, "deep", heard.rank)
     if claim is None:
         return
     if leg in ("back", "both", ""):
@@ -74,26 +83,24 @@ def _depth(
         say(piece.claims, "side_depth", claim)
 
 
-def _notch(
-    piece: Piece, notch: Sequence[Measure], sentence: Sentence, rank: tuple[int, int], settler: Settler
-) -> None:
+def _notch(piece: Piece, notch: Sequence[Measure], heard: Heard, settler: Settler) -> None:
     """The first of two is along, unless words say otherwise; a size said again only turns them."""
     for measure in [one for one in notch if one.of > 1][:2] or notch[:2]:
-        claim = settler.claim(measure, "length", sentence, rank)
+        claim = settler.claim(measure, "length", heard.rank)
         if claim is not None:
             say(piece.claims, "notch_length" if measure.place <= 1 else "notch_width", claim)
+    claims = piece.claims
     for measure in notch:
-        claim = settler.claim(measure, "length", sentence, rank) if measure.of == 1 else None
+        claim = settler.claim(measure, "length", heard.rank) if measure.of == 1 else None
         if claim is None or not measure.axis:
             continue
-        along = piece.claims.get("notch_length", [])
-        wrong = "notch_width" if measure.axis == "x" else "notch_length"
-        if along and any(claim.agrees(one) for one in piece.claims.get(wrong, [])):
-            claims = piece.claims
-            claims["notch_length"], claims["notch_width"] = claims.get("notch_width", []), along
+        along, across = claims.get("notch_length", []), claims.get("notch_width", [])
+        other = across if measure.axis == "x" else along
+        if along and any(claim.agrees(one) for one in other):
+            claims["notch_length"], claims["notch_width"] = across, along
 
 
-def corner_said(sentence: Sentence, legs: Sequence[Mention], *, is_open: bool) -> Word | None:
+def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> Word | None:
     """Give the corner that the L leaves out, from where its shorter leg or the gap is."""
     words = sentence.words
     for leg in legs:
@@ -106,18 +113,19 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention], *, is_open: bool) -
         span = (sentence.atoms[leg.start].start, sentence.atoms[high - 1].end)
         if leg.name == "side":
             return Word("front-left" if side == "right" else "front-right", (span,))
-        depth = "back" if "back" in words[low:high] or "hinten" in words[low:high] else "front"
+        depth = "back" if _BACK & set(words[low:high]) else "front"
         return Word(f"{depth}-{side}", (span,))
-    if is_open:
-        return None
     return None
 
 
 def _side(words: Sequence[str], low: int, high: int) -> str:
     """Give left or right as said, leaving out what is denied."""
     for i in range(low, high):
-        if words[i] in ("left", "links", "linken", "lh", "linke", "right", "rechts", "rechten", "rh", "rechte"):
-            denied = any(words[j] and mark("not").at(words, j) for j in range(max(0, i - 3), i))
-            if not denied:
-                return "left" if words[i] in ("left", "links", "linken", "lh", "linke") else "right"
+        before = range(max(0, i - 3), i)
+        if any(words[j] and mark("not").at(words, j) is not None for j in before):
+            continue
+        if words[i] in _LEFT:
+            return "left"
+        if words[i] in _RIGHT:
+            return "right"
     return ""

@@ -58,6 +58,7 @@ def _only(table: Mapping[str, str], *tags: str) -> dict[str, str]:
 
 
 NOUNS: Final = Phrases(english.NOUNS, german.NOUNS)
+PLACES: Final = Phrases(english.PLACES, german.PLACES)
 LABELS: Final = Phrases(english.LABELS, german.LABELS)
 SIDES: Final = Phrases(english.SIDES, german.SIDES)
 FROM: Final = Phrases({"from": english.FROM}, {"from": german.FROM})
@@ -71,7 +72,7 @@ _MARKS: Final = {
 
 
 def mark(tag: str) -> Phrases:
-    """Give the phrases of one kind of mark: ``not``, ``old``, ``centred``, …"""
+    """Give the phrases of one kind of mark, like ``not`` or ``centred``."""
     return _MARKS[tag]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import email.policy
 import re
 from dataclasses import dataclass
@@ -10,7 +11,7 @@ from email.header import decode_header, make_header
 from email.message import EmailMessage, Message
 from email.parser import BytesParser
 from email.utils import getaddresses, parsedate_to_datetime
-from typing import Final, cast
+from typing import Final
 
 from ledgerstone.enquiry.html_text import HtmlText, text_of_html
 
@@ -21,7 +22,10 @@ _HEADERS: Final = re.compile(
     rb"(?:message-id|mime-version|received|return-path|from|to|subject|date|content-type)[ \t]*:",
     re.IGNORECASE,
 )
-_IS_MESSAGE: Final = re.compile(rb"^(?:message-id|mime-version|received|return-path)[ \t]*:", re.I)
+_IS_MESSAGE: Final = re.compile(
+    rb"^(?:message-id|mime-version|received|return-path)[ \t]*:", re.IGNORECASE
+)
+_SIZED: Final = re.compile(r"\d\s?(?:mm|cm|m|in|inch|ft|feet|x|×|by|\"|')\s?\d?|\d{3}")
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
 
 
@@ -60,7 +64,7 @@ def read_mail(message: bytes | str) -> Mail:
     raw = message.encode("utf-8", "replace") if isinstance(message, str) else message
     if not _is_whole(raw):
         return Mail(_tidied(_decoded(raw, None))[:MOST_TEXT])
-    parsed = cast("EmailMessage", BytesParser(policy=email.policy.default).parsebytes(raw))
+    parsed = BytesParser(policy=email.policy.default).parsebytes(raw)
     return _mail_of(parsed)
 
 
@@ -79,6 +83,7 @@ def _is_whole(raw: bytes) -> bool:
 
 def _mail_of(parsed: EmailMessage) -> Mail:
     found = _body(parsed)
+    _with_subject(found, _header(parsed, "Subject"))
     sender = _person(parsed, "From")
     return Mail(
         text=found.text,
@@ -87,11 +92,21 @@ def _mail_of(parsed: EmailMessage) -> Mail:
         reply_to=_person(parsed, "Reply-To"),
         subject=_header(parsed, "Subject"),
         message_id=_header(parsed, "Message-ID"),
-        references=" ".join(filter(None, (_header(parsed, "References"), _header(parsed, "Message-ID")))),
+        references=" ".join(
+            filter(None, (_header(parsed, "References"), _header(parsed, "Message-ID")))
+        ),
         written=_written(parsed),
         attachments=tuple(_attachments(parsed)),
         is_automatic=_is_automatic(parsed),
     )
+
+
+def _with_subject(found: HtmlText, subject: str) -> None:
+    """Begin the text with a subject that has sizes where the text itself has none."""
+    if _SIZED.search(subject) and not _SIZED.search(found.text):
+        found.text = f"{subject}\n\n{found.text}"
+        shift = len(subject) + 2
+        found.struck = [(start + shift, end + shift) for start, end in found.struck]
 
 
 def _header(parsed: Message, name: str) -> str:
@@ -101,10 +116,8 @@ def _header(parsed: Message, name: str) -> str:
     except (ValueError, LookupError, IndexError, AttributeError, TypeError):
         return ""
     if "=?" in value:
-        try:
+        with contextlib.suppress(ValueError, LookupError):
             value = str(make_header(decode_header(value)))
-        except (ValueError, LookupError, UnicodeError):
-            pass
     return " ".join(value.split())[:998]
 
 
@@ -166,7 +179,8 @@ def _attachments(parsed: Message) -> list[str]:
 
 def _body(parsed: Message) -> HtmlText:
     """Choose the plain text, or the HTML where only it shows a table or what is struck out."""
-    plain, pages = [], []
+    plain: list[str] = []
+    pages: list[str] = []
     for part in _parts(parsed):
         if _is_attachment(part):
             continue

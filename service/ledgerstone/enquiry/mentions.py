@@ -7,33 +7,38 @@ from typing import Final
 
 from ledgerstone.enquiry.lexicon import NOUNS, NUMBERS, mark, noun_ending
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
 
-_PREPOSITIONS: Final = frozenset(
-    "for in of to at under over behind beside against between on along with into from by near onto"
-    " above below underneath around inside round off beneath fits past through für im am an auf unter"
-    " über hinter neben zwischen mit bei zum zur vom von aus ins vor".split()
+_PREPOSITIONS: Final = word_set(
+    "for in of to at under over behind beside against between on along with into from by near "
+    "onto above below underneath around inside off beneath fits past through für im am an auf "
+    "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor"
 )
-_DETERMINERS: Final = frozenset(
-    "a an the this that these those my our your his her its their one another each every some any ein"
-    " eine einen einem einer der die das den dem des unser unsere unserem unserer mein meine diese"
-    " dieser dieses".split()
+_DETERMINERS: Final = word_set(
+    "a an the this that these those my our your his her its their one another each every some "
+    "any ein eine einen einem einer der die das den dem des unser unsere unserem unserer mein "
+    "meine diese dieser dieses"
 )
-_INDEFINITE: Final = frozenset("a an one another ein eine einen einem einer some any".split())
-_VERBS: Final = frozenset(
-    "is are has have be goes go wants needs need want should would will can sits stands ist sind hat"
-    " wird soll muss and or und oder but so then please like sure price quote quotation make".split()
+_INDEFINITE: Final = word_set("a an one another ein eine einen einem einer some any")
+_VERBS: Final = word_set(
+    "is are has have be goes go wants needs need want should would will can sits stands ist "
+    "sind hat wird soll muss and or und oder but so then please like sure price quote "
+    "quotation make"
 )
-_PLURALS: Final = frozenset(
-    "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables löcher"
-    " ausschnitte tischplatten platten pieces teile worktops benches sills upstands hobs openings slots"
-    " cables fensterbänke plates wastes parasols counters countertops hearths splashbacks".split()
+_PLURALS: Final = word_set(
+    "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
+    "löcher ausschnitte tischplatten platten pieces teile worktops benches sills upstands "
+    "hobs openings slots cables fensterbänke plates wastes parasols counters countertops "
+    "hearths splashbacks"
 )
 
 
 @dataclass(slots=True)
 class Mention:
-    """Words of a sentence that name something: ``kind`` is slab, open, hole, thing, room, leg or
-    feature; ``name`` which one."""
+    """Words of a sentence that name something.
+
+    ``kind`` is slab, open, hole, thing, room, leg or feature; ``name`` is which one.
+    """
 
     start: int
     end: int
@@ -69,7 +74,10 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
             continue
         kind, _, name = tag.partition(":")
         mention = Mention(i, i + count, kind, name)
-        mention.is_plural = words[i + count - 1] in _PLURALS
+        last = words[i + count - 1]
+        mention.is_plural = last in _PLURALS or (
+            kind == "slab" and last.endswith("s") and len(last) > 4
+        )
         _describe(sentence, mention)
         found.append(mention)
         i += count
@@ -78,8 +86,16 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
 
 def _whole_word(word: str, tag: str) -> str:
     if tag == "hole:":
-        for part, name in (("spül", "sink"), ("becken", "basin"), ("kochfeld", "hob"), ("hahn", "tap"),
-                           ("armatur", "tap"), ("kabel", "cable"), ("schirm", "parasol"), ("ablauf", "waste")):
+        for part, name in (
+            ("spül", "sink"),
+            ("becken", "basin"),
+            ("kochfeld", "hob"),
+            ("hahn", "tap"),
+            ("armatur", "tap"),
+            ("kabel", "cable"),
+            ("schirm", "parasol"),
+            ("ablauf", "waste"),
+        ):
             if part in word:
                 return f"open:{name}"
     return tag
@@ -104,10 +120,17 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
         if atom.kind in ("mark", "other") and atom.word not in "-/":
             break
         word = atom.word
-        if word in NUMBERS and not mention.determiner and word not in ("a", "an", "one", "half", "ein", "eine", "einen", "einem"):
+        if (
+            word in NUMBERS
+            and not mention.determiner
+            and word not in ("a", "an", "one", "half", "ein", "eine", "einen", "einem")
+        ):
             mention.count = mention.count or int(NUMBERS[word])
         elif word in _DETERMINERS:
             mention.determiner = mention.determiner or word
+        elif word == "off" and i and atoms[i - 1].kind == "size":
+            i -= 1  # "3 off shelves"
+            continue
         elif word in _PREPOSITIONS:
             mention.preposition = word
             break
@@ -139,14 +162,24 @@ def _joined(sentence: Sentence, found: list[Mention]) -> list[Mention]:
         before = joined[-1] if joined else None
         if before is None:
             joined.append(mention)
-        elif mention.kind == "hole" and before.kind == "open" and _gap(sentence, before, mention) == 0:
+        elif (
+            mention.kind == "hole"
+            and before.kind == "open"
+            and _gap(sentence, before, mention) == 0
+        ):
             before.end, before.names_hole = mention.end, True
             before.hole_kind = mention.name
             before.is_plural = mention.is_plural
-        elif before.kind == "hole" and mention.kind == "open" and _is_for(sentence, before, mention):
+        elif (
+            before.kind == "hole" and mention.kind == "open" and _is_for(sentence, before, mention)
+        ):
             before.kind, before.name, before.names_hole = "open", mention.name, True
             before.hole_kind = before.hole_kind or ""
-        elif mention.kind == "slab" and before.kind == "open" and _gap(sentence, before, mention) == 0:
+        elif (
+            mention.kind == "slab"
+            and before.kind == "open"
+            and _gap(sentence, before, mention) == 0
+        ):
             mention.start = before.start
             mention.determiner, mention.count = before.determiner, before.count or mention.count
             mention.preposition = before.preposition

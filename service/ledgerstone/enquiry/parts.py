@@ -1,4 +1,4 @@
-"""A message's text in parts: the newest words, what they quote or pass on, and what to leave out."""
+"""A message's text in parts: the newest words, what they quote, and what to leave out."""
 
 from __future__ import annotations
 
@@ -13,44 +13,57 @@ Span = tuple[int, int]
 PartKind = Literal["newest", "quoted", "forwarded"]
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
-_FIRST_HEADER: Final = re.compile(r"[> \t*]*(?:from|von|de|da|van)[ \t*]*:[ \t*]*(\S.{0,300})", re.I)
+_FIRST_HEADER: Final = re.compile(
+    r"[> \t*]*(?:from|von|de|da|van)[ \t*]*:[ \t*]*(\S.{0,300})", re.IGNORECASE
+)
 _NEXT_HEADER: Final = re.compile(
-    r"[> \t*]*(?:sent|date|subject|to|cc|gesendet|datum|betreff|an|enviado|enviada|para|assunto|asunto"
+    r"[> \t*]*(?:sent|date|subject|to|cc|gesendet|datum|betreff|an|enviado|enviada|para"
+    r"|assunto|asunto"
     r"|envoyé|à|objet|verzonden|aan|onderwerp|inviato|a|oggetto|reply-to)[ \t*]*:",
-    re.I,
+    re.IGNORECASE,
 )
 _DATE_HEADER: Final = re.compile(
-    r"[> \t*]*(?:sent|date|gesendet|datum|enviado|enviada|envoyé|verzonden|inviato)[ \t*]*:(.{1,120})",
-    re.I,
+    r"[> \t*]*(?:sent|date|gesendet|datum|enviado|enviada|envoyé|verzonden"
+    r"|inviato)[ \t*]*:(.{1,120})",
+    re.IGNORECASE,
 )
 _SEPARATOR: Final = re.compile(
     r"[> \t]*(?:[-_*]{2,}[ \t]{0,3}(?:forwarded|original|ursprüngliche|weitergeleitete)"
     r"|begin forwarded message|anfang der weitergeleiteten)",
-    re.I,
+    re.IGNORECASE,
 )
-_FORWARDS: Final = re.compile(r"forward|weitergeleitet", re.I)
+_FORWARDS: Final = re.compile(r"forward|weitergeleitet", re.IGNORECASE)
 _ATTRIBUTION: Final = re.compile(
     r"[> \t]*(?:(?:on|am|le|el|op|il)\s.{1,200}(?:wrote|schrieb|écrit|escribió|schreef|scritto)"
-    r"(?:\s.{0,120})?:|on\s.{1,120},.{1,60}wrote:|\S.{0,80}\b(?:wrote|schrieb)\s(?:on|am)?.{0,60}:)\s*\Z",
-    re.I,
+    r"(?:\s.{0,120})?:|on\s.{1,120},.{1,60}wrote:|\S.{0,80}\b(?:wrote|schrieb)\s(?:on"
+    r"|am)?.{0,60}:)\s*\Z",
+    re.IGNORECASE,
 )
 _QUOTE: Final = re.compile(r"[ \t]*>")
 _CLOSING: Final = re.compile(
-    r"[ \t]*(?:(?:with |mit )?(?:many |kind |best |warm |kindest |warmest |friendly |very best |all the "
-    r"|yours |freundlichen |freundlicher |freundliche |viele |beste |liebe |herzliche |schöne |kindly )*"
-    r"(?:regards|thanks|thank you|cheers|wishes|greetings|best|faithfully|sincerely|truly|ta|rgds|br|kr"
-    r"|grüßen|grüße|gruß|gruss|gruessen|grüsse|dank|danke|vg|mfg|lg|obrigado|merci|warmly|yours|ttfn"
-    r"|cordially|bye|love|respectfully)(?: (?:in advance|again|so much|very much|a lot|and regards"
+    r"[ \t]*(?:(?:with |mit )?(?:many |kind |best |warm |kindest |warmest |friendly "
+    r"|very best |all the "
+    r"|yours |freundlichen |freundlicher |freundliche |viele |beste |liebe |herzliche |schöne "
+    r"|kindly )*"
+    r"(?:regards|thanks|thank you|cheers|wishes|greetings|best|faithfully|sincerely|truly|ta"
+    r"|rgds|br|kr"
+    r"|grüßen|grüße|gruß|gruss|gruessen|grüsse|dank|danke|vg|mfg|lg|obrigado|merci|warmly"
+    r"|yours|ttfn"
+    r"|cordially|bye|love|respectfully|warmest|many thanks|ciao|sincerest)(?: (?:in advance"
+    r"|again|so much|very much|a lot|and regards"
     r"|and best wishes|for reading to the end|eh|aus \w+))?)[ \t]*[,.!-]*[ \t]*(.{0,60})\Z",
-    re.I,
+    re.IGNORECASE,
 )
-_POSTSCRIPT: Final = re.compile(r"[ \t]*p\.?\s?s\b", re.I)
-_DEVICE: Final = re.compile(r"[ \t]*(?:sent from my|sent via|gesendet von|von meinem|get outlook for)", re.I)
+_POSTSCRIPT: Final = re.compile(r"[ \t]*p\.?\s?s\b", re.IGNORECASE)
+_DEVICE: Final = re.compile(
+    r"[ \t]*(?:sent from my|sent via|gesendet von|von meinem|get outlook for)", re.IGNORECASE
+)
 _FOOTER: Final = re.compile(
-    r"[ \t]*(?:this (?:e-?mail|mail|message) (?:and any|was sent|is (?:confidential|intended)|has been"
+    r"[ \t]*(?:this (?:e-?mail|mail|message) (?:and any|was sent|is (?:confidential|intended)"
+    r"|has been"
     r"|may contain)|confidential|disclaimer|diese e-?mail|registered (?:office|in)|unsubscribe"
     r"|you (?:get|received) this|company (?:no|reg)|vat (?:no|reg))",
-    re.I,
+    re.IGNORECASE,
 )
 _DELIMITER: Final = re.compile(r"(?:--|__+|—)[ \t]*\Z")
 MOST_LINES: Final = 20_000
@@ -72,7 +85,7 @@ class Part:
 
     kind: PartKind
     lines: list[Line]
-    author: Person = Person()
+    author: Person = field(default_factory=Person)
     dated: str = ""
     signature: list[Line] = field(default_factory=list)
 
@@ -84,8 +97,10 @@ class Part:
 
 @dataclass(slots=True)
 class Parts:
-    """The parts in the order of the text, what to leave out with why, and whether replies stand
-    between the quoted lines."""
+    """The parts in the order of the text, and what to leave out with why.
+
+    ``is_inline``: replies stand between the quoted lines.
+    """
 
     parts: list[Part]
     ignored: list[tuple[int, int, str]]
@@ -200,9 +215,13 @@ def _person_in(text: str) -> Person:
     found = _ADDRESS.search(text)
     before = text[: found.start()] if found else text
     name = re.split(r"[<\[(\"]|mailto:", before)[0].strip(" ,:*\"'")
-    if re.match(r"(?:on|am|le|op)\s", name, re.I):
+    if re.match(r"(?:on|am|le|op)\s", name, re.IGNORECASE):
         name = name.rpartition(",")[2].strip()
-        name = re.sub(r"\s(?:wrote|schrieb)\b.*", "", re.sub(r".*?\d\d:\d\d\S*\s?(?:[AaPp][Mm])?,?\s?", "", name))
+        name = re.sub(
+            r"\s(?:wrote|schrieb)\b.*",
+            "",
+            re.sub(r".*?\d\d:\d\d\S*\s?(?:[AaPp][Mm])?,?\s?", "", name),
+        )
     name = re.sub(r"\s(?:wrote|schrieb)\b.*", "", name)
     return Person(name.strip(), found[0] if found else "")
 
@@ -233,13 +252,20 @@ def _leave_out(part: Part, found: Parts) -> None:
     part.lines = kept
 
 
+def is_closing(words: str) -> bool:
+    """Whether a line is only the closing words of a letter."""
+    found = _CLOSING.match(words.strip())
+    return found is not None and not found[1].strip()
+
+
 def _signed_from(lines: list[Line]) -> int:
     """Give the line that closes a letter, or one past the last: few lines follow it."""
     filled = [i for i, line in enumerate(lines) if line.words.strip()]
     for back, i in enumerate(reversed(filled[-14:])):
         words = lines[i].words.strip()
         found = _CLOSING.match(words)
-        if found and len(found[1].split()) <= 6 and not re.search(r"\d", found[1]):
-            if back <= 7 or any(_POSTSCRIPT.match(lines[j].words) for j in filled[-back:]):
-                return i
+        if found is None or len(found[1].split()) > 6 or re.search(r"\d", found[1]):
+            continue
+        if back <= 7 or any(_POSTSCRIPT.match(lines[j].words) for j in filled[-back:]):
+            return i
     return len(lines)

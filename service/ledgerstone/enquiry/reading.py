@@ -8,8 +8,9 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
+from ledgerstone.enquiry.measures import measures_of
 from ledgerstone.enquiry.parts import Line, Part, Parts, lines_of
-from ledgerstone.enquiry.scene import Scene
+from ledgerstone.enquiry.scene import NOWHERE, Scene
 from ledgerstone.enquiry.sentences import Sentence, sentences_of
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.tables import read_table, tables_in
@@ -19,7 +20,6 @@ from ledgerstone.enquiry.walk import Walker
 _INCHES: Final = re.compile(
     r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our|front|total|one)\b))|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
 )
-_ANY_SIZE: Final = re.compile(r"\d\s?(?:mm|cm|m\b|in\b|\"|x\s?\d|×\s?\d|ft|inch)|\d\d\d")
 
 
 @dataclass(slots=True)
@@ -32,7 +32,9 @@ class Layered:
     sentences: list[Sentence] = field(default_factory=list)
 
 
-def read_scene(text: str, subject: str, parts: Parts, struck: Sequence[Span], own: Sequence[bool]) -> Scene:
+def read_scene(
+    text: str, subject: str, parts: Parts, struck: Sequence[Span], own: Sequence[bool]
+) -> Scene:
     """Read all parts, the oldest first, the subject before the newest."""
     masked = _masked(text, struck)
     has_inches = bool(_INCHES.search(text))
@@ -44,12 +46,22 @@ def read_scene(text: str, subject: str, parts: Parts, struck: Sequence[Span], ow
         one.sentences = sentences_of(text, one.part.lines, masked, has_inches=has_inches)
     every = [sentence for one in layered for sentence in one.sentences]
     settler = Settler(Amounts(text, every))
-    walker = Walker(settler, has_sizes=bool(_ANY_SIZE.search(text)))
+    walker = Walker(settler, has_sizes=_has_sizes(every))
+    if subject:
+        _read_subject(subject, walker, 0)
     for one in layered:
-        if one is layered[-1] and subject:
-            _read_subject(subject, walker, one.layer)
         _read_part(text, one, masked, walker, has_inches=has_inches)
     return walker.subjects.scene
+
+
+def _has_sizes(sentences: Sequence[Sentence]) -> bool:
+    """Whether any size has a word that names it, or stands in a group."""
+    named = {"long", "wide", "deep", "thick", "dia"}
+    return any(
+        measure.of > 1 or measure.role in named
+        for sentence in sentences
+        for measure in measures_of(sentence)
+    )
 
 
 def _masked(text: str, struck: Sequence[Span]) -> list[Span]:
@@ -69,10 +81,18 @@ def _read_subject(subject: str, walker: Walker, layer: int) -> None:
         if not any(atom.kind == "size" for atom in sentence.atoms):
             sentence.starts_paragraph = True
             walker.read(sentence, layer)
-    walker.is_correcting = False
+    walker.focus.is_correcting = False
+    for piece in walker.subjects.scene.pieces:  # the subject stands outside the text
+        piece.spans = []
+        for opening in piece.openings:
+            opening.spans, opening.rim = [], None
+    rooms = walker.subjects.scene.rooms
+    rooms[:] = [(name, NOWHERE, piece) for name, _, piece in rooms]
 
 
-def _read_part(text: str, one: Layered, masked: Sequence[Span], walker: Walker, *, has_inches: bool) -> None:
+def _read_part(
+    text: str, one: Layered, masked: Sequence[Span], walker: Walker, *, has_inches: bool
+) -> None:
     """Read a part's sentences and its tables in the order in which they stand."""
     tables = tables_in(text, one.part.lines)
     taken = {line.start for table in tables for line in table.lines}

@@ -11,8 +11,11 @@ from ledgerstone.enquiry.scene import AGREE_MM, Claim, Claims, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import Subjects
+from ledgerstone.enquiry.word_sets import word_set
 
-_ACCEPTS: Final = frozenset("please fine ok okay good yes go suits do great perfect bitte passt gut then thanks".split())
+_ACCEPTS: Final = word_set(
+    "please fine ok okay good yes go suits do great perfect bitte passt gut then thanks"
+)
 _ROLE_OF: Final = {
     "length": "length",
     "width": "deep",
@@ -25,8 +28,25 @@ _ROLE_OF: Final = {
     "front": "place",
     "back": "place",
 }
-_KEY_OF: Final = {"thick": "thickness", "long": "length", "deep": "width", "wide": "width", "dia": "diameter"}
+_KEY_OF: Final = {
+    "thick": "thickness",
+    "long": "length",
+    "deep": "width",
+    "wide": "width",
+    "dia": "diameter",
+}
 _SHORT: Final = 14
+_NEAR: Final = 1.6
+_MAKES: Final = frozenset(
+    {
+        ("make", "that"),
+        ("make", "it"),
+        ("should", "be"),
+        ("should", "read"),
+        ("machen", "sie"),
+        ("meant", "to"),
+    }
+)
 
 
 class Replacing:
@@ -53,10 +73,10 @@ class Replacing:
 
     def settled(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Settle what a sentence corrects or answers; its sizes are then marked."""
-        done = self._corrects(sentence, sizes, rank)
+        done = self._corrects(sizes, rank) or self.makes(sentence, sizes, rank)
         return self._answers(sentence, sizes, rank) or done
 
-    def _corrects(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
+    def _corrects(self, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         any_done = False
         for old in [one for one in sizes if one.replaced]:
             new = [one for one in sizes if not one.replaced and one.at < old.at][-1:] or [
@@ -65,13 +85,43 @@ class Replacing:
             if not new or new[0].side:
                 continue
             for claims, key in self._known(old):
-                claim = self.settler.claim(new[0], _ROLE_OF.get(key, "place"), sentence, (rank[0], 1))
+                claim = self.settler.claim(new[0], _ROLE_OF.get(key, "place"), (rank[0], 1))
                 if claim is not None:
                     say(claims, key, claim)
                     new[0].role = f"={key}"
                     any_done = True
                 break
         return any_done
+
+    def makes(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
+        """Take "make that 1050" for whichever size of the piece is nearest to it."""
+        words = sentence.words
+        led = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
+        piece = self.subjects.piece
+        if not led or piece is None:
+            return False
+        after = [
+            one
+            for one in sizes
+            if led[-1] < one.at <= led[-1] + 4 and not one.role and not one.side and one.of == 1
+        ]
+        if len(after) != 1:
+            return False
+        if not piece.has_size():
+            return False
+        near: list[tuple[float, str, Claim]] = []
+        for key, listed in piece.claims.items():
+            claim = self.settler.claim(after[0], _ROLE_OF.get(key, "deep"), (rank[0], 1))
+            if claim is not None and listed and key in _ROLE_OF:
+                near.append(
+                    (max(claim.mm, listed[-1].mm) / min(claim.mm, listed[-1].mm), key, claim)
+                )
+        near.sort(key=lambda one: one[0])
+        if not near or near[0][0] > _NEAR or (len(near) > 1 and near[1][0] < near[0][0] * 1.2):
+            return False
+        say(piece.claims, near[0][1], near[0][2])
+        after[0].role = f"={near[0][1]}"
+        return True
 
     def _known(self, old: Measure) -> Iterable[tuple[Claims, str]]:
         """Find what has the size that is replaced, the pieces' own first."""
@@ -109,7 +159,7 @@ class Replacing:
             key = self.asked
         if not key:
             return False
-        claim = self.settler.claim(measure, _ROLE_OF.get(key, "place"), sentence, rank)
+        claim = self.settler.claim(measure, _ROLE_OF.get(key, "place"), rank)
         if claim is None:
             return False
         say(self.subjects.piece.claims, key, claim)

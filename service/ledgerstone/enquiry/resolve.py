@@ -40,6 +40,7 @@ class PieceFound:
     values: dict[str, Claim] = field(default_factory=dict)
     doubts: list[Doubt] = field(default_factory=list)
     openings: list[OpeningFound] = field(default_factory=list)
+    points: list[tuple[Length, Length]] = field(default_factory=list)
 
     def doubted(self, at: str) -> bool:
         """Whether two readings of a value remain."""
@@ -110,7 +111,10 @@ def _settle_wide(claims: dict[str, list[Claim]]) -> None:
 
 def _settle_edges(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
     """Take the box round a piece from its sides; front and back that differ make no rectangle."""
-    for key, sides in (("length", ("edge:front", "edge:back")), ("width", ("edge:left", "edge:right"))):
+    for key, sides in (
+        ("length", ("edge:front", "edge:back")),
+        ("width", ("edge:left", "edge:right")),
+    ):
         said = [one for side in sides for one in newest(claims.get(side, []))]
         if said and not claims.get(key):
             claims[key] = [max(said, key=lambda one: one.mm)]
@@ -120,7 +124,9 @@ def _settle_edges(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
             found.kind = "rectangle"
 
 
-def _value(values: dict[str, Claim], doubts: list[Doubt], key: str, claims: Sequence[Claim]) -> None:
+def _value(
+    values: dict[str, Claim], doubts: list[Doubt], key: str, claims: Sequence[Claim]
+) -> None:
     kept = newest(claims)
     if len(kept) == 1:
         one = kept[0]
@@ -136,11 +142,21 @@ def _value(values: dict[str, Claim], doubts: list[Doubt], key: str, claims: Sequ
 
 def _notch(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
     """The corner left out is what the legs' depths leave of the outside sizes."""
-    for key, outside, leg in (("notch_length", "length", "side_depth"), ("notch_width", "width", "back_depth")):
+    for key, outside, leg in (
+        ("notch_length", "length", "side_depth"),
+        ("notch_width", "width", "back_depth"),
+    ):
         depths = newest(claims.get(leg, []))
         whole = found.values.get(outside)
-        if key not in found.values and len(depths) == 1 and whole is not None and whole.mm > depths[0].mm:
-            found.values[key] = worked_out(whole.length, whole.mm - depths[0].mm, [whole, depths[0]])
+        if (
+            key not in found.values
+            and len(depths) == 1
+            and whole is not None
+            and whole.mm > depths[0].mm
+        ):
+            found.values[key] = worked_out(
+                whole.length, whole.mm - depths[0].mm, [whole, depths[0]]
+            )
         elif len(depths) > 1:
             found.doubts.append(Doubt(key, depths))
 
@@ -155,7 +171,10 @@ def _wanted(piece: Piece) -> list[Opening]:
         stands = one.rim is not None and one.rim.value == "covered" and one.what == "basin"
         has_waste = any(other.what == "waste" and other is not one for other in piece.openings)
         named = one.what not in ("hole", "post", "bin") and (one.is_asked or one.rim is not None)
-        if sized or (not (stands and has_waste) and named and (one.has_place() or one.is_asked)):
+        if stands and not sized:
+            for other in piece.openings:
+                other.rim = other.rim or (one.rim if other.what == "waste" else None)
+        if sized or (not (stands and (has_waste or not one.names_hole)) and named):
             kept.append(one)
     return kept
 
@@ -185,8 +204,15 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
     near, far = _AXES[axis]
     claims = made.opening.claims
     extent = found.extent(axis)
+    half = _half(made, axis)
     places = list(claims.get(near, []))
-    for claim in claims.get(far, []):
+    far_off = list(claims.get(far, []))
+    for side, listed in ((near, places), (far, far_off)):
+        for claim in claims.get(f"{side}_edge", []):
+            if half is not None:
+                reached = worked_out(claim.length, claim.mm + half.mm / 2, [claim, half])
+                listed.append(_ranked(reached, claim))
+    for claim in far_off:
         if extent is not None and extent.mm > claim.mm:
             turned = worked_out(claim.length, extent.mm - claim.mm, [claim, extent])
             places.append(_ranked(turned, claim))
@@ -204,8 +230,21 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
         made.doubts.append(Doubt(axis, [value]))
 
 
+def _half(made: OpeningFound, axis: str) -> Claim | None:
+    """Give an opening's size along an axis, half of which lies before its middle."""
+    return made.values.get("diameter") or made.values.get({"x": "length", "y": "width"}[axis])
+
+
 def _ranked(claim: Claim, like: Claim) -> Claim:
-    return Claim(claim.length, claim.spans, like.rank, like.order, like.strong, like.about, "worked-out")
+    return Claim(
+        claim.length, claim.spans, like.rank, like.order, like.strong, like.about, "worked-out"
+    )
+
+
+def _middle(found: PieceFound) -> Claim | None:
+    """Give the middle of a slab's length."""
+    extent = found.extent("x")
+    return worked_out(extent.length, extent.mm / 2, [extent]) if extent is not None else None
 
 
 def _level(found: PieceFound) -> None:
@@ -213,10 +252,12 @@ def _level(found: PieceFound) -> None:
     by_opening = {id(one.opening): one for one in found.openings}
     for _ in range(2):
         for made in found.openings:
-            other = by_opening.get(id(made.opening.level_with))
-            if other is None or "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):
+            if "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):
                 continue
-            centre = other.values.get("x")
+            other = by_opening.get(id(made.opening.level_with))
+            if other is None and not (made.opening.offset_sign and made.opening.level_with is None):
+                continue
+            centre = other.values.get("x") if other is not None else _middle(found)
             if centre is None:
                 continue
             spans = (*made.opening.level_spans, *centre.spans)

@@ -11,6 +11,7 @@ from ledgerstone.quantities import Length
 
 Span = tuple[int, int]
 How = Literal["said", "worked-out"]
+NOWHERE: Span = (-1, -1)  # of what stands outside the text
 AGREE_MM = 0.5
 CONVERTED_SHARE = 0.004  # 72 in and 1829 mm are one size said twice
 
@@ -60,6 +61,9 @@ class Word:
     spans: tuple[Span, ...] = ()
 
 
+PLACES = tuple(
+    f"{side}{end}" for side in ("left", "right", "front", "back") for end in ("", "_edge")
+)
 Claims = dict[str, list[Claim]]
 
 
@@ -89,7 +93,7 @@ class Opening:
 
     def has_place(self) -> bool:
         """Whether anything of its place was said."""
-        sides = any(self.claims.get(key) for key in ("left", "right", "front", "back"))
+        sides = any(self.claims.get(key) for key in PLACES)
         return sides or bool(self.centred or self.loosely_centred or self.level_with)
 
 
@@ -109,7 +113,6 @@ class Piece:
     spans: list[Span] = field(default_factory=list)
     use_spans: tuple[Span, ...] = ()
     label: str = ""
-    rooms: list[tuple[str, Span]] = field(default_factory=list)
     wants_least: bool = False
 
     def has_size(self) -> bool:
@@ -123,6 +126,7 @@ class Scene:
 
     pieces: list[Piece] = field(default_factory=list)
     common: Claims = field(default_factory=dict)
+    rooms: list[tuple[str, Span, Piece | None]] = field(default_factory=list)
 
 
 def say(claims: Claims, key: str, claim: Claim) -> None:

@@ -5,19 +5,25 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Final, Literal
 
 from ledgerstone.enquiry.parts import Line
 from ledgerstone.enquiry.sizes import Size, SizeReader
 from ledgerstone.enquiry.tokens import Span, Token, tokens_of
+from ledgerstone.enquiry.word_sets import word_set
 
 _BULLET: Final = re.compile(
-    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)|pos\.?\s?\d{1,2}\b[.:]?)[ \t]+", re.I
+    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)"
+    r"|pos\.?\s?\d{1,2}\b[.:]?)[ \t]+",
+    re.IGNORECASE,
 )
 _LABEL: Final = re.compile(r"[ \t]*[^\W\d_][^:|\t.!?]{0,48}?[ \t]*(?::|\||\t)")
-_ABBREVIATIONS: Final = frozenset(
-    "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl z.b etc tel".split()
+_ABBREVIATIONS: Final = word_set(
+    "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl "
+    "z.b etc tel"
 )
+LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
 _WIDEST_WRAP: Final = 80
 _NARROWEST_WRAP: Final = 56
 
@@ -64,7 +70,9 @@ def sentences_of(
         first = True
         for joined in _unwrapped(block):
             bullet = _BULLET.match(joined[0].words)
-            made = _read(text, joined, masked, has_inches=has_inches, skip=len(bullet[0]) if bullet else 0)
+            made = _read(
+                text, joined, masked, has_inches=has_inches, skip=len(bullet[0]) if bullet else 0
+            )
             for i, sentence in enumerate(made):
                 sentence.is_item = bullet is not None and i == 0
                 sentence.item = bullet[0].strip() if bullet else ""
@@ -74,6 +82,17 @@ def sentences_of(
             sentences += made
             first = False
     return sentences
+
+
+def flattened(text: str, lines: Sequence[Line]) -> str:
+    """Give a text of the same length whose wrapped lines are one line each, quote marks blank."""
+    chars = list(text)
+    for block in _blocks(lines):
+        for joined in _unwrapped(block):
+            for before, line in pairwise(joined):
+                own = line.end - len(line.words)
+                chars[before.end : own] = " " * (own - before.end)
+    return "".join(chars)
 
 
 def _blocks(lines: Sequence[Line]) -> list[list[Line]]:
@@ -94,11 +113,16 @@ def _unwrapped(block: list[Line]) -> list[list[Line]]:
     widest = max(len(line.words) for line in block)
     is_wrapped = _is_wrapped(block, widest)
     joined = [[block[0]]]
-    for before, line in zip(block, block[1:], strict=False):
+    for before, line in pairwise(block):
         words = line.words.split(None, 1)
         filled = len(before.words.rstrip()) + 1 + len(words[0])
         wraps = is_wrapped and filled > widest - 4
-        if wraps and not _BULLET.match(line.words) and "\t" not in line.words and "|" not in line.words:
+        if (
+            wraps
+            and not _BULLET.match(line.words)
+            and "\t" not in line.words
+            and "|" not in line.words
+        ):
             joined[-1].append(line)
         else:
             joined.append([line])
@@ -111,7 +135,7 @@ def _is_wrapped(block: list[Line], widest: int) -> bool:
         return False
     full = sum(
         len(before.words.rstrip()) + 1 + len(line.words.split(None, 1)[0]) > widest - 4
-        for before, line in zip(block, block[1:], strict=False)
+        for before, line in pairwise(block)
     )
     return 2 * full >= len(block) - 1
 
@@ -149,13 +173,17 @@ def _split(atoms: list[Atom]) -> list[Sentence]:
     """End a sentence at a full stop, a question or exclamation mark, or a semicolon."""
     sentences = [Sentence()]
     for i, atom in enumerate(atoms):
+        if len(sentences[-1].atoms) >= LONGEST:
+            sentences.append(Sentence())
         sentences[-1].atoms.append(atom)
         if atom.kind != "mark" or atom.word not in ".!?;":
             continue
         following = atoms[i + 1] if i + 1 < len(atoms) else None
         apart = following is None or following.start > atom.end
         before = atoms[i - 1].word if i else ""
-        short = atom.word == "." and (before in _ABBREVIATIONS or (len(before) == 1 and atoms[i - 1].kind == "word" and before not in "x"))
+        short = atom.word == "." and (
+            before in _ABBREVIATIONS or (len(before) == 1 and atoms[i - 1].kind == "word")
+        )
         if apart and not (short and following is not None):
             sentences[-1].ends = atom.word
             sentences.append(Sentence())

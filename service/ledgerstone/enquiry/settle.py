@@ -8,10 +8,12 @@ from typing import Final
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
-from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
 
+_KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
+_PLAUSIBLE_AS: Final = {"thickness": "thickness", "diameter": "diameter", "width": "width"}
+_NO_SIZES: Final = frozenset({"radius", "thick", "apart", "quantity", "beside"})
 _THIN_MM: Final = 130.0
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
@@ -25,7 +27,12 @@ class Settler:
         self.order = 0
 
     def claim(
-        self, measure: Measure, role: str, sentence: Sentence, rank: tuple[int, int], *, strong: bool = True
+        self,
+        measure: Measure,
+        role: str,
+        rank: tuple[int, int],
+        *,
+        strong: bool = True,
     ) -> Claim | None:
         """Make the claim of one size in one role; None where it could not be that."""
         found = self.amounts.length(measure, role)
@@ -34,56 +41,58 @@ class Settler:
         self.order += 1
         start, end = measure.size.start, measure.size.end
         return Claim(
-            found[0], ((start, end),), rank, self.order, strong=strong, about=measure.about, alternative=found[1]
+            found[0],
+            ((start, end),),
+            rank,
+            self.order,
+            strong=strong,
+            about=measure.about,
+            alternative=found[1],
         )
 
     # --- pieces -----------------------------------------------------------------------------
 
-    def piece(
-        self, piece: Piece, measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
-    ) -> None:
+    def piece(self, piece: Piece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
         """Give a slab its sizes of one sentence."""
         roles = {one.role for one in measures}
         pairs: list[Measure] = []
         for measure in measures:
-            if measure.role == "thick" or (measure.place == 3 and not measure.role):
-                self._say(piece, "thickness", measure, "thickness", sentence, rank)
-            elif measure.role == "dia" or (measure.role == "across" and piece.shape == "round"):
+            key = _piece_key(piece, measure)
+            if key == "diameter":
                 piece.shape = piece.shape or "round"
-                self._say(piece, "diameter", measure, "diameter", sentence, rank)
-            elif measure.role in ("long", "x"):
-                self._say(piece, "length", measure, "length", sentence, rank)
-            elif measure.role.startswith("edge:"):
-                self._say(piece, measure.role, measure, "length", sentence, rank)
-            elif measure.role in ("deep", "y") or measure.axis == "y":
-                self._deep(piece, measure, sentence, rank)
-            elif measure.role == "high":
-                if piece.use in _UPRIGHT:
-                    self._say(piece, "width", measure, "width", sentence, rank)
-            elif measure.role in ("wide", "across") or measure.axis == "x":
-                self._wide(piece, measure, roles, sentence, rank, grouped=measure.of > 1)
-            elif measure.of > 1:
+            if key == "deep":
+                self._deep(piece, measure, rank)
+            elif key == "wide":
+                self._wide(piece, measure, roles, rank)
+            elif key == "pair":
                 pairs.append(measure)
-            elif measure.role in ("", "size"):
-                self._alone(piece, measure, sentence, rank)
+            elif key == "alone":
+                self._alone(piece, measure, measures, rank)
+            elif key:
+                self._say(piece, key, measure, _PLAUSIBLE_AS.get(key, "length"), rank)
         if pairs:
-            self._pair(piece, pairs, roles, sentence, rank)
-        self._unnamed(piece, measures, sentence, rank)
+            self._pair(piece, pairs, rank)
+        self._unnamed(piece, measures, rank)
 
     def _say(
-        self, piece: Piece, key: str, measure: Measure, role: str, sentence: Sentence, rank: tuple[int, int]
+        self,
+        piece: Piece,
+        key: str,
+        measure: Measure,
+        role: str,
+        rank: tuple[int, int],
     ) -> None:
         if role == "width" and piece.use not in _UPRIGHT:
             role = "deep"
-        claim = self.claim(measure, role, sentence, rank)
+        claim = self.claim(measure, role, rank)
         if claim is not None:
             say(piece.claims, key, claim)
 
-    def _deep(self, piece: Piece, measure: Measure, sentence: Sentence, rank: tuple[int, int]) -> None:
+    def _deep(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
-        claim = self.claim(measure, "deep", sentence, rank)
+        claim = self.claim(measure, "deep", rank)
         if claim is None and measure.place == 3:
-            self._say(piece, "thickness", measure, "thickness", sentence, rank)
+            self._say(piece, "thickness", measure, "thickness", rank)
         elif claim is not None:
             say(piece.claims, "width", claim)
 
@@ -92,10 +101,7 @@ class Settler:
         piece: Piece,
         measure: Measure,
         roles: set[str],
-        sentence: Sentence,
         rank: tuple[int, int],
-        *,
-        grouped: bool,
     ) -> None:
         """The length where the depth or the height is told apart from it, else the width."""
         known = piece.claims
@@ -103,80 +109,103 @@ class Settler:
             key = "width"
         elif roles & {"deep", "high", "y"} or "width" in known:
             key = "length"
-        elif grouped:
+        elif measure.of > 1:
             key = "length" if self._is_longest(measure) else "width"
         else:
             key = "wide"
-        self._say(piece, key, measure, "length" if key != "width" else "width", sentence, rank)
+        self._say(piece, key, measure, "length" if key != "width" else "width", rank)
 
     def _is_longest(self, measure: Measure) -> bool:
-        sizes = [self.claim(one, "length", Sentence(), (0, 0)) for one in measure.members[:2]]
+        sizes = [self.claim(one, "length", (0, 0)) for one in measure.members[:2]]
         lengths = [one.mm if one else 0.0 for one in sizes]
-        return lengths[measure.place - 1] >= max(lengths) if measure.place <= len(lengths) else False
+        return (
+            lengths[measure.place - 1] >= max(lengths) if measure.place <= len(lengths) else False
+        )
 
     def _pair(
-        self, piece: Piece, pairs: list[Measure], roles: set[str], sentence: Sentence, rank: tuple[int, int]
+        self,
+        piece: Piece,
+        pairs: list[Measure],
+        rank: tuple[int, int],
     ) -> None:
         """Of two bare numbers the longer is the length; beside a named one it is the other."""
         grouped = pairs[0].members[:2]
         named = {one.role for one in grouped} - {"", "size"}
+        if len(pairs) == 1 and named == {"dia"}:
+            self._say(piece, "thickness", pairs[0], "thickness", rank)
+            return
         if len(pairs) == 1 and named:
             is_length = named & {"deep", "high", "wide"} and not named & {"long"}
             if named & {"wide"}:
                 is_length = not self._is_longest(next(one for one in grouped if one.role == "wide"))
             key = "length" if is_length else "width"
-            self._say(piece, key, pairs[0], key, sentence, rank)
+            self._say(piece, key, pairs[0], key, rank)
             return
-        sizes = [(self.claim(one, "width" if piece.use in _UPRIGHT else "deep", sentence, rank), one) for one in pairs[:2]]
+        sizes = [
+            (self.claim(one, "width" if piece.use in _UPRIGHT else "deep", rank), one)
+            for one in pairs[:2]
+        ]
         both = [(claim, one) for claim, one in sizes if claim is not None]
         if len(both) < 2:
             return
         (first, one), (second, other) = both
         keys = ("length", "width") if first.mm >= second.mm else ("width", "length")
         for key, measure in zip(keys, (one, other), strict=True):
-            self._say(piece, key, measure, key, sentence, rank)
+            self._say(piece, key, measure, key, rank)
 
-    def _unnamed(
-        self, piece: Piece, measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
-    ) -> None:
+    def _unnamed(self, piece: Piece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
         """In a list of sizes the one without a word, beside a depth, is the length."""
         bare = [one for one in measures if one.of == 1 and one.role == "" and not one.axis]
         others = {one.role for one in measures if one.of == 1} & {"deep", "thick"}
-        if len(bare) != 1 or "deep" not in others or piece.claims.get("length") or piece.shape == "round":
+        if (
+            len(bare) != 1
+            or "deep" not in others
+            or piece.claims.get("length")
+            or piece.shape == "round"
+        ):
             return
-        claim = self.claim(bare[0], "length", sentence, rank)
+        claim = self.claim(bare[0], "length", rank)
         if claim is not None and claim.mm > _THIN_MM:
             say(piece.claims, "length", claim)
 
-    def _alone(self, piece: Piece, measure: Measure, sentence: Sentence, rank: tuple[int, int]) -> None:
+    def _alone(
+        self,
+        piece: Piece,
+        measure: Measure,
+        measures: Sequence[Measure],
+        rank: tuple[int, int],
+    ) -> None:
         """A single size without a word: a thickness if so thin, a round top's diameter if wide."""
         if measure.size.unit is None and not measure.unit_from_label:
             return
-        claim = self.claim(measure, "thickness", sentence, rank)
+        claim = self.claim(measure, "thickness", rank)
         if claim is not None and claim.mm <= _THIN_MM and "thickness" not in piece.claims:
-            if piece.has_size() or piece.use in _UPRIGHT:
+            if piece.has_size() or len(measures) > 1 or piece.use in _UPRIGHT:
                 key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
         elif piece.shape == "round" and "diameter" not in piece.claims:
-            self._say(piece, "diameter", measure, "diameter", sentence, rank)
+            self._say(piece, "diameter", measure, "diameter", rank)
 
     # --- openings ---------------------------------------------------------------------------
 
     def openings(
-        self, openings: Sequence[Opening], measures: Sequence[Measure], sentence: Sentence, rank: tuple[int, int]
+        self,
+        openings: Sequence[Opening],
+        measures: Sequence[Measure],
+        rank: tuple[int, int],
     ) -> None:
         """Give openings their sizes of one sentence, each of them the same."""
         for opening in openings:
-            if opening.what in ("bowl",):
-                continue
-            strong = opening.names_hole
             roles = {one.role for one in measures}
             for measure in measures:
-                key = self._opening_key(opening, measure, roles, measures)
+                key = _opening_key(opening, measure, roles, measures)
                 if not key:
                     continue
-                is_small = key == "diameter" or opening.what in ROUND_HOLES or opening.kind == "slot"
-                claim = self.claim(measure, "hole" if is_small else "opening", sentence, rank, strong=strong)
+                strong = measure.on_hole if measure.on_hole is not None else opening.names_hole
+                is_small = (
+                    key == "diameter" or opening.what in ROUND_HOLES or opening.kind == "slot"
+                )
+                claim = self.claim(measure, "hole" if is_small else "opening", rank, strong=strong)
                 if claim is None:
                     continue
                 known = opening.claims.get("length", []) + opening.claims.get("width", [])
@@ -185,30 +214,55 @@ class Settler:
                 else:
                     say(opening.claims, key, claim)
 
-    def _opening_key(
-        self, opening: Opening, measure: Measure, roles: set[str], measures: Sequence[Measure]
-    ) -> str:
-        role = measure.role
-        if measure.of > 1 and measure.place > 2:
-            return ""
-        if role == "dia" or (role == "across" and measure.of == 1):
-            return "diameter"
-        if role in ("deep", "high") or measure.axis == "y":
-            return "width"
-        if role == "wide":
-            return "width" if "long" in roles else "length"
-        if role == "long" or measure.axis == "x":
-            return "length"
-        if measure.of > 1:
-            return "length" if measure.place == 1 else "width"
-        if role in ("radius", "thick", "apart", "quantity"):
-            return ""
-        sized = any(one.of > 1 for one in measures) or "length" in opening.claims
-        if sized or not (opening.what in ROUND_HOLES or opening.kind == "circle" or opening.names_hole):
-            return ""
-        if measure.size.unit is None and measure.size.amount < 8 and not measure.size.has_fraction:
-            return ""
-        return "diameter"
+
+def _piece_key(piece: Piece, measure: Measure) -> str:
+    """Give what of a slab a size is, by its words and its place in a group."""
+    role = measure.role
+    if role == "thick" or (measure.place == 3 and not role):
+        key = "thickness"
+    elif role == "dia" or (role == "across" and piece.shape == "round"):
+        key = "diameter"
+    elif role == "high":
+        key = "width" if piece.use in _UPRIGHT else ""
+    elif role in _KEYS or role.startswith("edge:"):
+        key = _KEYS.get(role, role)
+    elif measure.axis:
+        key = {"x": "wide", "y": "deep"}[measure.axis]
+    elif measure.of > 1:
+        key = "pair"
+    else:
+        key = "alone" if role in ("", "size") else ""
+    return key
+
+
+def _opening_key(
+    opening: Opening, measure: Measure, roles: set[str], measures: Sequence[Measure]
+) -> str:
+    """Give what of an opening a size is: a first bare one of two runs along the slab."""
+    role = measure.role
+    if measure.place > 2 or role in _NO_SIZES:
+        return ""
+    is_across = role in ("deep", "high") or measure.axis == "y"
+    is_along = role in ("wide", "long") or measure.axis == "x"
+    if role == "dia" or (role == "across" and measure.of == 1):
+        key = "diameter"
+    elif is_across or (role == "wide" and "long" in roles):
+        key = "width"
+    elif is_along or measure.of > 1:
+        key = "length" if is_along or measure.place == 1 else "width"
+    else:
+        key = "diameter" if _is_bore(opening, measure, measures) else ""
+    return key
+
+
+def _is_bore(opening: Opening, measure: Measure, measures: Sequence[Measure]) -> bool:
+    """Whether a size without a word is a round hole's."""
+    if any(one.of > 1 for one in measures) or "length" in opening.claims:
+        return False
+    size = measure.size
+    is_count = size.unit is None and size.amount < 8 and not size.has_fraction
+    is_hole = opening.what in ROUND_HOLES or opening.kind == "circle" or opening.names_hole
+    return is_hole and not is_count
 
 
 def turn(opening: Opening, claim: Claim, axis: str) -> None:

@@ -11,52 +11,24 @@ Every step looks at a bounded number of tokens ahead, so that reading is linear.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from types import MappingProxyType
-from typing import Final
 
 from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.size_words import (
+    AFTER_INCH,
+    ARTICLES,
+    LONGEST_DIGITS,
+    MOST_SPOKEN,
+    TIMES,
+    UNDER,
+    UNITS,
+    VULGAR,
+    number,
+)
 from ledgerstone.enquiry.tokens import Token
 from ledgerstone.quantities import Unit
-
-_UNITS: Final = MappingProxyType[str, Unit](
-    {
-        **dict.fromkeys(
-            "mm mms mil mils mill millimetre millimetres millimeter millimeters milimeter milimeters"
-            " milimetre milimetres millimetern mmm mmmm milli millis".split(),
-            "mm",
-        ),
-        **dict.fromkeys(
-            "cm cms centimetre centimetres centimeter centimeters zentimeter zentimetern".split(), "cm"
-        ),
-        **dict.fromkeys("m metre metres meter meters mtr mtrs metern mtrs".split(), "m"),
-        **dict.fromkeys("in ins inch inches zoll \" ″ ”".split(), "in"),
-        **dict.fromkeys("ft feet foot fuß ' ′ ’".split(), "ft"),
-    }
-)
-_VULGAR: Final = MappingProxyType(
-    {
-        "½": Fraction(1, 2),
-        "¼": Fraction(1, 4),
-        "¾": Fraction(3, 4),
-        "⅛": Fraction(1, 8),
-        "⅜": Fraction(3, 8),
-        "⅝": Fraction(5, 8),
-        "⅞": Fraction(7, 8),
-        "⅓": Fraction(1, 3),
-        "⅔": Fraction(2, 3),
-    }
-)
-_UNDER: Final = frozenset({"2", "4", "8", "16", "32", "64"})
-_AFTER_INCH: Final = frozenset(
-    "long wide deep thick thk high tall across dia diam diameter round square x by from off back front"
-    " and or to of is are at hole apart clear centres centers radius in overall max min".split()
-)
-_LONGEST_DIGITS: Final = 9
-_GROUPED: Final = re.compile(r"\d{1,3}(?:[.,]\d{3})+\Z")
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,23 +84,23 @@ class SizeReader:
     def _amount(self, i: int) -> tuple[Fraction, Fraction | None, bool, int, bool] | None:
         kind = self._kind(i)
         if kind == "vulgar":
-            return _VULGAR[self._word(i)], None, True, i + 1, False
+            return VULGAR[self._word(i)], None, True, i + 1, False
         if kind == "word":
             spoken = self._spoken(i)
             return None if spoken is None else (spoken[0], None, False, spoken[1], True)
-        if kind != "number" or len(self._word(i)) > _LONGEST_DIGITS + 3:
+        if kind != "number" or len(self._word(i)) > LONGEST_DIGITS + 3:
             return None
         alone = self._over_under(i)
         if alone is not None:
             return alone, None, True, i + 3, False
-        amount, grouped = _number(self._word(i))
+        amount, grouped = number(self._word(i))
         extra, j = self._fraction(i + 1)
         return amount + extra, (None if extra else grouped), bool(extra), j, False
 
     def _over_under(self, i: int) -> Fraction | None:
         """Read ``3/4``, its three tokens joined."""
         over, under = self._word(i), self._word(i + 2)
-        if self._word(i + 1) != "/" or self._kind(i + 2) != "number" or under not in _UNDER:
+        if self._word(i + 1) != "/" or self._kind(i + 2) != "number" or under not in UNDER:
             return None
         if not over.isdigit() or int(over) >= int(under) or not self._joined(i + 1):
             return None
@@ -137,10 +109,10 @@ class SizeReader:
     def _fraction(self, i: int) -> tuple[Fraction, int]:
         """Read the fraction after a whole number, past a blank, a hyphen or a line's end."""
         if self._kind(i) == "vulgar":
-            return _VULGAR[self._word(i)], i + 1
+            return VULGAR[self._word(i)], i + 1
         j = i + 1 if self._word(i) in {"-", "–"} or self._kind(i) == "line" else i
         if self._kind(j) == "vulgar":
-            return _VULGAR[self._word(j)], j + 1
+            return VULGAR[self._word(j)], j + 1
         if self._kind(j) == "number":
             found = self._over_under(j)
             if found is not None:
@@ -149,47 +121,46 @@ class SizeReader:
 
     def _spoken(self, i: int) -> tuple[Fraction, int] | None:
         """Read number words: ``forty``, ``forty-five``, ``six hundred and twenty``."""
-        total = Fraction(0)
-        j, any_word = i, False
-        while j < i + 8 and self._kind(j) == "word":
-            word = self._word(j)
-            if word in ("hundred", "hundert") and any_word:
-                total *= 100
-            elif word in ("thousand", "tausend") and any_word:
-                total *= 1000
-            elif word in NUMBERS and (not any_word or NUMBERS[word] < max(total, 1)):
-                if any_word and (total % 10 or NUMBERS[word] >= 100 or total < 20):
-                    break
-                total += Fraction(NUMBERS[word])
-                any_word = True
-            elif word in ("and", "und") and any_word and total >= 100 and self._word(j + 1) in NUMBERS:
-                pass
-            else:
+        total, j = Fraction(0), i
+        while j < i + MOST_SPOKEN and self._kind(j) == "word":
+            added = self._spoken_on(total, j, is_first=j == i)
+            if added is None:
                 break
-            j += 1
+            total, j = added, j + 1
             if self._word(j) == "-" and self._word(j + 1) in NUMBERS:
                 j += 1
-        if not any_word:
+        if j == i:
             return None
         if [self._word(j + k) for k in range(3)] == ["and", "a", "half"]:
             return total + Fraction(1, 2), j + 3
-        word = self._word(i)
-        if word == "half" and self._word(j) in ("a", "an"):
+        if self._word(i) == "half" and self._word(j) in ("a", "an"):
             j += 1
-        if word in ("a", "an", "half", "one", "ein", "eine", "einen", "einem", "halben") and (
-            self._word(j) not in _UNITS or len(self._word(j)) < 4
-        ):
+        is_article = self._word(i) in ARTICLES
+        if is_article and (self._word(j) not in UNITS or len(self._word(j)) < 4):
             return None
         return total, j
+
+    def _spoken_on(self, total: Fraction, j: int, *, is_first: bool) -> Fraction | None:
+        """Give a number with one more word of it; None where the word is not of it."""
+        word = self._word(j)
+        if word in TIMES and not is_first:
+            return total * TIMES[word]
+        if word in ("and", "und") and total >= 100 and self._word(j + 1) in NUMBERS:
+            return total
+        if word not in NUMBERS:
+            return None
+        value = Fraction(NUMBERS[word])
+        fits = not total % 10 and total >= 20 and value < 100 and value < total
+        return total + value if is_first or fits else None
 
     # --- units ------------------------------------------------------------------------------
 
     def _unit(self, i: int, amount: Fraction, *, has_fraction: bool) -> tuple[Unit | None, int]:
-        j = i + 1 if self._word(i) == "-" and self._word(i + 1) in _UNITS else i
-        if self._kind(j) == "line" and self._word(j + 1) in _UNITS and self._kind(j + 1) == "word":
+        j = i + 1 if self._word(i) == "-" and self._word(i + 1) in UNITS else i
+        if self._kind(j) == "line" and self._word(j + 1) in UNITS and self._kind(j + 1) == "word":
             j += 1
         word = self._word(j)
-        unit = _UNITS.get(word)
+        unit = UNITS.get(word)
         if unit is None:
             return None, i
         if word in {'"', "'", "’", "”", "″", "′"}:
@@ -208,7 +179,7 @@ class SizeReader:
     def _is_inch(self, i: int, amount: Fraction, *, has_fraction: bool) -> bool:
         """Tell ``12 in`` from ``12 in from the right``, by what follows and what is usual here."""
         following = self._word(i + 1)
-        if self._kind(i + 1) == "word" and following not in _AFTER_INCH:
+        if self._kind(i + 1) == "word" and following not in AFTER_INCH:
             return has_fraction
         if following == "front" and self._word(i + 2) != "to":
             return has_fraction
@@ -220,7 +191,11 @@ class SizeReader:
         self, amount: Fraction, grouped: Fraction | None, unit: Unit, i: int
     ) -> tuple[Fraction, Fraction | None, int]:
         """Read what belongs to the unit: inches, hundredths of a metre, a half."""
-        if self._word(i) in ("and", "und") and self._word(i + 1) in ("a", "ein") and self._word(i + 2) in ("half", "halb"):
+        if (
+            self._word(i) in ("and", "und")
+            and self._word(i + 1) in ("a", "ein")
+            and self._word(i + 2) in ("half", "halb")
+        ):
             return amount + Fraction(1, 2), None, i + 3
         if unit == "ft":
             return self._inches(amount, i)
@@ -229,7 +204,7 @@ class SizeReader:
         return amount, grouped, i
 
     def _inches(self, feet: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
-        j = i + 1 if self._word(i) in {"-", ","} and self._kind(i + 1) in ("number", "vulgar") else i
+        j = i + 1 if self._word(i) == "-" and self._kind(i + 1) in ("number", "vulgar") else i
         found = self._amount(j) if self._kind(j) in ("number", "vulgar", "word") else None
         if found is None or found[0] >= 12:
             return feet, None, i
@@ -238,7 +213,13 @@ class SizeReader:
         if unit == "in":
             return feet + inches / 12, None, after
         bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
-        if unit is None and bare_end and (j == i) and (not spoken or inches >= 1) and self._word(j) not in ("a", "an", "one"):
+        if (
+            unit is None
+            and bare_end
+            and (j == i)
+            and (not spoken or inches >= 1)
+            and self._word(j) not in ("a", "an", "one")
+        ):
             return feet + inches / 12, None, k
         return feet, None, i
 
@@ -250,20 +231,7 @@ class SizeReader:
         unit, k = self._unit(j, hundredths, has_fraction=False)
         if unit == "cm":
             return metres + hundredths / 100, None, k
-        is_cut = self._word(j) in {"x", "×", "by", "thick", "thk", "deep", "dick"}
+        is_cut = self._word(j) in {"thick", "thk", "deep", "dick"}
         if unit is None and (self._joined(i) or self._kind(i) == "word" or not is_cut):
             return metres + hundredths / 100, None, j
         return metres, None, i
-
-
-def _number(written: str) -> tuple[Fraction, Fraction | None]:
-    """Give a number with its mark read as the decimal's, and as a thousands separator."""
-    digits = re.sub(r"[.,]", "", written)
-    marks = [c for c in written if c in ".,"]
-    grouped = Fraction(int(digits)) if marks and _GROUPED.match(written) else None
-    if not marks:
-        return Fraction(int(written)), None
-    if len(marks) > 1 and (len(set(marks)) == 1 or not written.rpartition(marks[-1])[2]):
-        return Fraction(int(digits)), Fraction(int(digits))
-    whole, _, decimals = written.rpartition(marks[-1])
-    return Fraction(f"{re.sub(r'[.,]', '', whole) or 0}.{decimals}"), grouped

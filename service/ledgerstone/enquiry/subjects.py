@@ -9,15 +9,16 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Scene
 from ledgerstone.enquiry.sentences import Atom, Sentence
+from ledgerstone.enquiry.word_sets import word_set
 
-ROUND_HOLES: Final = frozenset({"tap", "waste", "drain", "parasol", "cable", "socket", "soap", "post"})
+ROUND_HOLES: Final = word_set("tap waste drain parasol cable socket soap post")
 _SINKS: Final = frozenset({"sink", "basin"})
 _MOST = 8
 _MOST_OPENINGS = 20
-_ROW_NAMES: Final = frozenset(
-    "pos position item piece no number worktop top slab nr teil platte part row line counter shelf".split()
+_ROW_NAMES: Final = word_set(
+    "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
 )
-_ANOTHER: Final = frozenset("another second other third further weitere weiteren zweite".split())
+_ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
 
 class Subjects:
@@ -28,18 +29,29 @@ class Subjects:
         self.piece: Piece | None = None
         self.openings: list[Opening] = []
         self.awaited = 0
+        self.row: list[Opening] = []
+        self.pending = False  # whether the sentence in hand gave the piece in hand a size
 
     # --- pieces -----------------------------------------------------------------------------
 
     def start_piece(self, use: str = "") -> Piece:
         """Begin a new piece, or take up the one that has nothing yet."""
         pieces = self.scene.pieces
-        if pieces and not pieces[-1].label and set(pieces[-1].claims) == {"thickness"} and self.awaited > 1:
+        if (
+            pieces
+            and not pieces[-1].label
+            and set(pieces[-1].claims) == {"thickness"}
+            and self.awaited > 1
+        ):
             self.scene.common |= pieces[-1].claims  # "both 40 mm thick", before the list
             pieces[-1].claims = {}
-        if pieces and not pieces[-1].has_size() and not pieces[-1].openings and not pieces[-1].label:
-            piece = pieces[-1]
-        elif len(pieces) >= _MOST:
+        if (
+            pieces
+            and not self.pending
+            and not pieces[-1].has_size()
+            and not pieces[-1].openings
+            and not pieces[-1].label
+        ) or len(pieces) >= _MOST:
             piece = pieces[-1]
         else:
             piece = Piece()
@@ -53,7 +65,9 @@ class Subjects:
         """Give the piece in hand; the first is begun where none is."""
         return self.piece if self.piece is not None else self.start_piece()
 
-    def piece_for(self, mention: Mention, sentence: Sentence, sizes: list[Measure], *, free: bool) -> Piece | None:
+    def piece_for(
+        self, mention: Mention, sentence: Sentence, sizes: list[Measure], *, free: bool
+    ) -> Piece | None:
         """Give the piece that a slab's name means; None where it is only spoken of in passing.
 
         Parameters
@@ -64,7 +78,7 @@ class Subjects:
         if mention.is_denied or mention.is_old:
             return None
         pieces = self.scene.pieces
-        own = _own_sizes(mention, sentence, sizes)
+        own = _own_sizes(mention, sizes)
         if not pieces or self.piece is None:
             return self.start_piece(mention.name)
         if self._is_further(mention, sentence, own=own, free=free):
@@ -77,23 +91,24 @@ class Subjects:
             return (own or self.awaited > 1) and not mention.preposition
         near = sentence.words[max(0, mention.start - 4) : mention.start]
         is_another = bool(_ANOTHER & set(near)) and mention.determiner not in ("the", "die", "der")
-        if is_another and (own or free) and current.has_size():
+        begun = current.has_size() or self.pending
+        if is_another and (own or free) and begun:
             return True
         same = any(piece.use == mention.name or not mention.name for piece in self.scene.pieces)
         if same or not current.use:
             return False
         if free:
             return mention.is_indefinite and mention.preposition in ("", "for", "für", "of")
-        return own and mention.preposition in ("", "for") and current.has_size() and mention.is_indefinite
+        return own and mention.preposition in ("", "for") and begun and mention.is_indefinite
 
     def _known(self, mention: Mention, *, own: bool) -> Piece | None:
         pieces = self.scene.pieces
-        if mention.is_plural and not mention.count and len(pieces) > 1:
-            return None
         fresh = self.current()
         if fresh.label and not fresh.use and not fresh.has_size():
             fresh.use = mention.name
             return fresh
+        if mention.is_plural and not mention.count and len(pieces) > 1:
+            return None
         alike = [piece for piece in pieces if mention.name and piece.use == mention.name]
         if alike:
             piece = self.current() if self.current() in alike else alike[-1]
@@ -134,6 +149,8 @@ class Subjects:
         what = "" if mention.kind == "hole" else mention.name
         alike = self._alike(piece, what)
         near = sentence.words[max(0, mention.start - 4) : mention.start]
+        sizes = [i for i, word in enumerate(near) if not word]
+        near = near[sizes[-1] + 1 :] if sizes else near
         more = bool(_ANOTHER & set(near)) and mention.is_indefinite
         if not what:
             return self._hole(piece, mention, more=more)
@@ -143,8 +160,12 @@ class Subjects:
             return alike
         nameless = [one for one in piece.openings if one.what == "hole"]
         unnamed = [one for one in nameless if not one.has_size()]
-        if len(nameless) == 1 and mention.determiner and not mention.is_indefinite:
+        takes_up = what not in ROUND_HOLES and mention.determiner and not mention.is_indefinite
+        in_hand = [one for one in self.openings if one in nameless]
+        if len(nameless) == 1 and takes_up:
             unnamed = nameless
+        elif len(in_hand) == 1 and mention.preposition in ("for", "für"):
+            unnamed = in_hand  # "one 50 mm for cables"
         if unnamed and not more:
             unnamed[-1].what = what
             return [unnamed[-1]]
@@ -161,7 +182,14 @@ class Subjects:
         in_hand = [one for one in self.openings if one in piece.openings and not one.is_refused]
         if mention.is_plural and not mention.count:
             return in_hand if len(in_hand) > 1 else []
-        if in_hand and not more and (not mention.is_indefinite or not any(one.names_hole and one.has_size() for one in in_hand)):
+        if (
+            in_hand
+            and not more
+            and (
+                not mention.is_indefinite
+                or not any(one.names_hole and one.has_size() for one in in_hand)
+            )
+        ):
             return in_hand
         if not more and not mention.is_indefinite and len(piece.openings) == 1:
             return list(piece.openings)
@@ -171,30 +199,52 @@ class Subjects:
         count = min(count, _MOST_OPENINGS - len(piece.openings))
         made = [Opening(what, kind=mention.hole_kind) for _ in range(count)]
         piece.openings += made
+        self.row = list(made) if count > 1 else self.row
         return made
+
+    def next_in_row(self) -> Opening | None:
+        """Give the next of several holes that are told one by one: "one …, the other …"."""
+        return self.row.pop(0) if self.row else None
 
     def pair_member(self, sentence: Sentence, at: int) -> Opening | None:
         """Give the left or the right one of several openings in hand: "the left one"."""
         if len(self.openings) < 2:
             return None
         start = at
-        while start > 0 and at - start < 12 and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}:
+        while (
+            start > 0
+            and at - start < 12
+            and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}
+        ):
             start -= 1
         near = sentence.words[start:at]
         if not {"one", "linke", "rechte", "erste", "zweite", "hole", "basin"} & set(near[:4]):
             return None
         near = near[:4]
-        for word, place in (("left", 0), ("linke", 0), ("first", 0), ("erste", 0),
-                            ("right", -1), ("rechte", -1), ("second", -1), ("other", -1), ("zweite", -1)):
+        for word, place in (
+            ("left", 0),
+            ("linke", 0),
+            ("first", 0),
+            ("erste", 0),
+            ("right", -1),
+            ("rechte", -1),
+            ("second", -1),
+            ("other", -1),
+            ("zweite", -1),
+        ):
             if word in near:
                 return self.openings[place]
         return None
 
 
-def _own_sizes(mention: Mention, sentence: Sentence, sizes: list[Measure]) -> bool:
+def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
     """Whether sizes of a slab follow the name in its own sentence, or a group stands before it."""
     after = [one for one in sizes if one.at >= mention.end and not one.side]
-    before = [one for one in sizes if one.of > 1 and one.place == one.of and 0 < mention.start - one.at <= 3]
+    before = [
+        one
+        for one in sizes
+        if one.of > 1 and one.place == one.of and 0 < mention.start - one.at <= 3
+    ]
     return bool(after or before)
 
 

@@ -1,4 +1,4 @@
-"""Tables in a text: a row of labels, then a row for each piece, cells apart by tabs, bars or blanks."""
+"""Tables in a text: a row of labels, then a row for each piece."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import LABELS, mark
+from ledgerstone.enquiry.measures import measures_of
 from ledgerstone.enquiry.parts import Line
 from ledgerstone.enquiry.scene import say
 from ledgerstone.enquiry.sentences import Sentence, sentences_of
@@ -18,9 +19,23 @@ _BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
 _TABS: Final = re.compile(r"\t")
 _BLANKS: Final = re.compile(r" {2,}")
 _WORDS: Final = re.compile(r"[^\W\d_]+")
-_UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.I)
-_KEYS: Final = {"long": "length", "wide": "wide", "deep": "width", "thick": "thickness", "high": "high", "dia": "diameter"}
-_ROLE: Final = {"length": "length", "width": "width", "wide": "width", "thickness": "thickness", "high": "width", "diameter": "diameter"}
+_UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.IGNORECASE)
+_KEYS: Final = {
+    "long": "length",
+    "wide": "wide",
+    "deep": "width",
+    "thick": "thickness",
+    "high": "high",
+    "dia": "diameter",
+}
+_ROLE: Final = {
+    "length": "length",
+    "width": "width",
+    "wide": "width",
+    "thickness": "thickness",
+    "high": "width",
+    "diameter": "diameter",
+}
 _SINGLE_COLUMN = 1
 
 
@@ -61,9 +76,9 @@ def _rows(lines: Sequence[Line], i: int, columns: int) -> tuple[list[list[tuple[
         if len(cells) >= max(2, columns - 2):
             rows.append(cells)
             end = i + 1
-        elif lines[i].words.strip() and not re.fullmatch(r"[-+|=\s:]+", lines[i].words):
-            break
-        elif not lines[i].words.strip() and rows:
+        elif (lines[i].words.strip() and not re.fullmatch(r"[-+|=\s:]+", lines[i].words)) or (
+            not lines[i].words.strip() and rows
+        ):
             break
         i += 1
     return rows, end
@@ -98,16 +113,23 @@ def read_table(
     """Make a piece of each row that has a size."""
     for row in table.rows:
         cells = dict(zip(range(len(table.labels)), row, strict=False))
-        sized = [i for i, label in enumerate(table.labels) if label in (*_KEYS, "size") and i in cells]
+        sized = [
+            i for i, label in enumerate(table.labels) if label in (*_KEYS, "size") and i in cells
+        ]
         if not any(re.search(r"\d", text[slice(*cells[i])]) for i in sized):
             continue
-        name = next((cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells), None)
+        name = next(
+            (cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells),
+            None,
+        )
         if walker.subjects.piece is None or walker.subjects.current().has_size():
             walker.subjects.start_piece()
-        walker.on_opening = False
+        walker.focus.on_opening = False
         piece = walker.subjects.current()
         piece.label = text[slice(*name)] if name else "row"
-        order = sorted(cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i))
+        order = sorted(
+            cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i)
+        )
         for i in order:
             label = table.labels[i]
             for sentence in _cell(text, cells[i], masked, has_inches=has_inches):
@@ -126,8 +148,6 @@ def _cell(text: str, cell: Span, masked: Sequence[Span], *, has_inches: bool) ->
 
 def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, layer: int) -> None:
     """Take a cell's size as what its column says it is."""
-    from ledgerstone.enquiry.measures import measures_of  # noqa: PLC0415
-
     piece = walker.subjects.current()
     for measure in measures_of(sentence)[:1]:
         if label == "quantity":
@@ -140,7 +160,7 @@ def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, laye
         key = _KEYS[label]
         if key in ("wide", "high"):
             key = "width"
-        claim = walker.settler.claim(measure, _ROLE[key], sentence, (layer, 0))
+        claim = walker.settler.claim(measure, _ROLE[key], (layer, 0))
         if claim is not None:
             say(piece.claims, key, claim)
     if any(True for _ in mark("round").all_in(sentence.words)):

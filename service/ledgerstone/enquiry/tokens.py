@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from operator import itemgetter
 from typing import Final, Literal
 
 from ledgerstone.enquiry.lexicon import plain
@@ -33,11 +35,14 @@ _MONTHS: Final = (
     r"|juli|aug(?:ust)?|sept?(?:ember)?|o[ck]t(?:ober)?|nov(?:ember)?|de[cz](?:ember)?)"
 )
 _COUNTED: Final = (
-    r"kgs?|kilos?|kilogramm?s?|lbs?|pounds?|tonnes?|g|grams?|quid|euros?|eur|gbp|usd|dollars?|weeks?"
+    r"kgs?|kilos?|kilogramm?s?|lbs?|pounds?|tonnes?|g|grams?|quid|euros?|eur|gbp|usd|dollars?"
+    r"|weeks?"
     r"|days?|months?|years?|yrs?|hours?|hrs?|mins?|minutes?|people|persons?|steps?|stairs?|flights?"
     r"|kw|kva|amps?|volts?|litres?|liters?|miles?|km|°c?|degrees?|deg|grad|wochen?|tagen?|tage"
-    r"|monate?n?|jahren?|jahre|personen|leute|stufen|uhr|stück|burners?|bolts?|screws?|times|p\.m|a\.m"
-    r"|pm|am|o'clock|%|£|€|\$|gsm|grit|watts?|bar|psi|sq|m²|m2|square (?:met|f|yard)\w*|qm|below|year-old|st|nd|rd|th"
+    r"|monate?n?|jahren?|jahre|personen|leute|stufen|uhr|stück|burners?|bolts?|screws?|times"
+    r"|p\.m|a\.m"
+    r"|pm|am|o'clock|%|£|€|\$|gsm|grit|watts?|bar|psi|sq|m²|m2|square (?:met|f|yard)\w*|qm"
+    r"|below|year-old|st|nd|rd|th"
 )
 _NOT_SIZES: Final = tuple(
     re.compile(pattern, re.IGNORECASE)
@@ -49,20 +54,28 @@ _NOT_SIZES: Final = tuple(
         r"(?<![\w.])\+\d{1,3}(?:[ -]?\(?\d{2,6}\)?){2,5}",
         r"(?<![\w.])\(?\d{3}\)?[ .-]\d{3}[.-]\d{4}(?!\w)",
         r"\b[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b",
-        r"(?<!\d)\d{1,2}(?:st|nd|rd|th|\.)?\s(?:of\s)?" + _MONTHS + r"\b\.?(?:,?\s(?:19|20)\d\d\b)?",
-        r"\b" + _MONTHS + r"\.?\s\d{1,2}(?:st|nd|rd|th)?\b(?!\s?(?:mm|cm|in|x|\"))(?:,?\s(?:19|20)\d\d)?",
+        r"(?<!\d)\d{1,2}(?:st|nd|rd|th|\.)?\s(?:of\s)?"
+        + _MONTHS
+        + r"\b\.?(?:,?\s(?:19|20)\d\d\b)?",
+        r"\b"
+        + _MONTHS
+        + r"\.?\s\d{1,2}(?:st|nd|rd|th)?\b(?!\s?(?:mm|cm|in|x|\"))(?:,?\s(?:19|20)\d\d)?",
         r"\b" + _MONTHS + r"\s(?:19|20)\d\d\b",
         r"(?<![\d.,/])\d{1,2}[./-]\d{1,2}[./-](?:19|20)?\d\d(?![\d/])",
         r"(?<!\d)(?:19|20)\d\d-\d\d-\d\d(?:\s\d\d:\d\d)?",
         r"(?<![\d.,])\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"(?<![\d.,])\d{1,3}(?:\.\d{1,3}){3}(?![\d.])",
         r"(?<![\d.,/x×])\d+(?:[.,]\d+)*\s?-?(?:" + _COUNTED + r")(?![\w])",
-        r"\b(?:in|since|from|year|seit|von|of)\s(?:19|20)\d\d\b(?!\s?(?:x|×|mm|by\b|the\b|left|right|long"
-        r"|in\b|overall|along|from|to\b))",
+        (
+            r"\b(?:in|since|from|year|seit|von|of)\s(?:19|20)\d\d\b"
+            r"(?!\s?(?:x|×|mm|by\b|the\b|left|right|long|in\b|overall|along|from|to\b))"
+        ),
         r"\bRAL\s?\d{4}\b",
-        r"\b(?:invoice|reference|ref|order|rechnung|auftrag|kundennummer|account|vat|company|ticket"
-        r"|enquiry|quote|job|po)\.?\s?(?:no\.?|number|nr\.?|#|:)?\s?:?\s?#?[A-Z-]{0,4}\d{3,}\b"
-        r"(?!\s?(?:x|×|mm|by\b))",
+        (
+            r"\b(?:invoice|reference|ref|order|rechnung|auftrag|kundennummer|account|vat|company"
+            r"|ticket|enquiry|quote|job|po)\.?\s?(?:no\.?|number|nr\.?|#|:)?\s?:?\s?#?[A-Z-]{0,4}"
+            r"\d{3,}\b(?!\s?(?:x|×|mm|by\b))"
+        ),
         r"#\s?\d+\b",
     )
 )
@@ -83,13 +96,14 @@ def not_sizes(text: str) -> list[Span]:
 def tokens_of(text: str, start: int, end: int, masked: Sequence[Span]) -> Iterator[Token]:
     """Give the tokens of a stretch of text; a masked span is one token."""
     at = start
-    inside = [span for span in masked if span[0] < end and span[1] > start]
-    for low, high in [*inside, (end, end)]:
-        low, high = max(low, at), min(high, end)
+    for span in masked[bisect_right(masked, start, key=itemgetter(1)) :]:
+        if span[0] >= end:
+            break
+        low, high = max(span[0], at), min(span[1], end)
         yield from _plain_tokens(text, at, low)
-        if high > low:
-            yield Token("other", low, high, plain(text[low:high]))
-        at = max(at, high)
+        yield Token("other", low, high, plain(text[low:high]))
+        at = high
+    yield from _plain_tokens(text, at, end)
 
 
 def _plain_tokens(text: str, start: int, end: int) -> Iterator[Token]:

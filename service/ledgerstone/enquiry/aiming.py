@@ -1,0 +1,141 @@
+"""What a size is of: the piece or the openings in hand, what is named after it, or none of ours."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry import relations, scope
+from ledgerstone.enquiry.focus import Focus, Heard, Target
+from ledgerstone.enquiry.lexicon import mark
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+
+_LONGEST_OPENING_MM: Final = 1250.0
+_IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})
+_OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
+
+
+def target_of(
+    focus: Focus,
+    heard: Heard,
+    measure: Measure,
+    active: Mention | None,
+    targets: dict[int, Target],
+) -> Target:
+    """Give what a size is of, or None where it is none of ours.
+
+    Parameters
+    ----------
+    active
+        What was named last before it.
+    targets
+        What the sizes before it in the sentence are of, by their places.
+    """
+    sentence = heard.sentence
+    if scope.is_old_scope(sentence, measure):
+        return None
+    if measure.side:
+        return _placed(focus, heard, measure, active)
+    if measure.role == "quantity":
+        relations.take_quantity(focus.subjects.current(), measure, sentence)
+    if (
+        measure.role in _IGNORED
+        or scope.is_beside(sentence, measure)
+        or scope.is_feature(sentence, measure, heard.found)
+    ):
+        return None
+    if measure.of > 1 and measure.place > 1:
+        return targets.get(measure.members[0].at)
+    return _of_noun(focus, heard, measure, active)
+
+
+def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> Target:
+    """Go by what is named after a size, then by what was named before it."""
+    subjects = focus.subjects
+    following = _noun_after(measure, heard)
+    if following is not None and following.kind in ("thing", "feature"):
+        return None
+    amounts = focus.settler.amounts
+    is_triple = measure.of == 3 and bool(amounts.length(measure.members[2], "thickness"))
+    if active is not None and active.kind in ("thing", "room"):
+        return subjects.current() if is_triple and active.kind == "room" else None
+    if active is not None and active.kind == "slab" and active.is_old:
+        return None
+    is_its_hole = (
+        following is not None
+        and following.kind == "hole"
+        and active is not None
+        and active.kind == "open"
+    )
+    if following is not None and not is_its_hole:
+        return _of_following(focus, heard, following)
+    if is_triple or measure.role == "thick":
+        focus.on_opening = False
+        return subjects.current() if subjects.piece is not None or is_triple else None
+    return _of_focus(focus, measure, active)
+
+
+def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
+    subjects = focus.subjects
+    openings = tuple(one for one in subjects.openings if not one.is_refused)
+    if not (focus.on_opening and openings):
+        is_alone = measure.of == 1 and not measure.role
+        return None if subjects.piece is None and is_alone else subjects.current()
+    found = focus.settler.amounts.length(measure, "hole")
+    if found is None or found[0].mm > _LONGEST_OPENING_MM:
+        focus.on_opening = False
+        return subjects.current()
+    named = active is not None and active.kind in ("open", "hole")
+    key = _OWN_KEYS.get(measure.role) if measure.of == 1 and not named else None
+    claims = subjects.current().claims
+    if key is not None and key not in claims and "diameter" not in claims:
+        return subjects.current()
+    return openings
+
+
+def _placed(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> Target:
+    """What is so far from a side is the opening in hand, or the window that it is under."""
+    subjects = focus.subjects
+    of_thing = active is not None and active.kind == "thing" and not active.preposition
+    if of_thing and "window" not in heard.sentence.words:
+        return None
+    if focus.is_l() and active is not None and active.kind == "leg":
+        return subjects.piece
+    several = len(subjects.openings) > 1
+    member = subjects.pair_member(heard.sentence, measure.at) if several else None
+    if member is not None:
+        return (member,)
+    return tuple(one for one in subjects.openings if not one.is_refused) or None
+
+
+def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
+    subjects, sentence = focus.subjects, heard.sentence
+    if mention.kind == "slab":
+        piece = subjects.piece_for(mention, sentence, [], free=False)
+        return piece if piece is not None else subjects.current()
+    if mention.kind in ("open", "hole") and not mention.is_denied:
+        openings = subjects.openings_for(mention, sentence)
+        for opening in openings:
+            opening.names_hole = opening.names_hole or mention.names_hole
+            opening.is_asked = True
+        focus.take_up(mention.start, openings)
+        return tuple(openings) or None
+    return None
+
+
+def _noun_after(measure: Measure, heard: Heard) -> Mention | None:
+    """Give the noun that a size stands before: "35 hole", "5mm chamfer", "the 30 mm ones"."""
+    last = measure.members[-1] if measure.members else measure
+    if last.role and last.role not in ("dia", "across"):
+        return None
+    start = last.cue[1] if last.cue and last.cue[0] > last.at else last.at + 1
+    for mention in heard.found:
+        if mention.kind in ("leg", "room") or not start <= mention.start <= start + 2:
+            continue
+        between = heard.sentence.atoms[start : mention.start]
+        is_joined = all(
+            atom.kind == "word" and mark("not").at([atom.word], 0) is None for atom in between
+        )
+        if is_joined and not mention.preposition:
+            return mention
+    return None

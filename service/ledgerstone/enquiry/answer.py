@@ -1,0 +1,73 @@
+"""The answer to a message: the draft, what it rests on, and who asks."""
+
+from __future__ import annotations
+
+import re
+from typing import Any, Final
+
+from ledgerstone.enquiry.asking import Asking, language_of
+from ledgerstone.enquiry.drafting import drafted
+from ledgerstone.enquiry.entries import Draft, Entries
+from ledgerstone.enquiry.gather import Gathered, gather
+from ledgerstone.enquiry.mail import read_mail
+from ledgerstone.enquiry.people import Own
+from ledgerstone.workshop.records import Workshop
+
+_ATTACHED: Final = re.compile(
+    r"\b(?:attached|attachment|see (?:the )?(?:sketch|drawing|photo|plan|picture)"
+    r"|as per (?:the )?(?:sketch|drawing|plan)|anbei|im anhang"
+    r"|siehe (?:skizze|zeichnung|anhang))\b",
+    re.IGNORECASE,
+)
+
+
+def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
+    """Read a message and give its draft order with all that stands beside it, as JSON members.
+
+    Parameters
+    ----------
+    message
+        A whole message, or its body.
+    workshop
+        Whose palette, thicknesses and name the draft goes by.
+    """
+    mail = read_mail(message)
+    own = Own(workshop.workshop.name, workshop.workshop.email)
+    found = gather(mail, own, [shade.name for shade in workshop.palette])
+    asking = Asking(language_of(mail.text))
+    draft = drafted(Entries(found, workshop, asking)) if found.is_enquiry else Draft()
+    return {
+        "is_enquiry": found.is_enquiry,
+        "text": mail.text,
+        "ignored": _ignored(found),
+        "order": draft.order,
+        "read": draft.read,
+        "assumed": [],
+        "doubtful": draft.doubtful,
+        "missing": draft.missing,
+        "proposal": None,
+        "attachments": list(mail.attachments),
+        "rests_on_attachment": bool(found.is_enquiry and _ATTACHED.search(mail.text)),
+        "customer": _customer(found, asking.language),
+    }
+
+
+def _ignored(found: Gathered) -> list[dict[str, Any]]:
+    marked = [
+        *found.parts.ignored,
+        *((start, end, "struck out") for start, end in found.mail.struck),
+    ]
+    return [{"start": start, "end": end, "why": why} for start, end, why in sorted(marked)]
+
+
+def _customer(found: Gathered, language: str) -> dict[str, Any]:
+    customer, mail = found.customer, found.mail
+    return {
+        "name": customer.name or None,
+        "reply_to": customer.reply_to or None,
+        "reply_to_differs": customer.differs,
+        "phone": customer.phone or None,
+        "language": language,
+        "subject": mail.subject or None,
+        "message_id": mail.message_id or None,
+    }

@@ -1,0 +1,111 @@
+"""Where a message turns to another piece: numbered items, lines with sizes of their own."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry import telling
+from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_ANNOUNCED: Final = word_set("pieces items things parts bits slabs tops teile stücke platten sizes")
+_DEFINITE: Final = frozenset({"the", "die", "der", "das", "this"})
+_SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
+
+
+def begin(focus: Focus, heard: Heard) -> None:
+    """Begin a new piece where the sentence turns to one."""
+    sentence, subjects = heard.sentence, focus.subjects
+    _await(focus, heard)
+    summing_up = telling.is_summing_up(sentence)
+    focus.is_summary = summing_up or (focus.is_summary and not sentence.starts_paragraph)
+    if _is_another_line(focus, heard):
+        focus.start_piece(label="line")
+    if _is_item(focus, heard):
+        current = subjects.piece
+        if current is not None and (current.has_size() or current.label or current.openings):
+            focus.start_piece()
+        subjects.current().label = sentence.item or "line"
+    count = telling.how_many(sentence)
+    piece = subjects.piece
+    if count is not None and piece is not None and piece.quantity == 1:
+        piece.quantity, piece.quantity_spans = count[0], (count[1],)
+    called = subjects.named_in(sentence)
+    if called is not None:
+        subjects.piece, subjects.openings, focus.on_opening = called, [], False
+
+
+def _await(focus: Focus, heard: Heard) -> None:
+    """Note that several pieces are announced: "these two", "three pieces"."""
+    words, sizes = heard.sentence.words, heard.sizes
+    for i, word in enumerate(words):
+        counts = [NUMBERS.get(near, 0) for near in words[max(0, i - 3) : i]]
+        if word in _ANNOUNCED and max(counts, default=0) > 1:
+            focus.subjects.awaited = int(max(counts))
+    for mention in heard.found:
+        is_plain = mention.kind == "slab" and (mention.is_plural or not mention.name)
+        sized = [one for one in sizes if one.at > mention.end or one.of > 1]
+        if is_plain and mention.count > 1 and not sized:
+            focus.subjects.awaited = mention.count
+    these = [i for i, word in enumerate(words) if word in ("these", "folgende", "following")]
+    if these:
+        counted = any(NUMBERS.get(word, 0) > 1 for word in words[these[0] : these[0] + 3])
+        if counted or not sizes:
+            focus.subjects.awaited = max(focus.subjects.awaited, 2)
+
+
+def _is_item(focus: Focus, heard: Heard) -> bool:
+    """Whether a sentence is an item of those announced."""
+    sentence, sizes = heard.sentence, heard.sizes
+    if focus.subjects.awaited <= 1:
+        return False
+    if sentence.is_item and any(c.isalnum() for c in sentence.item):
+        return True
+    own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]
+    if len(own) < 2 or sentence.is_quoted:
+        return False
+    slab = any(one.kind == "slab" and not (one.is_denied or one.is_old) for one in heard.found[:2])
+    labelled = any(atom.word == ":" for atom in sentence.atoms[:8])
+    return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
+
+
+def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Whether a sentence is a name, a colon and a group of sizes: "Bedroom 1: 1350 x 260"."""
+    grouped = [one.at for one in sizes if one.of > 1][:1]
+    return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"
+
+
+def _is_another_line(focus: Focus, heard: Heard) -> bool:
+    """Whether a line begins with a slab's name and its own two sizes, other than those known."""
+    piece, sentence = focus.subjects.piece, heard.sentence
+    first = heard.found[0] if heard.found else None
+    if piece is None or first is None or not piece.claims.get("length") or sentence.is_quoted:
+        return False
+    if first.kind != "slab" or first.start > 4 or not sentence.starts_line:
+        return False
+    if focus.is_correcting or focus.is_summary or not _is_new(first):
+        return False
+    pair = [one for one in heard.sizes if one.of > 1 and one.place <= 2][:2]
+    holes = [one for one in heard.found if one.kind in ("open", "hole")]
+    if len(pair) < 2 or any(first.end <= one.start < pair[0].at for one in holes):
+        return False
+    lengths = [focus.settler.claim(one, "width", (0, 0)) for one in pair]
+    known = [*piece.claims.get("length", []), *piece.claims.get("width", [])]
+    return not all(one is not None and any(one.agrees(other) for other in known) for one in lengths)
+
+
+def _is_new(mention: Mention) -> bool:
+    return not (mention.is_old or mention.preposition or mention.determiner in _DEFINITE)
+
+
+def is_next_piece(focus: Focus, mention: Mention, sizes: list[Measure]) -> bool:
+    """Whether a slab is named with two sizes of its own after another had its sizes."""
+    pair = any(
+        one.of > 1 and one.place == 1 and mention.end <= one.at <= mention.end + 3 for one in sizes
+    )
+    repeats = focus.is_correcting or focus.is_summary
+    return pair and focus.subjects.pending and _is_new(mention) and not repeats

@@ -1,0 +1,246 @@
+"""The words after a size, and those before it, that say what it measures."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES, mark
+from ledgerstone.enquiry.measure import Measure
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+CONNECTORS: Final = word_set("x × * by mal auf on ✕ ╳ ⨯")
+FILLERS: Final = word_set(
+    "in clear exactly full overall about thereabouts approx or so altogether total finished "
+    "the max maximum min minimum of and is it ( ) - to going all over wide deep long nominal "
+    "dead precisely just only mm also both each ' \" genau insgesamt gesamt ca"
+)
+SINGLE: Final = word_set("l w d t h b th")
+_BEFORE_FILLERS: Final = word_set(
+    ": ( ) = is of be about approx the are wird ist von mit at should will mm cm in inch "
+    "inches exactly to now must needs a | - – can has want wants please ca für sind soll "
+    "sollte beträgt need it being roughly around full make either stays remains still was m "
+    "ft"
+)
+_NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
+_ADJECTIVES: Final = word_set("long wide deep thick high tall lang breit tief stark dick hoch")
+_EDGES: Final = word_set("edge side rim start front near cut cutout hole opening")
+_CENTRES: Final = frozenset({"centre", "center", "middle"})
+_BREAKS: Final = frozenset({",", ";", "/", "|", "("})
+_UNITS: Final = word_set("mm cm m in inch inches ft")
+_FAR: Final = 7
+_STEPS: Final = 3
+_SMALL_MM: Final = 60
+
+
+def read_after(
+    sentence: Sentence, measure: Measure, end: int, used: set[int], *, skip_labels: bool
+) -> None:
+    """Read the words after a size, up to an atom.
+
+    Parameters
+    ----------
+    used
+        Atoms that name a size already; those read here are added.
+    skip_labels
+        Whether names of sizes stand before them here, as in "Länge 2,40 m, Tiefe 62 cm".
+    """
+    start = measure.at + 1
+    limit = min(end, start + _FAR)
+    side = _side_after(sentence, start, limit)
+    if side is not None:
+        measure.side = side[0]
+        measure.to_edge = _ends_at_edge(sentence, side[1])
+        _take(measure, start, side[1], used)
+    elif not _beside(sentence, measure, start):
+        letter = _letter_after(sentence, start)
+        if letter:
+            measure.role, measure.cue = letter, (start, start + 1)
+        else:
+            _role_after(sentence, measure, limit, used, skip_labels=skip_labels)
+
+
+def _take(measure: Measure, start: int, end: int, used: set[int]) -> None:
+    measure.cue = (start, end)
+    used.update(range(start, end))
+
+
+def _role_after(
+    sentence: Sentence, measure: Measure, limit: int, used: set[int], *, skip_labels: bool
+) -> None:
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(measure.at + 1, min(limit, measure.at + 1 + _STEPS)):
+        if atoms[i].word in _BREAKS:
+            return
+        axis = AXES.at(words, i) if words[i] else None
+        role = ROLES.at(words, i) if words[i] else None
+        label = LABELS.at(words, i) if words[i] else None
+        is_noun = label is not None and role is not None and label[1] >= role[1]
+        if skip_labels and is_noun and words[i] not in _ADJECTIVES:
+            return
+        if role is not None or axis is not None:
+            count = max(found[1] for found in (role, axis) if found is not None)
+            measure.role = role[0] if role is not None and role[1] == count else ""
+            measure.axis = axis[0] if axis is not None and axis[1] == count else ""
+            _take(measure, i, i + count, used)
+            return
+        if atoms[i].word not in FILLERS:
+            return
+
+
+def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] | None:
+    """Find ``from`` and the side that it names, before anything else is measured."""
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(start, limit):
+        if atoms[i].word in {",", ";", "(", ")", "and", "und"} or _is_span(words, i):
+            return None
+        found = FROM.at(words, i) if words[i] else None
+        if found is None:
+            continue
+        first = i + found[1]
+        if words[first : first + 1] in (["both"], ["each"]):
+            return "corner", first + 1
+        for j in range(first, min(first + 6, len(atoms))):
+            if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
+                return None
+            if words[j] and (side := SIDES.at(words, j)) is not None:
+                return side[0], j + side[1]
+        return None
+    return None
+
+
+def _is_span(words: list[str], i: int) -> bool:
+    """Whether "from front to back" begins here, which names a size and no side."""
+    if words[i] not in ("from", "von") or i + 3 >= len(words) or words[i + 2] not in ("to", "nach"):
+        return False
+    return SIDES.at(words, i + 3) is not None if words[i + 3] else False
+
+
+def _ends_at_edge(sentence: Sentence, start: int) -> bool:
+    """Whether a distance runs to a hole's edge and not to its middle."""
+    words = sentence.words
+    for i in range(start, min(start + 4, len(words))):
+        if words[i] == "to":
+            following = set(words[i + 1 : i + 5])
+            return bool(_EDGES & following) and not _CENTRES & following
+        if sentence.atoms[i].kind != "word":
+            return False
+    return False
+
+
+def _beside(sentence: Sentence, measure: Measure, start: int) -> bool:
+    """Take a distance to the left or the right of something: "150 mm to the right of it"."""
+    following = sentence.words[start : start + 5]
+    if measure.size.unit in ("mm", None) and measure.size.amount <= _SMALL_MM:
+        return False
+    for word, sign in (("right", 1), ("left", -1), ("rechts", 1), ("links", -1)):
+        if word not in following:
+            continue
+        at = following.index(word)
+        is_of = following[at + 1 : at + 2] in (["of"], ["neben"], ["davon"], ["daneben"])
+        if is_of and not {"from", "von"} & set(following[:at]):
+            measure.beside, measure.role = sign, "beside"
+            measure.cue = (start, start + at + 2)
+            return True
+    return False
+
+
+def _letter_after(sentence: Sentence, i: int) -> str:
+    """Give the role of a single letter after a size: "2200 (L)", "750 W x 490 D"."""
+    atoms = sentence.atoms
+    bracketed = i + 2 < len(atoms) and atoms[i].word == "(" and atoms[i + 2].word == ")"
+    at = i + 1 if bracketed else i
+    if at >= len(atoms) or atoms[at].word not in SINGLE:
+        return ""
+    follows = atoms[at + 1].word if at + 1 < len(atoms) else ","
+    if not bracketed and follows not in {",", ".", ";", ")"} | CONNECTORS:
+        return ""
+    found = LABELS.at(sentence.words, at)
+    return found[0] if found is not None else ""
+
+
+# --- before ---------------------------------------------------------------------------------------
+
+
+def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]) -> None:
+    """Read the words before a size, back to an atom, that name no other."""
+    words, atoms = sentence.words, sentence.atoms
+    measure.side = _side_before(sentence, measure, start, used)
+    if measure.side or (measure.of > 1 and measure.place > 1):
+        return
+    for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
+        if i in used or _label_before(sentence, measure, start, i, used):
+            return
+        if _edge_before(sentence, measure, i, used):
+            return
+        is_struck = atoms[i].kind == "other" and steps < 2
+        is_role = bool(words[i]) and ROLES.at(words, i) is not None
+        if atoms[i].word not in _BEFORE_FILLERS and not is_struck and not is_role:
+            return
+
+
+def _label_before(
+    sentence: Sentence, measure: Measure, start: int, end: int, used: set[int]
+) -> bool:
+    """Take a name of up to three words that ends at an atom: "overall length"."""
+    words = sentence.words
+    if words[end] in SINGLE and measure.at - end > 2:
+        return False
+    for count in (1, 2, 3):
+        first = end - count + 1
+        label = LABELS.at(words, first) if first >= start and words[first] else None
+        if label is not None and label[0] in _NAMED and label[1] == count:
+            measure.role = label[0]
+            _label_unit(sentence, measure, end + 1)
+            _take(measure, first, end + 1, used)
+            return True
+    return False
+
+
+def _label_unit(sentence: Sentence, measure: Measure, start: int) -> None:
+    """Take the unit in ``Length (mm): 2650``."""
+    for atom in sentence.atoms[start : measure.at]:
+        if atom.word in _UNITS:
+            measure.unit_from_label = {"inch": "in", "inches": "in"}.get(atom.word, atom.word)
+
+
+def _edge_before(sentence: Sentence, measure: Measure, i: int, used: set[int]) -> bool:
+    """Take the length of one side: "back edge 1480 mm"."""
+    words = sentence.words
+    if words[i] not in ("edge", "side", "kante", "seite") or i == 0 or not words[i - 1]:
+        return False
+    side = SIDES.at(words, i - 1)
+    led = FROM.at(words, i - 2) if i > 1 and words[i - 2] else None
+    if side is None or led is not None or measure.of > 1:
+        return False
+    measure.role = f"edge:{side[0]}"
+    _take(measure, i - 1, i + 1, used)
+    return True
+
+
+def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int]) -> str:
+    """Find ``from left: 700``, where no earlier size has taken those words."""
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(measure.at - 1, max(start, measure.at - 9) - 1, -1):
+        if i in used or atoms[i].word in {",", ";", "."}:
+            return ""
+        if not words[i] or FROM.at(words, i) is None:
+            continue
+        for j in range(i + 1, measure.at):
+            if words[j] and (side := SIDES.at(words, j)) is not None:
+                _take(measure, i, measure.at, used)
+                return side[0]
+        return ""
+    return ""
+
+
+def read_marks(sentence: Sentence, measure: Measure, start: int) -> None:
+    """Note that a size is said to be replaced, or to be approximate."""
+    words = sentence.words
+    for i in range(max(start, measure.at - 3), measure.at):
+        if not words[i]:
+            continue
+        if mark("instead").at(words, i) is not None or words[i] in ("not", "nicht"):
+            measure.replaced = True
+        if mark("about").at(words, i) is not None:
+            measure.about = True

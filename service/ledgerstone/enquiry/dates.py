@@ -1,0 +1,191 @@
+"""Days as people write them, counted from the day on which they wrote."""
+
+from __future__ import annotations
+
+import re
+from datetime import date, timedelta
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.scene import Span
+
+_MONTH_NAMES: Final = (
+    "january januar jan|february februar feb|march märz mar|april apr|may mai|june juni jun"
+    "|july juli jul"
+    "|august aug|september sept sep|october oktober oct okt|november nov|december dezember dec dez"
+)
+_MONTHS: Final = {
+    name: i for i, names in enumerate(_MONTH_NAMES.split("|"), start=1) for name in names.split()
+}
+MONTH: Final = "(?:" + "|".join(sorted(_MONTHS, key=len, reverse=True)) + ")"
+COUNT: Final = (
+    r"(?:\d{1,2}|" + "|".join(w for w in NUMBERS if w not in ("half", "zero", "null")) + ")"
+)
+_DMY: Final = re.compile(
+    rf"(?<!\d)(\d{{1,2}})(?:st|nd|rd|th|\.)?\s(?:of\s)?({MONTH})\b\.?(?:,?\s(20\d\d))?",
+    re.IGNORECASE,
+)
+_MDY: Final = re.compile(
+    rf"\b({MONTH})\.?\s(\d{{1,2}})(?:st|nd|rd|th)?\b(?:,?\s(20\d\d))?", re.IGNORECASE
+)
+_NUMERIC: Final = re.compile(r"(?<![\d.,/])(\d{1,2})([./-])(\d{1,2})\2(20\d\d|\d\d)(?![\d/])")
+_ISO: Final = re.compile(r"(?<!\d)(20\d\d)-(\d\d)-(\d\d)(?!\d)")
+_ORDINAL: Final = re.compile(
+    rf"\bthe (\d{{1,2}})(?:st|nd|rd|th)\b(?!\s(?:of\s)?{MONTH}|\s(?:floor|century))", re.IGNORECASE
+)
+_END_OF: Final = re.compile(
+    rf"\b(?:end of|ende) (?:({MONTH})|(next|this) month|(?:des )?(monats))\b", re.IGNORECASE
+)
+_SPAN: Final = re.compile(
+    rf"\b(?:in|within|innerhalb von|binnen)\s(?:about\s|the next\s|next\s)?({COUNT})\s(week"
+    rf"|wk|day|month|woche|tag|monat)\w*",
+    re.IGNORECASE,
+)
+_EASTER: Final = re.compile(r"\b(before|by|vor) (?:easter|ostern)\b", re.IGNORECASE)
+
+Dated = tuple[date | None, Span, str]
+
+
+def easter(year: int) -> date:
+    """Give Easter Sunday.
+
+    Source: the anonymous Gregorian computus, Nature 13 (1876) 487; J. Meeus, Astronomical
+    Algorithms (1991) chapter 8.
+    """
+    a, (b, c) = year % 19, divmod(year, 100)
+    d, e = divmod(b, 4)
+    g = (8 * b + 13) // 25
+    h = (19 * a + b - d - g + 15) % 30
+    i, k = divmod(c, 4)
+    f = (32 + 2 * e + 2 * i - h - k) % 7
+    m = (a + 11 * h + 19 * f) // 433
+    month = (h + f - 7 * m + 90) // 25
+    return date(year, month, (h + f - 7 * m + 33 * month + 19) % 32)
+
+
+def span_days(count: str, unit: str) -> timedelta:
+    """Give how long so many weeks, days or months are; a month is 30 days."""
+    number = int(count) if count.isdigit() else int(NUMBERS.get(count.lower(), 1))
+    per = {"w": 7, "d": 1, "t": 1, "m": 30}[unit[0].lower()]
+    return timedelta(days=number * per)
+
+
+def days_in(text: str, start: int, end: int, written: date | None) -> list[Dated]:
+    """Give every day that a sentence names, in order, with why one is not known."""
+    found = [_named(one, int(one[1]), one[2], written) for one in _DMY.finditer(text, start, end)]
+    taken = [span for _, span, _ in found]
+    found += [
+        _named(one, int(one[2]), one[1], written)
+        for one in _MDY.finditer(text, start, end)
+        if not any(low <= one.start() < high for low, high in taken)
+    ]
+    found += [_of_numbers(one) for one in _NUMERIC.finditer(text, start, end)]
+    found += [
+        (_safe(int(one[1]), int(one[2]), int(one[3])), one.span(), "")
+        for one in _ISO.finditer(text, start, end)
+    ]
+    found += [_of_ordinal(one, written) for one in _ORDINAL.finditer(text, start, end)]
+    found += [_of_end(one, written) for one in _END_OF.finditer(text, start, end)]
+    found += [
+        _of_span(one, written)
+        for one in _SPAN.finditer(text, start, end)
+        if not re.match(r"\s(?:of|in) ", text[one.end() : one.end() + 4])
+    ]
+    found += [_of_easter(one, written) for one in _EASTER.finditer(text, start, end)]
+    return sorted(found, key=lambda one: one[1])
+
+
+def _of_span(found: re.Match[str], written: date | None) -> Dated:
+    if written is None:
+        says = f"“{found[0]}” counts from a day that the message does not give."
+        return None, found.span(), says
+    return written + span_days(found[1], found[2]), found.span(), ""
+
+
+def _named(found: re.Match[str], day: int, name: str, written: date | None) -> Dated:
+    """Give a named month's day, of the year said, else the next one after the message."""
+    month, span = _MONTHS[name.lower()], found.span()
+    if found[3]:
+        return _safe(int(found[3]), month, day), span, ""
+    if written is None:
+        return None, span, f"The year of “{found[0]}” is not known: the message has no date."
+    this = _safe(written.year, month, day)
+    if this is not None and this <= written:
+        this = _safe(written.year + 1, month, day)
+    return this, span, ""
+
+
+def _of_numbers(found: re.Match[str]) -> Dated:
+    first, mark, second, written_year = int(found[1]), found[2], int(found[3]), found[4]
+    year = int(written_year) + (2000 if len(written_year) == 2 else 0)
+    day_first, month_first = _safe(year, second, first), _safe(year, first, second)
+    if mark == "/" and day_first and month_first and day_first != month_first:
+        return (
+            None,
+            found.span(),
+            f"{found[0]} is {month_first} (month first) or {day_first} (day first).",
+        )
+    return day_first or month_first, found.span(), ""
+
+
+def _of_ordinal(found: re.Match[str], written: date | None) -> Dated:
+    if written is None:
+        return None, found.span(), f"Of which month is “{found[0]}”? The message has no date."
+    day = int(found[1])
+    this = _safe(written.year, written.month, day)
+    if this is None or this <= written:
+        month, year = (written.month % 12 + 1, written.year + written.month // 12)
+        this = _safe(year, month, day)
+    return this, found.span(), ""
+
+
+def _of_end(found: re.Match[str], written: date | None) -> Dated:
+    if written is None:
+        return (
+            None,
+            found.span(),
+            f"The year of “{found[0]}” is not known: the message has no date.",
+        )
+    if found[1]:
+        month = _MONTHS[found[1].lower()]
+        year = written.year + (month < written.month)
+    else:
+        ahead = int((found[2] or "").lower() == "next")
+        month, year = (
+            (written.month - 1 + ahead) % 12 + 1,
+            written.year + (written.month - 1 + ahead) // 12,
+        )
+    first_of_next = date(year + month // 12, month % 12 + 1, 1)
+    return first_of_next - timedelta(days=1), found.span(), ""
+
+
+def _of_easter(found: re.Match[str], written: date | None) -> Dated:
+    if written is None:
+        return None, found.span(), "Easter of which year? The message has no date."
+    sunday = easter(written.year)
+    if sunday <= written:
+        sunday = easter(written.year + 1)
+    thursday = sunday - timedelta(days=3)
+    if found[1].lower() == "by":
+        return sunday, found.span(), ""
+    saturday = sunday - timedelta(days=1)
+    says = f"“{found[0]}” is {thursday} (before Good Friday) or {saturday} (before Easter Sunday)."
+    return thursday, found.span(), says
+
+
+def _safe(year: int, month: int, day: int) -> date | None:
+    try:
+        return date(year, month, day)
+    except ValueError:
+        return None
+
+
+def day_in_note(text: str) -> date | None:
+    """Give the day that a note or a form says it was written on: "Tues 2 March 2027"."""
+    for line in text.split("\n")[:6]:
+        for one in _DMY.finditer(line):
+            if one[3]:
+                return _safe(int(one[3]), _MONTHS[one[2].lower()], int(one[1]))
+        for one in _ISO.finditer(line):
+            return _safe(int(one[1]), int(one[2]), int(one[3]))
+    return None

@@ -1,0 +1,127 @@
+"""When it is needed: days as people say them, counted from the day on which they wrote."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+from ledgerstone.enquiry.dates import COUNT, MONTH, days_in, span_days
+from ledgerstone.enquiry.scene import Span
+
+_NEEDED: Final = re.compile(
+    r"\b(?:need(?:s|ed)?|want(?:s|ed)?|by|before|hoping|hope|possible|when|until|till|ready"
+    r"|wanted|within|in time|deadline|date"
+    r"|wunschtermin|bis|brauchen?|benötig\w+|spätestens|vor|no later|on site|here|have (?:it"
+    r"|them|the)|be here|like (?:it|them)"
+    r"|love it|fetch it|finish|could you|can i|come back|it could go in|next)\b",
+    re.IGNORECASE,
+)
+_OTHERWISE: Final = re.compile(
+    r"\b(?:call(?:ed)? (?:on|you)|spoke|written|dated|sent|submitted|rang|wrote|bought|moved"
+    r"|born|since|seit|last (?:week|month|year|summer)|measured|invoice"
+    r"|are home|opens?|opening|open (?:the|on)|fly|arrive|leave|holiday|birthday|wedding"
+    r"|married)\b",
+    re.IGNORECASE,
+)
+_VAGUE: Final = re.compile(
+    rf"\b(?:in|during|early|late|mid|before|by|anfang|mitte|im)[ -](?:early |late "
+    rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|winter|frühjahr|sommer|herbst)"
+    rf"|christmas|weihnachten|new year)\b(?!\s\d)"
+    rf"|\b(?:last|first|second|third) week (?:of|in) (?P<week>{MONTH})\b|\bnext (?:mon|tues"
+    rf"|wednes|thurs|fri|satur|sun)day\b|any time between[^.\n]{{1,60}}",
+    re.IGNORECASE,
+)
+_LAST_WEEK: Final = re.compile(r"\b(last|first) week (?:of|in) ", re.IGNORECASE)
+_BEFORE_THIS: Final = re.compile(rf"\b({COUNT})\s(week|day)s? (?:before|earlier)\b", re.IGNORECASE)
+_SENTENCE: Final = re.compile(r"[^.!?\n]{1,400}(?:\.\d[^.!?\n]{0,200}){0,6}")
+
+
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """The day it is needed by, or why it is not known, and the words for it."""
+
+    day: date | None = None
+    doubt: str = ""
+    spans: tuple[Span, ...] = ()
+
+
+def needed_by(text: str, spans: Sequence[Span], written: date | None) -> Needed:
+    """Read when it is needed; parts of the text come the newest first.
+
+    Parameters
+    ----------
+    written
+        The day of the message, from its header or as it says itself; never today.
+    """
+    for start, end in spans:
+        unsure: Needed | None = None
+        for sentence in _sentences(text, start, end):
+            found = _in_sentence(text, *sentence, written)
+            if found is not None and found.day is not None:
+                return found
+            unsure = unsure or found
+        if unsure is not None:
+            return unsure
+    return Needed()
+
+
+def _sentences(text: str, start: int, end: int) -> Iterable[Span]:
+    joined = text[start:end]
+    at = 0
+    for found in re.finditer(
+        r"(?<=[^\d\s][.!?])\s|(?<=\d\d[.!?])\s(?=[A-Z])|\n[ \t>]*\n|\n(?=[A-Z•*-])(?<=[.!?:]\n)|;",
+        joined,
+    ):
+        yield start + at, start + found.start()
+        at = found.end()
+    yield start + at, end
+
+
+def _in_sentence(text: str, start: int, end: int, written: date | None) -> Needed | None:
+    words = text[start:end]
+    if not _NEEDED.search(words):
+        return None
+    chosen = None
+    for day, span, unsure in days_in(text, start, end, written):
+        before = text[max(start, span[0] - 34) : span[0]]
+        clause = re.split(r"[,;:]| because | as | and (?=i|we)", before)[-1]
+        if _OTHERWISE.search(clause):
+            later = _BEFORE_THIS.search(words[span[1] - start :])
+            if later and day is not None:
+                return Needed(
+                    day - span_days(later[1], later[2]),
+                    "",
+                    (span, (span[1] + later.start(), span[1] + later.end())),
+                )
+            continue
+        if written is not None and day is not None and day <= written:
+            continue
+        if re.match(
+            r"[,\s]{0,3}(?:no later|at the latest|latest|spätestens)",
+            text[span[1] : span[1] + 16],
+            re.IGNORECASE,
+        ):
+            return Needed(day, unsure, (span,))
+        if re.search(
+            r"\b(?:by|before|until|bis|spätestens|no later than|latest)\b[^,;]{0,20}\Z",
+            before,
+            re.IGNORECASE,
+        ):
+            return Needed(day, unsure, (span,))
+        chosen = chosen or Needed(day, unsure, (span,))
+    if chosen is not None:
+        return chosen
+    return _vaguely(text, start, end)
+
+
+def _vaguely(text: str, start: int, end: int) -> Needed | None:
+    vague = _VAGUE.search(text, start, end)
+    if vague is None:
+        return None
+    before = text[max(start, vague.start() - 30) : vague.start()]
+    if _OTHERWISE.search(before) and not vague[0].lower().startswith("any time"):
+        return None
+    return Needed(None, f"“{' '.join(vague[0].split())}” names no day.", (vague.span(),))

@@ -1,0 +1,103 @@
+"""Look, place, delivery and day of a draft, as said."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.enquiry.look import sealer_in, surface_in
+from ledgerstone.enquiry.resolve import PieceFound
+from ledgerstone.enquiry.scene import Word
+from ledgerstone.enquiry.whereabouts import place_of
+
+
+def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
+    """Write shade, finish, edges and place of one slab."""
+    made: Members = {}
+    shade, finish = entries.found.shade, entries.found.finish
+    if shade is not None:
+        offered = {one.name.lower(): one.name for one in entries.workshop.palette}
+        name = offered.get(shade.value.lower())
+        entries.value(f"{at}/shade/name", shade.value, shade.spans)
+        if name is not None:
+            made["shade"] = {"name": name}
+    if finish is not None:
+        entries.value(f"{at}/finish", finish.value, finish.spans)
+        known = _finish(entries, finish)
+        if known:
+            made["finish"] = known
+    edges = _edges(entries, at, found)
+    if edges:
+        made["edges"] = edges
+    place = place_of(entries.found.scene, found.piece)
+    if place is not None:
+        made["place"] = place[0]
+        entries.value(f"{at}/place", place[0], [place[1]])
+    return made
+
+
+def _finish(entries: Entries, finish: Word) -> Mapping[str, str]:
+    surface = surface_in(finish.value)
+    sealer = sealer_in(finish.value)
+    sealers = [one.name for one in entries.workshop.sealers if sealer and sealer in one.name]
+    surfaces = {str(one.surface) for one in entries.workshop.finishes}
+    return {
+        **({"surface": surface} if surface in surfaces else {}),
+        **({"sealer": sealers[0]} if sealers else {}),
+    }
+
+
+def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
+    made: Members = {}
+    sides = ("rim",) if found.kind == "round" else ("front", "back", "left", "right")
+    said = {edge.side: edge for edge in entries.found.edges}
+    if found.kind == "round" and said:
+        said = {"rim": next(iter(said.values()))}
+    for side in sides:
+        edge = said.get(side)
+        if edge is None or found.kind == "polygon":
+            continue
+        made[side] = {"profile": edge.profile}
+        if edge.size is not None:
+            made[side]["size"] = edge.size.text()
+        entries.value(f"{at}/edges/{side}", made[side], edge.spans, edge.how)
+    return made
+
+
+def draft_delivery(entries: Entries) -> None:
+    """Write how it is to come."""
+    said = entries.found.delivery
+    made: Members = {}
+    for key in ("kind", "postcode", "steps", "floor"):
+        word: Word | None = getattr(said, key)
+        if word is not None:
+            value = int(word.value) if key in ("steps", "floor") else word.value
+            made[key] = value
+            entries.value(f"/delivery/{key}", value, word.spans)
+    if made:
+        entries.draft.order["delivery"] = made
+    if said.unsure:
+        readings = [{"value": "", "from": entries.words(said.unsure)}]
+        entries.draft.doubtful.append(
+            {"at": "/delivery/kind", "says": entries.asking.say("delivery"), "readings": readings}
+        )
+    if said.postcode is None and said.kind is not None and said.kind.value != "collect":
+        entries.miss("/delivery/postcode", "postcode")
+
+
+def draft_needed(entries: Entries) -> None:
+    """Write the day it is needed by, or why that is not known."""
+    needed = entries.found.needed
+    if needed.day is not None:
+        entries.draft.order["needed_by"] = needed.day.isoformat()
+        entries.value("/needed_by", needed.day.isoformat(), needed.spans, "worked-out")
+    if needed.doubt:
+        readings = [
+            {
+                "value": needed.day.isoformat() if needed.day else "",
+                "from": entries.words(needed.spans),
+            }
+        ]
+        entries.draft.doubtful.append(
+            {"at": "/needed_by", "says": needed.doubt, "readings": readings}
+        )

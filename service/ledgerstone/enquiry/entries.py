@@ -1,0 +1,66 @@
+"""What a draft notes beside the order: what was read, what is doubtful, what is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from ledgerstone.enquiry.asking import Asking
+from ledgerstone.enquiry.gather import Gathered
+from ledgerstone.enquiry.scene import NOWHERE, Claim, Span
+from ledgerstone.workshop.records import Workshop
+
+Members = dict[str, Any]
+
+
+@dataclass(slots=True)
+class Draft:
+    """The order as far as it was said, and what stands beside it."""
+
+    order: Members = field(default_factory=lambda: {"slabs": []})
+    read: list[Members] = field(default_factory=list)
+    doubtful: list[Members] = field(default_factory=list)
+    missing: list[Members] = field(default_factory=list)
+
+
+class Entries:
+    """Notes entries of one message's draft, each with the words it rests on."""
+
+    def __init__(self, found: Gathered, workshop: Workshop, asking: Asking) -> None:
+        self.found = found
+        self.text = found.mail.text
+        self.workshop = workshop
+        self.asking = asking
+        self.draft = Draft()
+
+    def words(self, spans: Iterable[Span]) -> list[Members]:
+        """Give spans with the words in them, in their order, each once."""
+        return [
+            {"start": start, "end": end, "text": self.text[start:end]}
+            for start, end in sorted(set(spans) - {NOWHERE})
+        ]
+
+    def length(self, at: str, claim: Claim) -> str:
+        """Note a length as read, and give it as the wire has it."""
+        self.draft.read.append(
+            {"at": at, "mm": round(claim.mm, 3), "how": claim.how, "from": self.words(claim.spans)}
+        )
+        return claim.length.text()
+
+    def value(self, at: str, value: object, spans: Sequence[Span], how: str = "said") -> None:
+        """Note a value as read."""
+        self.draft.read.append({"at": at, "value": value, "how": how, "from": self.words(spans)})
+
+    def doubt(self, at: str, what: str, readings: Sequence[Claim], *, key: str = "two") -> None:
+        """Note that readings remain of which none is plainly meant."""
+        values = self.asking.say("and").join(claim.length.text() for claim in readings)
+        says = self.asking.say(key, what=what, readings=values)
+        listed = [
+            {"value": claim.length.text(), "from": self.words(claim.spans)} for claim in readings
+        ]
+        self.draft.doubtful.append({"at": at, "says": says, "readings": listed})
+
+    def miss(self, at: str, key: str, **values: object) -> None:
+        """Note what has to be asked."""
+        self.draft.missing.append({"at": at, "asks": self.asking.say(key, **values)})

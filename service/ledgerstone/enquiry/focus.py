@@ -1,0 +1,69 @@
+"""What a reader has in hand at a place in a message: the piece and its openings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.scene import Opening, Piece
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.subjects import Subjects
+
+Held = list[tuple[int, list[Opening]]]
+Target = Piece | tuple[Opening, ...] | None
+
+
+@dataclass(slots=True)
+class Heard:
+    """One sentence with what it names, its sizes, and how new it is."""
+
+    sentence: Sentence
+    found: list[Mention]
+    sizes: list[Measure]
+    rank: tuple[int, int]
+
+
+@dataclass(slots=True)
+class Focus:
+    """What is in hand while sentences are read in order.
+
+    Attributes
+    ----------
+    on_opening
+        Whether the last thing named was a hole, so that a bare size is its.
+    leg
+        Which leg of an L was named last.
+    held
+        Where in the sentence in hand which openings were taken up.
+    several
+        Whether the slab named last was named as several.
+    """
+
+    settler: Settler
+    has_sizes: bool
+    subjects: Subjects = field(default_factory=Subjects)
+    on_opening: bool = False
+    leg: str = ""
+    held: Held = field(default_factory=list)
+    several: bool = False
+    is_correcting: bool = False
+    is_summary: bool = False
+
+    def is_l(self) -> bool:
+        """Whether the piece in hand is an L."""
+        piece = self.subjects.piece
+        return piece is not None and piece.shape == "l-shape"
+
+    def start_piece(self, use: str = "", label: str = "") -> Piece:
+        """Begin a new piece and put the hole in hand away."""
+        piece = self.subjects.start_piece(use)
+        piece.label = label or piece.label
+        self.on_opening, self.leg = False, ""
+        return piece
+
+    def take_up(self, start: int, openings: list[Opening]) -> None:
+        """Put openings in hand, from a place in the sentence on."""
+        self.subjects.openings, self.on_opening = openings, True
+        self.held.append((start, openings))

@@ -1,0 +1,104 @@
+"""Everything that one message says, gathered once: sizes, look, delivery, day and customer."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from ledgerstone.enquiry.dates import day_in_note
+from ledgerstone.enquiry.days import Needed, needed_by
+from ledgerstone.enquiry.delivery import DeliveryFound, delivery_of
+from ledgerstone.enquiry.edges import EdgeSaid, edges_of
+from ledgerstone.enquiry.look import finish_of, shade_of
+from ledgerstone.enquiry.mail import Mail
+from ledgerstone.enquiry.parts import Part, Parts, parts_of
+from ledgerstone.enquiry.people import Customer, Own, customer_of
+from ledgerstone.enquiry.reading import read_scene
+from ledgerstone.enquiry.resolve import PieceFound, resolve
+from ledgerstone.enquiry.scene import Scene, Span, Word
+from ledgerstone.enquiry.sentences import flattened
+from ledgerstone.enquiry.verdict import COMMERCIAL, verdict
+
+
+@dataclass(slots=True)
+class Gathered:
+    """What a message says, before it is written as an order."""
+
+    mail: Mail
+    parts: Parts
+    pieces: list[PieceFound]
+    customer: Customer
+    scene: Scene
+    is_enquiry: bool = False
+    shade: Word | None = None
+    finish: Word | None = None
+    edges: list[EdgeSaid] = field(default_factory=list)
+    delivery: DeliveryFound = field(default_factory=DeliveryFound)
+    needed: Needed = field(default_factory=Needed)
+
+
+def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
+    """Read a decoded message."""
+    parts = parts_of(mail.text)
+    owned = [own.is_own(part.author) for part in parts.parts]
+    scene = read_scene(mail.text, mail.subject, parts, mail.struck, owned)
+    found = Gathered(mail, parts, resolve(scene), customer_of(mail, parts, own), scene)
+    newest = "\n".join((mail.subject, *(_words(part) for part in parts.parts[:1])))
+    found.is_enquiry, why_not = verdict(
+        newest,
+        f"{newest}\n{mail.text}",
+        has_pieces=bool(scene.pieces),
+        has_sizes=any(one.has_size() for one in scene.pieces),
+        is_automatic=mail.is_automatic,
+    )
+    if not found.is_enquiry:
+        found.pieces = []
+        if why_not in COMMERCIAL:
+            found.customer = Customer()
+        return found
+    _gather_words(found, owned, palette)
+    return found
+
+
+def _gather_words(found: Gathered, owned: Sequence[bool], palette: Sequence[str]) -> None:
+    """Read what is said in words, from what is not the workshop's own, the newest first."""
+    text = flattened(found.mail.text, [line for part in found.parts.parts for line in part.lines])
+    theirs = [part for part, is_own in zip(found.parts.parts, owned, strict=True) if not is_own]
+    spans = [span for part in theirs for span in _spans(part)]
+    every = [span for part in found.parts.parts for span in _spans(part)]
+    signed = [(line.start, line.end) for part in theirs for line in part.signature]
+    found.shade = shade_of(text, spans, palette) or shade_of(text, every, palette)
+    found.finish = finish_of(text, spans)
+    found.edges = edges_of(text, spans)
+    found.delivery = delivery_of(text, spans, [*signed, *every])
+    found.needed = needed_by(text, spans, found.mail.written or _dated(found))
+
+
+def _dated(found: Gathered) -> date | None:
+    """Give the day that the newest message gives itself, or the one it passes on."""
+    for part in found.parts.parts:
+        day = day_in_note(part.dated) if part.dated else None
+        if day is not None:
+            return day
+    return day_in_note(found.mail.text)
+
+
+def _spans(part: Part) -> list[Span]:
+    """Give the runs of a part's lines that follow one another, quoted lines left out of a reply."""
+    runs: list[Span] = []
+    before = None
+    for line in part.lines:
+        if part.kind == "newest" and line.depth:
+            before = None
+            continue
+        if before is not None and line.start == before.end + 1:
+            runs[-1] = (runs[-1][0], line.end)
+        else:
+            runs.append((line.start, line.end))
+        before = line
+    return runs
+
+
+def _words(part: Part) -> str:
+    return "\n".join(line.words for line in part.lines if not line.depth)

@@ -1,0 +1,48 @@
+"""A size in its sentence, with what its neighbouring words say of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ledgerstone.enquiry.sizes import Size
+
+
+@dataclass(slots=True)
+class Measure:
+    """A size in its sentence.
+
+    Attributes
+    ----------
+    at
+        The atom that it is.
+    role, side, axis
+        What its words call it, the side that it is counted from, the way it runs.
+    place, of, members
+        Its place in a group like 1830 x 620 x 40.
+    replaced, about
+        Whether it is said to be replaced, or approximate.
+    to_edge
+        Whether it runs to a hole's edge and not to its middle.
+    beside
+        1 where it lies to the right of something, -1 to the left.
+    on_hole
+        Whether the words before it name the hole itself.
+    cue
+        The atoms that say its role.
+    """
+
+    at: int
+    size: Size
+    role: str = ""
+    side: str = ""
+    axis: str = ""
+    place: int = 0
+    of: int = 1
+    members: list[Measure] = field(default_factory=list)
+    replaced: bool = False
+    about: bool = False
+    to_edge: bool = False
+    beside: int = 0
+    on_hole: bool | None = None
+    unit_from_label: str = ""
+    cue: tuple[int, int] | None = None

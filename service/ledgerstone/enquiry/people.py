@@ -1,0 +1,250 @@
+"""Who asks, and where the answer goes: names, addresses and telephones in a message."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from ledgerstone.enquiry.mail import Mail, Person
+from ledgerstone.enquiry.parts import Line, Part, Parts, is_closing
+from ledgerstone.enquiry.word_sets import word_set
+
+_ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
+_PHONE: Final = re.compile(
+    r"(?<![\w.])(?:\+\d{1,3}[ -]?)?\(?0?\d{2,5}\)?[ /-]?\d{3,8}(?:[ -]?\d{2,6}){0,3}(?!\w)"
+)
+_ASKS: Final = re.compile(
+    r"(?:e-?mail|reply|respond|write|send|answer|quote|price|contact|reach|mail|schicken"
+    r"|senden|antwort\w*"
+    r"|schreiben)\b[^\n@]{0,80}?(?P<address>[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8})",
+    re.IGNORECASE,
+)
+_FIELD: Final = re.compile(
+    r"[ \t]*(?P<label>full name|your name|customer name|contact name|name|customer|client"
+    r"|contact|kunde"
+    r"|vor- und nachname|ansprechpartner|caller|nom)[ \t]*[:|\t][ \t]*(?P<value>\S[^\n|\t]{0,80})",
+    re.IGNORECASE,
+)
+_MAIL_FIELD: Final = re.compile(
+    r"[ \t]*(?:your )?e-?mail(?:[ -]?(?:address"
+    r"|adresse))?[ \t]*[:|\t][ \t]*(?P<value>\S[^\n]{0,120})",
+    re.IGNORECASE,
+)
+_TITLED: Final = (
+    r"(?:Mr|Mrs|Ms|Miss|Dr|Herr|Frau|Mx)\.?\s(?:[A-Z]\.?\s?){0,2}(?:[A-Z][\w'’-]+\s?){1,2}"
+)
+_RANG: Final = re.compile(
+    rf"(?P<name>{_TITLED}|[A-Z][\w'’-]+(?:\s[A-Z][\w'’-]+){{0,2}})\s(?:rang|phoned|called"
+    rf"|telephoned|came in|popped in)\b"
+)
+_ON_PHONE: Final = re.compile(
+    rf"\b(?:tel|phone|call from|caller|from|message from)\s?:?\s(?P<name>{_TITLED})", re.IGNORECASE
+)
+_IS_NOTE: Final = re.compile(
+    r"phone note|phone message|message taken|\brang\b|\bcaller\b|^tel\b|telephoned",
+    re.IGNORECASE | re.MULTILINE,
+)
+_DIRECT: Final = re.compile(
+    r"(?:direct(?:ly)? (?:with|to)|contact|reply to|write to|answer|price it to|quote) (?:her"
+    r"|him|them|the customer"
+    r"|the client)\b",
+    re.IGNORECASE,
+)
+_TO_ME: Final = re.compile(r"(?:to|back to) me\b|to us\b", re.IGNORECASE)
+_NO_PERSON: Final = re.compile(
+    r"no-?reply|do-?not-?reply|^forms?@|@forms?\.|mailer|notification|postmaster|^web(?:site"
+    r"|form)?@|bounce",
+    re.IGNORECASE,
+)
+_CLOSED: Final = re.compile(
+    r"(?:^|[\s,.!?])(?:many |kind |best |warm )?(?:thanks|cheers|regards|thank you|ta|gruß"
+    r"|grüße|danke|best|vg|lg|mfg)"
+    r"[ \t]*[,.!-]+[ \t]*(?P<name>[^\W\d_][\w'’.&-]*(?:[ \t][\w'’.&-]+){0,4})[ \t]*\Z",
+    re.IGNORECASE,
+)
+_LAST_WORDS: Final = re.compile(
+    r"[.?!][ \t]+(?P<name>[A-Z][\w'’-]*(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
+)
+_NAME_LINE: Final = re.compile(
+    r"[ \t]*(?:(?:Dr|Mr|Mrs|Ms|Miss|Herr|Frau|Familie|Prof)\.?\s)?[A-ZÀ-Ý][\w'’.-]*"
+    r"(?:[ \t](?:&|and|und|von|van|de|der"
+    r"|[A-ZÀ-Ý][\w'’.-]*)){0,5}(?:[ \t]\([^)\n]{1,12}\))?[ \t]*,?[ \t]*\Z"
+)
+_NOT_NAMES: Final = word_set(
+    "hello hi dear thanks thank regards cheers enquiry regards best please sent hallo guten "
+    "morning kind yours worktop collection delivery quote total everything invoice price eh "
+    "mate again all folks everyone both in for and in advance"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Customer:
+    """Who asks; what is not said is empty."""
+
+    name: str = ""
+    reply_to: str = ""
+    phone: str = ""
+    differs: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Own:
+    """How the workshop is known: its name and its address, neither of them a customer's."""
+
+    name: str
+    address: str
+
+    def is_own(self, person: Person) -> bool:
+        """Whether a name or an address is the workshop's own."""
+        wanted = _letters(self.name)
+        domain = person.address.rpartition("@")[2].lower()
+        own_domain = self.address.rpartition("@")[2].lower()
+        return bool(wanted) and (
+            wanted in _letters(person.name)
+            or wanted in _letters(domain)
+            or (bool(domain) and domain == own_domain)
+        )
+
+
+def _letters(text: str) -> str:
+    return "".join(c for c in text.lower() if c.isalnum())
+
+
+def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
+    """Give who asks, where they want the answer, and their telephone."""
+    newest = parts.parts[0] if parts.parts else Part("newest", [])
+    inner = _inner(parts, own)
+    body = _text(newest)
+    passed_on = inner is not None and bool(_DIRECT.search(body)) and not _TO_ME.search(body)
+    if passed_on and inner is not None:
+        name = _signed(inner, inner.author) or inner.author.name
+        return Customer(name, inner.author.address, _phone(_text(inner)))
+    sender = (
+        Person()
+        if own.is_own(mail.sender) or _NO_PERSON.search(mail.sender.address)
+        else mail.sender
+    )
+    is_note = bool(_IS_NOTE.search(body)) and not sender.address
+    name = _field(body) or (_rang(body) if is_note else "")
+    name = name or _signed(newest, sender) or sender.name
+    reply_to = _asked(mail, body, own, sender)
+    return Customer(
+        _tidy(name),
+        reply_to,
+        _phone(body),
+        bool(reply_to) and reply_to != mail.sender.address and bool(mail.sender.address),
+    )
+
+
+def _inner(parts: Parts, own: Own) -> Part | None:
+    """Give the first earlier message that is not the workshop's."""
+    for part in parts.parts[1:]:
+        if part.author.address and not own.is_own(part.author):
+            return part
+    return None
+
+
+def _text(part: Part) -> str:
+    lines = sorted([*part.lines, *part.signature], key=lambda line: line.start)
+    return "\n".join(line.words for line in lines if line.depth == 0 or part.kind != "newest")
+
+
+def _field(body: str) -> str:
+    for line in body.split("\n"):
+        found = _FIELD.match(line)
+        if found:
+            return _tidy(re.split(r",|\s{2,}|\d", found["value"])[0])
+    return ""
+
+
+def _rang(body: str) -> str:
+    for pattern in (_RANG, _ON_PHONE):
+        found = pattern.search(body)
+        if found:
+            return found["name"].strip()
+    return ""
+
+
+def _signed(part: Part, sender: Person) -> str:
+    """Give the name under a message: after its closing words, on a line alone, or at its end."""
+    for line in part.signature:
+        closed = _CLOSED.search(line.words)
+        if closed and closed["name"].split()[0].lower() not in _NOT_NAMES:
+            return closed["name"]
+    named = [
+        line.words for line in part.signature if _is_name(line.words) and not is_closing(line.words)
+    ]
+    if named:
+        return _like_sender(named, sender) or named[0]
+    filled = [line for line in part.lines if line.words.strip() and line.depth == 0]
+    if not filled:
+        return ""
+    alone = [line.words for line in filled[-6:] if _is_name(line.words)]
+    if alone and (found := _like_sender(alone, sender)):
+        return found
+    if alone and _is_name(filled[-1].words):
+        return filled[-1].words
+    return _at_the_end(filled) or (alone[-1] if alone else "")
+
+
+def _at_the_end(filled: Sequence[Line]) -> str:
+    for line in reversed(filled[-3:]):
+        for pattern in (_CLOSED, _LAST_WORDS):
+            found = pattern.search(line.words.rstrip())
+            if found and found["name"].split()[0].lower() not in _NOT_NAMES:
+                return found["name"]
+    return ""
+
+
+def _is_name(words: str) -> bool:
+    words = words.strip()
+    return (
+        len(words) <= 60
+        and bool(_NAME_LINE.match(words))
+        and not words.endswith((".", ":", "?"))
+        and words.split()[0].lower().strip(",.!") not in _NOT_NAMES
+    )
+
+
+def _like_sender(lines: Iterable[str], sender: Person) -> str:
+    known = {word.lower() for word in re.findall(r"[^\W\d_]{2,}", sender.name)}
+    for line in lines:
+        if known & {word.lower() for word in re.findall(r"[^\W\d_]{2,}", line)}:
+            return line
+    return ""
+
+
+def _asked(mail: Mail, body: str, own: Own, sender: Person) -> str:
+    """Give the address that the message asks for, else the headers', else one that it has."""
+    for found in _ASKS.finditer(body):
+        if not own.is_own(Person("", found["address"])) and not _MAIL_FIELD.match(found[0]):
+            return found["address"].rstrip(".")
+    if (
+        mail.reply_to.address
+        and not own.is_own(mail.reply_to)
+        and not _NO_PERSON.search(mail.reply_to.address)
+    ):
+        return mail.reply_to.address
+    for line in body.split("\n"):
+        field = _MAIL_FIELD.match(line)
+        in_field = _ADDRESS.search(field["value"]) if field else None
+        if in_field:
+            return in_field[0]
+    for found in _ADDRESS.finditer(body):
+        if not own.is_own(Person("", found[0])) and not _NO_PERSON.search(found[0]):
+            return found[0].rstrip(".")
+    return sender.address
+
+
+def _phone(body: str) -> str:
+    for found in _PHONE.finditer(body):
+        if sum(c.isdigit() for c in found[0]) >= 9:
+            return found[0].strip()
+    return ""
+
+
+def _tidy(name: str) -> str:
+    name = re.sub(r"\s*\([^)]*\)", "", name).strip(" ,.-*\t")
+    return " ".join(name.split())[:80]

@@ -1,0 +1,111 @@
+"""What a size or a name is not: what is there now, a chamfer's, only a reference, only an offer."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import mark
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_OFFERS: Final = word_set("we our us wir unser unsere longest")
+_EDGES: Final = word_set(
+    "edge edges corner corners kante kanten vorderkante ecke ecken rim arris sides"
+)
+_SHAPED: Final = word_set(
+    "round rounded chamfer bevel radius bevelled beveled chamfered radiused eased fase gefast "
+    "rund abgerundet gerundet cut off cropped"
+)
+_REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
+_LINES: Final = frozenset({"centreline", "centerline"})
+_SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
+_NEAR: Final = 5
+
+
+def _has(kind: str, words: list[str]) -> bool:
+    return any(True for _ in mark(kind).all_in(words))
+
+
+def is_offer(sentence: Sentence) -> bool:
+    """Whether the workshop speaks of what it does, not of what was asked."""
+    return bool(_OFFERS & set(sentence.words))
+
+
+def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is of what is there now, or of somebody else's."""
+    words = sentence.words
+    renewed = [i for i, _, _ in mark("new").all_in(words)]
+    for i, count, _ in mark("gone").all_in(words):
+        if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
+            return True
+        if i > measure.at and not any(j < measure.at for j in renewed):
+            return True
+    for i, _, _ in mark("old").all_in(words):
+        apart = any(atom.word in {",", ";"} for atom in sentence.atoms[measure.at : i])
+        if i > measure.at and not apart and not any(j < measure.at for j in renewed):
+            return True
+    return False
+
+
+def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
+    """Whether words between two places turn from what is there to what is wanted."""
+    return any(since <= i < until for i, _, _ in mark("new").all_in(sentence.words))
+
+
+def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:
+    """Whether a size is of a chamfer, a rounding, a drip or an overhang."""
+    if measure.of > 1 or measure.role or measure.side:
+        return False
+    for mention in found:
+        if mention.kind != "feature":
+            continue
+        low, high = sorted((measure.at, mention.start))
+        between = sentence.atoms[low:high]
+        apart = mention.end <= measure.at and any(atom.word in ",;" for atom in between)
+        if high - low <= _NEAR + 1 and not apart:
+            return True
+    size = measure.size
+    small = (
+        size.amount <= 30 if size.unit in ("mm", None) else size.unit == "in" and size.amount <= 1
+    )
+    words = set(sentence.words)
+    return small and bool(words & _EDGES) and bool(words & _SHAPED)
+
+
+def is_beside(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is the distance of a row's openings from its middle."""
+    return _has("sideways", sentence.words[measure.at + 1 : measure.at + 6])
+
+
+def is_reference(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a hole is named only to say where another is: behind the sink, in line with it."""
+    words = sentence.words
+    if mention.preposition in _REFERENCE:
+        return True
+    toward = mention.preposition in ("to", "on", "with", "over", "zur", "zum")
+    centred = _has("centred", words[max(0, mention.start - 4) : mention.start])
+    if toward and centred and not mention.is_indefinite:
+        return True
+    after = words[mention.end : mention.end + 3]
+    if after[:1] == ["'s"] and (_LINES & set(after) or after[2:3] == ["line"]):
+        return True
+    led = _has("behind", words[max(0, mention.start - 8) : mention.start])
+    return led and not mention.is_indefinite and not mention.names_hole
+
+
+def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a tap comes out of the wall or stands on the sink, so that it needs no hole."""
+    if mention.name != "tap" or mention.names_hole:
+        return False
+    words = sentence.words
+    has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    if {"wall", "wand"} & set(words) and not has_size:
+        return True
+    after = words[mention.end : mention.end + 8]
+    on_sink = any(
+        word in ("in", "on", "auf", "im", "into") and _SINKS & set(after[i + 1 : i + 3])
+        for i, word in enumerate(after)
+    )
+    return on_sink or (mention.start > 0 and words[mention.start - 1] in ("wall", "mounted"))

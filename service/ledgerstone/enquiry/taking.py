@@ -1,0 +1,130 @@
+"""What a sentence names is taken up, or passed over: what the sizes after it are of."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry import relations, scope, telling
+from ledgerstone.enquiry.beginning import is_next_piece
+from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_ALONG: Final = word_set("of from along in on to von der des am vom")
+_INDEFINITE: Final = frozenset({"a", "an", "one", ""})
+_LEGS: Final = frozenset({"legs", "arms", "wings"})
+_HOLES: Final = ("open", "hole")
+
+
+def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
+    """Take up what is named; give what the sizes after it are of."""
+    if mention.kind == "one":
+        return _next_one(focus, mention, heard.sizes, active)
+    if mention.kind == "slab":
+        return _slab(focus, heard, mention, active)
+    if mention.kind in _HOLES:
+        return _opening(focus, heard, mention, active)
+    words = heard.sentence.words
+    if mention.kind == "thing" and focus.is_l() and words[mention.start] in _LEGS:
+        mention.kind, mention.name = "leg", "both"
+    if mention.kind == "leg":
+        on_hole = active is not None and active.kind in _HOLES and mention.name != "both"
+        if focus.is_l() and not on_hole:
+            focus.on_opening, focus.leg = False, mention.name
+            return mention
+    elif mention.kind in ("thing", "room"):
+        return mention if _takes_sizes(mention, heard.sentence) else active
+    return active
+
+
+def _next_one(
+    focus: Focus, mention: Mention, sizes: list[Measure], active: Mention | None
+) -> Mention | None:
+    """Go on to the next of several holes or pieces that are told one by one."""
+    subjects = focus.subjects
+    opening = subjects.next_in_row() if focus.on_opening else None
+    if opening is not None:
+        opening.is_asked = True
+        focus.take_up(mention.start, [opening])
+        return Mention(mention.start, mention.end, "hole", "", names_hole=True)
+    piece = subjects.piece
+    if focus.several and piece is not None and telling.is_group_next(mention, sizes):
+        if piece.has_size() or subjects.pending:
+            piece = focus.start_piece(piece.use)
+        piece.quantity, piece.quantity_spans = 1, ()
+        return Mention(mention.start, mention.end, "slab", piece.use)
+    return active
+
+
+def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
+    if mention.is_old:
+        return mention
+    sentence, subjects = heard.sentence, focus.subjects
+    if is_next_piece(focus, mention, heard.sizes):
+        focus.start_piece(mention.name, label="named")
+    definite = mention.preposition in _ALONG and mention.determiner not in _INDEFINITE
+    on_hole = active is not None and active.kind in _HOLES
+    within = (mention.preposition and on_hole) or (definite and focus.on_opening)
+    piece = subjects.piece_for(mention, sentence, heard.sizes, free=not focus.has_sizes)
+    if piece is None:
+        return active
+    atoms = sentence.atoms
+    piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
+    relations.read_shape(piece, mention, sentence)
+    announces = subjects.awaited == mention.count and not piece.has_size() and not heard.sizes
+    if mention.count > 1 and not announces:
+        relations.read_quantity(piece, mention, sentence)
+    if within:
+        return active
+    focus.on_opening, focus.leg = False, ""
+    focus.several = mention.is_plural or mention.count > 1
+    return mention
+
+
+def _opening(
+    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+) -> Mention | None:
+    sentence, subjects = heard.sentence, focus.subjects
+    if scope.is_reference(mention, sentence):
+        return active
+    if mention.is_denied:
+        relations.refuse(subjects, mention, sentence)
+        return active
+    if scope.is_fitted_elsewhere(mention, sentence):
+        return active
+    piece = subjects.piece
+    bare = mention.kind == "hole" and mention.determiner == "the" and not mention.count
+    named = "opening" in sentence.words[mention.start]
+    if bare and named and (piece is None or not piece.openings):
+        mention.kind = "thing"  # the opening of a fireplace or a window
+        return mention
+    openings = subjects.openings_for(mention, sentence)
+    if not openings:
+        return active
+    for opening in openings:
+        opening.names_hole = opening.names_hole or mention.names_hole
+        opening.kind = opening.kind or mention.hole_kind
+        opening.is_asked = opening.is_asked or mention.is_indefinite or mention.names_hole
+        atoms = sentence.atoms
+        opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
+    focus.take_up(mention.start, openings)
+    return mention
+
+
+def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
+    words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
+    if mention.kind == "room" and ":" in words[:2]:
+        return False
+    i = 0
+    while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
+        i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1
+    atoms = sentence.atoms[mention.end + i : mention.end + i + 1]
+    if atoms and atoms[0].kind == "size":
+        return True
+    is_subject = words[i : i + 1] and words[i] in ("is", "are", "measures", "'s")
+    if mention.preposition == "of" and is_subject:
+        return True
+    return not mention.preposition and not mention.is_denied

@@ -1,0 +1,74 @@
+"""Several things told one by one, or all at once: "one 1200 x 250, the other 900 x 250"."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.scene import Span
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_ONES: Final = word_set(
+    "one another other first second third eine einer eines andere anderes zweite erste"
+)
+_WHICH: Final = word_set(
+    "left right old new existing tiled this that last front back linke rechte alte neue"
+)
+_BETWEEN: Final = word_set("is at of be them these for a the needs measures , : ( ist mit für")
+_ALL: Final = word_set("both all each beide alle jeweils everything")
+_THEM: Final = frozenset(["them", "these", "those", "davon"])
+_SUMMING_UP: Final = word_set(
+    "summary recap sum short conclusion zusammenfassung zusammengefasst again"
+)
+
+
+def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
+    """Give "one", "the other" where a size or what it is for follows."""
+    found = []
+    for i, word in enumerate(sentence.words):
+        if word not in _ONES or (i and sentence.words[i - 1] in _WHICH):
+            continue
+        j = i + 1
+        while j < len(sentence.atoms) and j <= i + 3 and sentence.atoms[j].word in _BETWEEN:
+            j += 1
+        leads = any(one.at == j for one in sizes) or "for" in sentence.words[i + 1 : i + 2]
+        if leads and sentence.words[j : j + 1] != ["one"]:
+            found.append(Mention(i, i + 1, "one", word))
+    return found
+
+
+def is_group_next(mention: Mention, sizes: list[Measure]) -> bool:
+    """Whether two sizes in a group follow, as a slab has them."""
+    return any(one.of > 1 and mention.end <= one.at <= mention.end + 3 for one in sizes)
+
+
+def is_of_all(sentence: Sentence) -> bool:
+    """Whether a sentence speaks of all pieces at once."""
+    return bool(_ALL & set(sentence.words))
+
+
+def how_many(sentence: Sentence) -> tuple[int, Span] | None:
+    """Give the number in "two of them"."""
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(1, len(atoms) - 1):
+        if words[i] != "of" or words[i + 1] not in _THEM:
+            continue
+        before = atoms[i - 1]
+        count = int(NUMBERS.get(before.word, 0))
+        if (
+            before.size is not None
+            and before.size.unit is None
+            and before.size.amount.denominator == 1
+        ):
+            count = int(before.size.amount)
+        if 1 < count <= 24:
+            return count, (before.start, atoms[i + 1].end)
+    return None
+
+
+def is_summing_up(sentence: Sentence) -> bool:
+    """Whether a sentence says again what was said before."""
+    return bool(_SUMMING_UP & set(sentence.words))

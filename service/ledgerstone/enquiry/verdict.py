@@ -1,0 +1,158 @@
+"""Whether a message asks for a slab at all: invoices, news, complaints and thanks do not."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_ASKS: Final = re.compile(
+    r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
+    r"|\bpric(?:e|es|ing)\b"
+    r"|how much|\bcosts?\b|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
+    r"|\banfrage\b|\benquiry\b"
+    r"|\binquiry\b|\bkostenvoranschlag\b|\bballpark\b",
+    re.IGNORECASE,
+)
+_WANTS: Final = re.compile(
+    r"(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)|looking for|i'm after"
+    r"|we're after|i’m after|we’re after"
+    r"|\bafter an?\b|could you (?:make|do|price|cast)|can you (?:make|do|price|cast|give)"
+    r"|please (?:make|price|calculate"
+    r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
+    r"|\bsuchen?\b|\bmöchten?\b|we want"
+    r"|wants? (?:a|it)|\bto be\b|instead of|go with|fine for me|please\b|is fine",
+    re.IGNORECASE,
+)
+_FIELDS: Final = re.compile(
+    r"^[ \t]*(?:length|width|depth|thickness|product|item|colour|color|länge|tiefe|breite"
+    r"|stärke|material|size)\b[^\n:|\t]{0,24}[:|\t]",
+    re.IGNORECASE | re.MULTILINE,
+)
+_AGAINST: Final = (
+    (
+        "invoice",
+        5,
+        re.compile(
+            r"\b(?:invoice|rechnung|statement|remittance|credit note"
+            r"|receipt)\b[^.\n]{0,40}\b(?:\d{3,}|attached|below|for your"
+            r"|overdue|due)|payment (?:is )?(?:due|overdue)|total with vat|amount due|zahlbar"
+            r"|fällig",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "news",
+        5,
+        re.compile(
+            r"unsubscribe|newsletter|abbestellen|view (?:this|it) in (?:your )?browser"
+            r"|you (?:get|are receiving|received) this"
+            r"|% off\b|trade stands?|early bird|special offer|our (?:range|new range|latest)"
+            r"|black friday",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "complaint",
+        4,
+        re.compile(
+            r"\bnot happy\b|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
+            r"|got|a) (?:a )?(?:chip|chipped|crack|cracked"
+            r"|stain|stained|scratch|scratched|damaged|broken)\b|white bloom|beschädigt"
+            r"|reklamation|mangel|gerissen",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "delivered",
+        3,
+        re.compile(
+            r"you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
+            r"|it )?(?:on|last|in|the|us|me|a)\b|i paid\b|we paid\b"
+            r"|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "thanks",
+        5,
+        re.compile(
+            r"just to say|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
+            r"|they)(?:'s|’s| is| are| look| looks)"
+            r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
+            r"|delighted with|vielen dank für die schöne"
+            r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "absence",
+        5,
+        re.compile(
+            r"out of (?:the )?office|automatic reply|auto-?reply|abwesenheits"
+            r"|on (?:annual )?leave until|delivery status notification"
+            r"|undeliverable",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "pitch",
+        5,
+        re.compile(
+            r"\bseo\b|search ranking|website traffic|first page of|lead generation|web design"
+            r"|guest post|our services|we (?:supply|offer"
+            r"|manufacture|stock|distribute)\b|price list attached|we are a (?:leading"
+            r"|supplier|manufacturer)|wholesale",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "application",
+        5,
+        re.compile(
+            r"\b(?:my|attached) cv\b|\bvacanc|apprentice|work experience|job application"
+            r"|bewerbung|resume attached|internship",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "notice",
+        4,
+        re.compile(
+            r"tracking number|your parcel|has been dispatched|out for delivery|delivery note"
+            r"|your (?:appointment|booking|subscription)"
+            r"|password|verify your account|meter reading|your (?:insurance|policy|renewal)"
+            r"|minutes of the",
+            re.IGNORECASE,
+        ),
+    ),
+)
+_RESTORED: Final = re.compile(
+    r"\b(?:quote|price|cost) (?:me |us )?(?:for|on) (?:a|an|the|another|two|three|this"
+    r"|these)\b|how much (?:would|for|is)",
+    re.IGNORECASE,
+)
+
+
+COMMERCIAL: Final = frozenset({"invoice", "news", "pitch", "absence", "notice"})
+
+
+def verdict(
+    newest: str, whole: str, *, has_pieces: bool, has_sizes: bool, is_automatic: bool
+) -> tuple[bool, str]:
+    """Give whether somebody asks for a slab, and what the message is where nobody does.
+
+    Parameters
+    ----------
+    newest
+        The newest words of the message and its subject: what speaks against stands there.
+    whole
+        These and the messages that they quote or pass on.
+    """
+    against = [(weight, name) for name, weight, pattern in _AGAINST if pattern.search(newest)]
+    why = max(against, default=(0, ""))[1]
+    if not has_pieces:
+        return False, why
+    score = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
+    score += has_sizes + 2 * bool(_RESTORED.search(newest))
+    score -= sum(weight for weight, _ in against) + 3 * is_automatic
+    return score > 0, why
