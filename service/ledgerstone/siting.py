@@ -8,12 +8,17 @@ from typing import Final
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely.geometry import Point, Polygon, box
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.outline import XY
 from ledgerstone.workshop.records import StripRule
 
+FloatArray = NDArray[np.float64]
+Shapes = NDArray[np.object_]
 _STEP_MM: Final = 5.0
+_SLACK_MM: Final = 1e-6
 _MOST_TRIED: Final = 60_000
 _TAP_CLEAR_MM: Final = 10.0  # beyond the rule, behind a basin; common practice, no source
 
@@ -78,19 +83,13 @@ def place_for(
     if xs.size == 0 or xs.size > _MOST_TRIED:
         return None
     keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim)
-    inside = outline.buffer(-keep + 1e-6, join_style="mitre")
-    if inside.is_empty:
-        return None
-    half_x, half_y = wanted.length_mm / 2, wanted.width_mm / 2
-    shapes = (
-        shapely.buffer(shapely.points(xs, ys), half_x)
-        if wanted.is_round
-        else shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y)
-    )
-    fits = shapely.contains(inside, shapes)
+    radius, shapes = _tried(wanted, xs, ys)
+    fits = shapely.contains_xy(outline, xs, ys)
+    fits &= shapely.distance(outline.exterior, shapes) - radius >= keep - _SLACK_MM
     for other in placed:
         least = min(keep, clear_mm(rules, max(other.length_mm, other.width_mm), other.rim))
-        fits &= shapely.distance(_polygon(other), shapes) >= least - 1e-6
+        round_mm, body = _body(other)
+        fits &= shapely.distance(body, shapes) - radius - round_mm >= least - _SLACK_MM
     if not fits.any():
         return None
     far = np.hypot(xs - wish[0], ys - wish[1])
@@ -98,11 +97,20 @@ def place_for(
     return float(xs[best]), float(ys[best])
 
 
-def _polygon(one: Sited) -> Polygon:
+def _tried(wanted: Unsited, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
+    """Give the opening at every place: points and a radius where it is round, else boxes."""
+    if wanted.is_round:
+        return wanted.length_mm / 2, shapely.points(xs, ys)
+    half_x, half_y = wanted.length_mm / 2, wanted.width_mm / 2
+    return 0.0, shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y)
+
+
+def _body(one: Sited) -> tuple[float, BaseGeometry]:
+    """Give a placed opening: its middle and its radius where it is round, else its box."""
     if one.is_round:
-        return Point(one.x_mm, one.y_mm).buffer(one.length_mm / 2)
+        return one.length_mm / 2, Point(one.x_mm, one.y_mm)
     half_x, half_y = one.length_mm / 2, one.width_mm / 2
-    return box(one.x_mm - half_x, one.y_mm - half_y, one.x_mm + half_x, one.y_mm + half_y)
+    return 0.0, box(one.x_mm - half_x, one.y_mm - half_y, one.x_mm + half_x, one.y_mm + half_y)
 
 
 def _wish(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> XY:
@@ -124,7 +132,7 @@ def _wish(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> XY:
     )
 
 
-def _grid(outline: Polygon, wanted: Unsited, wish: XY) -> tuple[np.ndarray, np.ndarray]:
+def _grid(outline: Polygon, wanted: Unsited, wish: XY) -> tuple[FloatArray, FloatArray]:
     """Places to try: the wish, and a grid about it; a known coordinate stays."""
     low_x, low_y, high_x, high_y = outline.bounds
     if wanted.between_mm is not None:
@@ -138,6 +146,6 @@ def _grid(outline: Polygon, wanted: Unsited, wish: XY) -> tuple[np.ndarray, np.n
     return xs.ravel(), ys.ravel()
 
 
-def _steps(low: float, high: float, wish: float, step: float) -> np.ndarray:
+def _steps(low: float, high: float, wish: float, step: float) -> FloatArray:
     steps = np.arange(np.ceil((low - wish) / step), np.floor((high - wish) / step) + 1)
     return wish + steps * step

@@ -24,6 +24,7 @@ ORDER = (
     "outline",
     "cutouts",
     "shape",
+    "siting",
     "mix",
     "mould",
     "shade",
@@ -39,6 +40,7 @@ ORDER = (
     "checks",
     "remedies",
     "quote",
+    "enquiry",
     "drawing",
     "papers",
     "codec",
@@ -64,6 +66,7 @@ DOORS = {
     "jinja2": ("papers",),
     "markupsafe": ("papers",),
     "pint": ("quantities",),
+    "selectolax": ("enquiry.html_text",),
 }
 
 # What reads a clock, the environment, files and streams; nothing else does.
