@@ -100,9 +100,9 @@ def place_for(
 def _tried(wanted: Unsited, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
     """Give the opening at every place: points and a radius where it is round, else boxes."""
     if wanted.is_round:
-        return wanted.length_mm / 2, shapely.points(xs, ys)
+        return wanted.length_mm / 2, np.asarray(shapely.points(xs, ys))
     half_x, half_y = wanted.length_mm / 2, wanted.width_mm / 2
-    return 0.0, shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y)
+    return 0.0, np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
 
 
 def _body(one: Sited) -> tuple[float, BaseGeometry]:
