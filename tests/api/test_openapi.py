@@ -48,7 +48,8 @@ def test_what_is_committed_is_what_is_made_and_served(
     path: Path = pytestconfig.rootpath / "service/ledgerstone/api/openapi.yaml"
     committed = path.read_text(encoding="utf-8")
     assert committed == document_text(), (
-        "write it again: python -m ledgerstone.contract > service/ledgerstone/api/openapi.yaml"
+        "write it again: python -m ledgerstone.contract document"
+        " > service/ledgerstone/api/openapi.yaml"
     )
     assert client.get("/v1/openapi.yaml").text == committed
 
