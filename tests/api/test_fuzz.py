@@ -28,6 +28,7 @@ from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from laws.strategies import orders
 from ledgerstone.api import Settings, create_app
+from ledgerstone.json_types import JSON
 
 PROBLEM = "application/problem+json"
 QUOTES = "POST /v1/quotes"
@@ -134,7 +135,7 @@ JSON_VALUES = st.recursive(
 
 
 @st.composite
-def spoilt_orders(draw: st.DrawFn) -> Any:  # noqa: ANN401  JSON
+def spoilt_orders(draw: st.DrawFn) -> JSON:
     """An order with one member left out, put in, or become something else."""
     order = draw(orders())
     here: Any = order
@@ -158,7 +159,7 @@ def test_spoilt_orders_are_problems(count: int) -> None:
 
     @_each_day_alike(count)
     @given(spoilt_orders())
-    def post(body: Any) -> None:  # noqa: ANN401  JSON
+    def post(body: JSON) -> None:
         _answer_is_documented(ORDERS["/v1/quotes"]["POST"].Case(body=body))
 
     post()

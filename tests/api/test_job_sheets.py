@@ -13,6 +13,7 @@ from flask.testing import FlaskClient
 from api.asking import NEVER_SAID, PROBLEM, changed
 from api.offered import MAKER, service, slabs_order
 from conftest import EXAMPLE_ORDER
+from ledgerstone.json_types import JSON
 
 FORMS = ("application/json", "text/html", "application/pdf")
 
@@ -117,7 +118,7 @@ def test_an_order_that_cannot_be_made_has_no_job_sheet() -> None:
 
 
 @pytest.mark.parametrize("sent", [{}, {"order": EXAMPLE_ORDER, "token": "x"}, {"token": "x"}, []])
-def test_what_is_not_understood_is_told(sent: Any) -> None:  # noqa: ANN401  JSON
+def test_what_is_not_understood_is_told(sent: JSON) -> None:
     """A token or an order, and not both."""
     answer = service().post("/v1/job-sheets", json=sent, headers=MAKER)
     assert answer.status_code == 400

@@ -12,6 +12,7 @@ from api import mail_rules
 from api.asking import NEVER_SAID, PROBLEM, changed
 from api.offered import MAKER, revised, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER, MAKER_KEY
+from ledgerstone.json_types import JSON
 from ledgerstone.wording import day_text
 
 if TYPE_CHECKING:
@@ -248,7 +249,7 @@ def test_only_the_maker_writes_replies(client: "FlaskClient") -> None:
         ({"order": EXAMPLE_ORDER, "customer": "A\x00"}, "/customer"),
     ],
 )
-def test_what_is_not_understood_is_told(client: "FlaskClient", asked: Any, pointer: str) -> None:  # noqa: ANN401  JSON
+def test_what_is_not_understood_is_told(client: "FlaskClient", asked: JSON, pointer: str) -> None:
     """A wrong request is a plain 400 with its pointer: line breaks and direction marks too."""
     answer = client.post("/v1/replies", json=asked, headers=MAKER)
     assert answer.status_code == 400

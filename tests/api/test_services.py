@@ -4,26 +4,26 @@ import copy
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
-from typing import Any
 
 import pytest
 
 from api.asking import changed
 from api.offered import MAKER, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER
+from ledgerstone.json_types import JSON
 
 TILE = ("Sample tile, paid first", "Sample tile, taken off as you order")
 MEASURE = "Coming to measure"
 
 
-def _quote(order: dict[str, Any], profile: Path | None = None) -> Any:  # noqa: ANN401  JSON
+def _quote(order: dict[str, JSON], profile: Path | None = None) -> JSON:
     caller = service() if profile is None else service(profile=profile)
     answer = caller.post("/v1/quotes", json=order)
     assert answer.status_code == 200, answer.text
     return answer.get_json()
 
 
-def _lines(quoted: Any) -> dict[str, Decimal]:  # noqa: ANN401  JSON
+def _lines(quoted: JSON) -> dict[str, Decimal]:
     return {line["label"]: Decimal(line["amount"]) for line in quoted["price"]["lines"]}
 
 

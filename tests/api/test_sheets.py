@@ -14,6 +14,7 @@ import pytest
 from api.asking import NEVER_SAID, PROBLEM, changed
 from api.offered import MAKER, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER
+from ledgerstone.json_types import JSON
 from ledgerstone.wording import day_text
 
 if TYPE_CHECKING:
@@ -40,7 +41,7 @@ L_ORDER: dict[str, Any] = {
 }
 
 
-def _sheet(client: "FlaskClient", kind: str, form: str, **asked: Any) -> Any:  # noqa: ANN401  JSON
+def _sheet(client: "FlaskClient", kind: str, form: str, **asked: JSON) -> JSON:
     answer = client.post(f"/v1/sheets/{kind}", json=asked, headers={**MAKER, "Accept": form})
     assert answer.status_code == 200, answer.text
     assert answer.mimetype == form
@@ -54,7 +55,7 @@ def _pdf_text(tmp_path: Path, content: bytes) -> str:
     return " ".join(read.stdout.decode().split())
 
 
-def _said(sheet: Any) -> list[str]:  # noqa: ANN401  JSON
+def _said(sheet: JSON) -> list[str]:
     """Every text of a sheet."""
     if isinstance(sheet, dict):
         return [text for value in sheet.values() for text in _said(value)]

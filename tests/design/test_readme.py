@@ -9,6 +9,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from design.source import ROOT
+from ledgerstone.json_types import JSON
 
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"```(sh|json)\n(.*?)```", README, re.DOTALL)
@@ -23,7 +24,7 @@ def order() -> dict[str, Any]:
     return body
 
 
-def _only(whole: Any, shown: Any) -> Any:  # noqa: ANN401 - any JSON
+def _only(whole: JSON, shown: JSON) -> JSON:
     """The parts of an answer that the README shows of it: members may be left out, items not."""
     if isinstance(whole, dict) and isinstance(shown, dict):
         return {key: _only(whole.get(key), shown[key]) for key in shown}

@@ -12,7 +12,7 @@ import traceback
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from typing import Any, Final
+from typing import Final
 from xml.etree import ElementTree as ET
 
 from flask import Flask
@@ -22,6 +22,7 @@ from conftest import MAKER_KEY, SIGNING_KEYS
 from laws.plan_strategies import Json
 from laws.strategies import TODAY
 from ledgerstone.api import Settings, create_app
+from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
 
 LONGEST_S: Final = 4.0  # of processor time, after which a call is listed as slow
@@ -40,7 +41,7 @@ class Call:
     content: bytes
     cpu_s: float
 
-    def json(self) -> Any:  # noqa: ANN401  JSON
+    def json(self) -> JSON:
         """The answer as JSON; a number that is not finite is refused."""
         return json.loads(self.content, parse_constant=_refuse)
 
@@ -181,7 +182,7 @@ def _faults_of_svg(call: Call) -> Iterator[str]:
                 return
 
 
-def _without_instance(call: Call) -> Any:  # noqa: ANN401  JSON
+def _without_instance(call: Call) -> JSON:
     body = json.loads(call.content)
     body.pop("instance", None)
     return body

@@ -27,6 +27,7 @@ from laws.plan_strategies import (
     written,
 )
 from laws.tripping_orders import TRIPS
+from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Unit
 
 TODAY: Final = date(2026, 11, 25)
@@ -236,7 +237,7 @@ def aimed_orders(draw: Draw, name: str) -> Json:
     return order
 
 
-def _varied(part: Any, scale: float, unit: Unit | None, key: str = "") -> Any:  # noqa: ANN401  JSON
+def _varied(part: JSON, scale: float, unit: Unit | None, key: str = "") -> JSON:
     """Lengths in plan at a scale, in a unit; what was written with a unit stays as it is."""
     if isinstance(part, dict):
         return {name: _varied(value, scale, unit, name) for name, value in part.items()}

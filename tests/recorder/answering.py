@@ -14,6 +14,7 @@ from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
 
 from ledgerstone.api import Settings, create_app
+from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
 from recorder.profiles import WORKSHOPS, profile
 
@@ -120,7 +121,7 @@ def _said(answer: TestResponse) -> Json:
     return {**told, "sha256": hashlib.sha256(answer.data).hexdigest()}
 
 
-def _bytes(members: Any) -> str:  # noqa: ANN401  JSON
+def _bytes(members: JSON) -> str:
     """Hash members in the order in which they stand; as members they are compared without it."""
     return hashlib.sha256(json.dumps(members).encode()).hexdigest()
 

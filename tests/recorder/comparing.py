@@ -7,6 +7,8 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from typing import Any, NamedTuple
 
+from ledgerstone.json_types import JSON
+
 _LONGEST = 100
 _MOST_NAMES = 3
 
@@ -48,7 +50,7 @@ def report(found: Sequence[Difference], cases: int) -> str:
     return "\n".join(lines)
 
 
-def _differ(path: str, before: Any, after: Any) -> Iterator[tuple[str, Any, Any]]:  # noqa: ANN401  JSON
+def _differ(path: str, before: JSON, after: JSON) -> Iterator[tuple[str, JSON, JSON]]:
     if isinstance(before, dict) and isinstance(after, dict):
         for key in [*before, *(key for key in after if key not in before)]:
             yield from _differ(f"{path}/{key}", before.get(key), after.get(key))
@@ -59,6 +61,6 @@ def _differ(path: str, before: Any, after: Any) -> Iterator[tuple[str, Any, Any]
         yield path, before, after
 
 
-def _short(value: Any) -> str:  # noqa: ANN401  JSON
+def _short(value: JSON) -> str:
     said = repr(value)
     return said if len(said) <= _LONGEST else f"{said[:_LONGEST]}…"

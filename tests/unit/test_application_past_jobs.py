@@ -10,6 +10,7 @@ import pytest
 from ledgerstone.application.past_jobs import read_jobs, report, try_job
 from ledgerstone.cli.past_jobs import run
 from ledgerstone.errors import NotUnderstood
+from ledgerstone.json_types import JSON
 from ledgerstone.workshop import Workshop
 from unit.contexts import context_of
 from unit.slabs import box, slab_json
@@ -23,7 +24,7 @@ def told(**really: object) -> str:
     return f'[[jobs]]\nname = "Bench"\nordered_on = 2026-03-02\norder = "bench.json"\n{rows}'
 
 
-def never(name: str) -> Any:  # noqa: ANN401  JSON
+def never(name: str) -> JSON:
     """Open the one order."""
     assert name == "bench.json"
     return ORDER

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Flask, Response, request
 from werkzeug.exceptions import (
     BadRequest,
@@ -19,13 +17,14 @@ from werkzeug.exceptions import (
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import request_id
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
+from ledgerstone.json_types import JSON
 from ledgerstone.settings import Settings
 from ledgerstone.workshop.records import Workshop
 
 _JSON_TYPES = ("application/json", "application/problem+json")
 
 
-def json_body() -> Any:  # noqa: ANN401  a JSON document is any of its types
+def json_body() -> JSON:
     """Read the request's body: strict JSON, at most 64 kB, not packed.
 
     Raises

@@ -11,6 +11,7 @@ from ledgerstone.checks import Facts, check_order
 from ledgerstone.codec.links import Offer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
+from ledgerstone.json_types import JSON
 from ledgerstone.order import Order
 from ledgerstone.quote import (
     NOT_LOOKED,
@@ -26,7 +27,7 @@ _NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a
 
 
 def answer_order(
-    document: Any,  # noqa: ANN401  JSON
+    document: JSON,
     context: QuoteContext,
     *,
     search: bool = True,
@@ -63,7 +64,7 @@ def answer_order(
     return answer
 
 
-def read_sent_order(document: Any, context: QuoteContext) -> Order:  # noqa: ANN401  JSON
+def read_sent_order(document: JSON, context: QuoteContext) -> Order:
     """Read an order as it was sent; where it changes an offer, that lends its delivery area.
 
     Raises

@@ -15,6 +15,7 @@ from ledgerstone.codec.fields import Strict
 from ledgerstone.codec.links import Offer, link_of, offer_named_at, offer_of, write_offer
 from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.json_types import JSON
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 
@@ -82,7 +83,7 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> R
         ) from None
 
 
-def _of_order(sent: Any, context: QuoteContext, *, search: bool) -> ResolvedRequest:  # noqa: ANN401  JSON
+def _of_order(sent: JSON, context: QuoteContext, *, search: bool) -> ResolvedRequest:
     try:
         answer = answer_order(sent, context, search=search)
         since = offer_changed_by(answer.order, context)

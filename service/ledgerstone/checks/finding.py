@@ -14,6 +14,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
+from ledgerstone.json_types import JSON
 from ledgerstone.order import Cutout, Order, Slab
 
 Level = Literal["stops", "caution", "note"]
@@ -63,7 +64,7 @@ def geojson(shape: BaseGeometry) -> Mapping[str, Any]:
     return {"type": drawn["type"], "coordinates": _rounded(drawn["coordinates"])}
 
 
-def _rounded(coordinates: Any) -> Any:  # noqa: ANN401  nested tuples of any depth
+def _rounded(coordinates: JSON) -> JSON:
     if isinstance(coordinates, int | float):
         return round(float(coordinates), 1) + 0.0
     return [_rounded(part) for part in coordinates]

@@ -24,6 +24,7 @@ from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
+from ledgerstone.json_types import JSON
 from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
@@ -134,7 +135,7 @@ def _context(
     return CliContext(quoting, settings, out)
 
 
-def _document(path: str) -> Any:  # noqa: ANN401  a JSON document is any of its types
+def _document(path: str) -> JSON:
     if path == "-":
         return read_json(sys.stdin.buffer.read(LARGEST_BYTES + 1))
     with Path(path).open("rb") as file:

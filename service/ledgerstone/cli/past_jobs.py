@@ -13,6 +13,7 @@ from ledgerstone.application.past_jobs import read_jobs, report, try_job
 from ledgerstone.codec.strict_json import read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood, ProfileError
+from ledgerstone.json_types import JSON
 from ledgerstone.settings import Settings
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
@@ -72,7 +73,7 @@ def _parser() -> argparse.ArgumentParser:
 def _beside(file: Path) -> Any:  # noqa: ANN401  a reader of orders
     """Return what reads an order's JSON from a file beside the list."""
 
-    def opened(name: str) -> Any:  # noqa: ANN401  JSON
+    def opened(name: str) -> JSON:
         return read_json((file.parent / name).read_bytes())
 
     return opened

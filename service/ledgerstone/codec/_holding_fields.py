@@ -8,6 +8,7 @@ from typing import Any
 from marshmallow import Schema, ValidationError, fields
 
 from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, nearest, shown, spoken
+from ledgerstone.json_types import JSON
 
 
 class ObjectField(fields.Nested):
@@ -40,7 +41,7 @@ class KindField(Labelled, fields.Field[Any]):
         self.kinds = dict(kinds)
         self.schemas = {kind: schema() for kind, schema in kinds.items()}
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> Any:  # noqa: ANN401  marshmallow
         if not isinstance(value, Mapping):
             raise ValidationError(f"{self.capital} must be a JSON object with a kind.")
         kind = value.get("kind")
@@ -82,7 +83,7 @@ class ListField(fields.List[Any]):
         )
         self.at_least, self.at_most, self.label = at_least, at_most, label
 
-    def _deserialize(self, value: Any, *args: Any, **more: Any) -> list[Any]:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *args: Any, **more: Any) -> list[Any]:
         if isinstance(value, list) and not self.at_least <= len(value) <= self.at_most:
             raise ValidationError(
                 f"{self.label[:1].upper() + self.label[1:]} must number between {self.at_least}"
@@ -110,7 +111,7 @@ class BySideField(Labelled, fields.Field[Any]):
         )
         self.inner, self.known = inner, known
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> dict[str, Any]:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> dict[str, Any]:
         if not isinstance(value, Mapping):
             raise ValidationError(
                 f"{self.capital} must be a JSON object, one member for each side."

@@ -14,6 +14,7 @@ from marshmallow import ValidationError, fields
 from ledgerstone.codec._strict import Labelled, nearest, shown, spoken
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.errors import QuantityError
+from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Length
 
 LONGEST_TEXT = 120
@@ -41,7 +42,7 @@ class LengthField(Labelled, fields.Field[Length]):
         )
         self.above_mm, self.at_most_mm, self.zero = above_mm, at_most_mm, zero
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Length:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> Length:
         try:
             length = Length.parse(value)
         except QuantityError as fault:
@@ -83,7 +84,7 @@ class TextField(Labelled, fields.Field[str]):
         )
         self.longest = longest
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
         if not isinstance(value, str):
             raise ValidationError(f"{self.capital} must be text.")
         if len(value) > self.longest:
@@ -105,7 +106,7 @@ class ChoiceField(Labelled, fields.Field[str]):
         )
         self.choices = tuple(choices)
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
         if isinstance(value, str) and value in self.choices:
             return value
         guess = (
@@ -134,7 +135,7 @@ class NumberField(Labelled, fields.Field[float]):
         )
         self.at_least, self.at_most, self.whole = at_least, at_most, whole
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> float:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> float:
         kind = "a whole number" if self.whole else "a number"
         wrong = isinstance(value, bool) or not isinstance(value, int | float)
         if wrong or not math.isfinite(value) or (self.whole and value != int(value)):
@@ -157,7 +158,7 @@ class YesNoField(Labelled, fields.Field[bool]):
             **more,
         )
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> bool:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> bool:
         if isinstance(value, bool):
             return value
         raise ValidationError(f"{self.capital} must be true or false.")

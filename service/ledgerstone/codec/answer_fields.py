@@ -13,6 +13,8 @@ from typing import Any
 
 from marshmallow import EXCLUDE, Schema, fields, missing, validate
 
+from ledgerstone.json_types import JSON
+
 AMOUNT_PATTERN = "^-?[0-9]+\\.[0-9]{2}$"
 COLOUR_PATTERN = "^#[0-9a-fA-F]{6}$"
 
@@ -75,7 +77,7 @@ class Amount(Member, fields.String):
     def __init__(self, about: str, **more: Any) -> None:
         super().__init__(about, keywords={"pattern": AMOUNT_PATTERN}, **more)
 
-    def _serialize(self, value: Any, *_: object, **__: object) -> str | None:  # noqa: ANN401  an amount
+    def _serialize(self, value: JSON, *_: object, **__: object) -> str | None:
         return None if value is None else f"{value:.2f}"
 
 
@@ -86,7 +88,7 @@ class Number(Member, fields.Float):
         super().__init__(about, **more)
         self.places = places
 
-    def _serialize(self, value: Any, *_: object, **__: object) -> Any:  # noqa: ANN401  marshmallow
+    def _serialize(self, value: JSON, *_: object, **__: object) -> Any:  # noqa: ANN401  marshmallow
         if isinstance(value, Decimal):
             return float(value)
         return value if value is None or self.places is None else round(value, self.places)
@@ -165,5 +167,5 @@ class ByKind(Member, fields.Field[Any]):
         self.kinds = kinds
         self._schemas = {kind: schema() for kind, schema in kinds.items()}
 
-    def _serialize(self, value: Any, *_: object, **__: object) -> Any:  # noqa: ANN401  marshmallow
+    def _serialize(self, value: JSON, *_: object, **__: object) -> Any:  # noqa: ANN401  marshmallow
         return None if value is None else self._schemas[value["kind"]].dump(value)

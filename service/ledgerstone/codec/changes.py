@@ -7,10 +7,11 @@ from datetime import date, timedelta
 from typing import Any
 
 from ledgerstone.codec.links import Offer
+from ledgerstone.json_types import JSON
 from ledgerstone.order import CORNERS
 from ledgerstone.wording import capitalised, day_text
 
-JSON = Mapping[str, Any]
+Members = Mapping[str, Any]
 _SIZES = ("length", "width", "diameter")
 _WAYS = {
     "collect": "collected from the workshop",
@@ -38,7 +39,7 @@ def change_members(before: Offer, now: Offer) -> dict[str, Any]:
 
 
 def say_differences(
-    before: JSON, now: JSON, area_before: str | None = None, area_now: str | None = None
+    before: Members, now: Members, area_before: str | None = None, area_now: str | None = None
 ) -> Iterable[str]:
     """Say what differs between two orders as JSON, one thing a sentence."""
     yield from _slabs(before["slabs"], now["slabs"])
@@ -77,13 +78,13 @@ def _slabs(before: list[Any], now: list[Any]) -> Iterable[str]:
             yield from _slab(before[i], now[i], _name(now[i], i, len(now)))
 
 
-def _name(slab: JSON, index: int, slabs: int) -> str:
+def _name(slab: Members, index: int, slabs: int) -> str:
     if slab.get("label"):
         return f"“{slab['label']}”"
     return "the slab" if slabs == 1 else f"slab {index + 1}"
 
 
-def _slab(before: JSON, now: JSON, name: str) -> Iterable[str]:
+def _slab(before: Members, now: Members, name: str) -> Iterable[str]:
     its = capitalised(name)
     if before.get("label") != now.get("label"):
         old = before.get("label")
@@ -122,7 +123,7 @@ _WORDS: dict[str, tuple[str, Any]] = {
 }
 
 
-def _word(value: Any) -> str:  # noqa: ANN401  a word, a count, a shade or a finish
+def _word(value: JSON) -> str:
     if isinstance(value, Mapping) and "surface" in value:
         return f"{value['surface']} with the {value['sealer']} sealer"
     if isinstance(value, Mapping):
@@ -131,11 +132,11 @@ def _word(value: Any) -> str:  # noqa: ANN401  a word, a count, a shade or a fin
     return _FROM.get(str(value), places.get(str(value), str(value)))
 
 
-def _length(value: Any) -> str:  # noqa: ANN401  a text with its unit, or a number of millimetres
+def _length(value: JSON) -> str:
     return value if isinstance(value, str) else f"{value:g} mm"
 
 
-def _outline(outline: JSON) -> str:
+def _outline(outline: Members) -> str:
     sizes = " by ".join(_length(outline[part]) for part in _SIZES if part in outline)
     kinds = {"l-shape": "an L of ", "round": "round, ", "polygon": "a shape of "}
     says = kinds.get(outline["kind"], "") + (sizes or f"{len(outline.get('points', ()))} sides")
@@ -164,11 +165,11 @@ def _cutouts(before: list[Any], now: list[Any], slab: str) -> Iterable[str]:
             yield from _cutout(before[i], now[i], _opening(now[i], i))
 
 
-def _opening(cutout: JSON, index: int) -> str:
+def _opening(cutout: Members, index: int) -> str:
     return f"the {cutout['label']}" if cutout.get("label") else f"cut-out {index + 1}"
 
 
-def _cutout(before: JSON, now: JSON, name: str) -> Iterable[str]:
+def _cutout(before: Members, now: Members, name: str) -> Iterable[str]:
     its, said = capitalised(name), False
     old, new = ([c.get(part) for part in _SIZES] for c in (before, now))
     if old != new and before["kind"] == now["kind"]:
@@ -187,12 +188,12 @@ def _across(sizes: list[Any]) -> str:
     return " by ".join(told) if len(told) > 1 else f"{''.join(told)} across"
 
 
-def _apart(cutout: JSON) -> dict[str, Any]:
+def _apart(cutout: Members) -> dict[str, Any]:
     """A cut-out less what has sentences of its own."""
     return {k: v for k, v in cutout.items() if k not in (*_SIZES, "centre", "label")}
 
 
-def _delivery(before: JSON, now: JSON) -> Iterable[str]:
+def _delivery(before: Members, now: Members) -> Iterable[str]:
     old, new = before.get("kind", "collect"), now.get("kind", "collect")
     if old != new:
         yield f"It is {_WAYS[new]}; it was to be {_WAYS[old]}."

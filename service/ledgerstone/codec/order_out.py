@@ -7,6 +7,7 @@ from dataclasses import MISSING, Field, fields, is_dataclass
 from datetime import date
 from typing import Any
 
+from ledgerstone.json_types import JSON
 from ledgerstone.order import Order, Turn, Unit
 from ledgerstone.quantities import Length
 
@@ -26,7 +27,7 @@ def write_order(order: Order, *, compact: bool = False) -> dict[str, Any]:
     return written
 
 
-def write_member(value: Any, compact: bool) -> Any:  # noqa: ANN401  any member of an order
+def write_member(value: JSON, compact: bool) -> JSON:
     """Write one member of an order: a length, a record, a list, a day, a word or a number."""
     if isinstance(value, Length):
         return value.wire()

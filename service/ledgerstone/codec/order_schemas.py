@@ -36,6 +36,7 @@ from ledgerstone.codec.fields import (
 )
 from ledgerstone.codec.least_sizes import LEAST_THICKNESS_MM
 from ledgerstone.codec.tokens import LONGEST_TOKEN
+from ledgerstone.json_types import JSON
 from ledgerstone.order import MOST_SLABS
 
 __all__ = [
@@ -226,7 +227,7 @@ class JoinSchema(Record):
 class DayField(TextField):
     """An ISO 8601 day."""
 
-    def _deserialize(self, value: Any, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         text = super()._deserialize(value, *args, **more)
         if re.fullmatch(r"[0-9]{4}-[0-9]{2}-[0-9]{2}", text, re.ASCII):
             try:

@@ -9,6 +9,7 @@ from typing import Any
 from ledgerstone.codec.order_in import escape
 from ledgerstone.codec.order_out import write_member
 from ledgerstone.errors import NotUnderstood
+from ledgerstone.json_types import JSON
 from ledgerstone.remedies import Change, Outcome, State, Trial
 
 Patch = list[dict[str, Any]]
@@ -31,7 +32,7 @@ def write_patch(sent: dict[str, Any], state: State) -> Patch:
     return tests + steps
 
 
-def _step(document: Any, change: Change) -> dict[str, Any]:  # noqa: ANN401  JSON of any kind
+def _step(document: JSON, change: Change) -> dict[str, JSON]:
     """The operation that makes one change: a member replaced, taken away, or added."""
     path = list(change.path)
     known = _known(document, path)
@@ -45,7 +46,7 @@ def _step(document: Any, change: Change) -> dict[str, Any]:  # noqa: ANN401  JSO
     return {"op": "add", "path": _pointer(path[: known + 1]), "value": value}
 
 
-def _test(sent: Any, path: Sequence[str | int]) -> dict[str, Any]:  # noqa: ANN401  JSON of any kind
+def _test(sent: JSON, path: Sequence[str | int]) -> dict[str, JSON]:
     """Test the member that a change takes the place of, or what stands around it.
 
     Around it, small things are tested whole and a slab by its outline.
@@ -57,11 +58,11 @@ def _test(sent: Any, path: Sequence[str | int]) -> dict[str, Any]:  # noqa: ANN4
     return {"op": "test", "path": _pointer(around), "value": _at(sent, around)}
 
 
-def _value(new: Any) -> Any:  # noqa: ANN401  any member of an order
+def _value(new: JSON) -> JSON:
     return write_member(new, compact=True)
 
 
-def _known(document: Any, path: Sequence[str | int]) -> int:  # noqa: ANN401  JSON of any kind
+def _known(document: JSON, path: Sequence[str | int]) -> int:
     """How many steps of a path exist in a document."""
     here = document
     for depth, step in enumerate(path):
@@ -72,7 +73,7 @@ def _known(document: Any, path: Sequence[str | int]) -> int:  # noqa: ANN401  JS
     return len(path)
 
 
-def _at(document: Any, path: Sequence[str | int]) -> Any:  # noqa: ANN401  JSON of any kind
+def _at(document: JSON, path: Sequence[str | int]) -> JSON:
     here = document
     for step in path:
         here = here[step]
@@ -83,7 +84,7 @@ def _pointer(path: Sequence[str | int]) -> str:
     return "".join(f"/{escape(str(step))}" for step in path)
 
 
-def apply(document: Any, patch: Patch) -> None:  # noqa: ANN401  JSON of any kind
+def apply(document: JSON, patch: Patch) -> None:
     """Apply a patch of ours to a document in place; its tests are for others to make.
 
     The document gets values of its own: what a later operation does in them is not the patch's.
@@ -100,7 +101,7 @@ def apply(document: Any, patch: Patch) -> None:  # noqa: ANN401  JSON of any kin
         _apply_one(here, last, operation)
 
 
-def _apply_one(here: Any, last: str, operation: dict[str, Any]) -> None:  # noqa: ANN401  JSON
+def _apply_one(here: JSON, last: str, operation: dict[str, JSON]) -> None:
     if operation["op"] == "remove":
         del here[int(last) if isinstance(here, list) else last]
     elif isinstance(here, list) and operation["op"] == "add":

@@ -11,6 +11,7 @@ from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.codec.tokens import LONGEST_TOKEN
+from ledgerstone.json_types import JSON
 
 LONGEST_NOTE: Final = 1000
 
@@ -31,7 +32,7 @@ class NoteField(fields.Field[str]):
     def __init__(self, *, about: str) -> None:
         super().__init__(metadata={"description": about})
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
         if not isinstance(value, str):
             raise ValidationError("The note must be text.")
         if len(value) > LONGEST_NOTE:

@@ -8,6 +8,7 @@ import re
 from typing import Any
 
 from ledgerstone.errors import NotJSON
+from ledgerstone.json_types import JSON
 
 DEEPEST = 32
 LARGEST_BYTES = 64 * 1024
@@ -28,7 +29,7 @@ _LOOKED_FOR = {
 _BRACKETS_OUTSIDE_STRINGS = re.compile(r'"(?:[^"\\]|\\.)*+"?|[\[\]{}]', re.DOTALL)
 
 
-def read_json(body: bytes) -> Any:  # noqa: ANN401  a JSON document is any of its types
+def read_json(body: bytes) -> JSON:
     """Read one JSON document.
 
     Raises

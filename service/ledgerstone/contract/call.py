@@ -8,7 +8,7 @@ from typing import Literal
 
 from marshmallow import Schema
 
-JSON, PROBLEM = "application/json", "application/problem+json"
+JSON_TYPE, PROBLEM = "application/json", "application/problem+json"
 PDF, HTML = "application/pdf", "text/html"
 Form = type[Schema] | Literal["text", "bytes", "document"]
 

@@ -13,7 +13,7 @@ from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
 from ledgerstone.codec.quote_schemas import QuoteSchema
 from ledgerstone.codec.request_schemas import AskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
-from ledgerstone.contract.call import HTML, JSON, PDF, Call, Form, Response, problem_answer
+from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, Call, Form, Response, problem_answer
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
 _READ = (406, 408, 413, 415)  # what any body can be refused for
@@ -34,7 +34,7 @@ _ASKED: Final = (
         tag="workshop",
         summary="What this workshop offers",
         about="Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
-        answers={200: Response("What it offers.", {JSON: ChoicesSchema})},
+        answers={200: Response("What it offers.", {JSON_TYPE: ChoicesSchema})},
         refusals=(406,),
     ),
     Call(
@@ -51,7 +51,7 @@ _ASKED: Final = (
         takes_about=_ORDER_ABOUT,
         parameters=("Prefer",),
         answers={
-            200: Response("The quote.", {JSON: QuoteSchema}),
+            200: Response("The quote.", {JSON_TYPE: QuoteSchema}),
             400: _NOT_UNDERSTOOD,
             422: problem_answer(
                 "The send-back: understood, and not to be made as asked.", SentBackSchema
@@ -69,7 +69,7 @@ _ASKED: Final = (
         about="Whether it quotes or not.",
         takes=OrderSchema,
         takes_about=_ORDER_ABOUT,
-        answers={200: Response("The links.", {JSON: DrawingsSchema}), 400: _NOT_UNDERSTOOD},
+        answers={200: Response("The links.", {JSON_TYPE: DrawingsSchema}), 400: _NOT_UNDERSTOOD},
         refusals=_READ,
     ),
     Call(
@@ -79,7 +79,7 @@ _ASKED: Final = (
         summary="Open a quote from its link",
         about="An expired link still opens, and says so. The link is the quote: none is kept.",
         parameters=("QuoteToken",),
-        answers={200: Response("The quote.", {JSON: OpenedQuoteSchema})},
+        answers={200: Response("The quote.", {JSON_TYPE: OpenedQuoteSchema})},
         refusals=(404, 406, 414),
     ),
     Call(
@@ -95,7 +95,7 @@ _ASKED: Final = (
         ),
         takes=RequestSchema,
         answers={
-            200: Response("It is sent.", {JSON: RequestedSchema}),
+            200: Response("It is sent.", {JSON_TYPE: RequestedSchema}),
             400: problem_answer(
                 "A field was not understood, or the token is no quote of ours.",
                 NotUnderstoodSchema,
@@ -120,7 +120,7 @@ _PAPERS: Final = (
         takes=ReplyAskSchema,
         answers={
             200: Response(
-                "The letter, or its draft.", {JSON: ReplySchema, "message/rfc822": "text"}
+                "The letter, or its draft.", {JSON_TYPE: ReplySchema, "message/rfc822": "text"}
             ),
             400: problem_answer(_NO_ORDER, NotUnderstoodSchema),
         },
@@ -137,7 +137,7 @@ _PAPERS: Final = (
         takes=AskSchema,
         parameters=("SheetKind",),
         answers={
-            200: Response("The sheet.", {JSON: SheetSchema, HTML: "text", PDF: "bytes"}),
+            200: Response("The sheet.", {JSON_TYPE: SheetSchema, HTML: "text", PDF: "bytes"}),
             **_PAPERS_REFUSED,
         },
         refusals=(401, 404, *_READ, 409),
@@ -158,7 +158,7 @@ _PAPERS: Final = (
         answers={
             200: Response(
                 "The job sheet.",
-                {JSON: JobSheetSchema, HTML: "text", PDF: "bytes", "text/calendar": "text"},
+                {JSON_TYPE: JobSheetSchema, HTML: "text", PDF: "bytes", "text/calendar": "text"},
             ),
             **_PAPERS_REFUSED,
         },
@@ -230,14 +230,14 @@ _SERVICE: Final = (
         name="getLive",
         tag="service",
         summary="Whether the service runs",
-        answers={200: Response("It is.", {JSON: HealthSchema})},
+        answers={200: Response("It is.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/health/ready",
         name="getReady",
         tag="service",
         summary="Whether the service can answer",
-        answers={200: Response("It is.", {JSON: HealthSchema})},
+        answers={200: Response("It is.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/openapi.yaml",

@@ -11,7 +11,7 @@ import yaml
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.codec.problem_schemas import PROBLEM as PROBLEM_ANSWER
 from ledgerstone.codec.problem_schemas import ProblemSchema
-from ledgerstone.contract.call import JSON, PROBLEM, Call, Form, Response
+from ledgerstone.contract.call import JSON_TYPE, PROBLEM, Call, Form, Response
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.examples import INSTANCE, Example, examples
 from ledgerstone.contract.parameters import HEADERS, PARAMETERS
@@ -132,7 +132,7 @@ def _body(call: Call, shown: list[Example], components: Components) -> dict[str,
         if one.is_posted
     }
     about = {"description": call.takes_about} if call.takes_about else {}
-    content = {JSON: {"schema": components.ref(call.takes), "examples": bodies}}
+    content = {JSON_TYPE: {"schema": components.ref(call.takes), "examples": bodies}}
     return {"requestBody": {"required": True, **about, "content": content}}
 
 

@@ -18,10 +18,11 @@ from ledgerstone.api import create_app
 from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.application.requesting import send_request
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.contract.call import JSON, PROBLEM
+from ledgerstone.contract.call import JSON_TYPE, PROBLEM
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import BASIN_NEAR_THE_FRONT, BENCH, ORDERS, THREE_FAULTS
 from ledgerstone.errors import NotUnderstood
+from ledgerstone.json_types import JSON
 from ledgerstone.settings import Settings
 
 DAY: Final = date(2026, 11, 25)
@@ -113,7 +114,7 @@ def _requested(token: str, app: Flask) -> Iterator[Example]:
     asked = {"name": "Odile", "reach": "odile@example.com"}
     sent = send_request({**asked, "token": token}, context, lambda _mail: None)
     request = Example("createRequest", "sent", "/v1/requests", asked, is_posted=False)
-    yield replace(request, status=200, mimetype=JSON, answer=sent)
+    yield replace(request, status=200, mimetype=JSON_TYPE, answer=sent)
     try:
         send_request({**asked, "token": "none-of-ours"}, context, lambda _mail: None)
     except NotUnderstood as fault:
@@ -152,7 +153,7 @@ def _is_makers(call: str) -> bool:
     return any(one.name == call and one.maker == "must" for one in CALLS)
 
 
-def _read(answer: TestResponse) -> Any:  # noqa: ANN401  JSON
+def _read(answer: TestResponse) -> JSON:
     if not (answer.mimetype or "").endswith("json"):
         return "".join(answer.get_data(as_text=True).splitlines(keepends=True)[:_MOST_LINES])
     members = answer.get_json()
@@ -163,7 +164,7 @@ def _read(answer: TestResponse) -> Any:  # noqa: ANN401  JSON
     return members
 
 
-def _shown(value: Any) -> Any:  # noqa: ANN401  JSON
+def _shown(value: JSON) -> JSON:
     """Shorten what is signed, long texts, and numbers past what a reader compares."""
     if isinstance(value, dict):
         return {key: _shown(part) for key, part in value.items()}

@@ -11,6 +11,8 @@ import json
 from collections.abc import Iterator, Mapping
 from typing import Any, Final
 
+from ledgerstone.json_types import JSON
+
 JSONSchema = Mapping[str, Any]
 
 _HEAD: Final = """\
@@ -134,7 +136,7 @@ def _kinds_of(schema: JSONSchema) -> list[str]:
     return [_last(part["$ref"]) for part in schema["oneOf"]]
 
 
-def _kinds_in(schema: Any) -> Iterator[str]:  # noqa: ANN401  JSON
+def _kinds_in(schema: JSON) -> Iterator[str]:
     if isinstance(schema, dict):
         if "discriminator" in schema:
             yield from _kinds_of(schema)

@@ -10,6 +10,7 @@ import typst
 from markupsafe import Markup
 
 from ledgerstone.drawing.raster import FONT_FOLDER
+from ledgerstone.json_types import JSON
 from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.templates import Templates
 
@@ -63,7 +64,7 @@ def paper_print(paper: Paper) -> bytes:
     )
 
 
-def _safe(content: Any, key: str = "") -> Any:  # noqa: ANN401  JSON
+def _safe(content: JSON, key: str = "") -> JSON:
     """Let drawings through as they are; everything else is escaped where it is filled in."""
     if isinstance(content, dict):
         return {name: _safe(part, name) for name, part in content.items()}

@@ -6,6 +6,7 @@ import json
 from typing import Any, Final
 
 from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
+from ledgerstone.json_types import JSON
 
 TICK: Final = "☐"  # a cell of a table that the printed sheet draws as a box to tick
 
@@ -19,7 +20,7 @@ def printed_content(content: dict[str, Any]) -> str:
     return json.dumps(shown, ensure_ascii=False)
 
 
-def _in_our_letters(told: Any) -> Any:  # noqa: ANN401  what JSON holds, to any depth
+def _in_our_letters(told: JSON) -> JSON:
     if isinstance(told, str):
         lines = [line if line == TICK else in_our_letters(line) for line in told.split("\n")]
         return "\n".join(lines)
