@@ -28,7 +28,7 @@ def mm(value: object) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """One slab of the patched order that a slab as sent became, and its corner in that one's plan."""
+    """One slab that a slab as sent became, and where its corner lies in that one's plan."""
 
     slab: Json
     index: int
@@ -64,7 +64,7 @@ def slab_name(order: Json, i: int) -> str:
 
 
 def thing_names(things: list[Json], words: Mapping[str, str]) -> list[str]:
-    """Openings or reliefs by their labels, or by their kind and, where several have none, number."""
+    """Openings or reliefs by their labels; or by their kind, and number where several have none."""
     nameless = [thing for thing in things if not thing.get("label")]
     if words:  # openings are numbered together, reliefs by kind
         groups = {id(one): nameless for one in nameless}
@@ -113,16 +113,17 @@ def _connected(sent: Json, made: Json, i: int, joins: list[Json], n: int) -> lis
         if not near:
             break
         one, other, gap = near[0]
-        at[other["slab"]] = _beside(sent, made, at[one["slab"]], one, other, gap)
+        at[other["slab"]] = _beside((sent, made), at[one["slab"]], (one, other), gap)
     low = [min(place[axis] for place in at.values()) for axis in (0, 1)]
     return [Part(made["slabs"][k], k, (x - low[0], y - low[1])) for k, (x, y) in sorted(at.items())]
 
 
 def _beside(
-    sent: Json, made: Json, at: tuple[float, float], one: Json, other: Json, gap: float
+    slab_and_made: tuple[Json, Json], at: tuple[float, float], ends: tuple[Json, Json], gap: float
 ) -> tuple[float, float]:
     """Where a piece lies beside another: flush on the side that a notch does not take."""
-    mine, theirs = (made["slabs"][end["slab"]]["outline"] for end in (one, other))
+    (sent, made), (one, _) = slab_and_made, ends
+    mine, theirs = (made["slabs"][end["slab"]]["outline"] for end in ends)
     corner = sent["outline"].get("notch", {}).get("corner", "back-right")
     x, y = at
     up = mm(mine["width"]) - mm(theirs["width"]) if corner.startswith("front") else 0.0

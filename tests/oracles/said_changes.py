@@ -139,9 +139,9 @@ def _thing_unsaid(kept: Kept, text: str) -> Iterator[str]:
     ):  # fmt: skip
         if was.get(member) != now.get(member) and not any(re.search(word, s) for s in own):
             yield f"another {member}, unsaid"
-    if not kept.halved and (was.get("open_to") is None) != (now.get("open_to") is None):
-        if not any("run out" in s for s in own):
-            yield "another open_to, unsaid"
+    opened = (was.get("open_to") is None) != (now.get("open_to") is None)
+    if opened and not kept.halved and not any("run out" in s for s in own):
+        yield "another open_to, unsaid"
 
 
 def _members_unsaid(slab: Json, parts: list[Part], name: str, says: Sequence[str]) -> Iterator[str]:
@@ -166,6 +166,8 @@ def _like(was: Any, now: Any) -> bool:  # noqa: ANN401  JSON
         return set(was) == set(now) and all(_like(was[k], now[k]) for k in was)
     if isinstance(was, list) and isinstance(now, list):
         return len(was) == len(now) and all(map(_like, was, now))
+    if isinstance(was, str | int | float) and isinstance(now, str | int | float):
+        return bool(was == now) or abs(_amount(str(was)) - _amount(str(now))) <= 1e-6
     return bool(was == now)
 
 
@@ -175,7 +177,7 @@ def _sentences(text: str) -> list[str]:
 
 def _says_member(member: str, was: Any, now: Any, name: str, said: str) -> bool:  # noqa: ANN401  JSON
     if member == "rests":
-        return re.search(_RESTS, said) is not None
+        return re.search(_RESTS, said, re.IGNORECASE) is not None
     if member == "edges":
         return name in said and re.search("edge|along|side|rim|notch", said) is not None
     if name not in said:
