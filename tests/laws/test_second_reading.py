@@ -57,28 +57,56 @@ RIGHT: dict[str, tuple[Json, Json, list[str]]] = {
         cut_in_two(500, 898 - 40),
         [TWO, "Move the hob 40 mm to the left."],
     ),
+    "nameless ones are told apart": (
+        order_of(3200, opening(500), opening(2500)),
+        order_of(3200, opening(500), opening("2476.19 mm")),
+        ["Move the second rectangular cut-out 15/16 in to the left."],
+    ),
+    "an article is not said twice": (
+        order_of(3200, opening(500, "the big sink")),
+        order_of(3200, opening(540, "the big sink")),
+        ["Move the big sink 40 mm to the right."],
+    ),
     "thicker, and said to the slab by its label": (
         order_of(900, label="Bench"),
-        order_of(900, label="Bench") | {"slabs": [order_of(900, label="Bench", thickness=50)["slabs"][0]]},
+        {"slabs": [order_of(900)["slabs"][0] | {"label": "Bench", "thickness": 50}]},
         ["Make “Bench” 50 mm thick instead of 40 mm."],
     ),
-}  # fmt: skip
+}
 
 WRONG: dict[str, tuple[Json, Json, list[str], str]] = {
+    "a figure that runs into a length": (
+        *RIGHT["nameless ones are told apart"][:2],
+        ["Move the rectangular cut-out 2 15/16 in to the left."],
+        "second rectangular cut-out moves",
+    ),
     "the wrong way": (*RIGHT["one moved"][:2], ["Move the sink 40 mm to the left."], "sink moves"),
     "the wrong name": (*RIGHT["one moved"][:2], ["Move the hob 40 mm to the right."], "not made"),
     "no length": (*RIGHT["one moved"][:2], ["Move the sink None to the right."], "None"),
-    "nothing": (*RIGHT["one moved"][:2], [""], "says nothing"),
+    "silence": (*RIGHT["one moved"][:2], [""], "says nothing"),
     "too far": (*RIGHT["one moved"][:2], ["Move the sink 90 mm to the right."], "sink moves"),
-    "one of two": (*RIGHT["two moved alike"][:2], ["Move the sink 40 mm to the right."], "hob moves"),
+    "one of two": (
+        *RIGHT["two moved alike"][:2],
+        ["Move the sink 40 mm to the right."],
+        "hob moves",
+    ),
     "another's piece": (*RIGHT["moved and cut"][:2], [TWO], "hob moves"),
-    "a cut": (*RIGHT["moved and cut"][:2], ["Move the hob 40 mm to the left."], "is cut in 2, unsaid"),
+    "a cut": (
+        *RIGHT["moved and cut"][:2],
+        ["Move the hob 40 mm to the left."],
+        "cut in 2, unsaid",
+    ),
     "a thickness": (
         *RIGHT["thicker, and said to the slab by its label"][:2],
         ["Make the slab 50 mm thick instead of 40 mm."],
         "another thickness",
     ),
-    "left out": (RUN, order_of(3200, opening(500, "sink")), ["Move on."], "hob is left out, unsaid"),
+    "left out": (
+        RUN,
+        order_of(3200, opening(500, "sink")),
+        ["Move on."],
+        "hob is left out",
+    ),
     "a rim": (
         RUN,
         order_of(3200, opening(500, "sink", rim="covered"), opening(2500, "hob")),
@@ -91,7 +119,7 @@ WRONG: dict[str, tuple[Json, Json, list[str], str]] = {
         ["Give us until 22 December 2026."],
         "another day",
     ),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", RIGHT)

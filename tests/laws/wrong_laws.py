@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from laws.every_call import Service, faults_of
 from laws.plan_strategies import Json
 from laws.remedy_laws import hold_the_laws, patched, stops
-from ledgerstone.application.answering import Desk
+from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.remedies_out import write_fixes, write_remedies
@@ -14,7 +14,7 @@ from oracles.patched_orders import liberties
 from oracles.said_changes import unsaid
 
 
-def broken(order: Json, desk: Desk, service: Service | None = None) -> list[str]:
+def broken(order: Json, context: QuoteContext, service: Service | None = None) -> list[str]:
     """List the laws that the answers to one order break; none is the law.
 
     Parameters
@@ -24,9 +24,9 @@ def broken(order: Json, desk: Desk, service: Service | None = None) -> list[str]
     """
     wrong: list[str] = []
     try:
-        answer = hold_the_laws(order, desk)
+        answer = hold_the_laws(order, context)
         if not isinstance(answer, Quote):
-            wrong += read_again(order, answer, desk)
+            wrong += read_again(order, answer, context)
     except Exception as fault:  # noqa: BLE001  whatever it is, it is what is looked for
         wrong.append(
             f"{type(fault).__name__}: {str(fault).splitlines()[0][:200] if str(fault) else ''}"
@@ -34,7 +34,7 @@ def broken(order: Json, desk: Desk, service: Service | None = None) -> list[str]
     return wrong + (faults_of(service.answers(order)) if service is not None else [])
 
 
-def read_again(order: Json, answer: SentBack, desk: Desk) -> Iterator[str]:
+def read_again(order: Json, answer: SentBack, context: QuoteContext) -> Iterator[str]:
     """Read every change shown a second time: what it does, and whether that is what it says."""
     fixes = write_fixes(order, answer.found, sorted(stops(answer)))
     shown = [(name, one) for name, one in fixes.items() if name != "why_no_fix"]
@@ -45,10 +45,10 @@ def read_again(order: Json, answer: SentBack, desk: Desk) -> Iterator[str]:
         says = change["says"] if isinstance(change["says"], list) else [change["says"]]
         if name == "fix_all":
             yield from (f"{name} takes a liberty: {what}" for what in liberties(order, made))
-        told = unsaid(_understood(order, desk), _understood(made, desk), says)
+        told = unsaid(_understood(order, context), _understood(made, context), says)
         yield from (f"{name}: {what} ({' '.join(says)})" for what in told)
 
 
-def _understood(document: Json, desk: Desk) -> Json:
+def _understood(document: Json, context: QuoteContext) -> Json:
     """The order with what the workshop usually does written out."""
-    return write_order(read_order(document, desk.workshop))
+    return write_order(read_order(document, context.workshop))

@@ -7,6 +7,7 @@ and where it now is is worked out in the plan of the slab as sent.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
@@ -19,6 +20,11 @@ _APPLIANCES: Final = ("hob", "sink", "basin", "bowl", "kochfeld", "spüle")
 _MOST_SHARE: Final = 0.05
 _SEEN_MM: Final = 0.06
 _LONGEST_NAME: Final = 40
+_WHICH: Final = (
+    "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth",
+    "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth",
+    "eighteenth", "nineteenth", "twentieth",
+)  # fmt: skip
 
 
 def mm(value: object) -> float:
@@ -64,22 +70,15 @@ def slab_name(order: Json, i: int) -> str:
 
 
 def thing_names(things: list[Json], words: Mapping[str, str]) -> list[str]:
-    """Openings or reliefs by their labels; or by their kind, and number where several have none."""
-    nameless = [thing for thing in things if not thing.get("label")]
-    if words:  # openings are numbered together, reliefs by kind
-        groups = {id(one): nameless for one in nameless}
-    else:
-        alike = {t["kind"]: [o for o in things if o["kind"] == t["kind"]] for t in nameless}
-        groups = {id(one): alike[one["kind"]] for one in nameless}
+    """Openings or reliefs by their labels; or by their kind, and which where several have none."""
     names = []
     for thing in things:
-        if thing.get("label"):
-            names.append(f"the {short(thing['label'])}")
-            continue
-        alike_ones = groups[id(thing)]
-        number = next(k for k, one in enumerate(alike_ones) if one is thing) + 1
         kind = f"{words[thing['kind']]} cut-out" if words else thing["kind"]
-        names.append(f"the {kind}" + (f" {number}" if len(alike_ones) > 1 else ""))
+        alike = [t for t in things if not t.get("label") and t["kind"] == thing["kind"]]
+        which = next((k for k, one in enumerate(alike) if one is thing), 0)
+        told = re.sub(r"(?i)^(the|an?)\s+", "", short(thing.get("label", "")))
+        numbered = f"{_WHICH[which]} {kind}" if len(alike) > 1 else kind
+        names.append(f"the {told or numbered}")
     return names
 
 

@@ -96,7 +96,7 @@ def test_twenty_cutouts_in_one_place_are_one_finding() -> None:
     findings = check_order(Facts(order, WORKSHOPS["usual"], None, TODAY)).findings
     overlaps = [finding for finding in findings if finding.check == "cutouts-overlap"]
     assert len(overlaps) == 8
-    assert "the round cut-out 2 and 18 more run into one another" in overlaps[0].says
+    assert "the second round cut-out and 18 more run into one another" in overlaps[0].says
     assert len(repr([write_finding(finding) for finding in findings])) < 60_000
     read_aloud(findings)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
@@ -21,6 +22,29 @@ Level = Literal["stops", "caution", "note"]
 LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
 MOST_NAMED = 3
+ORDINALS = (
+    "first",
+    "second",
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+    "thirteenth",
+    "fourteenth",
+    "fifteenth",
+    "sixteenth",
+    "seventeenth",
+    "eighteenth",
+    "nineteenth",
+    "twentieth",
+)  # as many as a slab has cut-outs or reliefs
+_ARTICLE = re.compile(r"^(?:the|an?)\s+", re.IGNORECASE)
 XY = tuple[float, float]
 _NOTHING: Mapping[str, float] = MappingProxyType({})
 
@@ -95,13 +119,22 @@ def only(indices: Sequence[int]) -> int | None:
 
 
 def cutout_words(slab: Slab, index: int) -> str:
-    """Name a cut-out as the customer would: by its label, or by its shape and number."""
+    """Name a cut-out as the customer would: by its label, or by its shape and which one it is.
+
+    Which one is said as a word: a figure would run into a length that follows it.
+    """
     cutout: Cutout = slab.cutouts[index]
     if cutout.label:
-        return f"the {cut_short(cutout.label)}"
-    alike = [i for i, other in enumerate(slab.cutouts) if not other.label]
-    number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
-    return f"the {kind_of(cutout).noun} cut-out{number}"
+        return label_words(cutout.label)
+    alike = [k for k, c in enumerate(slab.cutouts) if not c.label and c.kind == cutout.kind]
+    which = f"{ORDINALS[alike.index(index)]} " if len(alike) > 1 else ""
+    return f"the {which}{kind_of(cutout).noun} cut-out"
+
+
+def label_words(label: str) -> str:
+    """Name a thing by its label, with one article whether the label has one or not."""
+    short = cut_short(label)
+    return f"the {_ARTICLE.sub('', short) or short}"
 
 
 def cut_short(label: str) -> str:

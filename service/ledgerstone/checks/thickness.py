@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone import plane
-from ledgerstone.checks.finding import Finding, Level, capital, cut_short, geojson, slab_words
+from ledgerstone.checks.finding import (
+    ORDINALS,
+    Finding,
+    Level,
+    capital,
+    geojson,
+    label_words,
+    slab_words,
+)
 from ledgerstone.order import Order, Relief, Slab
 from ledgerstone.stages import Planned
 
@@ -110,10 +118,10 @@ def drips_shallow_enough(planned: Planned) -> Iterable[Finding]:
 
 
 def relief_words(slab: Slab, index: int) -> str:
-    """Name a relief as the customer would: by its label, or by what it is and its number."""
+    """Name a relief as the customer would: by its label, or by what it is and which one."""
     relief: Relief = slab.reliefs[index]
     if relief.label:
-        return f"the {cut_short(relief.label)}"
-    alike = [k for k, other in enumerate(slab.reliefs) if other.kind == relief.kind]
-    number = "" if len(alike) == 1 else f" {alike.index(index) + 1}"
-    return f"the {relief.kind}{number}"
+        return label_words(relief.label)
+    alike = [k for k, c in enumerate(slab.reliefs) if not c.label and c.kind == relief.kind]
+    which = f"{ORDINALS[alike.index(index)]} " if len(alike) > 1 else ""
+    return f"the {which}{relief.kind}"
