@@ -36,13 +36,13 @@ from laws.wrong_orders import wrong_order
 from ledgerstone.application.answering import answer_order
 from ledgerstone.checks import STAGES, Facts, run_stage
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.codec.remedies_out import write_fixes
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from oracles.patched_orders import liberties
 from oracles.placement import room
 from unit.contexts import context_of
+from unit.written import write_fixes
 
 KINDS = ("usual", "wrong", "any")
 WORKSHOP = load_profile(DEMONSTRATION)

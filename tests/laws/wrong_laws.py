@@ -8,10 +8,10 @@ from laws.remedy_laws import hold_the_laws, patched, stops
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
-from ledgerstone.codec.remedies_out import write_fixes, write_remedies
 from ledgerstone.quote import Quote, SentBack
 from oracles.patched_orders import liberties
 from oracles.said_changes import unsaid
+from unit.written import write_fixes, write_remedies
 
 
 def broken(order: Json, context: QuoteContext, service: Service | None = None) -> list[str]:
