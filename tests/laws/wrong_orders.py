@@ -19,6 +19,7 @@ from laws.wrong_measures import Speaker, Spot, a_speaker, misplace, roughly
 
 Json = dict[str, Any]
 Size = tuple[float, float]
+LEAST_MM: Final = 5.0  # smaller openings are not understood
 _ROUGH_MM: Final = 40.0
 _CAREFUL: Final = 0.35  # so many measure roughly, and make no other mistake
 _OF_UNITS: Final = ("units", "units", "frame", "ledges", "full", "")
@@ -168,10 +169,10 @@ def _slab(  # noqa: PLR0917  one call from each scene
 def _cutout(rng: Random, say: Speaker, item: Item, spot: Spot, sides: list[str]) -> Json:
     cutout: Json = {"kind": item.kind, "centre": say.place(spot.x, spot.y)}
     if item.kind == "circle":
-        cutout["diameter"] = say.say(max(spot.length, 1.0))
+        cutout["diameter"] = say.say(max(spot.length, LEAST_MM))
     else:
         cutout["length"], cutout["width"] = (
-            say.say(max(s, 1.0)) for s in (spot.length, spot.width)
+            say.say(max(s, LEAST_MM)) for s in (spot.length, spot.width)
         )
     if item in POSTS and rng.random() < 0.6:
         cutout["open_to"] = "back" if "back" in sides else sides[0]

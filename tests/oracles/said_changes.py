@@ -43,11 +43,12 @@ def unsaid(sent: Json, made: Json, says: Sequence[str]) -> list[str]:
     ]
     wrong += ["says nothing" for one in says if not one.strip()]
     moves: list[Move] = []
-    near = _NEAR_MM
+    near, seen = _NEAR_MM, 0.06
     for i, (slab, parts) in enumerate(zip(sent["slabs"], parts_of(sent, made), strict=True)):
         name = slab_name(sent, i)
         if len(parts) > 1:
-            near = max(near, _WALLS_MM if slab.get("size_from") else _NEAR_MM)
+            fitted = slab.get("size_from", "finished") in ("between-walls", "over-units")
+            near, seen = (_WALLS_MM, _WALLS_MM) if fitted else (near, seen)
         wrong += _pieces_unsaid(parts, name, text)
         wrong += _members_unsaid(slab, parts, name, says)
         for member in ("cutouts", "reliefs"):
@@ -55,7 +56,7 @@ def unsaid(sent: Json, made: Json, says: Sequence[str]) -> list[str]:
             moves += [(k.name, *k.by_mm) for k in kept]
             wrong += [f"{k.name}: {what}" for k in kept for what in _thing_unsaid(k, text)]
             wrong += [f"{n} is left out, unsaid" for n in lost if not _left_out(n, says, text)]
-    wrong += _moves_unsaid([m for m in moves if max(abs(m[1]), abs(m[2])) > 0.06], says, near)
+    wrong += _moves_unsaid([m for m in moves if max(abs(m[1]), abs(m[2])) > seen], says, near)
     return wrong + list(_order_unsaid(sent, made, text))
 
 

@@ -149,6 +149,14 @@ def test_nothing_is_tried_without_rests_or_on_a_bed(workshop: Workshop) -> None:
     assert _lies(workshop, box(900, 100), use="splashback", rests=ENDS) == InPlace()
 
 
+def test_a_corner_that_nobody_sits_near_is_no_fault(workshop: Workshop) -> None:
+    """Beside a notch that leaves slender horns behind, a slab on a frame is judged all the same."""
+    notch = cut("rectangle", (200, 200), (230, 300), open_to="back")
+    result = _lies(workshop, box(400, 500), notch, rests={"kind": "frame", "width": 30})
+    assert all(verdict.stress_mpa >= 0.0 for verdict in result.verdicts)
+    assert result.verdicts
+
+
 def test_on_a_shelf_a_person_leans(workshop: Workshop) -> None:
     """A shelf is leant on with half the load, and nobody stands on it."""
     shelf = _lies(workshop, box(900, 250), use="shelf", rests=ENDS)

@@ -119,7 +119,10 @@ def _around(ring: LineString, step: float) -> FloatArray:
 def _beside_leant_on(corner: XY, room: BaseGeometry, hull: BaseGeometry) -> FloatArray:
     """Places just too far from a corner to be leant on only, shape (n, 2)."""
     reach = hull.distance(Point(corner)) + NEAR_A_CORNER_MM + FINE_STEP_MM
-    x0, y0, x1, y1 = plane.intersection(room, plane.buffer(Point(corner), reach)).bounds
+    near = plane.intersection(room, plane.buffer(Point(corner), reach))
+    if near.is_empty:  # the slab is so narrow there that nobody sits so near
+        return np.empty((0, 2))
+    x0, y0, x1, y1 = near.bounds
     nx, ny = (max(math.ceil(d / FINE_STEP_MM), 1) + 1 for d in (x1 - x0, y1 - y0))
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
     xy = np.column_stack([gx.ravel(), gy.ravel()])
