@@ -80,6 +80,19 @@ def test_what_init_writes_is_the_folders_owners(tmp_path: Path) -> None:
         _init(file)
 
 
+def test_check_says_what_is_wrong_in_the_file(tmp_path: Path) -> None:
+    """A file as init writes it is gone through, and one with a fault is told of by its line."""
+    file = tmp_path / "workshop.toml"
+    _init(file)
+    check = ["sh", str(START), "check"]
+    subprocess.run(check, env=_environment(file, 0), check=True)
+    file.write_text(f"{file.read_text(encoding='utf-8')}\nnonsense = \n", encoding="utf-8")
+    done = subprocess.run(check, env=_environment(file, 0), capture_output=True, check=False)
+    assert done.returncode == 1
+    assert f"{file}:".encode() in done.stdout
+    assert b"One fault in" in done.stdout
+
+
 def test_health_says_that_nobody_answers(tmp_path: Path) -> None:
     """With a file and no server, health is 1 and points to the log."""
     file = tmp_path / "workshop.toml"
