@@ -31,6 +31,10 @@ CALLS = [
 ]
 
 
+def _name_of(value: object) -> str:
+    return value if isinstance(value, str) else ""
+
+
 def _call_id(call: object) -> str:
     return str(call["operationId"]) if isinstance(call, dict) else ""
 
@@ -94,6 +98,25 @@ def test_names_of_calls_are_their_own() -> None:
     """No two calls share an operationId."""
     names = [operation["operationId"] for _, _, operation in CALLS]
     assert len(names) == len(set(names))
+
+
+MEMBERS = [
+    (name, member, schema)
+    for name, schema in DOCUMENT["components"]["schemas"].items()
+    for member in schema.get("properties", {})
+]
+
+
+@pytest.mark.parametrize(("name", "member", "schema"), MEMBERS, ids=_name_of)
+def test_every_member_says_what_it_means(name: str, member: str, schema: dict[str, Any]) -> None:
+    """A member is described in a sentence; one that may be absent says what it means then."""
+    about = schema["properties"][member]["description"]
+    assert len(about.split()) >= 3
+    assert about.endswith(".")
+    if member not in schema.get("required", ()):
+        is_request = schema.get("additionalProperties") is False
+        said = r"\bleft out\b" if is_request else r"^Only|\b(absent|only|not) "
+        assert re.search(said, about, re.IGNORECASE), (name, about)
 
 
 def test_requests_are_closed(open_document: dict[str, Any]) -> None:

@@ -62,7 +62,7 @@ class DeliverySchema(Record):
     postcode = TextField(
         "the postcode",
         longest=12,
-        about="Where it goes. Needed unless it is collected, or `since` lends its area.",
+        about="Where it goes. Left out, it is collected, or `since` lends its area.",
     )
     doorway = LengthField(
         "the doorway's clear width",

@@ -56,4 +56,6 @@ def points_field(label: str, **more: Any) -> ListField:
 class Kinded(Record):
     """A schema chosen by ``kind``; the record is told which it was."""
 
-    kind = fields.String(required=True)
+    kind = fields.String(
+        required=True, metadata={"description": "Which kind it is; its other members go by that."}
+    )

@@ -82,7 +82,7 @@ class LimitsSchema(Answer):
 class AreaSchema(Answer):
     """One area that the workshop delivers to."""
 
-    area = Text("Its name.", attribute="name")
+    area = Text("What the area is called.", attribute="name")
     postcodes = Many("How the postcodes in it begin.", fields.String())
     kinds = Many("How it delivers there; everywhere an order may be collected.", fields.String())
 
@@ -123,11 +123,11 @@ class ChoicesSchema(Answer):
     thicknesses_mm = Many(
         "The thicknesses that are stocked, in mm.", fields.Raw(metadata={"type": "number"})
     )
-    shades = Many("The palette.", ShadeChoiceSchema)
+    shades = Many("The shades of the palette.", ShadeChoiceSchema)
     matching = YesNo("Whether a colour can be matched.")
     screens_say = Text("What to say beside every swatch.")
-    finishes = Many("The surfaces.", FinishChoiceSchema)
-    sealers = Many("The sealers.", SealerChoiceSchema)
+    finishes = Many("The surfaces that a slab can have.", FinishChoiceSchema)
+    sealers = Many("The sealers that a slab can have.", SealerChoiceSchema)
     edges = Many("The edge profiles.", EdgeChoiceSchema)
     limits = Part("What can be cast, and what one order may hold.", LimitsSchema)
     deliveries = Many("The areas that it delivers to.", AreaSchema)

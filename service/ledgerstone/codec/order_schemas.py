@@ -90,11 +90,13 @@ class ShadeSchema(Record):
     """A shade by name, or a colour to match."""
 
     about, record = "a shade", records.Shade
-    name = TextField("the shade's name", about="A shade of the workshop's palette, by its name.")
+    name = TextField(
+        "the shade's name", about="A shade of the workshop's palette. Left out, `match` is given."
+    )
     match = TextField(
         "the colour to match",
         longest=7,
-        about="A colour to match, sRGB, where the workshop matches.",
+        about="A colour to match, sRGB, where that is offered. Left out, `name` is given.",
     )
 
     @post_load
@@ -156,7 +158,7 @@ class SlabSchema(Strict):
         above_mm=LEAST_THICKNESS_MM,
         zero=True,
         at_most_mm=1000.0,
-        about="Its thickness.",
+        about="How thick it is, from its top to its underside.",
     )
     cutouts = ListField(
         KindField("the cut-out", CUTOUTS),

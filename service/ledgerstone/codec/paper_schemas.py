@@ -17,8 +17,8 @@ _ONLY_TABLES = "Only in `facts` and `table`."
 class ReplySchema(Answer):
     """An email to a customer."""
 
-    subject = Text("Its subject.")
-    text = Text("Its plain text.")
+    subject = Text("The email's subject.")
+    text = Text("The email as plain text.")
     html = Text("The same as HTML; its pictures are at the service's own addresses.")
 
 

@@ -51,10 +51,13 @@ class AskSchema(Strict):
     token = TextField(
         "the quote's token",
         longest=LONGEST_TOKEN,
-        about="A quote's token: it is written as it was offered, while it stands.",
+        about=(
+            "A quote's token: it is written as it was offered, while it stands. Left out, an order"
+            " is given."
+        ),
     )
     order = AsSentField(
-        "the order", OrderSchema, about="An order in its place: it is answered anew."
+        "the order", OrderSchema, about="An order, answered anew. Left out, a token is given."
     )
     customer = TextField("the customer's name", about="Whom it is for. Left out, nobody is named.")
 
@@ -80,7 +83,7 @@ class RequestSchema(Strict):
     token = TextField(
         "the quote's token", longest=LONGEST_TOKEN, required=True, about="The quote's token."
     )
-    name = TextField("your name", required=True, about="Who asks.")
+    name = TextField("your name", required=True, about="The name of whoever asks.")
     reach = TextField(
         "an email address or a telephone number",
         required=True,

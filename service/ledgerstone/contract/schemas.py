@@ -107,9 +107,15 @@ def _measures(field: LengthField) -> JSONSchema:
 def _shared_lengths() -> dict[str, JSONSchema]:
     """Describe the bounds that most lengths have."""
     return {
-        "Length": _measures(LengthField("")),
-        "LengthOrNone": _measures(LengthField("", zero=True)),
-        "Coordinate": _measures(CoordinateField("")),
+        "Length": {"description": "A length above nought.", **_measures(LengthField(""))},
+        "LengthOrNone": {
+            "description": "A length, or nought.",
+            **_measures(LengthField("", zero=True)),
+        },
+        "Coordinate": {
+            "description": "A place along x or y, on either side of nought.",
+            **_measures(CoordinateField("")),
+        },
     }
 
 
@@ -118,7 +124,7 @@ def _length(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
         return {}
     measures = _measures(field)
     for name, shared in _shared_lengths().items():
-        if shared == measures:
+        if shared["oneOf"] == measures["oneOf"]:
             return {"$ref": f"{_REF}{name}"}
     return measures
 
