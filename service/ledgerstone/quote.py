@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from typing import Literal
 
 from ledgerstone.checks import Checked, Facts, Finding, Timed, check_order
+from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
 from ledgerstone.price import Price
@@ -203,6 +204,7 @@ def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator
     yield _standing_says(order, standing, valid_until)
     if any(step.stage == "sample" for step in facts.scheduled.operations):
         yield "Nothing is cut before you have said yes to a sample tile."
+    yield from rail_conditions(order, facts.strength, facts.workshop)
     if order.delivery.kind == "collect":
         yield "You collect the order from the workshop."
     yield (

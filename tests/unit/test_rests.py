@@ -8,7 +8,8 @@ from shapely.geometry import box as rectangle
 
 from ledgerstone.shape import shape_of
 from ledgerstone.strength.places import load_places
-from ledgerstone.strength.rests import Bearing, bearings
+from ledgerstone.strength.plate import LineSupport
+from ledgerstone.strength.rests import Bearing, bearings, on_rails
 from ledgerstone.strength.tipping import equilibrium_of, tipping_places, weight_at
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, hole, polygon, slab_of
@@ -30,11 +31,33 @@ def test_a_unit_carries_on_two_panels_and_two_rails(workshop: Workshop) -> None:
     )
 
 
-def test_a_long_rail_carries_at_places_600_mm_apart(workshop: Workshop) -> None:
-    """Between the panels of a 900 mm unit its rails are trusted in the middle alone."""
-    found = _rests(workshop, box(900, 580), {"kind": "units", "units": [{"width": 900}]})
-    short = [b.footprint for b in found if 0 < b.footprint.length < 100]
-    assert [round(line.centroid.x) for line in short] == [450, 450]
+def test_rails_bend_as_beams_and_panels_crush(workshop: Workshop) -> None:
+    """A hob unit's own rail stands upright, a base unit's lies flat; a post cuts the span in two.
+
+    By hand: chipboard 18 × 100 mm, E 2 500 MPa: E I = 2 500 × 18 × 100³ / 12 N·mm².
+    """
+    units = [{"width": 600}, {"width": 600, "for": "hob"}]
+    slab = slab_of(workshop, box(1200, 600), rests={"kind": "units", "units": units})
+    assert slab.rests is not None
+    found = on_rails(
+        bearings(slab, shape_of(slab, workshop)),
+        slab.rests,
+        workshop.rails,
+        {0: "cabinet", 1: "post"},
+    )
+    lines = [(b.unit, b.support) for b in found if isinstance(b.support, LineSupport)]
+    rails = {unit: line.beam for unit, line in lines if line.beam is not None}
+    assert rails[0] is not None
+    assert rails[0].ei_nmm2 == pytest.approx(2500 * 100 * 18**3 / 12)
+    assert rails[1] is not None
+    assert rails[1].ei_nmm2 == pytest.approx(11_000 * 20 * 100**3 / 12)
+    assert rails[1].posts == (0.5,)
+    upright = on_rails(found, slab.rests, workshop.rails, {0: "cabinet", 1: "cabinet"})
+    own = {b.unit: b.support for b in upright if b.footprint.bounds[1] == b.footprint.bounds[3]}
+    assert isinstance(own[1], LineSupport)
+    assert own[1].beam is not None
+    assert own[1].beam.ei_nmm2 == pytest.approx(2500 * 18 * 100**3 / 12)
+    assert {line.crushes_n_per_mm2 for _, line in lines if line.beam is None} == {60.0}
 
 
 def test_only_what_stands_between_others_may_lie_low(workshop: Workshop) -> None:

@@ -21,7 +21,7 @@ def sine_sag(mesh_mm: float) -> float:
     load = Q * np.sin(np.pi * middle[:, 0] / A) * np.sin(np.pi * middle[:, 1] / A)
     rows = pressure_rows(model.elements) * load[:, None]
     force = np.bincount(model.unknowns.ravel(), rows.ravel()).astype(float)[:, None]
-    footing = footing_of(model, [edge])
+    footing = footing_of(model, [edge], 1.0)
     carried = model.factor.forward(force)
     free, pull = (footing.rows.T @ carried)[:, 0], (footing.motions.T @ force)[:, 0]
     held = contact.settled(footing.rests, free, pull)

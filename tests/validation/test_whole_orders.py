@@ -10,9 +10,13 @@ from typing import Any, Final
 
 import pytest
 
+from laws.test_seat_laws import lying_of
 from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.strength._rails import on_levels
+from ledgerstone.strength.plate import PatchLoad
+from ledgerstone.strength.rests import Level
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
 from unit.slabs import box, cut, facts_of, slab_json
@@ -85,11 +89,11 @@ def test_a_corner_that_hangs_out_both_ways_is_stood_on(workshop: Workshop) -> No
 
 
 def test_a_sink_moved_by_a_millimetre_has_the_same_verdict(workshop: Workshop) -> None:
-    """Three places of one sink: all are stopped, within 3 % of each other."""
+    """Three places of one sink on cabinet rails: all are stopped, within 3 % of each other."""
     used = []
     for y in (299, 300, 301):
         sink = cut("rectangle", (520, 400), (1035, y), label="sink")
-        rests = on_units(600, (780, "basin"))
+        rests = {**on_units(600, (780, "basin")), "rails": "cabinet"}
         slab = slab_json(box(1380, 600), sink, thickness=34, rests=rests)
         assert "cracks-in-place" in stops(answered(workshop, slab))
         used.append(in_place(workshop, slab)["somebody-standing"].utilisation)
@@ -103,3 +107,62 @@ def test_a_slab_balanced_on_the_edge_of_one_unit_tips(workshop: Workshop) -> Non
     """By hand, about the panel's middle at 591 mm: 0.9 × 591² < 1.1 × 589² (EN 1990 A1.2(A))."""
     slab = slab_json(box(1180, 600), rests=on_units(600, right=580))
     assert "tips-over" in stops(answered(workshop, slab))
+
+
+# --- rails -------------------------------------------------------------------------------------
+
+HOB_600 = (cut("rectangle", (560, 490), (900, 310)), on_units(600, (600, "hob"), 600, front=20))
+HOB_900 = (cut("rectangle", (860, 490), (1050, 310)), on_units(600, (900, "hob"), 600, front=20))
+# MPa under 500 N in the middle of the front strip of 2100 × 620 × 40, by the second solver.
+STRIPS: Final = {
+    (560, "hardwood"): 1.41,
+    (560, "cabinet"): 1.89,
+    (860, "hardwood"): 2.21,
+    (860, "cabinet"): 2.98,
+}
+
+
+def _leant_on(workshop: Workshop, opening: Json, rests: Json, at: tuple[float, float]) -> float:
+    slab = slab_json(box(2100, 620), opening, rests=rests)
+    lying = lying_of(slab, workshop)
+    assert lying is not None
+    level: Level = rests["rails"]
+    levels = dict.fromkeys({b.unit for b in lying.carrying if b.unit is not None}, level)
+    railed = on_levels(lying, levels)
+    patch = PatchLoad(x=at[0], y=at[1], length=100, width=100, newtons=500)
+    return railed.rested.cases([[railed.weight, patch]]).worst_stresses()[0]
+
+
+@pytest.mark.parametrize(("length", "rails"), STRIPS)
+def test_a_strip_before_a_hob_bends_with_its_rail(
+    length: int, rails: str, workshop: Workshop
+) -> None:
+    """Chipboard on edge within 5 %, hardwood within 15 %: its softness in shear counts here."""
+    opening, rests = HOB_600 if length == 560 else HOB_900
+    x = 900 if length == 560 else 1050
+    found = _leant_on(workshop, opening, {**rests, "rails": rails}, (x, 32))
+    near = 0.05 if rails == "cabinet" else 0.15
+    assert found == pytest.approx(STRIPS[length, rails], rel=near)
+
+
+def test_a_unit_of_900_stands_on_its_own_rails_at_3_5_to_4_mpa(workshop: Workshop) -> None:
+    """1.5 kN on a 900 mm unit without an opening, chipboard on edge: 3.5 to 3.8 MPa."""
+    rests = {**on_units((900, "basin"), front=20), "rails": "cabinet"}
+    found = in_place(workshop, slab_json(box(900, 620), rests=rests))["somebody-standing"]
+    assert 3.5 <= found.stress_mpa <= 3.9
+
+
+def test_a_stronger_rail_is_a_condition_where_the_cabinets_own_would_not_do(
+    workshop: Workshop,
+) -> None:
+    """A 900 mm hob unit: quoted on a rail of hardwood or steel, said among what it rests on."""
+    opening, rests = HOB_900
+    answer = answered(workshop, slab_json(box(2100, 620), opening, rests=rests))
+    assert isinstance(answer, Quote), stops(answer)
+    assert [finding.level for finding in answer.findings if finding.check == "rails-needed"] == [
+        "caution"
+    ]
+    assert any("fitted across the front and back" in says for says in answer.depends_on)
+    told = {**rests, "rails": "cabinet"}
+    refused = answered(workshop, slab_json(box(2100, 620), opening, rests=told))
+    assert stops(refused) == {"cracks-in-place"}

@@ -76,6 +76,12 @@ class UnitsSchema(_RestsSchema):
         is_side,
         about="How far the slab hangs over, by side. Left out, it is flush.",
     )
+    rails = ChoiceField(
+        "the rails",
+        ("cabinet", "hardwood", "steel"),
+        about="What carries across the front and back of the units. Left out, the first that"
+        " suffices is a condition of the quote.",
+    )
 
 
 class FrameSchema(_RestsSchema):

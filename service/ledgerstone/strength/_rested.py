@@ -14,7 +14,13 @@ from ledgerstone.strength import contact
 from ledgerstone.strength._loads import Load, OwnWeight, unit_of
 from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray
-from ledgerstone.strength._supports import Stations, Support, hull_distance_mm, stations_of
+from ledgerstone.strength._supports import (
+    Stations,
+    Support,
+    compliance_of,
+    hull_distance_mm,
+    stations_of,
+)
 from ledgerstone.strength._together import Contact
 
 CLEAR_OF_THE_HULL = 1e-5  # of half the slab's length
@@ -36,10 +42,15 @@ class Footing:
         Three rigid motions about the slab's middle, in scaled slopes, shape (3 n, 3).
     middle, reach
         The point they turn about, mm, and the length that scales the slopes, mm.
+    slab_flexibility, compliance
+        The slab's own flexibility at the stations for unit ``D``, and how the supports themselves
+        give, mm/N, shapes (k, k); None where they are stiff.
     """
 
     stations: Stations
     rows: FloatArray
+    slab_flexibility: FloatArray
+    compliance: FloatArray | None
     rests: contact.Rests
     contact: Contact
     motions: FloatArray
@@ -66,8 +77,8 @@ class Settled:
     tips: tuple[SlabTipsError | None, ...]
 
 
-def footing_of(model: Model, supports: Sequence[Support]) -> Footing:
-    """Footing of a model on supports: one forward substitution, no factor."""
+def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Footing:
+    """Footing of a model of some rigidity on supports: one forward substitution, no factor."""
     stations = stations_of(supports, model.mesh)
     columns = stations.columns(model.mesh)
     rows = model.factor.forward(columns)
@@ -76,9 +87,31 @@ def footing_of(model: Model, supports: Sequence[Support]) -> Footing:
     middle, reach = 0.5 * (low + high), 0.5 * float((high - low).max())
     motions = model.rigid()
     motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
-    rests = contact.rests_of(rows.T @ rows, columns.T @ motions, stations.pushes_only)
+    flexibility, compliance = rows.T @ rows, compliance_of(supports, stations)
+    whole = flexibility if compliance is None else flexibility + rigidity * compliance
+    rests = contact.rests_of(whole, columns.T @ motions, stations.pushes_only)
     at = (float(middle[0]), float(middle[1]))
-    return Footing(stations, rows, rests, Contact(rests), motions, at, reach)
+    return Footing(
+        stations, rows, flexibility, compliance, rests, Contact(rests), motions, at, reach
+    )
+
+
+def given_way(
+    footing: Footing, rigidity: float, supports: Sequence[Support] | None = None
+) -> Footing:
+    """Same footing under a slab of another rigidity, or on supports that give otherwise.
+
+    ``supports`` stand where the footing's own do.
+    """
+    compliance = footing.compliance
+    if supports is not None:
+        compliance = compliance_of(supports, footing.stations)
+    elif compliance is None:
+        return footing
+    flexibility = footing.slab_flexibility
+    whole = flexibility if compliance is None else flexibility + rigidity * compliance
+    rests = contact.rests_of(whole, footing.rests.rigid, footing.stations.pushes_only)
+    return replace(footing, compliance=compliance, rests=rests, contact=Contact(rests))
 
 
 def held_down(footing: Footing) -> Footing:

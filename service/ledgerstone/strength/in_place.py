@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength._judging import every_batch, sag_mm, verdicts
+from ledgerstone.strength._judging import sag_mm, verdicts
 from ledgerstone.strength._lying import Lying, hold_down
+from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.plate import Plate
-from ledgerstone.strength.rests import Bearing, bearings
+from ledgerstone.strength.rests import Bearing, Level, bearings
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
@@ -37,6 +38,9 @@ class InPlace:
         Where a person makes a loose slab tip.
     sag_mm
         Largest sag under its own weight and the even load.
+    rails
+        Units, by their place in the list, across which something stronger than the cabinet's own
+        rails must carry, where the order does not say what does.
     """
 
     verdicts: tuple[Verdict, ...] = ()
@@ -45,6 +49,7 @@ class InPlace:
     tips_alone: XY | None = None
     tips_under: tuple[XY, ...] = ()
     sag_mm: float = 0.0
+    rails: tuple[tuple[int, Level], ...] = ()
 
 
 def in_place(
@@ -83,10 +88,12 @@ def _lies(lying: Lying) -> InPlace:
         lying = replace(lying, carrying=hold_down(lying.carrying)) if fixed else lying
         if lying.cannot_lie is not None:
             return InPlace(tips_alone=lying.cannot_lie)
-    batches = every_batch(lying)
+    lying, batches, levels = settled_on_rails(lying)
+    told = lying.slab.rests is not None and lying.slab.rests.rails is not None
     return InPlace(
         verdicts=tuple(verdicts(lying, batches)),
         tips_alone=tips_alone,
         tips_under=() if fixed or tips_alone is not None else lying.tips_under,
         sag_mm=sag_mm(batches),
+        rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
     )

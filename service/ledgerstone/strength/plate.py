@@ -121,7 +121,8 @@ class Plate:
         OffTheSlabError
             If a rest does not meet the slab.
         """
-        return Rested(self, _rested.footing_of(self.model, supports), len(supports))
+        footing = _rested.footing_of(self.model, supports, self.rigidity_nmm)
+        return Rested(self, footing, len(supports))
 
     def solve(self, *, supports: Sequence[Support], loads: Sequence[Load]) -> Answer:
         """Answer for one set of rests and the loads together.
@@ -149,7 +150,13 @@ class Rested:
     def at(self, *, thickness_mm: float | None = None, e_mpa: float | None = None) -> Rested:
         """Same rests at another thickness or age."""
         other = self.plate.at(thickness_mm=thickness_mm, e_mpa=e_mpa)
-        return Rested(other, self.footing, self.support_count)
+        footing = _rested.given_way(self.footing, other.rigidity_nmm)
+        return Rested(other, footing, self.support_count)
+
+    def giving_way(self, supports: Sequence[Support]) -> Rested:
+        """Same plate on supports at the same places that give otherwise."""
+        footing = _rested.given_way(self.footing, self.plate.rigidity_nmm, supports)
+        return Rested(self.plate, footing, self.support_count)
 
     def influence(self, columns: FloatArray, touching: BoolArray, weight: OwnWeight) -> Influence:
         """Influence surfaces of stresses (3 n, k), while the stations (s, k) that touch stay so."""

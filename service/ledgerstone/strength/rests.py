@@ -3,26 +3,29 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
 
 import shapely
 from shapely.geometry import LineString, box
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.order import Rests, Slab
+from ledgerstone.order import Rests, Slab, Unit
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Shape
+from ledgerstone.strength._beams import Beam
 from ledgerstone.strength.plate import AreaSupport, LineSupport, Support
+from ledgerstone.workshop.records import Rails
 
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
 SHORTEST_MM = 1.0
 # A rail lies flush with the fronts of the panels; a slab that is loaded over its overhang turns
 # about that edge, and one that is loaded between the rails spans the more. Taken 25 mm in, where a
 # rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
-RAIL_HALF_MM = 25.0  # a place where a long rail is trusted reaches so far both ways
-RAIL_BEARS_MM = 600.0  # a longer wooden rail is trusted at places no further apart (methods §1.3)
+
+Level = Literal["rigid", "cabinet", "hardwood", "steel", "post"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,20 +40,60 @@ class Bearing:
     pointer: str
     footprint: BaseGeometry
     group: int | None = None
+    unit: int | None = None
 
 
 def bearings(slab: Slab, shape: Shape) -> tuple[Bearing, ...]:
-    """List what carries a slab; empty where nothing was told or it is bedded all over."""
+    """List what carries a slab, all of it stiff; empty where nothing was told or it is bedded."""
     if slab.rests is None or slab.rests.kind == "full":
         return ()
     return tuple(_KINDS[slab.rests.kind](slab.rests, shape))
 
 
+def on_rails(
+    carrying: Sequence[Bearing], rests: Rests, rails: Rails, levels: Mapping[int, Level]
+) -> tuple[Bearing, ...]:
+    """Return the same bearings, the rails of units bending and their panels crushing.
+
+    Parameters
+    ----------
+    levels
+        What carries across each unit, by its place in the list. A base unit's own rails lie flat;
+        a hob's or a basin's stand upright, clear of the opening. At ``post`` a hardwood rail has a
+        post under its middle.
+    """
+    return tuple(
+        bearing
+        if bearing.unit is None or levels[bearing.unit] == "rigid"
+        else replace(
+            bearing,
+            support=_giving_way(
+                bearing.support, rails, levels[bearing.unit], rests.units[bearing.unit]
+            ),
+        )
+        for bearing in carrying
+    )
+
+
+def _giving_way(support: Support, rails: Rails, level: Level, unit: Unit) -> Support:
+    """A panel or a rail of a unit, as it gives."""
+    if not isinstance(support, LineSupport):
+        return support
+    (x0, _), (x1, _) = support.points[0], support.points[-1]
+    if x0 == x1:
+        return replace(support, crushes_n_per_mm2=rails.panel_n_per_mm2)
+    own = rails.upright if unit.use in ("hob", "basin") else rails.flat
+    sections = {"cabinet": own, "steel": rails.steel}
+    section = sections.get(level, rails.hardwood)
+    posts = (0.5,) if level == "post" else ()
+    beam = Beam(section.e_mpa * section.i_mm4, section.g_mpa * section.shear_mm2, posts)
+    return replace(support, beam=beam)
+
+
 def _units(rests: Rests, shape: Shape) -> Iterable[Bearing]:
     """Each unit by itself: its two side panels, its front rail and its back rail.
 
-    A rail up to ``RAIL_BEARS_MM`` long carries all along; a longer one bends, and is trusted at
-    places no further apart than that. A unit with others on both sides may turn out to be low.
+    A unit with others on both sides may turn out to be low.
     """
     over = {name: length.mm for name, length in rests.overhang.items()}
     front, back = over.get("front", 0.0), shape.width_mm - over.get("back", 0.0)
@@ -67,7 +110,7 @@ def _units(rests: Rests, shape: Shape) -> Iterable[Bearing]:
                 if plane.intersection(line, shape.outline).length >= SHORTEST_MM
             ]
             for line in met or lines[:1]:
-                yield _line(line, f"/rests/units/{i}", group=group)
+                yield replace(_line(line, f"/rests/units/{i}", group=group), unit=i)
         start = end
 
 
@@ -76,13 +119,8 @@ def _unit_lines(start: float, end: float, front: float, back: float) -> Iterable
     left, right = start + PANEL_MM / 2, end - PANEL_MM / 2
     for x in (left, right):
         yield LineString([(x, front), (x, back)])
-    bays = math.ceil((end - start) / RAIL_BEARS_MM - 1e-9)
     for y in (front, back):
-        if bays <= 1:
-            yield LineString([(left, y), (right, y)])
-        for k in range(1, bays):
-            x = left + (right - left) * k / bays
-            yield LineString([(x - RAIL_HALF_MM, y), (x + RAIL_HALF_MM, y)])
+        yield LineString([(left, y), (right, y)])
 
 
 def _line(line: LineString, pointer: str, *, group: int | None = None) -> Bearing:

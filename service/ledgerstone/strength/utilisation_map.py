@@ -9,9 +9,10 @@ import numpy as np
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
-from ledgerstone.strength._judging import every_batch, live_load_cases
+from ledgerstone.strength._judging import live_load_cases
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.in_place import NOBODY_SITS, under
@@ -59,7 +60,8 @@ def utilisation_map(
     lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight)
     lies = bool(carrying) and lying.tips_alone is None
     if lies:
-        for cases, limits in live_load_cases(lying, every_batch(lying)):
+        railed, batches, _ = settled_on_rails(lying)
+        for cases, limits in live_load_cases(railed, batches):
             used = np.maximum(used, _used(cases, limits))
     return UtilisationMap(mesh.nodes, mesh.triangles, used, lies)
 

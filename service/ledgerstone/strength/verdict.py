@@ -25,6 +25,8 @@ Case = Literal[
     "low-rest-and-sitting",
     "after-a-crack",
 ]
+# What would crack a slab in these is said, and stops nothing.
+CAUTIONS: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
 
 

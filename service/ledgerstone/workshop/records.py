@@ -23,6 +23,7 @@ from ledgerstone.workshop._look import (
     Sealer,
 )
 from ledgerstone.workshop._mixing import Mixer, SlurryFor, SlurryRule
+from ledgerstone.workshop._rails import Rails, RailSection
 from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Recipe
 from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
@@ -62,6 +63,8 @@ __all__ = [
     "Pallet",
     "Pigment",
     "PigmentSample",
+    "RailSection",
+    "Rails",
     "Rates",
     "Recipe",
     "Reply",
@@ -123,6 +126,9 @@ class Workshop:
     tent: Tent | None = field(default=None, metadata=about("a heated tent, where there is one"))
     bookings: BookingRules | None = field(
         default=None, metadata=about("the calendar file of what is booked")
+    )
+    rails: Rails = field(
+        default_factory=Rails, metadata=about("what carries across the front and back of units")
     )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
