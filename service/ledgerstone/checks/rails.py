@@ -65,7 +65,7 @@ def _sentences(
 def _rail_words(level: Level, workshop: Workshop) -> str:
     if level == "steel":
         return workshop.rails.steel.name
-    post = ", with a post under its middle," if level == "post" else ""
+    post = " with a post under its middle" if level == "post" else ""
     return f"{workshop.rails.hardwood.name}{post}"
 
 

@@ -53,7 +53,7 @@ def _upright() -> RailSection:
 def _hardwood() -> RailSection:
     # EN 338 D30: 11 000 MPa along the grain, 690 MPa in shear
     return RailSection(
-        name="hardwood rail 20 × 100 mm, on edge",
+        name="hardwood rail (20 × 100 mm, on edge)",
         e_mpa=11_000.0,
         g_mpa=690.0,
         width_mm=20.0,
@@ -64,7 +64,7 @@ def _hardwood() -> RailSection:
 def _steel() -> RailSection:
     # EN 1993-1-1 3.2.6; the section is our choice
     return RailSection(
-        name="steel box 40 × 80 × 3 mm, on edge",
+        name="steel box section (40 × 80 × 3 mm, on edge)",
         e_mpa=210_000.0,
         g_mpa=81_000.0,
         width_mm=40.0,
