@@ -192,16 +192,13 @@ class Ledge:
     depth: Length
 
 
-RailKind = Literal["cabinet", "hardwood", "steel"]
-
-
 @dataclass(frozen=True, slots=True)
 class Rests:
     """What carries the slab when it is in place; ``kind`` says which members are set."""
 
     kind: Literal["units", "frame", "ends", "legs", "ledges", "full"]
     fixed: bool = False
-    rails: RailKind | None = None
+    rails: Literal["cabinet", "hardwood", "steel"] | None = None
     units: tuple[Unit, ...] = ()
     overhang: Mapping[str, Length] = field(default_factory=_none)
     sides: tuple[str, ...] = ()

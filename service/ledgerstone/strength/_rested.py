@@ -11,13 +11,13 @@ from shapely.geometry import MultiPoint
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
+from ledgerstone.strength._compliance import compliance_of
 from ledgerstone.strength._loads import Load, OwnWeight, unit_of
 from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     Stations,
     Support,
-    compliance_of,
     hull_distance_mm,
     stations_of,
 )

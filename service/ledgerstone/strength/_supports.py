@@ -15,7 +15,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.errors import OffTheSlabError
-from ledgerstone.strength._beams import Beam, crushing
+from ledgerstone.strength._beams import Beam
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
@@ -136,26 +136,6 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     pushes = ~clamps & ~np.array([s.holds_down for s in supports])
     force = Stations(places, owner, pushes[owner], np.ones(len(owner), dtype=bool), triangle, rows)
     return _with_turning(force, share, clamps[owner])
-
-
-def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray | None:
-    """How the supports give under unit reactions, mm/N, shape (k, k); None where all are stiff."""
-    found: FloatArray | None = None
-    for number, support in enumerate(supports):
-        if not isinstance(support, LineSupport):
-            continue
-        if support.beam is None and support.crushes_n_per_mm2 is None:
-            continue
-        if found is None:
-            found = np.zeros((len(stations.owner), len(stations.owner)))
-        at = np.flatnonzero((stations.owner == number) & stations.is_force)
-        along = np.hypot(*(stations.places[at] - np.array(support.points[0])).T)
-        if support.beam is not None:
-            length = math.dist(support.points[0], support.points[-1])
-            found[np.ix_(at, at)] += support.beam.compliance(length, along)
-        if support.crushes_n_per_mm2 is not None:
-            found[np.ix_(at, at)] += crushing(support.crushes_n_per_mm2, along)
-    return found
 
 
 def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:
