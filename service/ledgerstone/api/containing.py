@@ -30,7 +30,7 @@ class _Contained:
     ) -> bool:
         if not isinstance(fault, Exception) or isinstance(fault, LedgerstoneError | MemoryError):
             return False
-        _log.error("", extra={"told": {"id": request_id(), "part": self.part}}, exc_info=fault)
+        _log.error("", extra={"fields": {"id": request_id(), "part": self.part}}, exc_info=fault)
         metrics.count_fault(self.part)
         return True
 

@@ -48,8 +48,8 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
 
     @health.get("/v1/health/ready")
     def ready() -> Response:
-        told = {"status": "ready", "version": __version__, **_stands(context)}
-        return jsonify(HEALTH.dump({**told, **_refused(running.refused)}))
+        members = {"status": "ready", "version": __version__, **_sources(context)}
+        return jsonify(HEALTH.dump({**members, **_refused(running.refused)}))
 
     @health.get("/metrics")
     def metrics() -> Response:
@@ -61,19 +61,19 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
     return health
 
 
-def _stands(context: AppContext) -> dict[str, Any]:
-    """Tell for readiness what it answers from: the profile, and the calendar where one is read."""
-    told: dict[str, Any] = {"profile": context.workshop.fingerprint}
+def _sources(context: AppContext) -> dict[str, Any]:
+    """Return what answers come from: the profile, and the calendar where one is read."""
+    sources: dict[str, Any] = {"profile": context.workshop.fingerprint}
     calendar = context.calendar
     if calendar.path is None:
-        return told
+        return sources
     today = context.today()
     fault, read = calendar.fault(today), calendar.read(today)
     members = {"status": "not-read", "says": fault} if fault else {"status": "read"}
     if read.fingerprint:
         members["bookings"] = read.fingerprint
     age_hours = calendar.age_hours(time.time())
-    return {**told, "calendar": {**members, "age_hours": age_hours}}
+    return {**sources, "calendar": {**members, "age_hours": age_hours}}
 
 
 def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:

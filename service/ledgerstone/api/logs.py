@@ -35,8 +35,8 @@ class JSONLines(logging.Formatter):
         """Write one record."""
         when = datetime.fromtimestamp(record.created, UTC).isoformat(timespec="milliseconds")
         said: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
-        told = getattr(record, "told", None)
-        said |= told if told is not None else {"says": _words(record)}
+        fields = getattr(record, "fields", None)
+        said |= fields if fields is not None else {"says": _words(record)}
         if record.exc_info and record.exc_info[1] is not None:
             said |= _what_failed(record.exc_info[1])
         return json.dumps(said, ensure_ascii=True)
@@ -108,13 +108,13 @@ def register(app: Flask) -> None:
 
     @app.after_request
     def _line(response: Response) -> Response:
-        _log.info("", extra={"told": _told(response)})
+        _log.info("", extra={"fields": _request_fields(response)})
         return response
 
 
-def _told(response: Response) -> dict[str, Any]:
+def _request_fields(response: Response) -> dict[str, Any]:
     rule = request.url_rule
-    told: dict[str, Any] = {
+    fields: dict[str, Any] = {
         "id": request_id(),
         "method": request.method if request.method in _METHODS else "other",
         "route": rule.rule if rule is not None else None,
@@ -124,8 +124,8 @@ def _told(response: Response) -> dict[str, Any]:
         "bytes_out": response.content_length,
     }
     if response.mimetype == "application/problem+json":
-        told["problem"] = g.get("problem")
-    return told
+        fields["problem"] = g.get("problem")
+    return fields
 
 
 _METHODS: Final = ("GET", "HEAD", "POST", "OPTIONS", "PUT", "DELETE", "PATCH")

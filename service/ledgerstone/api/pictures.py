@@ -31,7 +31,7 @@ _NO_DRAWING = "There is no drawing of that name."
 
 
 def drawing(
-    name: str, kind: str, token: str, content: Mapping[str, Any], shop: Workshop
+    name: str, kind: str, token: str, content: Mapping[str, Any], workshop: Workshop
 ) -> Response:
     """Answer one drawing as SVG or PNG.
 
@@ -48,15 +48,15 @@ def drawing(
     if kind == SVG:
 
         def draw() -> str | Response:
-            svg = _svg(name, number, content, shop)
+            svg = _svg(name, number, content, workshop)
             return _missing(svg, kind) if svg == MISSING else svg
 
-        return kept((name, kind, number, token), shop, kind, draw)
-    return _painted(name, number, token, content, shop)
+        return cached_drawing((name, kind, number, token), workshop, kind, draw)
+    return _painted(name, number, token, content, workshop)
 
 
 def _painted(
-    name: str, number: int, token: str, content: Mapping[str, Any], shop: Workshop
+    name: str, number: int, token: str, content: Mapping[str, Any], workshop: Workshop
 ) -> Response:
     """Answer one drawing as PNG."""
     width_px = _width_px()
@@ -65,18 +65,18 @@ def _painted(
         return problem(400, says)
 
     def paint() -> bytes | Response:
-        svg, painted = _svg(name, number, content, shop), b""
+        svg, painted = _svg(name, number, content, workshop), b""
         with contained("drawing"):
             painted = rasterise(svg, width_px)
         if svg == MISSING or not painted:
             return _missing(rasterise(MISSING, width_px), PNG)
         return painted
 
-    return kept((name, PNG, number, width_px, token), shop, PNG, paint)
+    return cached_drawing((name, PNG, number, width_px, token), workshop, PNG, paint)
 
 
-def _svg(name: str, number: int, content: Mapping[str, Any], shop: Workshop) -> str:
-    return Drawer(content, shop, contained).drawn(name, number)
+def _svg(name: str, number: int, content: Mapping[str, Any], workshop: Workshop) -> str:
+    return Drawer(content, workshop, contained).drawn(name, number)
 
 
 def _missing(drawn: str | bytes, kind: str) -> Response:
@@ -87,7 +87,7 @@ def _missing(drawn: str | bytes, kind: str) -> Response:
     return response
 
 
-def true_size(token: str, content: Mapping[str, Any], shop: Workshop) -> Response:
+def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Response:
     """Answer a cut-out or a corner at true size, as a PDF."""
     number = slab_number(content)
     if number is None:
@@ -100,12 +100,12 @@ def true_size(token: str, content: Mapping[str, Any], shop: Workshop) -> Respons
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 
     def draw() -> bytes | Response:
-        printed = Drawer(content, shop).true_size(number, part, paper, is_corner=is_corner)
+        printed = Drawer(content, workshop).true_size(number, part, paper, is_corner=is_corner)
         if printed is None:
             return problem(404, f"This slab has no such {'corner' if is_corner else 'cut-out'}.")
         return _too_many(printed.sheets, paper) if isinstance(printed, TooManySheets) else printed
 
-    return kept(("true-size", number, part, is_corner, paper, token), shop, PDF, draw)
+    return cached_drawing(("true-size", number, part, is_corner, paper, token), workshop, PDF, draw)
 
 
 def _too_many(sheets: int, paper: Paper) -> Response:
@@ -134,9 +134,9 @@ def _whole(said: str, most_figures: int) -> int | None:
     return int(said) if plain else None
 
 
-def kept(
+def cached_drawing(
     made_of: tuple[object, ...],
-    shop: Workshop,
+    workshop: Workshop,
     kind: str,
     draw: Callable[[], str | bytes | Response],
     *,
@@ -151,7 +151,7 @@ def kept(
     how
         ``public``, or ``private`` for what is the maker's alone.
     """
-    named = "|".join(map(str, (__version__, shop.fingerprint, *made_of)))
+    named = "|".join(map(str, (__version__, workshop.fingerprint, *made_of)))
     etag = hashlib.sha256(named.encode()).hexdigest()[:32]
     response = Response(mimetype=kind)
     response.set_etag(etag)

@@ -83,7 +83,7 @@ def register(app: Flask) -> None:
     """Make every error of a request leave as a problem."""
     app.register_error_handler(NotUnderstood, _not_understood)
     for kind in (TokenError, TemplateFault, MailFault):
-        app.register_error_handler(kind, _told)
+        app.register_error_handler(kind, _own_error)
     app.register_error_handler(HTTPException, _http)
     app.register_error_handler(Exception, _our_fault)
 
@@ -94,7 +94,7 @@ def _not_understood(fault: NotUnderstood) -> Response:
     return problem(STATUS_OF[NotUnderstood], detail, fault)
 
 
-def _told(fault: LedgerstoneError) -> Response:
+def _own_error(fault: LedgerstoneError) -> Response:
     return problem(STATUS_OF[type(fault)], str(fault))
 
 

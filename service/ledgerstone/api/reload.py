@@ -65,10 +65,10 @@ class Watch:
 
 def _stat(path: Path) -> tuple[int, int, int] | None:
     try:
-        told = path.stat()
+        found = path.stat()
     except OSError:
         return None
-    return told.st_mtime_ns, told.st_size, told.st_ino
+    return found.st_mtime_ns, found.st_size, found.st_ino
 
 
 @dataclass(slots=True)

@@ -106,4 +106,4 @@ def _stress(token: str, context: AppContext) -> Response:
         return draw_utilisation(content["slabs"], number, context.workshop, context.plates)
 
     made_of = ("stress", number, token)
-    return pictures.kept(made_of, context.workshop, pictures.SVG, draw, how="private")
+    return pictures.cached_drawing(made_of, context.workshop, pictures.SVG, draw, how="private")

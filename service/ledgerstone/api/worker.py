@@ -133,7 +133,7 @@ class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no type
         number = str(uuid.uuid4())
         if status == 500:
             _log.error("request %s failed in the server", number, exc_info=exc)
-        _requests.info("", extra={"told": {"id": number, "route": None, "status": status}})
+        _requests.info("", extra={"fields": {"id": number, "route": None, "status": status}})
         with suppress(OSError):
             client.settimeout(0.0)
             client.send(_problem(status, number))

@@ -67,10 +67,10 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
         With every fault at its pointer.
     """
     try:
-        told = tomllib.loads(text)
+        read = tomllib.loads(text)
     except tomllib.TOMLDecodeError as reason:
         raise NotUnderstood((Fault("", f"The file does not read as TOML: {reason}."),)) from reason
-    jobs = told.get("jobs")
+    jobs = read.get("jobs")
     if not isinstance(jobs, list) or not jobs or not all(isinstance(job, dict) for job in jobs):
         raise NotUnderstood((Fault("/jobs", "Write one [[jobs]] table for each job done."),))
     faults = tuple(fault for i, job in enumerate(jobs) for fault in _faults(i, job))

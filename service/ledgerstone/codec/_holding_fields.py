@@ -7,7 +7,7 @@ from typing import Any
 
 from marshmallow import Schema, ValidationError, fields
 
-from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, nearest, shown, spoken
+from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, field_metadata, nearest, shown
 from ledgerstone.json_types import JSON
 
 
@@ -17,7 +17,7 @@ class ObjectField(fields.Nested):
     def __init__(self, schema: type[Schema], label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
             schema,
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={
                 "required": f"Say {label}.",
                 "null": f"Say {label}.",
@@ -34,7 +34,7 @@ class KindField(Labelled, fields.Field[Any]):
         self, label: str, kinds: Mapping[str, type[Strict]], *, about: str = "", **more: Any
     ) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
             **more,
         )
@@ -73,7 +73,7 @@ class ListField(fields.List[Any]):
     ) -> None:
         super().__init__(
             inner,
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={
                 "required": f"Say {label}.",
                 "null": f"Say {label}.",
@@ -105,7 +105,7 @@ class BySideField(Labelled, fields.Field[Any]):
         **more: Any,
     ) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
             **more,
         )

@@ -11,7 +11,7 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ledgerstone.codec._strict import Labelled, nearest, shown, spoken
+from ledgerstone.codec._strict import Labelled, field_metadata, nearest, shown
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.errors import QuantityError
 from ledgerstone.json_types import JSON
@@ -36,7 +36,7 @@ class LengthField(Labelled, fields.Field[Length]):
         **more: Any,
     ) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -78,7 +78,7 @@ class TextField(Labelled, fields.Field[str]):
         self, label: str, *, about: str = "", longest: int = LONGEST_TEXT, **more: Any
     ) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -100,7 +100,7 @@ class ChoiceField(Labelled, fields.Field[str]):
 
     def __init__(self, label: str, choices: Sequence[str], *, about: str = "", **more: Any) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Choose {label}.", "null": f"Choose {label}."},
             **more,
         )
@@ -129,7 +129,7 @@ class NumberField(Labelled, fields.Field[float]):
         **more: Any,
     ) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
             **more,
         )
@@ -153,7 +153,7 @@ class YesNoField(Labelled, fields.Field[bool]):
 
     def __init__(self, label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
-            metadata=spoken(label, about),
+            metadata=field_metadata(label, about),
             error_messages={"null": f"Say true or false for {label}."},
             **more,
         )

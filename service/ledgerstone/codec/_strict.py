@@ -61,7 +61,7 @@ class Strict(Schema):
         return f'"{shown(key)}" is not a part of {self.about}{nearest(key, self._keys)}'
 
 
-def spoken(label: str, about: str) -> dict[str, str]:
+def field_metadata(label: str, about: str) -> dict[str, str]:
     """Return a field's metadata: what it is called in a sentence, and what it means."""
     return {"label": label, "description": about} if about else {"label": label}
 

@@ -120,8 +120,8 @@ def _requested(token: str, app: Flask) -> Iterator[Example]:
     except NotUnderstood as fault:
         with app.test_request_context():
             answer = app.make_response(app.handle_user_exception(fault))
-        told = json.loads(answer.get_data()) | {"instance": INSTANCE}
-        yield replace(request, name="no_quote", status=400, mimetype=PROBLEM, answer=told)
+        problem = json.loads(answer.get_data()) | {"instance": INSTANCE}
+        yield replace(request, name="no_quote", status=400, mimetype=PROBLEM, answer=problem)
 
 
 def _withdrawn(drawing: str, tokens: Tokens) -> str:
