@@ -33,7 +33,7 @@ def lengths(draw: Draw, usual: Sequence[float], *, refused: bool) -> str | int |
     """A length of a list: in any unit, seldom 25 times off or refused."""
     mm = float(draw(st.sampled_from(usual)))
     off = draw(st.integers(0, 99))
-    if refused and off >= 90:
+    if refused and off >= 94:
         mm = draw(st.sampled_from(REFUSED))
     elif off == 71:
         mm = round(mm * INCH, 3)
@@ -70,6 +70,17 @@ def outlines(draw: Draw, sizes: Sequence[float], *, refused: bool) -> Json:
     if draw(st.integers(0, 3)) == 0:
         outline["corner_radius"] = draw(small)
     return outline
+
+
+@st.composite
+def usual_outlines(draw: Draw) -> Json:
+    """An outline of a size that is often asked for, so that what is odd lies elsewhere."""
+    length, width = draw(st.sampled_from(((1450, 560), ("0.9 m", 500), (2000, "24 in"))))
+    outline: Json = {"kind": "rectangle", "length": length, "width": width}
+    if draw(st.booleans()):
+        return outline
+    notch = {"corner": "back-right", "length": 300, "width": 200}
+    return {**outline, "kind": "l-shape", "notch": notch}
 
 
 @st.composite
@@ -176,13 +187,11 @@ def rests(draw: Draw, sides: list[str], *, refused: bool) -> Json:
 @st.composite
 def slabs(draw: Draw, *, refused: bool) -> Json:
     """One slab: usual in most, and out of the way in some of what it has."""
-    usual = draw(st.booleans())
-    outline = draw(outlines((600, 900, 1450) if usual else PLAN, refused=refused and not usual))
+    usual, thin = draw(st.integers(0, 2)) > 0, draw(st.integers(0, 3)) == 0
+    outline = draw(usual_outlines() if usual else outlines(PLAN, refused=refused))
     sides = sides_of(outline)
-    slab: Json = {
-        "outline": outline,
-        "thickness": draw(lengths((30, 40, 50) if draw(st.booleans()) else THICK, refused=refused)),
-    }
+    thickness = draw(lengths(THICK, refused=refused) if thin else st.sampled_from(_USUAL_THICK))
+    slab: Json = {"outline": outline, "thickness": thickness}
     parts = draw(st.sets(st.sampled_from(_PARTS), max_size=3))
     if "cutouts" in parts:
         made = draw(st.lists(cutouts(sides, refused=refused), min_size=1, max_size=3))
@@ -198,6 +207,7 @@ def slabs(draw: Draw, *, refused: bool) -> Json:
     return slab
 
 
+_USUAL_THICK: Final = (30, "40 mm", 50, "2 in")
 _PARTS: Final = ("cutouts", "reliefs", "edges", "rests", "words")
 _WORDS: Final[dict[str, st.SearchStrategy[object]]] = {
     "label": st.sampled_from(("", " ", "x" * 120, "Küche — links", "<svg>", "None")),
@@ -236,8 +246,8 @@ def deliveries(draw: Draw, *, refused: bool) -> Json:
 
 @st.composite
 def degenerate_orders(draw: Draw) -> Json:
-    """A whole order at the edges of the contract; one in five with numbers that are refused."""
-    refused = draw(st.integers(0, 4)) == 0
+    """A whole order at the edges of the contract; one in eight with numbers that are refused."""
+    refused = draw(st.integers(0, 7)) == 0
     count = draw(st.sampled_from((1, 1, 1, 1, 2, 3, 8)))
     made = draw(st.lists(slabs(refused=refused), min_size=1, max_size=count))
     order: Json = {"slabs": made}

@@ -70,22 +70,37 @@ class Service:
     def __init__(self) -> None:
         self.app = self._app()
 
-    def answers(self, order: Json) -> Answers:
-        """Ask every call about one order; the quote twice, the second time of a new service."""
+    def answers(self, order: Json, *, searched: bool = True) -> Answers:
+        """Ask every call about one order; the quote twice, the second time of a new service.
+
+        Parameters
+        ----------
+        searched
+            Whether changes are searched for, which takes longest: without it, an order that is
+            sent back has no reply and no job sheet.
+        """
         made = Answers(order)
         with _logged(made.raised):
-            self._ask(made)
+            self._ask(made, searched=searched)
         return made
 
-    def _ask(self, made: Answers) -> None:
+    def _ask(self, made: Answers, *, searched: bool) -> None:
         order = made.order
-        quote = self._post(made, "/v1/quotes", order)
-        made.calls.append(_called("again", lambda: self._again(order)))
+        prefer = "" if searched else "return=minimal"
+        quote = self._post(made, "/v1/quotes", order, prefer=prefer)
+        made.calls.append(_called("again", lambda: self._again(order, prefer)))
         links = self._post(made, "/v1/drawings", order)
         if links.status == 200:
             self._pictures(made, links.json())
+        self._papers(made, quote, searched=searched)
+
+    def _papers(self, made: Answers, quote: Call, *, searched: bool) -> None:
+        """Ask for the letters and the sheets."""
+        order = made.order
         for sheet in SHEETS:
             self._post(made, f"/v1/sheets/{sheet}", {"order": order}, accept="text/html")
+        if not searched and quote.status == 422:
+            return
         self._post(made, "/v1/replies", {"order": order}, accept="message/rfc822")
         self._post(made, "/v1/job-sheets", {"order": order}, accept="application/json")
         if quote.status == 200:  # a send-back is the same in each form, and a search each time
@@ -112,13 +127,16 @@ class Service:
         for name in ("plan", "view", "assembled"):
             self._get(made, f"{base}{name}.png", f"{name}.png")
 
-    def _again(self, order: Json) -> TestResponse:
-        return self._app().test_client().post("/v1/quotes", json=order)
+    def _again(self, order: Json, prefer: str) -> TestResponse:
+        headers = {"Prefer": prefer} if prefer else {}
+        return self._app().test_client().post("/v1/quotes", json=order, headers=headers)
 
-    def _post(self, made: Answers, path: str, body: Json, accept: str = "") -> Call:
+    def _post(
+        self, made: Answers, path: str, body: Json, *, accept: str = "", prefer: str = ""
+    ) -> Call:
         headers = {} if path == "/v1/quotes" else dict(_KEY)
-        if accept:
-            headers["Accept"] = accept
+        headers |= {"Accept": accept} if accept else {}
+        headers |= {"Prefer": prefer} if prefer else {}
         client = self.app.test_client()
         name = f"{path} {accept}".rstrip()
         call = _called(name, lambda: client.post(path, json=body, headers=headers))

@@ -1,11 +1,22 @@
 """Whole orders through every call: nothing that is asked breaks the service."""
 
+import json
+import os
+from collections import Counter
+from typing import Final
+
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from laws.every_call import Service, faults_of
+from laws.degenerate import degenerate_orders
+from laws.every_call import Answers, Service, faults_of
+from laws.remedy_run import drawn
 from ledgerstone.application import drawings as module
 from ledgerstone.drawing import draw_plan
+
+EVERY_RUN: Final = 100
+SEARCHED: Final = 8  # at every run changes are searched for in one of so many
+LONG: Final = 10_000
 
 
 @pytest.fixture(scope="module")
@@ -35,3 +46,38 @@ def test_a_fault_is_noticed(service: Service, monkeypatch: pytest.MonkeyPatch) -
         module, "draw_plan", lambda *a, **k: draw_plan(*a, **k).replace(' x="', ' x="nan ', 1)
     )
     assert any("nan" in fault for fault in faults_of(service.answers(EXAMPLE_ORDER)))
+
+
+def test_degenerate_orders_go_through_every_call(service: Service) -> None:
+    """Orders at the edges of the contract are answered by every call, and twice alike."""
+    orders = drawn(degenerate_orders(), EVERY_RUN, 1)
+    assert len(orders) == EVERY_RUN
+    tried = [service.answers(order, searched=i % SEARCHED == 0) for i, order in enumerate(orders)]
+    assert _broken(tried) == []
+    assert {answers.quote.status for answers in tried} == {200, 400, 422}
+
+
+@pytest.mark.long
+def test_thousands_of_degenerate_orders_go_through_every_call(service: Service) -> None:
+    """So are 10 000 of them, searched each; what takes over 4 s of processor time is listed.
+
+    ``DEGENERATE_PART=3/10`` does the third of ten parts.
+    """
+    part, parts = map(int, os.environ.get("DEGENERATE_PART", "1/1").split("/"))
+    outcomes: Counter[int] = Counter()
+    broken: list[str] = []
+    for order in drawn(degenerate_orders(), LONG // parts, 100 + part):
+        answers = service.answers(order)
+        outcomes[answers.quote.status] += 1
+        broken += _broken([answers])
+        for call in answers.slow():
+            print(f"{call.cpu_s:.1f} s: {call.name} of {json.dumps(order)}")
+    print(f"{sum(outcomes.values())} orders, by status {dict(outcomes)}; {len(broken)} faults")
+    assert broken == []
+
+
+def _broken(tried: list[Answers]) -> list[str]:
+    """What went wrong, each with its order."""
+    return [
+        f"{fault}: {json.dumps(answers.order)}" for answers in tried for fault in faults_of(answers)
+    ]

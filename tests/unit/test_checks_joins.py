@@ -136,12 +136,21 @@ def test_a_hob_over_a_side_says_how_far_to_move_it(workshop: Workshop) -> None:
     hob = cut("rectangle", HOB, (1000, 310), label="hob")
     slab = slab_json(box(1400, 620), hob, rests=TWO)
     (finding,) = found(workshop, "cutout-over-unit-side", slab)
-    assert finding.says == (
-        "The hob lies over the side of unit 1, which it would cut into. Move it 98 mm to the"
-        " right, inside unit 2."
-    )
+    assert finding.says == ("The hob lies over the side of unit 1, which it would cut into.")
     assert finding.measured == {"left_mm": 720.0, "right_mm": 1280.0}
     assert finding.limit == {"left_mm": 818.0, "right_mm": 1382.0}
+
+
+def test_an_opening_belongs_in_the_unit_that_is_for_it(workshop: Workshop) -> None:
+    """A hob mostly over the sink's unit belongs in the hob's, whichever it covers more of."""
+    rests = on_units((600, "basin"), (600, "base"), (600, "hob"))
+    for more in ({"label": "Hob"}, {"label": "cooker", "heat": True}):
+        over = cut("rectangle", (500, 490), (1000, 310), **more)
+        (finding,) = found(
+            workshop, "cutout-over-unit-side", slab_json(box(1800, 620), over, rests=rests)
+        )
+        assert finding.limit == {"left_mm": 1218.0, "right_mm": 1782.0}
+        assert "/slabs/0/rests/units/2" in finding.at
 
 
 def test_an_opening_too_wide_for_its_unit_says_so(workshop: Workshop) -> None:
@@ -149,7 +158,7 @@ def test_an_opening_too_wide_for_its_unit_says_so(workshop: Workshop) -> None:
     bowl = cut("rectangle", (600, 400), (1100, 310), label="bowl")
     slab = slab_json(box(1400, 620), bowl, rests=on_units((800, "base"), (600, "basin")))
     (finding,) = found(workshop, "cutout-over-unit-side", slab)
-    assert "Inside, unit 2 is 564 mm wide: make it wider" in finding.says
+    assert finding.says.endswith("The 600 mm basin unit is 564 mm wide inside.")
 
 
 def test_overhangs_and_gaps_shift_the_units(workshop: Workshop) -> None:

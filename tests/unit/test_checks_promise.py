@@ -6,7 +6,7 @@ from decimal import Decimal
 
 import pytest
 
-from ledgerstone.checks import Finding, promise
+from ledgerstone.checks import Facts, Finding, promise
 from ledgerstone.wording import day_text
 from ledgerstone.workshop import Workshop
 from unit.slabs import Json, box, facts_of, order_of, slab_json
@@ -44,12 +44,9 @@ def test_a_delivery_is_served_or_says_why_not(
 
 
 def test_a_way_not_served_names_the_area(workshop: Workshop) -> None:
-    """The customer is told which area that is, and what would do."""
+    """The customer is told which area that is."""
     (finding,) = delivered(workshop, {"kind": "fitted", "postcode": "EH1 1YZ"})
-    assert finding.says == (
-        "We do not deliver with fitting to Scotland, mainland south."
-        " Choose another way, or collect."
-    )
+    assert finding.says == "We do not deliver with fitting to Scotland, mainland south."
 
 
 def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:
@@ -59,31 +56,44 @@ def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:
     assert delivered(shop, {"kind": "own-van", "postcode": "HR9 7XX"}) == []
 
 
+def usual_facts(workshop: Workshop) -> Facts:
+    """What is known of a plain slab, ordered today."""
+    order = order_of(workshop, slab_json(box(900, 500), rests={"kind": "full"}))
+    return facts_of(order, workshop, TODAY)
+
+
+def in_time(workshop: Workshop, needed_by: date | None) -> list[Finding]:
+    """What is said of that slab by the day it is needed."""
+    facts = usual_facts(workshop)
+    needed = replace(facts.planned, order=replace(facts.order, needed_by=needed_by))
+    assessed = replace(facts.known, planned=needed)
+    return list(promise.in_time(replace(facts.scheduled, assessed=assessed)))
+
+
 def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
     """The day it arrives is soon enough; the day before is not, by one day."""
-    slab = slab_json(box(900, 500), rests={"kind": "full"})
-    order = order_of(workshop, slab)
-    facts = facts_of(order, workshop, TODAY)
-    arrives = facts.lead_time.arrives_latest
-
-    def checked(needed_by: date | None) -> list[Finding]:
-        needed = replace(facts.planned, order=replace(order, needed_by=needed_by))
-        assessed = replace(facts.known, planned=needed)
-        return list(promise.in_time(replace(facts.scheduled, assessed=assessed)))
-
-    assert checked(None) == []
-    (kept,) = checked(arrives)
+    arrives = usual_facts(workshop).lead_time.arrives_latest
+    assert in_time(workshop, None) == []
+    (kept,) = in_time(workshop, arrives)
     assert (kept.check, kept.level) == ("in-time", "note")
     assert kept.says.endswith(f"ordered today it can be with you by {day_text(arrives)}.")
-    (finding,) = checked(arrives - timedelta(days=1))
+    (finding,) = in_time(workshop, arrives - timedelta(days=1))
     assert (finding.check, finding.level, finding.at) == (
         "needed-too-soon",
         "stops",
         ("/needed_by",),
     )
-    assert finding.says.endswith(" Give us 1 more day.")
+    assert finding.says.endswith(f"it can be with you by {day_text(arrives)}.")
     assert finding.measured == {"arrives_on": arrives.isoformat()}
-    assert "9 more days" in checked(arrives - timedelta(days=9))[0].says
+    assert "more day" not in finding.says
+
+
+def test_a_day_that_has_passed_is_told_as_that(workshop: Workshop) -> None:
+    """Nobody is asked for a year more: the day has passed, and a later one is to be entered."""
+    [late] = in_time(workshop, TODAY - timedelta(days=356))
+    assert late.says == "That date has passed. Enter a later one."
+    [today] = in_time(workshop, TODAY)
+    assert today.says.startswith("You need it by ")
 
 
 def test_days_are_said_as_people_write_them() -> None:

@@ -54,7 +54,7 @@ def test_a_match_stops_where_it_is_not_offered(workshop: Workshop) -> None:
     assert finding.at == ("/slabs/0/shade",)
     assert finding.measured["nearest_name"] == "graphite"
     assert finding.measured["away_delta_e"] < 2
-    assert "Choose graphite" in finding.says
+    assert "The nearest is graphite" in finding.says
 
 
 def test_a_match_within_reach_passes(matching: Workshop) -> None:

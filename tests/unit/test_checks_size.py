@@ -41,10 +41,7 @@ def test_a_slab_fits_the_casting_table_or_does_not(
 def test_too_big_says_both_sizes_in_the_askers_unit(workshop: Workshop) -> None:
     """What is larger is rounded up, and what there is room for down."""
     (finding,) = found(size.fits_the_table, workshop, slab_json(box("3.2 m", "60 cm"), label="Bar"))
-    assert finding.says == (
-        "“Bar” is 3.2 m by 0.6 m; the largest piece we cast is 2.7 m by 1.2 m."
-        " Make it smaller, or make it of two pieces with a join."
-    )
+    assert finding.says == "“Bar” is 3.2 m by 0.6 m; the largest piece we cast is 2.7 m by 1.2 m."
     assert (finding.level, finding.at, finding.slab) == ("stops", ("/slabs/0/outline",), 0)
     assert finding.measured == {"length_mm": 3200, "width_mm": 600}
     assert finding.limit == {"length_mm": 2700, "width_mm": 1200}
@@ -69,11 +66,11 @@ def test_a_slab_is_thick_enough_and_not_too_thick(
     assert [f.check for f in found(size.thick_enough, workshop, slab)] == ([check] if check else [])
 
 
-def test_too_thin_says_what_would_do(workshop: Workshop) -> None:
+def test_too_thin_says_what_is_cast(workshop: Workshop) -> None:
     """The limit is said in inches to one who asks in inches, and is enough when taken."""
     slab = slab_json(box(900, 500)) | {"thickness": "3/4 in"}
     (finding,) = found(size.thick_enough, workshop, slab)
-    assert finding.says == "The slab is 3/4 in thick; the thinnest we cast is 1 in. Make it 1 in."
+    assert finding.says == "The slab is 3/4 in thick; the thinnest we cast is 1 in."
     assert finding.at == ("/slabs/0/thickness",)
 
 

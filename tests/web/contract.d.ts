@@ -16,7 +16,7 @@ declare namespace Contract {
   type EdgeChoice = {profile: string, smallest_mm: number, largest_mm: number};
   type Fault = {pointer: string, says: string};
   type Faults = {faults: Fault[], more_faults?: number};
-  type Finding = {id: string, check: string, level: "stops" | "caution" | "note", slab?: number, at: string[], says: string, measured: Record<string, number | string>, limit: Record<string, number | string>, where_mm?: Place, source: string, remedies: Remedy[]};
+  type Finding = {id: string, check: string, level: "stops" | "caution" | "note", slab?: number, at: string[], says: string, follows_from?: string, measured: Record<string, number | string>, limit: Record<string, number | string>, where_mm?: Place, source: string, remedies: Remedy[]};
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
@@ -60,7 +60,7 @@ declare namespace Contract {
   type ReplyAsk = {token?: string, order?: Order, customer?: string, tone?: string, ways?: boolean};
   type Request = {token: string, name: string, reach: string, note?: string};
   type Requested = {reference: string, says: string};
-  type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[]};
+  type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[]};
   type SampleTile = {price: string, says: string};
   type SealerChoice = {name: string, says: string, places: string[]};
   type SentBack = {type: string, title: string, status: number, detail: string, instance?: string, order: Order, findings: Finding[], more_findings?: number, not_checked: ("shape" | "strength" | "promise")[], drawings: Drawings, fix_all?: Fix, nearest_makeable?: Fix, why_no_fix?: string};

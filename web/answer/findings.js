@@ -11,12 +11,33 @@ export function findingList(findings, context) {
     "section",
     { class: "findings" },
     make("h3", { tabindex: "-1", "data-key": "findings" }, say(stops ? "findings.stopped" : "findings.to-know")),
-    make("ol", {}, ...findings.map((finding, i) => item(finding, i + 1, context))),
+    make("ol", {}, ...under(undefined, findings, context)),
   );
 }
 
-/** @param {Finding} finding @param {number} number as on its pin @param {Context} context */
-function item(finding, number, context) {
+/**
+ * What follows from one finding, numbered as on its pin; of none, what follows from no other.
+ * @param {string | undefined} cause
+ * @param {Finding[]} findings
+ * @param {Context} context
+ * @returns {HTMLElement[]}
+ */
+function under(cause, findings, context) {
+  const numbered = findings.map((finding, i) => ({ finding, number: i + 1 }));
+  return numbered
+    .filter(({ finding }) => finding.follows_from === cause)
+    .map(({ finding, number }) => item(finding, number, findings, context));
+}
+
+/**
+ * @param {Finding} finding
+ * @param {number} number
+ * @param {Finding[]} findings
+ * @param {Context} context
+ * @returns {HTMLElement}
+ */
+function item(finding, number, findings, context) {
+  const following = under(finding.id, findings, context);
   const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
   return make(
     "li",
@@ -24,6 +45,7 @@ function item(finding, number, context) {
     make("p", {}, level, " ", finding.says),
     make("p", { class: "links" }, ...finding.at.flatMap((pointer) => link(finding, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),
+    following.length > 0 ? make("ul", { class: "following" }, ...following) : null,
   );
 }
 

@@ -45,7 +45,7 @@ export function sentence({ answer }, name) {
     return say("answer.unread", { n: faults.length + more || 1 });
   }
   const { findings } = answer.body;
-  const stops = findings.filter(({ level }) => level === "stops").length;
+  const stops = toChange(findings);
   if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
   const { price } = answer.body;
   const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
@@ -60,8 +60,12 @@ export function brief({ answer }) {
     const { faults = [], more_faults: more = 0 } = answer.body;
     return say("answer.unread", { n: faults.length + more || 1 });
   }
-  const n = answer.body.findings.filter(({ level }) => level === "stops").length;
-  return say("findings.change-count", { n });
+  return say("findings.change-count", { n: toChange(answer.body.findings) });
+}
+
+/** How many things stop it, what follows from another left out. @param {Finding[]} findings */
+function toChange(findings) {
+  return findings.filter(({ level, follows_from: cause }) => level === "stops" && cause === undefined).length;
 }
 
 /** @param {Quote} quote */

@@ -103,7 +103,8 @@ def write_sent_back(sent: SentBack, document: Members, context: QuoteContext) ->
 def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) -> Members:
     """Return what ``SentBackSchema`` writes; parameters as of ``write_sent_back``."""
     stops = [finding.id for finding in sent.findings if finding.level == "stops"]
-    things = f"{len(stops)} thing{'' if len(stops) == 1 else 's'}"
+    count = sum(f.level == "stops" and f.follows_from is None for f in sent.findings)
+    things = f"{count} thing{'' if count == 1 else 's'}"
     return {
         "type": PROBLEMS + SENT_BACK.name,
         "title": SENT_BACK.title,

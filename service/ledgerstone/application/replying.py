@@ -171,9 +171,10 @@ def _sent_back_view(
                     ((one.says, one) for one in remedies.get(finding.id, ())), links, context
                 )
             ),
+            tuple(one.says for one in sent.findings if one.follows_from == finding.id),
         )
         for finding in sent.findings
-        if finding.level == "stops"
+        if finding.level == "stops" and finding.follows_from is None
     )
     return SentBackView(
         sent=sent,
@@ -232,7 +233,11 @@ def _painted(svg: str, context: QuoteContext) -> bytes:
 
 def _annotations(resolved: ResolvedRequest) -> Annotations:
     """Annotate a letter's plans: a letter numbers what stops, and nothing else."""
-    stops = tuple(finding for finding in resolved.answer.findings if finding.level == "stops")
+    stops = tuple(
+        finding
+        for finding in resolved.answer.findings
+        if finding.level == "stops" and finding.follows_from is None
+    )
     if resolved.offer is None:
         return Annotations(findings=stops)
     return Annotations(reference=resolved.offer.name, issued=resolved.offer.issued)

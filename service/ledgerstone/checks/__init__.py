@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
 from typing import Generic, Literal, TypeVar
@@ -28,9 +28,10 @@ from ledgerstone.checks import (
     units,
     wear,
 )
+from ledgerstone.checks.causes import with_causes
 from ledgerstone.checks.facts import Facts
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
-from ledgerstone.checks.finding import LEVELS, Finding, Level
+from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.checks.repeats import collapse_repeats
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.stages import Judged, Planned, Scheduled, Unassessed
@@ -175,7 +176,8 @@ def check_order(
 ) -> Checked:
     """Run the checks, stage by stage, until one stage stops the order.
 
-    What stops it stands first, then cautions, then notes; else in the order of the checks.
+    What stops it stands first, then cautions, then notes; else in the order of the checks. What
+    follows from another finding stands right after it.
 
     Parameters
     ----------
@@ -187,12 +189,8 @@ def check_order(
         with timed(stage):
             findings += run_stage(stage, facts)
         if any(finding.level == "stops" for finding in findings):
-            return Checked(_gravest_first(findings), stages[i + 1 :])
-    return Checked(_gravest_first(findings), ())
-
-
-def _gravest_first(findings: Sequence[Finding]) -> tuple[Finding, ...]:
-    return tuple(sorted(findings, key=lambda finding: LEVELS.index(finding.level)))
+            return Checked(with_causes(findings), stages[i + 1 :])
+    return Checked(with_causes(findings), ())
 
 
 def check_plan(planned: Planned, contain: Contain = let_through) -> list[Finding]:

@@ -62,8 +62,7 @@ def through_the_doorway(scheduled: Scheduled) -> Iterable[Finding]:
         if across > doorway.mm:
             says = (
                 f"On edge and padded, {one.name} is {doorway.like(across, 'up')} across; the"
-                f" doorway is {doorway.text()} wide. Tell us of a wider way in, or make a drop"
-                " shallower."
+                f" doorway is {doorway.text()} wide."
             )
             yield _finding(
                 one, "doorway-too-narrow", says, "doorway", ("width_mm", across, doorway.mm)
@@ -110,10 +109,8 @@ def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | N
             f"{one.name} is {said.like(one.piece.length_mm, 'up')} long; level and on edge, no more"
             f" than {said.like(most_mm, 'down')} gets round the turn"
         )
-    ways = ["Make it smaller or of two pieces", "name another way in"]
-    if ceiling is None:
-        ways.append("tell us the ceiling height: it may pass tilted")
-    return f"{capital(what)}. {', '.join(ways[:-1])}, or {ways[-1]}."
+    tilted = " Tell us the ceiling height: it may pass tilted." if ceiling is None else ""
+    return f"{capital(what)}.{tilted}"
 
 
 def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
@@ -136,8 +133,8 @@ def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
     name = capital(one.name)
     if tilt_in_lift_degrees(one.piece, lift) is None:
         says = (
-            f"{name} does not go into the lift, level or tilted. Make it smaller or of two"
-            " pieces, or tell us of steps that it can be carried up."
+            f"{name} does not go into the lift, level or tilted. If there are steps that it can be"
+            " carried up, tell us of them."
         )
         numbers = ("length_mm", one.piece.length_mm, _diagonal_mm(lift))
         return _finding(one, "lift-too-small", says, "lift", numbers)
@@ -146,7 +143,7 @@ def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
         return None
     says = (
         f"{name} and two people weigh about {whole_kg(kg)} kg together; the lift is rated for"
-        f" {lift.rated_kg:g} kg. Make it smaller or thinner, or of two pieces."
+        f" {lift.rated_kg:g} kg."
     )
     numbers = ("load_kg", kg, lift.rated_kg)
     return _finding(one, "lift-overloaded", says, "lift/rated_kg", numbers)
@@ -172,8 +169,7 @@ def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
             continue
         says = (
             f"{capital(one.name)} weighs about {whole_kg(one.kg)} kg, and up steps"
-            f" {people_text(lifting.most_people)} here carry no more than {most:g} kg. Make it"
-            " thinner, smaller or of two pieces, or name a way in without steps."
+            f" {people_text(lifting.most_people)} here carry no more than {most:g} kg."
         )
         found = _finding(one, "too-heavy-for-steps", says, "steps", ("slab_kg", one.kg, most))
         found = replace(found, source="the workshop's own limit, no safe limit")

@@ -11,7 +11,6 @@ from ledgerstone.transport import on_edge, pallets_by_size
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
-_INSTEAD = "Have it brought by our own van, collect it, or "
 
 
 def fits_a_pallet(scheduled: Scheduled) -> Iterable[Finding]:
@@ -47,7 +46,7 @@ def _too_large(planned: Planned, longest_mm: float, deepest_mm: float) -> Iterab
                 "too-long-for-pallet",
                 "stops",
                 f"{name} is {said.like(size, 'up')} {word}; the carrier takes no more than"
-                f" {said.like(most, 'down')} on a pallet. {_INSTEAD}make it of two pieces.",
+                f" {said.like(most, 'down')} on a pallet.",
                 _CARRIER,
                 slab=i,
                 at=("/delivery/kind", f"/slabs/{i}/outline"),
@@ -62,7 +61,7 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
         "too-heavy-for-pallet",
         "stops",
         f"Packed, the order weighs about {whole_kg(packed_kg)} kg; the carrier takes no more than"
-        f" {most_kg:g} kg on a pallet. {_INSTEAD}order it in two parts.",
+        f" {most_kg:g} kg on a pallet.",
         _CARRIER,
         at=("/delivery/kind",),
         measured={"packed_kg": round(packed_kg, 1)},
@@ -118,7 +117,7 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
             "too-much-for-van",
             "stops",
             f"{name} is {said.like(length, 'up')} long; our van takes"
-            f" {said.like(van.length_mm, 'down')}. Make it of two pieces, or collect it.",
+            f" {said.like(van.length_mm, 'down')}.",
             _VAN,
             slab=at,
             at=("/delivery/kind", f"/slabs/{at}/outline"),
@@ -130,7 +129,7 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
             "too-much-for-van",
             "stops",
             f"Packed, the order weighs about {whole_kg(planned.packed_kg)} kg; our van carries"
-            f" {van.most_kg:g} kg. Order it in two parts, or collect it.",
+            f" {van.most_kg:g} kg.",
             _VAN,
             at=("/delivery/kind",),
             measured={"packed_kg": round(planned.packed_kg, 1)},

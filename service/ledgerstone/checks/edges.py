@@ -31,7 +31,7 @@ def profiles_made(planned: Planned) -> Iterable[Finding]:
                 "edge-not-made",
                 "stops",
                 f"The {edge.profile} along {side_words(side)} is {size.text()}; the"
-                f" {'smallest' if small else 'largest'} we make is {limit}. Make it {limit}.",
+                f" {'smallest' if small else 'largest'} we make is {limit}.",
                 _OURS,
                 slab=i,
                 at=(f"/slabs/{i}/edges/{side}/size",),
@@ -66,12 +66,13 @@ def face_mm(slab: Slab, edge: Edge) -> float:
 def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
     edge = slab.edges[side]
     size = edge.size if edge.size is not None else slab.thickness
-    most = size.like(slab.thickness.mm - LEAST_FACE_MM, "down")
+    least = slab.thickness.like(LEAST_FACE_MM, "up")
+    left_words = f"{slab.thickness.like(left, 'down')}" if left > 0.0 else "nothing"
     return Finding(
         "edge-too-deep",
         "stops",
         f"The {edge.profile} along {side_words(side)} takes {size.text()} of"
-        f" {slab.thickness.text()}; what is left would break away. Make it {most} or less.",
+        f" {slab.thickness.text()} and leaves {left_words}; it needs {least}.",
         "common practice, no source",
         slab=i,
         at=(f"/slabs/{i}/edges/{side}/size",),

@@ -54,7 +54,8 @@ class Finding:
     """One thing that one check says of an order.
 
     ``at`` holds JSON Pointers into the order; ``measured`` and ``limit`` have unit-bearing keys;
-    ``where_mm`` is GeoJSON-shaped in plane slab millimetres (RFC 7946 §4).
+    ``where_mm`` is GeoJSON-shaped in plane slab millimetres (RFC 7946 §4); ``follows_from`` is the
+    id of the finding that it follows from at the same place.
     """
 
     check: str
@@ -67,6 +68,7 @@ class Finding:
     limit: Mapping[str, Any] = field(default_factory=lambda: _NOTHING)
     where_mm: Mapping[str, Any] | None = None
     key: str = ""
+    follows_from: str | None = None
 
     @property
     def id(self) -> str:

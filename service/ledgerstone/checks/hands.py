@@ -16,7 +16,7 @@ _LEFT: dict[str, str] = {
     "own-van": "Brought to your door by our van",
 }
 _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is to be assessed"
-_ASSESS = " Plan and assess that lift first: no number makes it a safe one."
+_ASSESS = " Plan and assess that lift first: these figures are no safe limit."
 
 
 def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
@@ -74,12 +74,15 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
             "caution",
             f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
             f" {people_text(lifting.most_people)} here carry. It goes on a trolley or by lifting"
-            f" gear, on a firm and level way: uneven ground takes {push_kg(kg, rough=True):.0f} kg"
-            f" of push, not {push_kg(kg):.0f}.",
+            " gear, on a firm and level way.",
             "the workshop's own limit, no safe limit",
             slab=i,
             at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),
-            measured={"slab_kg": round(kg, 1)},
+            measured={
+                "slab_kg": round(kg, 1),
+                "push_kg": round(push_kg(kg), 1),
+                "push_on_rough_ground_kg": round(push_kg(kg, rough=True), 1),
+            },
             limit={"slab_kg": most},
         )
 
@@ -93,7 +96,7 @@ def way_in_told(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "way-in-not-told",
             "note",
-            f"Tell us {_listed(missing)}. Until then nobody has checked that it can be carried in.",
+            f"Tell us {_listed(missing)}. Until then we can't check that it can be carried in.",
             "what was not told",
             at=("/delivery",),
         )

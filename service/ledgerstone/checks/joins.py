@@ -30,7 +30,7 @@ def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
             "note",
             k,
             f"The join between {_name(order, join.one)} and {_name(order, join.other)} is priced"
-            " as asked. Take its place as a suggestion: we agree it with you before we cast.",
+            " as asked. We'll agree where the join goes before we cast.",
             "strength is checked for each slab by itself; a join carries nothing",
         )
 

@@ -35,12 +35,9 @@ def moved_whole(judged: Judged) -> Iterable[Finding]:
         where = spot_words(slab, shape, verdict.where_mm)
         doing = f"{_MOVED[verdict.case]}{_when(verdict, strength.handled.cover_days)}"
         if verdict.tips:
-            says = (
-                f"{doing}, {name} would tip out of our hands: its weight lies too far to one"
-                " side. Make it of two pieces."
-            )
+            says = f"{capital(name)} is too lopsided to turn safely: its weight lies to one side."
         elif verdict.utilisation > 1.0:
-            says = f"{doing}, {name} would crack {where}. {_THICKER}"
+            says = f"{doing}, {name} would crack {where}."
         else:
             says = (
                 f"{doing}, {name} comes near to cracking {where}. We handle it so that it does"
@@ -55,9 +52,6 @@ def _when(verdict: Verdict, cover_days: float) -> str:
     return f" {cover_days:g} {'day' if cover_days == 1.0 else 'days'} after casting"
 
 
-_THICKER = "Make it thicker or smaller, or an opening smaller."
-
-
 def _too_heavy(planned: Planned, i: int) -> Finding:
     order = planned.order
     most = math.floor(max(way.most_kg for way in planned.workshop.handling.ways))
@@ -67,7 +61,7 @@ def _too_heavy(planned: Planned, i: int) -> Finding:
         "too-heavy-to-handle",
         "stops",
         f"{name} weighs about {whole_kg(kg)} kg; with its mould that is more than the {most} kg we"
-        " can turn. Make it smaller or thinner, or of two pieces.",
+        " can turn.",
         "the workshop's own gear",
         slab=i,
         at=(f"/slabs/{i}/outline",),
@@ -84,7 +78,7 @@ def carried_on_edge(judged: Judged) -> Iterable[Finding]:
         if verdict.utilisation > 1.0:
             name = slab_words(slab, i, len(order.slabs))
             would = "tip" if verdict.tips else f"crack {spot_words(slab, shape, verdict.where_mm)}"
-            says = f"Carry {name} on edge. Laid flat and lifted by its ends it would {would}."
+            says = f"Carry {name} on edge. Carried flat, it could {would}."
             yield finding_of("carry-on-edge", i, verdict, says, level="caution")
 
 
@@ -100,16 +94,11 @@ def tested_first(judged: Judged) -> Iterable[Finding]:
     yield Finding(
         "young-concrete",
         "note",
-        f"{capital(slabs_words(order, young))} {leaves} as strong as concrete of {_days(age)} in"
-        " the warm. We break a test strip before moving it.",
+        f"{capital(slabs_words(order, young))} {leaves} young. We break a test strip first, to be"
+        " sure that it is strong enough.",
         "EN 1992-1-1 (B.10); common practice, no source",
         slab=only(young),
         at=tuple(f"/slabs/{i}" for i in young),
         measured={"age_days": round(age, 2)},
         limit={"age_days": TEST_UNDER_DAYS},
     )
-
-
-def _days(age: float) -> str:
-    rounded = f"{age:.1f}".removesuffix(".0")
-    return f"{rounded} {'day' if rounded == '1' else 'days'}"

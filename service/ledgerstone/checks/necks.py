@@ -27,7 +27,7 @@ def necks_wide_enough(planned: Planned) -> Iterable[Finding]:
                 "neck-too-narrow",
                 "stops",
                 f"{name} has a place that is narrower than it is thick, {slab.thickness.text()}:"
-                " it would break off. Make the outline wider there.",
+                " it would break off.",
                 "common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/outline",),

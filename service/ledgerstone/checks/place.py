@@ -16,6 +16,11 @@ from ledgerstone.workshop.records import Workshop
 UPRIGHT = ("upstand", "splashback", "end-panel")
 DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
 FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
+_NOT_FOR: dict[Place, str] = {
+    "indoors": "use indoors",
+    "wet-room": "a wet room",
+    "outdoors": "outdoors",
+}
 _PLACES: dict[Place, str] = {
     "indoors": "indoors",
     "wet-room": "in a wet room",
@@ -70,8 +75,8 @@ def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "mix-for-place",
             "caution",
-            f"{capital(_PLACES[place])} the standard asks the mix for {'; '.join(short)}. Ask for"
-            f" another mix, or {care}.",
+            f"{capital(_PLACES[place])}, our usual mix {' and '.join(short)}. Ask for another mix,"
+            f" or {care}.",
             f"EN 206-1 table F.1, {exposure.name}; air by grain size: DIN 1045-2, from memory",
             at=tuple(
                 f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure
@@ -81,20 +86,22 @@ def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _short(exposure: Exposure, workshop: Workshop) -> Iterable[str]:
-    """What a mix falls short of, in words, with what ours has."""
+    """What a mix falls short of, in words, with what the standard asks."""
     recipe = workshop.recipe
     mixes = mixes_of(Tint(recipe.cement), workshop)
     water = round(max(mix.water_cement_ratio for mix in mixes), 2)
     cement = min(mix.cement_kg_per_m3 for mix in mixes)
-    air = air_percent(recipe.largest_aggregate_mm)
-    if exposure.frost and recipe.air_percent < air:
-        yield f"{air:g} % air, or a frost test (ours: {recipe.air_percent:g} %)"
+    if exposure.frost and recipe.air_percent < air_percent(recipe.largest_aggregate_mm):
+        yield "is not proven against frost"
+    short = []
     if water > exposure.most_water_cement:
-        yield f"water up to {exposure.most_water_cement:.2f} of the cement (ours: {water:.2f})"
+        short.append(f"water {water:.2f} of the cement (up to {exposure.most_water_cement:.2f})")
     if recipe.fck_mpa < exposure.fck_mpa:
-        yield f"strength {exposure.fck_mpa:g} N/mm² (ours: {recipe.fck_mpa:g})"
+        short.append(f"strength {recipe.fck_mpa:g} N/mm² ({exposure.fck_mpa:g} or more)")
     if cement < exposure.cement_kg_per_m3:
-        yield f"cement {exposure.cement_kg_per_m3:g} kg/m³ (ours: {int(cement)})"
+        short.append(f"cement {int(cement)} kg/m³ ({exposure.cement_kg_per_m3:g} or more)")
+    if short:
+        yield f"falls short of the standard: {', '.join(short)}"
 
 
 def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
@@ -105,12 +112,12 @@ def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
         if sealer is None or slab.place in sealer.places:
             continue
         others = [other.name for other in workshop.sealers if slab.place in other.places]
-        choose = f"Choose {' or '.join(others)}." if others else "Ask us for one that does."
+        choose = "" if others else " Ask us for one that is."
         yield Finding(
             "sealer-not-for-place",
             "stops",
-            f"The sealer “{sealer.name}” does not stand being {_PLACES[slab.place]}, where"
-            f" {slab_words(slab, i, len(order.slabs))} goes. {choose}",
+            f"The sealer “{sealer.name}” is not for {_NOT_FOR[slab.place]}, where"
+            f" {slab_words(slab, i, len(order.slabs))} goes.{choose}",
             "the sealer's own sheet, as the workshop gives it",
             slab=i,
             at=(f"/slabs/{i}/finish/sealer", f"/slabs/{i}/place"),

@@ -37,8 +37,7 @@ def _late(order: Order, i: int, pour: Pour, workshop: Workshop) -> Finding:
         "pour-too-slow",
         "stops",
         f"{name} takes {batches} batches of concrete: the last would come {pour.open_minutes:g}"
-        f" minutes after the first, and ours stays open for {workshop.mixer.open_minutes:g}. Make"
-        " it thinner or smaller, or of two pieces.",
+        f" minutes after the first, and ours stays open for {workshop.mixer.open_minutes:g}.",
         "the workshop's own mixer and open time",
         slab=i,
         at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),

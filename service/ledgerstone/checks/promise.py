@@ -26,15 +26,16 @@ def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
         says = f"Enter the postcode, so that delivery {how} can be priced, or collect the order."
         yield _stopped("postcode-needed", says, "/delivery")
     elif _is_no_postcode(delivery.postcode, workshop):
-        says = f"“{delivery.postcode}” is not a whole postcode. Enter it like HR9 7XX, or collect."
+        says = (
+            f"“{delivery.postcode}” is not a full postcode. Enter the full postcode, or choose"
+            " “I collect it”."
+        )
         yield _stopped("postcode-unknown", says, "/delivery/postcode")
     elif planned.area is None:
-        says = (
-            f"We do not deliver to {delivery.postcode}. Collect the order, or ask us for a carrier."
-        )
+        says = f"We do not deliver to {delivery.postcode}."
         yield _stopped("area-not-served", says, "/delivery/postcode")
     elif delivery_price(order, planned.area) is None:
-        says = f"We do not deliver {how} to {planned.area.name}. Choose another way, or collect."
+        says = f"We do not deliver {how} to {planned.area.name}."
         yield _stopped("way-not-served", says, "/delivery/kind")
 
 
@@ -70,10 +71,12 @@ def in_time(scheduled: Scheduled) -> Iterable[Finding]:
         f"You need it by {day_text(order.needed_by)}; ordered today it can be with you by"
         f" {day_text(arrives)}."
     )
+    if order.needed_by < scheduled.lead_time.if_ordered_by:
+        says = "That date has passed. Enter a later one."
     yield Finding(
         "needed-too-soon" if late > 0 else "in-time",
         "stops" if late > 0 else "note",
-        f"{says} Give us {late} more day{'' if late == 1 else 's'}." if late > 0 else says,
+        says,
         "the workshop's calendar",
         at=("/needed_by",),
         measured={"arrives_on": arrives.isoformat()},

@@ -33,7 +33,7 @@ def matching_offered(planned: Planned) -> Iterable[Finding]:
             "shade-not-matched",
             "stops",
             f"We do not mix a shade to match {wished}; we cast the shades of our palette. The"
-            f" nearest is {near.name}, {how}. Choose {near.name}, or another of our shades.",
+            f" nearest is {near.name}, {how}.",
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/shade",),
@@ -79,7 +79,7 @@ def dose_within_limit(planned: Planned) -> Iterable[Finding]:
             "stops",
             f"The shade {slab.shade.name or slab.shade.match} takes {dose.total_percent:g} %"
             f" pigment, and we cast with {dose.most_percent:g} % at most, so that the concrete"
-            " keeps its strength. Choose another of our shades.",
+            " keeps its strength.",
             "ASTM C979/C979M-16 clause 1.4; for carbon black, US National Park Service"
             " Preservation Brief 2; as the workshop sets them",
             slab=i,

@@ -40,12 +40,13 @@ def cutouts_on_the_slab(planned: Planned) -> Iterable[Finding]:
             outside = _outside(opening, shape)
             if not opening.polygon.is_empty and outside.area < _SLIGHT_MM2:
                 continue
-            name = capital(cutout_words(slab, opening.index))
+            name, what = slab_words(slab, i, len(order.slabs)), cutout_words(slab, opening.index)
+            past = f"{capital(what)} reaches past the edge of {name}."
+            swallows = opening.polygon.covers(shape.outline)
             yield Finding(
                 "cutout-off-slab",
                 "stops",
-                f"{name} reaches past the edge of {slab_words(slab, i, len(order.slabs))}."
-                " Move it in, make it smaller, or say which side it is open to.",
+                _swallows(what, name, slab, shape) if swallows else past,
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts/{opening.index}",),
@@ -69,8 +70,7 @@ def cutouts_apart(planned: Planned) -> Iterable[Finding]:
             yield Finding(
                 "cutouts-overlap",
                 "stops",
-                f"{capital(listed(names))} run into {each_other}. Move them apart, or make them"
-                " one opening.",
+                f"{capital(listed(names))} run into {each_other}.",
                 "geometry",
                 slab=i,
                 at=tuple(f"/slabs/{i}/cutouts/{opening.index}" for opening in group),
@@ -95,13 +95,10 @@ def one_piece(planned: Planned) -> Iterable[Finding]:
     order = planned.order
     for i, slab, shape in planned.slabs():
         if isinstance(shape.net, MultiPolygon):
-            count = len(shape.net.geoms)
-            cut = f"into {count} pieces" if count else "away whole"
             yield Finding(
                 "two-pieces",
                 "stops",
-                f"The cut-outs cut {slab_words(slab, i, len(order.slabs))} {cut}. Make them"
-                " smaller, or order the pieces as slabs of their own.",
+                _pieces_words(shape, slab_words(slab, i, len(order.slabs))),
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts",),
@@ -109,6 +106,20 @@ def one_piece(planned: Planned) -> Iterable[Finding]:
                 limit={"pieces": 1},
                 where_mm=geojson(shape.openings[0].polygon) if shape.openings else None,
             )
+
+
+def _pieces_words(shape: Shape, name: str) -> str:
+    """Say into how many pieces the cut-outs cut a slab, or that they leave nothing of it."""
+    if not shape.net.is_empty:
+        return f"The cut-outs cut {name} into {len(plane.polygons_in(shape.net))} pieces."
+    return f"The cut-outs leave no concrete of {name}."
+
+
+def _swallows(what: str, name: str, slab: Slab, shape: Shape) -> str:
+    """Say that a cut-out is as large as its slab."""
+    said = slab.thickness
+    size = f"{said.like(shape.length_mm, 'up')} by {said.like(shape.width_mm, 'up')}"
+    return f"{capital(what)} takes all of {name}, which is {size}: no concrete would be left."
 
 
 def strip_rule(cutout: Cutout, longer_mm: float, workshop: Workshop) -> StripRule | None:
@@ -187,14 +198,8 @@ def _facing(faces: str | int) -> str:
 
 def _says_stopped(slab: Slab, strip: Strip, limit_mm: float) -> str:
     said = _speaker(slab, strip)
-    more = said.like(limit_mm - strip.width_mm, "up", to_mm=5)
-    opening = cutout_words(slab, strip.opening)
-    if isinstance(strip.faces, int):
-        move = f"Move them {more} further apart."
-    else:
-        move = f"Move {opening} {more} away from {side_words(strip.faces)}."
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
-    return f"The strip {_strip_words(slab, strip)} is {width} wide; it needs {limit}. {move}"
+    return f"The strip {_strip_words(slab, strip)} is {width} wide; it needs {limit}."
 
 
 def _says_careful(slab: Slab, strips: Sequence[Strip], limit_mm: float) -> str:
@@ -202,17 +207,13 @@ def _says_careful(slab: Slab, strips: Sequence[Strip], limit_mm: float) -> str:
     said = _speaker(slab, strip)
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
     if len(strips) == 1:
-        what, them, they_are = (
-            f"The strip {_strip_words(slab, strip)} is {width} wide",
-            "it",
-            "it is",
-        )
+        what, them = f"The strip {_strip_words(slab, strip)} is {width} wide", "it"
     else:
         faced = listed([_faced_words(slab, one) for one in strips])
         opening = cutout_words(slab, strip.opening)
         what = f"The strips between {opening} and {faced} are {width} wide or little more"
-        them, they_are = "them", "they are"
-    return f"{what}. We make {them}, with care; from {limit} on {they_are} safer to carry."
+        them = "them"
+    return f"{what}. We make {them}, with care; {limit} would travel better."
 
 
 def _strip_words(slab: Slab, strip: Strip) -> str:
@@ -280,7 +281,7 @@ def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer:
         "inside-corner-too-tight",
         "stops",
         f"{what} {verb} a radius of {radius.text()}; our formers make {limit} or more. A sharp"
-        f" inside corner is where a crack starts: make it {limit}.",
+        " inside corner is where a crack starts.",
         f"{_OURS}; common practice, no source",
         slab=i,
         at=(pointer,),

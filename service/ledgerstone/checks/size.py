@@ -30,8 +30,7 @@ def fits_the_table(planned: Planned) -> Iterable[Finding]:
         yield Finding(
             "too-big-for-table",
             "stops",
-            f"{name} is {size}; the largest piece we cast is {room}. Make it smaller, or make it"
-            " of two pieces with a join.",
+            f"{name} is {size}; the largest piece we cast is {room}.",
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/outline",),
@@ -56,8 +55,7 @@ def thick_enough(planned: Planned) -> Iterable[Finding]:
         yield Finding(
             "too-thin" if thin else "too-thick",
             "stops",
-            f"{capital(name)} is {thickness.text()} thick; {most} we cast is {limit}. Make it"
-            f" {limit}.",
+            f"{capital(name)} is {thickness.text()} thick; {most} we cast is {limit}.",
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/thickness",),
@@ -106,8 +104,7 @@ def wide_enough(planned: Planned) -> Iterable[Finding]:
         yield Finding(
             "sliver",
             "stops",
-            f"{name} is {said.like(shorter, 'down')} across; the narrowest we cast is {limit}."
-            f" Make it {limit} or wider.",
+            f"{name} is {said.like(shorter, 'down')} across; the narrowest we cast is {limit}.",
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/outline",),

@@ -6,37 +6,69 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding, capital, cutout_words, line_mm, slab_words
+from ledgerstone.order import Slab
+from ledgerstone.shape import Shape, Strip
 from ledgerstone.stages import Planned
 from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
+from ledgerstone.workshop.records import Steel
 
 _PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}
 
 
-_THICKER = "Make it thicker."
-_NOT_HERE = "No thickness that we cast is enough there: have it indoors, or ask us for other steel."
+_NOT_HERE = (
+    " No thickness that we cast is enough there: have it indoors, or ask us for other steel."
+)
 
 
 def grains_pass(planned: Planned) -> Iterable[Finding]:
     """The recipe's largest grains pass between forms, faces and wires."""
-    order, workshop = planned.order, planned.workshop
+    workshop = planned.workshop
     largest = workshop.recipe.largest_aggregate_mm
     for i, slab, shape in planned.slabs():
         limit = math.floor(10.0 * largest_aggregate_mm(slab, shape, workshop.steel)) / 10.0
         if largest <= limit or limit <= 0.0:
             continue  # where nothing at all is left, the checks of shape say so
-        name = slab_words(slab, i, len(order.slabs))
-        yield Finding(
-            "aggregate-too-large",
-            "stops",
-            f"Our concrete has grains up to {largest:g} mm; the thinnest or narrowest place of"
-            f" {name} lets no more than {limit:g} mm in. Make that place thicker or wider.",
-            "ACI 318-19 26.4.2.1(a)(5)",
-            slab=i,
-            at=(f"/slabs/{i}/thickness",),
-            measured={"aggregate_mm": largest},
-            limit={"aggregate_mm": limit},
-        )
+        yield _grains_stick(planned, i, largest, limit)
+
+
+def _grains_stick(planned: Planned, i: int, largest_mm: float, limit_mm: float) -> Finding:
+    """Say where the concrete does not flow: in a strip, or in all of a slab."""
+    slab, shape = planned.order.slabs[i], planned.shapes[i]
+    name = capital(slab_words(slab, i, len(planned.order.slabs)))
+    strip = _tightest(slab, shape, planned.workshop.steel)
+    at: tuple[str, ...] = (f"/slabs/{i}/thickness",)
+    says = (
+        f"{name} lets grains of up to {limit_mm:g} mm into its thinnest or narrowest place; our"
+        f" concrete has grains of {largest_mm:g} mm."
+    )
+    if strip is not None:
+        opening = cutout_words(slab, strip.opening)
+        wide = slab.thickness.like(strip.width_mm, "down")
+        says = f"The {wide} strip beside {opening} is too narrow for our concrete to flow into."
+        faced = [strip.faces] if isinstance(strip.faces, int) else []
+        at = tuple(f"/slabs/{i}/cutouts/{k}" for k in (strip.opening, *faced))
+    return Finding(
+        "aggregate-too-large",
+        "stops",
+        says,
+        "ACI 318-19 26.4.2.1(a)(5)",
+        slab=i,
+        at=at,
+        measured={"aggregate_mm": largest_mm},
+        limit={"aggregate_mm": limit_mm},
+        where_mm=line_mm(strip.line_mm) if strip is not None else None,
+    )
+
+
+def _tightest(slab: Slab, shape: Shape, steel: Steel) -> Strip | None:
+    """The strip beside an opening that lets the least grain in; none where all is as tight."""
+    strips = [strip for strip in shape.strips if strip.width_mm > 0.0]
+    tightest = min(strips, key=lambda strip: strip.width_mm, default=None)
+    alone = largest_aggregate_mm(slab, replace(shape, strips=()), steel)
+    if tightest is None or alone <= largest_aggregate_mm(slab, shape, steel):
+        return None
+    return tightest
 
 
 def steel_covered(planned: Planned) -> Iterable[Finding]:
@@ -56,7 +88,7 @@ def steel_covered(planned: Planned) -> Iterable[Finding]:
             says = (
                 f"{capital(_PLACES[slab.place])} steel in {name} would rust: it has {kept} of"
                 f" concrete over it and needs {wanted}."
-                f" {_THICKER if enough else _NOT_HERE}"
+                f"{'' if enough else _NOT_HERE}"
             )
         else:
             says = (

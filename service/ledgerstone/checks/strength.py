@@ -44,7 +44,7 @@ def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
             "strength-unknown",
             "stops",
             f"We could not work out whether {slab_words(order.slabs[i], i, len(order.slabs))} will"
-            " crack: its shape is too fine in places. Make it plainer there, or ask us.",
+            " crack: its shape is too detailed.",
             "the plate has no answer",
             slab=i,
             at=(f"/slabs/{i}",),
@@ -60,12 +60,12 @@ def rests_told(judged: Judged) -> Iterable[Finding]:
         if slab.rests is None and slab.use in ("worktop", "table", "shelf", "sill")
     ]
     if untold:
-        they = "it" if len(untold) == 1 else "they"
+        their = "its" if len(untold) == 1 else "their"
         yield Finding(
             "rests-not-told",
             "caution",
-            f"Tell us what {slabs_words(order, untold)} will rest on. Until then nobody has"
-            f" checked that {they} will bear a person there.",
+            f"Tell us what {slabs_words(order, untold)} will rest on. Until then we can't check"
+            f" {their} strength there.",
             "nothing was told",
             slab=only(untold),
             at=tuple(f"/slabs/{i}" for i in untold),
@@ -86,7 +86,7 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
                 "tips-over",
                 "stops",
                 f"{capital(name)} could tip off its rests by its own weight: too much of it lies"
-                " beyond them. Add a rest, move the rests apart, or have it fixed down.",
+                " beyond them.",
                 "EN 1990 table A1.2(A): 0.9 G inside against 1.1 G beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
@@ -108,8 +108,7 @@ def _off_the_slab(i: int, slab: Slab, name: str, bearing: Bearing, *, stops: boo
     return Finding(
         "rest-under-nothing",
         "stops" if stops else "caution",
-        f"{which} stands where {name} has no concrete, so it carries nothing. Move it under the"
-        " slab, clear of the cut-outs.",
+        f"{which} stands where {name} has no concrete, so it carries nothing.",
         "geometry",
         slab=i,
         at=(f"/slabs/{i}{pointer}",),
@@ -129,14 +128,11 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
         name = slab_words(slab, i, len(order.slabs))
         where = spot_words(slab, shape, verdict.where_mm)
         if verdict.utilisation > 1.0:
-            says = (
-                f"{_LYING[verdict.case]}, {name} would crack {where}. Make it thicker, or give"
-                " it one more rest, near the load."
-            )
+            says = f"{_LYING[verdict.case]}, {name} would crack {where}."
         else:
             says = (
-                f"{_LYING[verdict.case]}, {name} comes near to cracking {where}. It bears it;"
-                " put no more on it."
+                f"{_LYING[verdict.case]}, {name} comes near to cracking {where}. It holds, with"
+                " little to spare."
             )
         yield finding_of("cracks-in-place", i, verdict, says)
 
@@ -159,7 +155,7 @@ def corners_and_level(judged: Judged) -> Iterable[Finding]:
     order = judged.planned.order
     says = {
         "free-corner": "A person's weight on the free corner could crack {name} {where}. Have a"
-        " bracket fitted under the overhang, or let nobody sit there.",
+        " bracket fitted under the overhang.",
         "low-rest-and-sitting": "The rests must be level and packed tight before {name} goes down."
         " With one a little low, somebody sitting there could crack it {where}.",
     }

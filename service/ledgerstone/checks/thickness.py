@@ -50,13 +50,9 @@ def _left(order: Order, i: int, k: int, limit_mm: float, level: Level) -> Findin
     else:
         what = f"{name} leaves {slab.thickness.like(left, 'down')} of concrete beneath it"
     limit = slab.thickness.like(limit_mm, "up")
-    most = slab.thickness.mm - limit_mm
+    says = f"{what}; it needs {limit}."
     if level == "caution":
-        says = f"{what}. We make it, with care; from {limit} on it is safer to carry."
-    elif most > 0.0 and depth.like(most, "down").mm > 0.0:
-        says = f"{what}; it needs {limit}. Make it {depth.like(most, 'down')} deep or less."
-    else:
-        says = f"{what}; it needs {limit}. Make the slab thicker, or leave it out."
+        says = f"{what}. We make it, with care; {limit} would travel better."
     return Finding(
         "relief-too-deep",
         level,
@@ -85,7 +81,7 @@ def reliefs_on_the_slab(planned: Planned) -> Iterable[Finding]:
                 "relief-off-slab",
                 "stops",
                 f"{capital(relief_words(slab, k))} reaches past the edge of"
-                f" {slab_words(slab, i, len(order.slabs))}. Move it in, or make it smaller.",
+                f" {slab_words(slab, i, len(order.slabs))}.",
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/reliefs/{k}",),
@@ -108,7 +104,7 @@ def drips_shallow_enough(planned: Planned) -> Iterable[Finding]:
             "too-thin-for-drip",
             "stops",
             f"A drip is a groove {slab.thickness.like(DRIP_MM)} deep beneath the edge; a slab of"
-            f" {slab.thickness} is too thin for one. Make it {needs} thick, or leave the drip out.",
+            f" {slab.thickness} is too thin for one: it needs {needs}.",
             _ACI,
             slab=i,
             at=tuple(f"/slabs/{i}/edges/{side}/drip" for side in sides),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
@@ -17,13 +18,15 @@ from ledgerstone.checks.finding import (
     slabs_words,
     whole_kg,
 )
-from ledgerstone.order import Rests, Slab, UnitFor
+from ledgerstone.order import Cutout, Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
+_HOB = re.compile(r"\bhob\b", re.IGNORECASE)
+_BOWL = re.compile(r"\b(?:basin|sink|bowl)\b", re.IGNORECASE)
 _SOURCE = "a unit's side is 18 mm: common practice, no source"
 
 
@@ -103,15 +106,17 @@ def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUni
 def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit, ...]) -> Finding:
     fouled = _fouled(opening, units)
     x0, _, x1, _ = opening.polygon.bounds
-    home = max(units, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
+    use = _use_of(slab.cutouts[opening.index])
+    meant = [unit for unit in units if unit.use == use] or units
+    home = max(meant, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
     left, right = home.inside_mm
     sides = [side for unit in fouled for side in unit.sides if opening.polygon.intersects(side)]
     name = cutout_words(slab, opening.index)
     return Finding(
         "cutout-over-unit-side",
         "stops",
-        f"{capital(name)} lies over the side of unit {fouled[0].index + 1}, which it would cut"
-        f" into. {_put_right(slab, (x0, x1), home)}",
+        f"{capital(name)} lies over the side of {_unit_words(slab, fouled[0])}, which it would"
+        f" cut into.{_room(slab, x1 - x0, home)}",
         _SOURCE,
         slab=i,
         at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{home.index}"),
@@ -122,15 +127,27 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     )
 
 
-def _put_right(slab: Slab, across: tuple[float, float], home: StandingUnit) -> str:
-    """How far the opening must go to lie inside its unit, or that the unit is too narrow."""
-    (x0, x1), (left, right) = across, home.inside_mm
-    number = home.index + 1
-    if x1 - x0 > right - left:
-        room = slab.thickness.like(right - left, "down")
-        return f"Inside, unit {number} is {room} wide: make it wider, or the cut-out smaller."
-    by, way = (left - x0, "right") if x0 < left else (x1 - right, "left")
-    return f"Move it {slab.thickness.like(by, 'up')} to the {way}, inside unit {number}."
+def _use_of(cutout: Cutout) -> UnitFor | None:
+    """Say which kind of unit an opening is meant for, where it is told or named."""
+    if cutout.heat or _HOB.search(cutout.label):
+        return "hob"
+    return "basin" if _BOWL.search(cutout.label) else None
+
+
+def _unit_words(slab: Slab, unit: StandingUnit) -> str:
+    """Name a unit by what it is for and its width, or by its number."""
+    if slab.rests is None or unit.use not in ("basin", "hob"):
+        return f"unit {unit.index + 1}"
+    return f"the {slab.rests.units[unit.index].width.text()} {unit.use} unit"
+
+
+def _room(slab: Slab, across_mm: float, home: StandingUnit) -> str:
+    """Say how wide the unit is inside, where the opening is wider."""
+    left, right = home.inside_mm
+    if across_mm <= right - left:
+        return ""
+    words = capital(_unit_words(slab, home))
+    return f" {words} is {slab.thickness.like(right - left, 'down')} wide inside."
 
 
 def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
@@ -152,7 +169,7 @@ def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
         "note",
         f"{capital(slabs_words(order, on_units))} {lays} {whole_kg(heaviest)} kg on each metre of"
         f" {their} units. Have them solid-sided, fixed to the wall and level within {level};"
-        " whoever supplied them says what they bear.",
+        " ask their supplier what load they take.",
         "mass by volume; solid sides and 3 mm: from memory",
         slab=only(on_units),
         at=tuple(f"/slabs/{i}/rests" for i in on_units),

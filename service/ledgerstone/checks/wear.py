@@ -31,8 +31,8 @@ def hot_appliances(scheduled: Scheduled) -> Iterable[Finding]:
                 "hot-appliance",
                 "caution",
                 f"Leave {gap} or more all round {name}, hung from its own frame: concrete moves"
-                " with heat, and our strength check leaves heat out. The appliance's own manual"
-                " and a registered fitter decide.",
+                " with heat, and our strength check leaves heat out. Follow its maker's clearances;"
+                " a registered gas engineer or electrician decides.",
                 "a gap of 10 to 20 mm: common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts/{k}/heat",),

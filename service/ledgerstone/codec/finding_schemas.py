@@ -103,7 +103,11 @@ class FindingSchema(Answer):
         "The parts of the order that it is about, as JSON Pointers (RFC 6901).",
         fields.String(metadata={"format": "json-pointer"}),
     )
-    says = Text("What happened and what would put it right, for the customer.")
+    says = Text("What happened, and by how much, for the customer; remedies say what settles it.")
+    follows_from = Text(
+        "The id of the finding that it follows from at the same place, and is settled with.",
+        absent="Absent where it follows from none.",
+    )
     measured = Quantities("What was measured; each key ends in its unit, or names a day.")
     limit = Quantities("What it is held against, under the same keys.")
     where_mm = Part(

@@ -54,7 +54,7 @@ _WHO_DECIDES = (
         "Fires and stoves: size and build of a hearth are the registered installer's, or building"
         " control's. This sheet is no approval of them."
     ),
-    "Walls, floors and cabinets: whoever supplied or built them says what they bear.",
+    "Walls, floors and cabinets: ask their supplier or builder what load they take.",
     "Hot appliances: their maker's own instructions on clear space come before this sheet.",
 )
 _BEDS = {

@@ -60,7 +60,7 @@ def order_page(job: Job) -> Content:
         heading("Before anything is cut"),
         ticks(*_in_hand(job)),
         heading("Take care"),
-        says(*CAUTIONS, *_tent(job), *(f.says for f in quote.findings if _heeded(f))),
+        says(*CAUTIONS, *_tent(job), *(_heeded_text(f) for f in quote.findings if _heeded(f))),
         heading("Day by day"),
         says(*_how_to_read(job)),
         day_plan(job),
@@ -83,6 +83,14 @@ def _how_to_read(job: Job) -> Iterator[str]:
             "Pieces of one pour on the batch cards are mixed and placed together, coat by coat;"
             " their lines here give each its share."
         )
+
+
+def _heeded_text(finding: Finding) -> str:
+    """Say a caution, and of young concrete how strong it is."""
+    age = finding.measured.get("age_days")
+    if finding.check != "young-concrete" or age is None:
+        return finding.says
+    return f"{finding.says} It is as strong as concrete of {age:.1f} days at 20 °C."
 
 
 def _heeded(finding: Finding) -> bool:

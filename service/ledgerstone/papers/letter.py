@@ -109,7 +109,11 @@ class Letter:
                 for slab in slabs
             ],
             "findings": [
-                {"says": finding.says, "ways": [way_content(way) for way in finding.ways]}
+                {
+                    "says": finding.says,
+                    "following": list(finding.following),
+                    "ways": [way_content(way) for way in finding.ways],
+                }
                 for finding in view.findings
             ],
             "cautions": [f.says for f in view.sent.findings if f.level == "caution"],

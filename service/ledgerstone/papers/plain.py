@@ -58,7 +58,9 @@ def sent_back_text(sent: SentBack) -> str:
     lines = ["Not to be made as asked.\n"]
     remedies = sent.found.remedies if sent.found is not None else {}
     for finding in sent.findings:
-        if finding.level == "stops":
+        if finding.level == "stops" and finding.follows_from is not None:
+            lines.append(f"          {finding.says}\n")
+        elif finding.level == "stops":
             lines.append(f"\nstops     {finding.says}\n")
             lines += [f"          - {remedy.says}\n" for remedy in remedies.get(finding.id, ())]
     if sent.found is not None:

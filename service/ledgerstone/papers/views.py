@@ -46,10 +46,11 @@ class ChangeView:
 
 @dataclass(frozen=True, slots=True)
 class FindingView:
-    """One thing that stops an order, and what would settle it."""
+    """One thing that stops an order, what would settle it, and what follows from it."""
 
     says: str
     ways: tuple[ChangeView, ...]
+    following: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

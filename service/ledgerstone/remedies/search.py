@@ -86,7 +86,8 @@ def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
     left = search.whole.budget
     search.whole.full, search.whole.budget = FULL_FOR_REMEDIES, Budget(search.allowed.remedies)
     remedies = {
-        finding.id: search.contained_remedies(finding) for finding in search.stops[:MOST_FINDINGS]
+        finding.id: search.contained_remedies(finding)
+        for finding in [one for one in search.stops if one.follows_from is None][:MOST_FINDINGS]
     }
     search.whole.budget = left
     fix = fix or _of_a_remedy(remedies)

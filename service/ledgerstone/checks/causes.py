@@ -1,0 +1,96 @@
+"""Which findings follow from another at the same place, and are told under it.
+
+A strip of 2 mm lets no grain in, keeps no steel covered and cracks. That is one thing to settle.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from types import MappingProxyType
+from typing import Any, Final
+
+from shapely.geometry import shape as geometry
+
+from ledgerstone.checks.finding import LEVELS, Finding
+
+NEAR_MM: Final = 100.0  # so far apart two places are one to who looks at the plan
+_OPENING: Final = ("cutout-off-slab", "cutouts-overlap")
+_NARROW: Final = ("sliver", "neck-too-narrow", *_OPENING, "strip-too-narrow")
+# What a finding may follow from, the first that is found: nothing follows from what follows it.
+CAUSES: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType(
+    {
+        "strip-too-narrow": _OPENING,
+        "two-pieces": _OPENING,
+        "cutout-over-unit-side": ("cutout-off-slab",),
+        "neck-too-narrow": ("sliver",),
+        "relief-too-deep": ("too-thin",),
+        "too-thin-for-drip": ("too-thin",),
+        "edge-too-deep": ("too-thin",),
+        "edge-too-thin-for-finish": ("too-thin",),
+        "pour-too-slow": ("too-thick", "too-big-for-table"),
+        "aggregate-too-large": ("too-thin", "relief-too-deep", *_NARROW),
+        "cover-too-thin": ("too-thin", "relief-too-deep", "aggregate-too-large"),
+        "steel-rusts": ("too-thin", "relief-too-deep", "aggregate-too-large"),
+        "cracks-when-moved": ("strip-too-narrow",),
+        "cracks-in-place": ("strip-too-narrow",),
+        "sags": ("cracks-in-place",),
+        "tips-when-sat-on": ("tips-over",),
+    }
+)
+
+
+def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """Return findings the gravest first, each that follows from another right after it.
+
+    A finding follows only from one that is as grave.
+    """
+    found = {finding.id: _followed(finding, findings) for finding in findings}
+    roots = {name: _root(name, found) for name in found}
+    told = [
+        replace(finding, follows_from=None if (root := roots[finding.id]) == finding.id else root)
+        for finding in findings
+    ]
+    following: dict[str, list[Finding]] = {}
+    for one in told:
+        if one.follows_from is not None:
+            following.setdefault(one.follows_from, []).append(one)
+    first = [one for one in told if one.follows_from is None]
+    first.sort(key=lambda one: LEVELS.index(one.level))
+    return tuple(one for cause in first for one in (cause, *following.pop(cause.id, ())))
+
+
+def _followed(finding: Finding, findings: Sequence[Finding]) -> str | None:
+    """The id of what a finding follows from directly, if of anything."""
+    for check in CAUSES.get(finding.check, ()):
+        for cause in findings:
+            if cause.check == check and _as_grave(cause, finding) and _same_place(cause, finding):
+                return cause.id
+    return None
+
+
+def _root(name: str, found: Mapping[str, str | None]) -> str:
+    cause = found[name]
+    return name if cause is None else _root(cause, found)
+
+
+def _as_grave(cause: Finding, finding: Finding) -> bool:
+    return LEVELS.index(cause.level) <= LEVELS.index(finding.level)
+
+
+def _same_place(cause: Finding, finding: Finding) -> bool:
+    """Whether both speak of one part of one slab, and where both have a place, of one place."""
+    if cause.slab != finding.slab:
+        return False
+    parts = any(_within(a, b) or _within(b, a) for a in cause.at for b in finding.at)
+    return parts and _near(cause.where_mm, finding.where_mm)
+
+
+def _within(part: str, whole: str) -> bool:
+    return part == whole or part.startswith(f"{whole}/")
+
+
+def _near(one: Mapping[str, Any] | None, other: Mapping[str, Any] | None) -> bool:
+    if one is None or other is None:
+        return True
+    return bool(geometry(dict(one)).distance(geometry(dict(other))) <= NEAR_MM)
