@@ -251,6 +251,7 @@ SHAPES = (
     _slab("a negative cut-out", f"{CUTOUT}/diameter", "-360 mm"),
     _slab("21 cut-outs", f"{SLAB}/cutouts", [_CIRCLE] * 21),
     _slab("500 cut-outs", f"{SLAB}/cutouts", [_CIRCLE] * 500),
+    _slab("a tenth of a millimetre thick", f"{SLAB}/thickness", 0.1),
     _slab("nine slabs", "/slabs", EXAMPLE_ORDER["slabs"] * 9),
     _slab("a ledge of no length", f"{SLAB}/rests",
           {"kind": "ledges", "lines": [{"start": {"x": 0, "y": 0}, "end": {"x": 0, "y": 0},
@@ -265,7 +266,7 @@ NOT_TO_BE_MADE = (
           {"kind": "rectangle", "length": 1450, "width": 560, "centre": {"x": 725, "y": 280}},
           f"{SLAB}/cutouts", 422),
     _slab("thicker than wide", f"{SLAB}/thickness", "900 mm", f"{SLAB}/thickness", 422),
-    _slab("a tenth of a millimetre thick", f"{SLAB}/thickness", 0.1, f"{SLAB}/thickness", 422),
+    _slab("five millimetres thick", f"{SLAB}/thickness", 5, f"{SLAB}/thickness", 422),
     _slab("needed in the year one", "/needed_by", "0001-01-01", "/needed_by", 422),
     _slab("a path as a postcode", "/delivery/postcode", "../../etc", "/delivery/postcode", 422),
 )  # fmt: skip

@@ -17,7 +17,7 @@ def rings(draw: Draw, long_mm: float, wide_mm: float) -> Ring:
     tiny = draw(st.sampled_from((0.0, 0.0004, 0.001, 0.003, 0.9, 1.0, 1.1, 5.0, 10.0, 40.0)))
     kinds: dict[str, Ring] = {
         "needle": [(0, 0), (a, 0), (a / 2, max(tiny, 0.003))],
-        "long wedge": [(0, 0), (a, 0), (a, a * math.tan(math.radians(9.9 + tiny)))],
+        "long wedge": [(0, 0), (a, 0), (a, a * math.tan(math.radians(4.9 + tiny)))],
         "sloping needle": [(0, 0), (a, b), (a - 0.7 * tiny, b + 0.7 * tiny)],
         "coincident": [(0, 0), (tiny, 0), (a, 0), (a, b), (a, b + tiny), (0, b)],
         "collinear": [(0, 0), (a / 3, 0), (a / 2, 0), (a, 0), (a, b), (a / 2, b), (0, b)],

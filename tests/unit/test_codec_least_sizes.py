@@ -44,7 +44,7 @@ TOO_SMALL = [
     ({**BOX, "kind": "l-shape", "notch": {**NOTCH, "width": 0.5}}, "/outline/notch/width"),
     (ring((0, 0), (900, 0), (900, 9.9), (0, 9.9)), "/outline/points"),
     (ring((0, 0), (900, 900), (893, 907)), "/outline/points"),  # slim along a slope
-    (ring((0, 0), (900, 0), (900, 140)), "/outline/points/0"),  # 8.8 degrees
+    (ring((0, 0), (900, 0), (900, 70)), "/outline/points/0"),  # 4.4 degrees
     (ring((0, 0), (900, 0), (900, 500), (450, 0.9), (0, 500)), "/outline/points/3"),
 ]
 
@@ -64,7 +64,7 @@ JUST_ENOUGH = [
     {"kind": "round", "diameter": 10},
     {**BOX, "kind": "l-shape", "notch": {**NOTCH, "length": 890, "width": 1}},
     ring((0, 0), (900, 0), (900, 10), (0, 10)),
-    ring((0, 0), (900, 0), (900, 900 * math.tan(math.radians(10.01)))),
+    ring((0, 0), (900, 0), (900, 900 * math.tan(math.radians(5.01)))),
     ring((0, 0), (900, 0), (900, 500), (450, 1.1), (0, 500)),
 ]
 
