@@ -128,7 +128,7 @@ def test_what_cannot_be_made_is_said_plainly_and_fixed_by_its_field(
     finding = phone.locator(".findings li.stops", has_text="the back edge").first
     expect(finding).to_contain_text("Can’t be made so")
     expect(finding).to_contain_text("20 mm wide; it needs 60 mm")
-    stops = phone.locator(".findings li.stops").count()
+    stops = phone.locator(".findings > ol > li.stops").count()
     expect(phone.locator("#glance")).to_contain_text(re.compile(f"^{stops} things? to change"))
     finding.get_by_role("link", name="Go to basin").tap()
     expect(phone.get_by_label("Name", exact=True)).to_be_focused()

@@ -188,6 +188,21 @@ AWKWARD: Final[dict[str, Json]] = {
     "a bevel larger than the slab is thick": _order(
         _slab(_box(900, 500), edges={"front": {"profile": "bevel", "size": 900}})
     ),
+    "polished and too thin, its edges not told": _order(
+        _slab(_box(900, 500), thickness=12, finish={"surface": "polished"})
+    ),
+    "twenty metres square, nine millimetres thick": _order(
+        _slab(_box(20000, 20000), thickness="0.354 in", finish={"surface": "honed"})
+    ),
+    "a disc that its hob swallows": _order(
+        _slab(
+            {"kind": "round", "diameter": "11 13/16 in"}, _cut("rectangle", (560, 400), (180, 148))
+        )
+    ),
+    "a corner of five degrees": _order(_slab(_polygon((0, 0), (2000, 0), (2000, 180)))),
+    "a thick slab that is little longer than it is wide": _order(
+        _slab(_box(10, 9000), thickness=1000)
+    ),
     "twenty holes": _order(
         _slab(_box(2400, 900), *(_hole(35, 120 + 230 * (i % 10), 300 + 300 * (i // 10))
                                  for i in range(20)))

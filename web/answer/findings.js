@@ -38,12 +38,14 @@ function under(cause, findings, context) {
  */
 function item(finding, number, findings, context) {
   const following = under(finding.id, findings, context);
+  const cause = findings.find(({ id }) => id === finding.follows_from);
+  const places = finding.at.filter((pointer) => !cause?.at.includes(pointer));
   const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
   return make(
     "li",
     { class: finding.level, id: `finding-${number}`, tabindex: "-1", "data-key": `finding-${finding.id}` },
     make("p", {}, level, " ", finding.says),
-    make("p", { class: "links" }, ...finding.at.flatMap((pointer) => link(finding, pointer, context))),
+    make("p", { class: "links" }, ...places.flatMap((pointer) => link(finding, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),
     following.length > 0 ? make("ul", { class: "following" }, ...following) : null,
   );
