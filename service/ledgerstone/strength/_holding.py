@@ -17,6 +17,7 @@ from ledgerstone.strength.plate import LineSupport, PointSupport, Support
 # and between them are then equal (strength of materials; methods §1.6).
 BEST_LIFT = 0.2071
 HANDS_AT_THE_ENDS = 0.05
+OTHER_BEARERS = (0.12, 0.28)  # shares of its length where bearers may lie instead
 IN_FROM_THE_EDGE_MM = 10.0
 SIMPLER_MM = 0.3  # an arc's chords are joined until they leave it by so much
 
@@ -64,6 +65,13 @@ class Holding:
         two = [self._across(place) for place in self.places_mm(share)]
         yield two
         yield [*two, *(self._across(place) for place in self.places_mm(HANDS_AT_THE_ENDS))]
+
+    def bearers(self) -> Iterable[Supports]:
+        """Other lines across it for a pallet's bearers: two nearer its ends or middle, or three."""
+        for share in OTHER_BEARERS:
+            yield [self._across(place) for place in self.places_mm(share)]
+        first, last = self.places_mm(HANDS_AT_THE_ENDS)
+        yield [self._across(place) for place in (first, 0.5 * (first + last), last)]
 
     def _across(self, place: float) -> Support:
         x0, y0, x1, y1 = self.outline.bounds

@@ -8,11 +8,12 @@ from functools import cached_property
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.shape import Shape
-from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, Supports
+from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding
+from ledgerstone.strength._settling import each_on, first_settled, scaled
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
-from ledgerstone.strength.governing import DIGITS, Governing, governing, worst_of
+from ledgerstone.strength.governing import DIGITS, Governing
 from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure, Rested
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Case, Verdict, worst
@@ -97,7 +98,10 @@ class Handling:
         """
         every = self.workshop.handling.ways
         ways = [way for way in every if self._possible(way)] or every[-1:]
-        least = [self._on_bearers(way).utilisation for way in ways]  # no way's peak is lower
+        least = [  # no way's peak is lower
+            max((verdict.utilisation for verdict in self._on_bearers(way)), default=0.0)
+            for way in ways
+        ]
         tried: dict[tuple[float, int], Handled] = {}
         for k in sorted(range(len(ways)), key=lambda k: max(1.0, least[k])):
             if tried and min(tried) < (least[k], k):
@@ -111,7 +115,7 @@ class Handling:
 
     def flat_by_the_ends(self) -> Verdict:
         """Judge the slab carried flat by its ends when it is delivered."""
-        stress = _scaled(self._hung_by_the_ends, self.workshop.handling.carried_factor)
+        stress = scaled(self._hung_by_the_ends, self.workshop.handling.carried_factor)
         return self._verdict("flat-by-the-ends", stress, IN_USE_DAYS)
 
     @property
@@ -139,16 +143,21 @@ class Handling:
         covered = (cover_days, self.cover.celsius)
         age = adjusted_age_days([covered])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
-        verdicts = (*young, self._on_bearers(way))
+        verdicts = (*young, *self._on_bearers(way))
         return Handled(way, verdicts, cover_days, age, self._needed_days(young), None)
 
-    def _on_bearers(self, way: Way) -> Verdict:
-        """Judge the slab on its pallet, as old as it then is."""
+    def _on_bearers(self, way: Way) -> Iterable[Verdict]:
+        """Judge a slab that lies on its pallet, as old as it then is.
+
+        What is turned on edge stays on edge: it is packed so, and rides so.
+        """
+        if way.held == "on-edge":
+            return
         rested = self.workshop.days.drying + self.workshop.days.after_sealing
         covered = (self._cover_days(way), self.cover.celsius)
         age = adjusted_age_days([covered, (rested, self.shed_c)])
-        pallet = _scaled(self._on_lines, self.workshop.handling.pallet_factor)
-        return self._verdict("on-bearers", pallet, age)
+        pallet = scaled(self._on_best_bearers, self.workshop.handling.pallet_factor)
+        yield self._verdict("on-bearers", pallet, age)
 
     def _steps(self, way: Way) -> Iterable[tuple[Case, Governing]]:
         """Every step at demoulding, with its stress."""
@@ -156,7 +165,7 @@ class Handling:
         if way.held == "flat":
             yield "lifted-out", self._lifted(way)
             lying = self._braced_on_lines if way.rail else self._on_lines
-            yield "carried", _scaled(lying, handling.carried_factor)
+            yield "carried", scaled(lying, handling.carried_factor)
             return
         yield "turned", self._turned(way)
         held = self._braced_held if way.rail else self._held
@@ -196,6 +205,15 @@ class Handling:
         return self._bare_on(self.plate, self._held, BEST_LIFT)
 
     @cached_property
+    def _on_best_bearers(self) -> Governing:
+        """Stress of its bare weight on the bearers that suit it best; more weight scales it."""
+        others = (
+            first_settled(each_on(self.plate, [supports]), [[self.weight]])
+            for supports in self._held.bearers()
+        )
+        return min([self._on_lines, *others], key=lambda one: (one.tips, one.mpa))
+
+    @cached_property
     def _braced_on_lines(self) -> Governing:
         return self._bare_on(self.braced(), self._braced_held, BEST_LIFT)
 
@@ -204,7 +222,7 @@ class Handling:
         return self._bare_on(self.plate, self._held, HANDS_AT_THE_ENDS)
 
     def _bare_on(self, plate: Plate, held: Holding, share: float) -> Governing:
-        return _first(_each_on(plate, held.lines(share)), [[self.weight]])
+        return first_settled(each_on(plate, held.lines(share)), [[self.weight]])
 
     # --- the steps --------------------------------------------------------------------------
 
@@ -214,7 +232,7 @@ class Handling:
         plate, held = self._as_moved(way)
         heavy: list[Load] = [self._heavier(handling.out_of_mould_factor)]
         stuck: list[Load] = [self.weight, Pressure(handling.adhesion_n_per_m2 * 1e-6)]
-        return _first(_each_on(plate, held.lines(BEST_LIFT)), [heavy, stuck])
+        return first_settled(each_on(plate, held.lines(BEST_LIFT)), [heavy, stuck])
 
     def _turned(self, way: Way) -> Governing:
         """One long edge on the table, hands at two far points; the mould on it, or letting go."""
@@ -225,9 +243,9 @@ class Handling:
         pull = handling.adhesion_n_per_m2 * 1e-6
         young: list[Load] = [*heavy, Pressure(mould)]
         if way.sides_on:
-            return _first(self._on_hinges(way), [young])
+            return first_settled(self._on_hinges(way), [young])
         stuck: list[Load] = [self.weight, Pressure(pull)]
-        return _first(self._on_hinges(way), [heavy, stuck])
+        return first_settled(self._on_hinges(way), [heavy, stuck])
 
     def _turned_over(self, way: Way) -> str | None:
         """The first of its long sides on which it does not tip; the last where it always does."""
@@ -274,22 +292,5 @@ class Handling:
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
 
 
-def _scaled(one: Governing, factor: float) -> Governing:
-    return replace(one, mpa=round(factor * one.mpa, DIGITS))
-
-
 def _peak(handled: Handled) -> float:
     return max(verdict.utilisation for verdict in handled.verdicts)
-
-
-def _each_on(plate: Plate, holds: Iterable[Supports]) -> Iterable[Rested]:
-    return (plate.on(supports) for supports in holds)
-
-
-def _first(holds: Iterable[Rested], cases: list[list[Load]]) -> Governing:
-    """The worst case on the first set of supports that the slab does not tip off."""
-    for rested in holds:
-        found = worst_of(governing(rested.cases(cases)))
-        if not found.tips:
-            break
-    return found

@@ -1,0 +1,28 @@
+"""The worst of some cases on the first supports that hold a slab."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from ledgerstone.strength.governing import DIGITS, Governing, governing, worst_of
+from ledgerstone.strength.plate import Load, Plate, Rested, Support
+
+
+def scaled(one: Governing, factor: float) -> Governing:
+    """Return a stress under so many times the load."""
+    return replace(one, mpa=round(factor * one.mpa, DIGITS))
+
+
+def each_on(plate: Plate, holds: Iterable[Sequence[Support]]) -> Iterable[Rested]:
+    """Put a plate on each set of supports in turn."""
+    return (plate.on(supports) for supports in holds)
+
+
+def first_settled(holds: Iterable[Rested], cases: Sequence[Sequence[Load]]) -> Governing:
+    """The worst case on the first set of supports that the slab does not tip off."""
+    for rested in holds:
+        found = worst_of(governing(rested.cases(cases)))
+        if not found.tips:
+            break
+    return found
