@@ -215,7 +215,7 @@ ENOUGH_MM = 40  # thickness at which some way suffices
 def test_the_way_chosen_is_the_one_that_trying_each_alone_would_choose(
     workshop: Workshop, thickness: int
 ) -> None:
-    """A sink and a hob in 2.4 m: the first way that suffices where one does, else the nearest to it."""
+    """A sink and a hob in 2.4 m: the first way that suffices, or else the nearest to it."""
     openings = (
         cut("rectangle", (500, 400), (500, 310)),
         cut("rectangle", (560, 490), (1700, 310), rim="covered"),

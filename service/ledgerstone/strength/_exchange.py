@@ -28,7 +28,7 @@ from ledgerstone.strength._outline import FloatArray
 BoolArray = NDArray[np.bool_]
 PATIENCE = 5  # rounds of whole blocks that may pass without fewer rests that offend
 MOST_ROUNDS = 60
-ALIKE = 16  # systems whose sizes differ by less are solved together
+ALIKE = 24  # systems whose sizes differ by less are solved together
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,8 @@
 
 Where the order does not say, each unit begins with the cabinet's own rails. Units over which the
 slab would crack get a hardwood rail, a steel one, or a hardwood one with a post under its middle:
-the first with which every case that failed holds. The whole search is then done again on them.
+the first with which every case that failed holds. The places that are tried first settle most of
+that; the worst place is searched for on the rails that hold under those.
 """
 
 from __future__ import annotations
@@ -19,8 +20,8 @@ from ledgerstone.strength.rests import Level, on_rails
 from ledgerstone.strength.verdict import CAUTIONS
 
 LEVELS: tuple[Level, ...] = ("cabinet", "hardwood", "steel", "post")
-MOST_ROUNDS = 3
-MOST_FAILING = 16
+MOST_ROUNDS = 6
+MOST_FAILING = 8
 
 Levels = dict[int, Level]
 
@@ -39,17 +40,21 @@ def settled_on_rails(lying: Lying) -> tuple[Lying, tuple[Batch, ...], Levels]:
         return lying, every_batch(lying), {}
     levels: Levels = dict.fromkeys(units, rests.rails or "cabinet")
     railed = on_levels(lying, levels)
-    batches = every_batch(railed)
+    batches: tuple[Batch, ...] = (railed.first,)
     for _ in range(MOST_ROUNDS if rests.rails is None else 0):
         failing = list(_failing(railed, batches))
         raised = _raised(lying, rests, levels, [where for _, where in failing])
-        if not failing or raised is None:
+        if failing and raised is not None:
+            tried = [one for one, _ in failing[:MOST_FAILING]]
+            choices = [on_levels(lying, each) for each in raised]
+            enough = next((k for k, one in enumerate(choices) if _holds(one, tried)), -1)
+            levels, railed = raised[enough], choices[enough]
+            batches = (railed.first,)
+        elif failing or len(batches) > 1:
             break
-        tried = [one for one, _ in failing[:MOST_FAILING]]
-        choices = [on_levels(lying, each) for each in raised]
-        enough = next((k for k, one in enumerate(choices) if _holds(one, tried)), -1)
-        levels, railed = raised[enough], choices[enough]
-        batches = every_batch(railed)
+        else:
+            batches = every_batch(railed)
+    batches = batches if len(batches) > 1 else every_batch(railed)
     if any(True for _ in _failing(railed, batches)):
         return railed, batches, {}
     return railed, batches, levels

@@ -21,6 +21,7 @@ from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.governing import Governing
 from ledgerstone.strength.places import SEAT_STEP_MM, Place
+from ledgerstone.strength.plate import Cases
 
 PEAKS_BY_ROUND = (12, 8, 6, 4)  # governing stresses whose influence is worked out in each round
 MOST_PEAKS = 6  # over low rests
@@ -58,15 +59,15 @@ class _Solved:
         """Whether it was settled on rests that hold on."""
         return self.index in self.batch.tipped
 
-    def column(self) -> FloatArray:
-        """That stress as a column of the unknowns, shape (3 n,)."""
-        cases, case = self.batch.solved(self.index)
-        return cases.stress_columns([Peak(case, self.found.node, self.found.face)])[:, 0]
+    @property
+    def cases(self) -> Cases:
+        """The solution that it comes from."""
+        return self.batch.solved(self.index)[0]
 
-    def touching(self) -> BoolArray:
-        """Which stations touch, shape (s,)."""
-        cases, case = self.batch.solved(self.index)
-        return cases.touching([Peak(case, self.found.node, self.found.face)])[:, 0]
+    @property
+    def peak(self) -> Peak:
+        """The stress that governs, as a peak of that solution."""
+        return Peak(self.batch.solved(self.index)[1], self.found.node, self.found.face)
 
 
 def worst_seats(lying: Lying, first: Batch) -> tuple[Batch, ...]:
@@ -144,6 +145,18 @@ def _solved(lying: Lying, batches: Sequence[Batch]) -> list[_Solved]:
     return sorted(every, key=lambda one: -round(one.used, 6))
 
 
+def _columns(picked: Sequence[_Solved]) -> tuple[FloatArray, BoolArray]:
+    """Stresses as columns of the unknowns (3 n, k), and the stations that touch in each (s, k)."""
+    parts = [
+        [k for k, one in enumerate(picked) if one.cases is cases]
+        for cases in dict.fromkeys(one.cases for one in picked)
+    ]
+    columns = [picked[at[0]].cases.stress_columns([picked[k].peak for k in at]) for at in parts]
+    touching = [picked[at[0]].cases.touching([picked[k].peak for k in at]) for at in parts]
+    order = np.argsort(np.concatenate(parts))
+    return np.column_stack(columns)[:, order], np.column_stack(touching)[:, order]
+
+
 class _Seats:
     """Every place where a person may be, with the load there over what is trusted."""
 
@@ -165,10 +178,11 @@ class _Seats:
         if not picked:
             return
         lying, worth = self._lying, WORTH * solved[0].used
-        columns = np.column_stack([one.column() for one in picked])
+        picked = sorted(picked, key=lambda one: one.is_held)
+        columns, touching = _columns(picked)
         loose = [k for k, one in enumerate(picked) if not one.is_held]
         if loose:
-            touching = np.column_stack([picked[k].touching() for k in loose])
+            touching = touching[:, loose]
             found = lying.rested.influence(columns[:, loose], touching, lying.weight)
             yield from self._worst(self._used(found), ~self._tips, worth)
         if self._tips.any():

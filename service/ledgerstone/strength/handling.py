@@ -98,15 +98,9 @@ class Handling:
         """
         every = self.workshop.handling.ways
         ways = [way for way in every if self._possible(way)] or every[-1:]
-        least = [  # no way's peak is lower
-            max((verdict.utilisation for verdict in self._on_bearers(way)), default=0.0)
-            for way in ways
-        ]
         tried: dict[tuple[float, int], Handled] = {}
-        for k in sorted(range(len(ways)), key=lambda k: max(1.0, least[k])):
-            if tried and min(tried) < (least[k], k):
-                continue
-            handled = self._handled(ways[k])
+        for k, way in enumerate(ways):
+            handled = self._handled(way)
             tried[_peak(handled), k] = handled
             if handled.suffices:
                 break
