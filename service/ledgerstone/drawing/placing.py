@@ -47,15 +47,27 @@ class Box:
 
 
 class _Cells:
-    """Boxes by the cells of the sheet that they reach into, so that few are looked at."""
+    """Boxes by the cells of the sheet that they reach into, so that few are looked at.
 
-    def __init__(self) -> None:
+    Parameters
+    ----------
+    sheet
+        Nothing off it is ever asked about, so what reaches past it is kept only on it: there are
+        no more cells than the sheet has, whatever an order places far away.
+    """
+
+    def __init__(self, sheet: Box) -> None:
+        self._sheet = sheet
         self._by_cell: dict[tuple[int, int], list[Box]] = {}
 
     def add(self, box: Box) -> None:
-        """Keep a box."""
-        for x in range(int(box.x0 // _CELL), int(box.x1 // _CELL) + 1):
-            for y in range(int(box.y0 // _CELL), int(box.y1 // _CELL) + 1):
+        """Keep a box, where it reaches on to the sheet."""
+        if not self._sheet.overlaps(box):
+            return
+        x0, x1 = max(box.x0, self._sheet.x0), min(box.x1, self._sheet.x1)
+        y0, y1 = max(box.y0, self._sheet.y0), min(box.y1, self._sheet.y1)
+        for x in range(int(x0 // _CELL), int(x1 // _CELL) + 1):
+            for y in range(int(y0 // _CELL), int(y1 // _CELL) + 1):
                 self._by_cell.setdefault((x, y), []).append(box)
 
     def meets(self, box: Box, gap: float = 0.0) -> bool:
@@ -81,8 +93,9 @@ class Places:
 
     def __init__(self, within: Box) -> None:
         self.within = within
-        self._taken = _Cells()
-        self._lines = _Cells()
+        sheet = Box(within.x0 - _CELL, within.y0 - _CELL, within.x1 + _CELL, within.y1 + _CELL)
+        self._taken = _Cells(sheet)
+        self._lines = _Cells(sheet)
 
     def take(self, box: Box) -> None:
         """Keep a place from every later label."""
