@@ -36,7 +36,9 @@ export class Service {
     const response = await this.call("v1/quotes", { method: "POST", headers, body, signal });
     const kinds = /** @type {const} */ ({ 200: "quote", 422: "sent-back" });
     const kind = kinds[/** @type {200 | 422} */ (response.status)] ?? "not-understood";
-    return { kind, body: await response.json() };
+    const answer = await response.json();
+    const isOrders = kind !== "sent-back" || "findings" in answer; // else it is too intricate
+    return { kind: isOrders ? kind : /** @type {const} */ ("not-understood"), body: answer };
   }
 
   /** @param {string} token */

@@ -7,6 +7,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── QuantityError        a text is not a length (``says``)
     ├── NotUnderstood        a request means no piece of concrete (``faults``)
     │   └── NotJSON          the body is not one JSON document
+    ├── TooIntricate         an order is more work than one request may be (``slabs``)
     ├── ProfileError         a workshop's profile has faults (``faults``)
     ├── TokenError           a link is not ours
     │   └── DatedAhead       it is ours, of a day that our clock has not reached (``issued``)
@@ -65,6 +66,21 @@ class NotJSON(NotUnderstood):
 
     def __init__(self, says: str) -> None:
         super().__init__((Fault("", says),))
+
+
+class TooIntricate(LedgerstoneError):
+    """An order is understood, but is more work than one request may be.
+
+    Parameters
+    ----------
+    slabs
+        How many slabs it has.
+    """
+
+    def __init__(self, slabs: int) -> None:
+        less = "split it" if slabs > 1 else "give it fewer openings, corners or rests"
+        super().__init__(f"This order is too intricate to work out at once; {less}.")
+        self.slabs = slabs
 
 
 @dataclass(frozen=True, slots=True, order=True)

@@ -14,7 +14,16 @@ from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
-from ledgerstone.remedies import Found, Saving, Trial, find, ways_to_save
+from ledgerstone.remedies import (
+    Budget,
+    Found,
+    Saving,
+    Trial,
+    after_plans_alone,
+    budget_for,
+    find,
+    ways_to_save,
+)
 from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
 from ledgerstone.stages import StageCache
@@ -103,29 +112,40 @@ def quote(
         Is entered for each stage of the work by its name.
     contain
         Is entered for each part of it whose fault costs that part alone.
+
+    Raises
+    ------
+    TooIntricate
+        It is more work than one request may be; none of it has been done.
     """
+    budget = budget_for(order)
     facts = Facts(order, workshop, bookings, today, plates, contain=contain)
     checked = check_order(facts, timed=timed)
     if checked.stops:
         with timed("remedies"):
-            found = _found(facts, checked.findings, trial)
+            left = after_plans_alone(order) if "strength" in checked.not_checked else budget
+            found = _found(facts, checked.findings, trial, left)
         return SentBack(order, checked.findings, checked.not_checked, _shapes(facts), found)
     with timed("remedies"):
-        ways = _ways(facts, checked.findings, trial)
+        ways = _ways(facts, checked.findings, trial, budget)
     return _quoted(facts, checked, ways, searched=trial is not None)
 
 
-def _found(facts: Facts, findings: tuple[Finding, ...], trial: Trial | None) -> Found | None:
+def _found(
+    facts: Facts, findings: tuple[Finding, ...], trial: Trial | None, budget: Budget
+) -> Found | None:
     """Search for remedies where a trial is given; none where a fault of ours lost them."""
     with facts.contain("remedy"):
-        return None if trial is None else find(facts.order, facts, findings, trial)
+        return None if trial is None else find(facts.order, facts, findings, trial, budget)
     return None
 
 
-def _ways(facts: Facts, findings: tuple[Finding, ...], trial: Trial | None) -> tuple[Saving, ...]:
+def _ways(
+    facts: Facts, findings: tuple[Finding, ...], trial: Trial | None, budget: Budget
+) -> tuple[Saving, ...]:
     """Search for ways to save, likewise."""
     with facts.contain("saving"):
-        return () if trial is None else ways_to_save(facts.order, facts, findings, trial)
+        return () if trial is None else ways_to_save(facts.order, facts, findings, trial, budget)
     return ()
 
 

@@ -10,6 +10,7 @@ declare namespace Contract {
   type Costs = {currency: string, margin_percent: string, lines: CostLine[]};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
+  type Detail = {detail: string};
   type Drawings = {plan?: string, view?: string, assembled?: string, true_size?: string, says?: string[]};
   type Drop = {depth: Length, mitred?: boolean};
   type Edge = {profile?: string, size?: Length, drip?: boolean, drop?: Drop};
@@ -40,7 +41,7 @@ declare namespace Contract {
   type Notch = {corner: string, length: Length, width: Length};
   type OfferLeadTime = {ready_on: string, if_ordered_by: string};
   type OfferPrice = {currency: string, net: string, tax: string, total: string, deposit: string};
-  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday, drawings: Drawings};
+  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
   type Operation = {op: "test" | "replace" | "add" | "remove", path: string, value?: any};
   type OperationTime = {name: string, stage: string, slab: number | null, hands_minutes: number, machine_minutes: number, wait_hours: number};
   type Order = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, since?: string};
@@ -79,6 +80,7 @@ declare namespace Contract {
   type Strength = {worst_case?: string, utilisation?: number, where_mm?: Place};
   type Tax = {name: string, percent: string};
   type Templating = {visit: string, each: string, says: string};
+  type TooIntricateToday = {kind: "too-intricate", body: Detail};
   type Turn = {from: Length, into: Length};
   type Unit = {width: Length, for?: string};
   type Weight = {slabs: SlabWeight[], packed_kg: number};

@@ -46,7 +46,7 @@ function show(page, found) {
 
 /** The offer's order with everything that it left unsaid, as a change to the offer. @param {Opened} found */
 export function orderOf({ order, today, token }) {
-  const whole = today && today.kind !== "not-understood" ? today.body.order : order;
+  const whole = today?.kind === "quote" || today?.kind === "sent-back" ? today.body.order : order;
   return { ...whole, since: token };
 }
 
@@ -106,6 +106,7 @@ function asOffered({ price, lead_time: lead }, { tax }) {
 /** What the same order is answered today, beside what was offered. @param {Opened} found */
 export function todayWords({ today, price, lead_time: lead }) {
   if (!today || today.kind === "not-understood") return say("quote.today-gone");
+  if (today.kind === "too-intricate") return today.body.detail;
   if (today.kind === "sent-back") return say("quote.today-stopped");
   const { body } = today;
   const same = body.price.total === price.total && body.lead_time.ready_on === lead.ready_on;

@@ -38,11 +38,15 @@ export function unsought({ answer, partial }) {
   return partial && answer.kind === "sent-back" ? say("answer.partial") : "";
 }
 
+/** How much of an order was not understood; or, where it was, why it is not worked out. @param {NotUnderstood} body */
+function unread({ faults = [], more_faults: more = 0, detail }) {
+  return faults.length ? say("answer.unread", { n: faults.length + more }) : detail;
+}
+
 /** The settled answer in one breath. @param {Answered} answered @param {string} name of the tax */
 export function sentence({ answer }, name) {
   if (answer.kind === "not-understood") {
-    const { faults = [], more_faults: more = 0 } = answer.body;
-    return say("answer.unread", { n: faults.length + more || 1 });
+    return unread(answer.body);
   }
   const { findings } = answer.body;
   const stops = toChange(findings);
@@ -57,8 +61,7 @@ export function sentence({ answer }, name) {
 export function brief({ answer }) {
   if (answer.kind === "quote") return priceAndDay(answer.body);
   if (answer.kind === "not-understood") {
-    const { faults = [], more_faults: more = 0 } = answer.body;
-    return say("answer.unread", { n: faults.length + more || 1 });
+    return unread(answer.body);
   }
   return say("findings.change-count", { n: toChange(answer.body.findings) });
 }

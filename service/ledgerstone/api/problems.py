@@ -10,7 +10,7 @@ from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
 from ledgerstone.codec.faults_out import fault_members
-from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
+from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS, TOO_INTRICATE, ProblemKind
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
     DatedAhead,
@@ -24,6 +24,7 @@ from ledgerstone.errors import (
     SettingsFault,
     TemplateFault,
     TokenError,
+    TooIntricate,
 )
 
 log = logging.getLogger("ledgerstone")
@@ -33,6 +34,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     NotUnderstood: 400,
     NotJSON: 400,
     QuantityError: 400,
+    TooIntricate: 422,
     TokenError: 404,
     DatedAhead: 404,
     TemplateFault: 409,
@@ -48,16 +50,20 @@ def problem(
 ) -> Response:
     """Make a problem answer of one status, with what was not understood where that is why."""
     kind = BY_STATUS.get(status, BY_STATUS[400 if status < 500 else 500])
-    body = {
-        "type": PROBLEMS + kind.name,
-        "title": kind.title,
-        "status": status,
-        "detail": detail or kind.usual,
-    }
+    body = {**_members(kind, detail), "status": status}
     if not_understood is not None:
         members = {**body, **fault_members(not_understood)}
         return problem_response(NOT_UNDERSTOOD.dump(members))
     return problem_response(PROBLEM.dump(body))
+
+
+def _members(kind: ProblemKind, detail: str | None) -> dict[str, Any]:
+    return {
+        "type": PROBLEMS + kind.name,
+        "title": kind.title,
+        "status": kind.status,
+        "detail": detail or kind.usual,
+    }
 
 
 def problem_response(body: dict[str, Any]) -> Response:
@@ -82,6 +88,7 @@ def request_id() -> str:
 def register(app: Flask) -> None:
     """Make every error of a request leave as a problem."""
     app.register_error_handler(NotUnderstood, _not_understood)
+    app.register_error_handler(TooIntricate, _too_intricate)
     for kind in (TokenError, TemplateFault, MailFault):
         app.register_error_handler(kind, _own_error)
     app.register_error_handler(HTTPException, _http)
@@ -92,6 +99,10 @@ def _not_understood(fault: NotUnderstood) -> Response:
     count = len(fault.faults)
     detail = fault.faults[0].says if count == 1 else f"{count} things could not be understood."
     return problem(STATUS_OF[NotUnderstood], detail, fault)
+
+
+def _too_intricate(fault: TooIntricate) -> Response:
+    return problem_response(PROBLEM.dump(_members(TOO_INTRICATE, str(fault))))
 
 
 def _own_error(fault: LedgerstoneError) -> Response:

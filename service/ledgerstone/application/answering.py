@@ -41,7 +41,7 @@ def answer_order(
 
     Raises
     ------
-    NotUnderstood
+    NotUnderstood, TooIntricate
     """
     with context.timed("parse"):
         order = read_sent_order(document, context)

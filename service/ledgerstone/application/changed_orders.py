@@ -14,7 +14,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.links import link_of, offer_of, write_offer
 from ledgerstone.codec.patch import apply, write_patch
 from ledgerstone.codec.tokens import LONGEST_LINK
-from ledgerstone.errors import NotUnderstood
+from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.papers import ChangeView, QuoteView
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy, State
@@ -24,10 +24,10 @@ Json = dict[str, Any]
 
 
 def answer_changed(document: Json, state: State, context: QuoteContext) -> Quote | SentBack | None:
-    """Answer an order as changes leave it; None where it is then not understood."""
+    """Answer an order as changes leave it; None where that is not worked out."""
     try:
         return answer_order(_patched(document, state), context, search=False)
-    except NotUnderstood:
+    except (NotUnderstood, TooIntricate):
         return None
 
 

@@ -13,7 +13,7 @@ from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.links import Offer, link_of
 from ledgerstone.codec.opened_schemas import OPENED_QUOTE
-from ledgerstone.errors import NotUnderstood
+from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.wording import day_text
@@ -124,6 +124,8 @@ def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
         answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:
         return {"today": {"kind": "not-understood", "body": fault_members(fault)}, "drawings": {}}
+    except TooIntricate as fault:
+        return {"today": {"kind": "too-intricate", "body": {"detail": str(fault)}}, "drawings": {}}
     annotations = Annotations(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
         "today": todays(answer, document, offer, context),

@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
 from ledgerstone.quote import SentBack
 
 # What a job may say that really happened, its unit, and where in the profile to look.
@@ -109,7 +109,10 @@ def try_job(job: PastJob, context: QuoteContext) -> Tried:
     NotUnderstood
     """
     then = replace(context, today=job.ordered_on)
-    answer = answer_order(job.order, then, search=False)
+    try:
+        answer = answer_order(job.order, then, search=False)
+    except TooIntricate as fault:
+        return Tried(job, {}, str(fault))
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
         return Tried(job, {}, stops)

@@ -66,6 +66,19 @@ class NotUnderstoodTodaySchema(Answer):
     body = Part("What is no longer understood.", FaultsSchema)
 
 
+class DetailSchema(Answer):
+    """What happened, in words."""
+
+    detail = Text("What happened, and what would put it right.")
+
+
+class TooIntricateTodaySchema(Answer):
+    """Today it is more than one request may have worked out."""
+
+    kind = OneOf("That it is too intricate today.", ("too-intricate",))
+    body = Part("What would put it right.", DetailSchema)
+
+
 class OpenedQuoteSchema(Answer):
     """A quote as it was offered, whether it stands, and what it would be today."""
 
@@ -96,6 +109,7 @@ class OpenedQuoteSchema(Answer):
             "quote": QuoteTodaySchema,
             "sent-back": SentBackTodaySchema,
             "not-understood": NotUnderstoodTodaySchema,
+            "too-intricate": TooIntricateTodaySchema,
         },
     )
     drawings = Part("Links to its drawings.", DrawingsSchema)

@@ -31,6 +31,12 @@ SENT_BACK = ProblemKind(
     "We can't make it as asked",
     "The findings say what to change before it can be made.",
 )
+TOO_INTRICATE = ProblemKind(
+    "too-intricate",
+    422,
+    "Too intricate to work out at once",
+    "Split the order, or give its slabs fewer openings, corners or rests.",
+)
 
 PLAIN: tuple[ProblemKind, ...] = (
     ProblemKind(
@@ -80,5 +86,5 @@ PLAIN: tuple[ProblemKind, ...] = (
         "That took longer than we wait for. Ask again in a moment.",
     ),
 )
-KINDS: tuple[ProblemKind, ...] = (*PLAIN, SENT_BACK)
+KINDS: tuple[ProblemKind, ...] = (*PLAIN, SENT_BACK, TOO_INTRICATE)
 BY_STATUS = {kind.status: kind for kind in PLAIN}

@@ -22,9 +22,13 @@ _NOT_UNDERSTOOD = problem_answer(
     "No piece of concrete could be meant: the first 50 faults, and how many more.",
     NotUnderstoodSchema,
 )
+_INTRICATE = "more than one request may have worked out (`too-intricate`)"
+_TOO_INTRICATE = problem_answer(f"The order is {_INTRICATE}.", ProblemSchema)
 _PAPERS_REFUSED = {
     400: problem_answer(_NO_ORDER, NotUnderstoodSchema),
-    422: problem_answer("The order cannot be made as asked.", SentBackSchema),
+    422: problem_answer(
+        f"The order cannot be made as asked, or is {_INTRICATE}.", SentBackSchema, ProblemSchema
+    ),
 }
 
 _ASKED: Final = (
@@ -54,7 +58,10 @@ _ASKED: Final = (
             200: Response("The quote.", {JSON_TYPE: QuoteSchema}),
             400: _NOT_UNDERSTOOD,
             422: problem_answer(
-                "The send-back: understood, and not to be made as asked.", SentBackSchema
+                "The send-back: understood, and not to be made as asked. By its type,"
+                f" `too-intricate`, told from an order that is {_INTRICATE}.",
+                SentBackSchema,
+                ProblemSchema,
             ),
         },
         refusals=(401, *_READ),
@@ -69,7 +76,11 @@ _ASKED: Final = (
         about="Whether it quotes or not.",
         takes=OrderSchema,
         takes_about=_ORDER_ABOUT,
-        answers={200: Response("The links.", {JSON_TYPE: DrawingsSchema}), 400: _NOT_UNDERSTOOD},
+        answers={
+            200: Response("The links.", {JSON_TYPE: DrawingsSchema}),
+            400: _NOT_UNDERSTOOD,
+            422: _TOO_INTRICATE,
+        },
         refusals=_READ,
     ),
     Call(
@@ -123,6 +134,7 @@ _PAPERS: Final = (
                 "The letter, or its draft.", {JSON_TYPE: ReplySchema, "message/rfc822": "text"}
             ),
             400: problem_answer(_NO_ORDER, NotUnderstoodSchema),
+            422: _TOO_INTRICATE,
         },
         refusals=(401, *_READ, 409),
         maker="must",

@@ -21,8 +21,9 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.call import JSON_TYPE, PROBLEM
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import BASIN_NEAR_THE_FRONT, BENCH, ORDERS, THREE_FAULTS
-from ledgerstone.errors import NotUnderstood
+from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
+from ledgerstone.order import MOST_SLABS
 from ledgerstone.settings import Settings
 
 DAY: Final = date(2026, 11, 25)
@@ -105,7 +106,18 @@ def examples() -> tuple[Example, ...]:
     drawing = quote["drawings"]["plan"].removesuffix("plan.svg")
     tokens = app.extensions[APP_CONTEXT].tokens
     answered = [_answered(one, client) for one in _asked(quote["token"], drawing, tokens)]
-    return (*answered, *_requested(quote["token"], app))
+    intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
+    told = _problem_of(TooIntricate(MOST_SLABS), app)
+    refused = replace(intricate, status=422, mimetype=PROBLEM, answer=told)
+    return (*answered, refused, *_requested(quote["token"], app))
+
+
+def _problem_of(fault: Exception, app: Flask) -> dict[str, Any]:
+    """What a fault is answered by."""
+    with app.test_request_context():
+        answer = app.make_response(app.handle_user_exception(fault))
+    told: dict[str, Any] = json.loads(answer.get_data()) | {"instance": INSTANCE}
+    return told
 
 
 def _requested(token: str, app: Flask) -> Iterator[Example]:
@@ -118,9 +130,7 @@ def _requested(token: str, app: Flask) -> Iterator[Example]:
     try:
         send_request({**asked, "token": "none-of-ours"}, context, lambda _mail: None)
     except NotUnderstood as fault:
-        with app.test_request_context():
-            answer = app.make_response(app.handle_user_exception(fault))
-        problem = json.loads(answer.get_data()) | {"instance": INSTANCE}
+        problem = _problem_of(fault, app)
         yield replace(request, name="no_quote", status=400, mimetype=PROBLEM, answer=problem)
 
 

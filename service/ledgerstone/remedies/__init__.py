@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ledgerstone.remedies.budget import Budget, after_plans_alone, budget_for
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.search import Fix, Found, Remedy, find
 from ledgerstone.remedies.state import State, start
@@ -9,6 +10,7 @@ from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.ways import Saving, ways_to_save
 
 __all__ = [
+    "Budget",
     "Change",
     "Changes",
     "Fix",
@@ -18,6 +20,8 @@ __all__ = [
     "Saving",
     "State",
     "Trial",
+    "after_plans_alone",
+    "budget_for",
     "find",
     "start",
     "ways_to_save",

@@ -1,66 +1,94 @@
-"""How much the search of one order may spend: counted and never timed, so that answers repeat.
+"""How much one request may have worked out: counted and never timed, so that answers repeat.
 
-One unit is about what the strength of a plain slab takes, a tenth of a second. Whoever makes an
-order as intricate as one may be gets fewer trials, and an answer in bounded time.
+One budget serves a request whole. Its first check is paid for before any of it is done, from what
+the order holds; an order that cannot pay for that is too intricate. What is left goes to the
+search of remedies or of ways to save.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from typing import Final
 
-from ledgerstone.order import Order, Polygon, Slab
+from ledgerstone.errors import TooIntricate
+from ledgerstone.order import Order, Polygon, Shade, Slab
+from ledgerstone.strength.effort import plate_effort, settling_effort
 
-MOST_UNITS: Final = 120.0  # for one order, its first check included
-FOR_EACH_PASS, FOR_THE_WHOLE, FOR_REMEDIES = 0.3, 0.2, 0.2  # of what the first check leaves
-_PLAN_OF_MOST, _MOST_CUTOUTS = 0.8, 20
-_CUTOUTS, _RESTS, _POINTS = 5.0, 10.0, 100.0  # as many cost as much again as a plain slab
+MOST_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
+AS_SENT: Final = ""
+_PLAN_OF_MOST, _MOST_CUTOUTS = 2.0, 20
+_POINTS = 100.0  # as many double what a plan costs
+_A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
 
 @dataclass(slots=True)
 class Budget:
-    """What is left to spend."""
+    """What is left to spend, what of it is kept for later, and what has been paid for.
 
-    left: float
+    A slab that comes again is worked out no more: whatever the service has kept from other
+    requests, one request counts by itself alone.
+    """
+
+    left: float = MOST_UNITS
+    kept: float = 0.0
+    _paid: set[tuple[str, str]] = field(default_factory=set)
+    _plan: str = ""
+
+    def keep(self, units: float, share: float = 1.0, among: int = 1) -> None:
+        """Keep so much for later; of the rest leave a share, divided among so many, to be spent."""
+        self.kept = self.left - max(0.0, self.left - units) * share / among
 
     def spends(self, units: float) -> bool:
         """Spend so much, or say that it is no longer there."""
-        if units > self.left:
+        if units > self.left - self.kept:
             return False
         self.left -= units
         return True
 
+    def tries(self, order: Order, share: float = 1.0, by: str = AS_SENT) -> bool:
+        """Spend what checking an order whole costs, or say that it is no longer there.
 
-@dataclass(frozen=True, slots=True)
-class Allowed:
-    """What one order's search may spend on its parts."""
-
-    a_slab: float
-    the_whole: float
-    remedies: float
-
-
-def allowed(order: Order) -> Allowed:
-    """Share out what the first check of an order leaves."""
-    left = max(0.0, MOST_UNITS - sum(map(plate_units, order.slabs)))
-    return Allowed(
-        a_slab=FOR_EACH_PASS * left / len(order.slabs),
-        the_whole=FOR_THE_WHOLE * left,
-        remedies=FOR_REMEDIES * left,
-    )
-
-
-def plate_units(slab: Slab) -> float:
-    """What a slab's strength costs to work out, about."""
-    rests = slab.rests
-    count = 0 if rests is None else len(rests.units) + len(rests.at) + len(rests.lines)
-    return 1.0 + len(slab.cutouts) / _CUTOUTS + count / _RESTS + _points(slab) / _POINTS
+        Parameters
+        ----------
+        share
+            How much of its strength is looked at; what is not looked at whole is not paid for.
+        by
+            Who tries it: a slab that was changed is worked out for each, but for one as sent.
+        """
+        paid, plan, units = set(self._paid), self._plan, 0.0
+        for slab in order.slabs:
+            units += plan_units(slab) + _A_SLAB_OF_AN_ORDER
+            key = repr((_without_looks(slab), order.heated_curing))
+            if (AS_SENT, key) in paid or (by, key) in paid:
+                continue
+            here = repr((slab.outline, slab.cutouts, [r.outline for r in slab.reliefs]))
+            units += share * (settling_effort(slab) + plate_effort(slab) * (here != plan))
+            plan = here
+            if share == 1.0:
+                paid.add((by, key))
+        if not self.spends(units):
+            return False
+        self._paid, self._plan = paid, plan
+        return True
 
 
-def order_units(order: Order) -> float:
-    """What an order costs to try whole: one slab anew, for the others are remembered."""
-    units = [plate_units(slab) for slab in order.slabs]
-    return max(units) + sum(units) / 4
+def budget_for(order: Order) -> Budget:
+    """Pay for an order's first check, strength and all.
+
+    Raises
+    ------
+    TooIntricate
+        It costs more than a whole request may.
+    """
+    budget = Budget()
+    if not budget.tries(order):
+        raise TooIntricate(len(order.slabs))
+    return budget
+
+
+def after_plans_alone(order: Order) -> Budget:
+    """Return the budget of an order whose first check ended before any strength."""
+    return Budget(MOST_UNITS - sum(map(plan_units, order.slabs)))
 
 
 def plan_units(slab: Slab) -> float:
@@ -72,3 +100,8 @@ def plan_units(slab: Slab) -> float:
 def _points(slab: Slab) -> int:
     around = len(slab.outline.points) if isinstance(slab.outline, Polygon) else 0
     return around + sum(len(cutout.points) for cutout in slab.cutouts)
+
+
+def _without_looks(slab: Slab) -> Slab:
+    """A slab without what does not bear on its strength."""
+    return replace(slab, label="", shade=Shade(), quantity=1)

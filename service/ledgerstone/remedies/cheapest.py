@@ -9,7 +9,7 @@ from itertools import count
 
 from ledgerstone.checks import Facts, Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
-from ledgerstone.remedies.budget import Budget, order_units, plan_units
+from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
 from ledgerstone.remedies.option import WITHIN, Option
@@ -19,17 +19,20 @@ from ledgerstone.remedies.trial import Outcome, Trial
 MOST_STATES = 24
 MOST_TRIED = 100
 HELPED = 4.0
+LAYING_OUT = 0.6  # units that it takes to find where all openings of a slab have room
+LOOK = 0.5  # of a slab's strength: it is moved, or it lies
 
 
 class Tried:
     """What states of an order came to, each tried once, within what may be spent."""
 
-    def __init__(self, trial: Trial, facts: Facts, budget: Budget) -> None:
+    def __init__(self, trial: Trial, facts: Facts, budget: Budget, by: str) -> None:
         self._trial = trial
         self.facts = facts
         self._known: dict[str, Outcome | None] = {}
         self._looks: dict[tuple[str, str], bool] = {}
         self.budget = budget
+        self.by = by
         self.full = 0
         self.verified = 0
 
@@ -39,7 +42,7 @@ class Tried:
         if key not in self._known:
             if self.full <= 0 or len(self._known) >= MOST_TRIED:
                 return None
-            if not self.budget.spends(order_units(state.order)):
+            if not self.budget.tries(state.order, by=self.by):
                 return None
             self._known[key] = found = self._trial(state)
             if found is not None and "strength" not in found.checked.not_checked:
@@ -56,7 +59,7 @@ class Tried:
         if key in self._known or stop.check not in CRACKS or stop.slab is None:
             return False
         new = (key, stop.check) not in self._looks and self.full > 0
-        if new and self.budget.spends(order_units(state.order) / 2):
+        if new and self.budget.tries(state.order, LOOK, self.by):
             at = self.facts_with(state)
             whole = stop_of_plans(at.planned) is None
             self._looks[key, stop.check] = whole and still_cracks(
@@ -95,7 +98,7 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
         if known in seen or (most_share <= WITHIN and not keeps(state)):
             continue
         seen.add(known)
-        if not tried.budget.spends(sum(map(plan_units, at.order.slabs))):
+        if not tried.budget.spends(LAYING_OUT + sum(map(plan_units, at.order.slabs))):
             return None
         stop, at_last = _first_stop(tried, at, state)
         if stop is None and at_last is not None:

@@ -12,9 +12,9 @@ from dataclasses import dataclass, field
 from ledgerstone.checks import Facts, Finding, Stage, check_order
 from ledgerstone.order import MOST_SLABS, Order
 from ledgerstone.price import Price
-from ledgerstone.remedies.budget import Budget, allowed, plan_units
+from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
+from ledgerstone.remedies.cheapest import LAYING_OUT, Tried, cheapest, ladders, least
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import WITHIN, Option
@@ -30,6 +30,9 @@ MOST_THINGS = 2
 FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
+KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
+PLAIN_SLAB = 4.0  # units kept for each slab until the last resort, a plain one in its place
+FOR_THE_SLABS = 0.75  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
 MOST_FINDINGS = 12  # remedies are sought for so many findings
@@ -79,19 +82,21 @@ class Found:
     verified: int = 0
 
 
-def find(order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial) -> Found:
+def find(
+    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial, budget: Budget
+) -> Found:
     """Search for remedies of every stopping finding, and for one change that settles all."""
-    search = _Search(order, facts, findings, trial)
-    fix = search.contained_fix(WITHIN)
-    left = search.whole.budget
-    search.whole.full, search.whole.budget = FULL_FOR_REMEDIES, Budget(search.allowed.remedies)
+    search = _Search(order, facts, findings, trial, budget)
+    plain = PLAIN_SLAB * len(order.slabs)
+    fix = search.contained_fix(WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
+    budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
+    search.whole.full = FULL_FOR_REMEDIES
     remedies = {
         finding.id: search.contained_remedies(finding)
         for finding in [one for one in search.stops if one.follows_from is None][:MOST_FINDINGS]
     }
-    search.whole.budget = left
     fix = fix or _of_a_remedy(remedies)
-    nearest = None if fix is not None else search.contained_fix(FAR)
+    nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
     why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not, search.verified)
 
@@ -108,20 +113,25 @@ class _Search:
     """The search of one order, and what whole orders came to when they were tried."""
 
     def __init__(
-        self, order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
+        self,
+        order: Order,
+        facts: Facts,
+        findings: tuple[Finding, ...],
+        trial: Trial,
+        budget: Budget,
     ) -> None:
         self.order, self.facts, self.start = order, facts, start(order)
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
-        self.allowed = allowed(order)
-        self.whole = Tried(trial, facts, Budget(self.allowed.the_whole))
+        self.budget = budget
+        self.whole = Tried(trial, facts, budget, "whole")
         self._alone: dict[int, Tried] = {}
         self._mended: dict[int, State] = {}
 
-    def contained_fix(self, most_share: float) -> Fix | None:
+    def contained_fix(self, most_share: float, kept: float) -> Fix | None:
         """The least change after which nothing stops; none where a fault of ours lost it."""
         with self.facts.contain("remedy"):
-            return self.fix(most_share)
+            return self.fix(most_share, kept)
         return None
 
     def contained_remedies(self, finding: Finding) -> tuple[Remedy, ...]:
@@ -132,15 +142,23 @@ class _Search:
                 shown.append(remedy)  # noqa: PERF402  what was found before a fault is kept
         return tuple(shown)
 
-    def fix(self, most_share: float) -> Fix | None:
-        """The least change found after which nothing stops the order."""
-        state = self.start
-        for i in range(len(self.order.slabs)):
+    def fix(self, most_share: float, kept: float) -> Fix | None:
+        """The least change found after which nothing stops the order.
+
+        Parameters
+        ----------
+        kept
+            How much of the budget is kept for what comes after.
+        """
+        state, count = self.start, len(self.order.slabs)
+        for i in range(count):
+            self.budget.keep(kept, FOR_THE_SLABS, count - i)
             mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
             if mended is None:
                 return None
             self._mended[i] = mended  # what does within a tenth does where more is allowed
             state = state.with_slab(i, mended)
+        self.budget.keep(kept)
         if len(state.order.slabs) > MOST_SLABS:
             return None
         starts = [state.without_loose_joins()]
@@ -166,15 +184,17 @@ class _Search:
             at = self._facts(state.order)
             return Outcome(state.order, check_order(at, OF_A_SLAB), at)
 
-        tried = self._alone.setdefault(i, Tried(trial, facts, Budget(0.0)))
-        tried.budget = Budget(self.allowed.a_slab)
+        tried = self._alone.setdefault(i, Tried(trial, facts, self.budget, "alone"))
         tried.full = FULL_FOR_A_SLAB
         begin = start(alone)
+        if most_share <= WITHIN:
+            return cheapest(tried, begin, most_share)
+        self.budget.kept += PLAIN_SLAB / 2
         found = cheapest(tried, begin, most_share)
-        if found is not None or most_share <= WITHIN:
+        self.budget.kept -= PLAIN_SLAB / 2
+        if found is not None:
             return found
         tried.full += FULL_FOR_A_SLAB
-        tried.budget = Budget(self.allowed.a_slab)
         first = next(iter(check_order(facts, OF_A_SLAB).stops))
         plain = (begin.after(option.changes) for option in last_resort(first, alone, facts))
         return next((state for state in plain if not tried.stops(state)), None)
@@ -196,7 +216,7 @@ class _Search:
         """Up to three changes that settle a finding, no two of the same effect."""
         shown: list[frozenset[str]] = []
         slab = 0 if finding.slab is None else finding.slab
-        if not self.whole.budget.spends(LOOKS * plan_units(self.order.slabs[slab])):
+        if not self.budget.spends(LAYING_OUT + LOOKS * plan_units(self.order.slabs[slab])):
             return
         for rungs in ladders(options(finding, self.order, self.facts)):
             rung = least(rungs, self._settles(finding))

@@ -9,6 +9,7 @@ from decimal import Decimal
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.order import Order, Shade
 from ledgerstone.price import Price
+from ledgerstone.remedies.budget import Budget
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trial
@@ -42,7 +43,7 @@ class Saving:
 
 
 def ways_to_save(
-    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial
+    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial, budget: Budget
 ) -> tuple[Saving, ...]:
     """Up to three changes that make an order cheaper, lighter or sooner, the cheapest first.
 
@@ -54,7 +55,7 @@ def ways_to_save(
     found = []
     for changes in _candidates(order, facts):
         state = start(order).after(changes)
-        outcome = trial(state)
+        outcome = trial(state) if budget.tries(state.order, by="ways") else None
         price = outcome.price if outcome is not None else None
         if outcome is None or price is None or _adds_a_caution(outcome, known):
             continue
