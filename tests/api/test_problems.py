@@ -19,7 +19,6 @@ from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app, guard
 from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
-from load.hardest import crowded
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -287,16 +286,3 @@ def test_an_endless_address_is_refused_by_the_server(port: int) -> None:
     connection.request("GET", "/v1/drawings/" + "A" * 9000 + "/plan.svg")
     assert connection.getresponse().status == 414
     connection.close()
-
-
-def test_too_intricate(client: "FlaskClient") -> None:
-    """More than one request may have worked out is ``too-intricate``, and never a send-back."""
-    order = crowded(8, 20, "units", 20)
-    answer = client.post("/v1/quotes", json=order)
-    body = _is_a_problem(answer, "too-intricate")
-    assert "split it" in body["detail"]
-    assert "findings" not in body
-    _is_a_problem(client.post("/v1/drawings", json=order), "too-intricate")
-    maker = {"Authorization": f"Bearer {MAKER_KEY}"}
-    for path in ("/v1/replies", "/v1/job-sheets", "/v1/sheets/care"):
-        _is_a_problem(client.post(path, json={"order": order}, headers=maker), "too-intricate")

@@ -27,7 +27,7 @@ _PLAIN: Final = 0.7
 _A_THOUSAND_NODES: Final = 0.8
 _UNEVEN: Final = 1.6  # more for each thousand nodes, where openings or reliefs make the mesh finer
 _AN_OPENING: Final = 0.1
-_A_CORNER: Final = 0.085
+_A_CORNER, _SEATED_AT_A_CORNER = 0.03, 0.06  # meshed; and tried by people and steel
 _MESHED_AGAIN, _LARGE_NODES = 1.8, 1700.0  # a mesh that came out too fine is made anew, coarser
 _A_STATION_NODE: Final = 22e-6  # a column of the plate's factor carried through
 _CUBED_STATIONS: Final = 0.5e-6  # cases settled one by one, where rests crowd together
@@ -57,7 +57,7 @@ def plate_effort(slab: Slab) -> float:
 def settling_effort(slab: Slab) -> float:
     """Units of work of all that is tried on a slab's plates once they are there."""
     stations = _stations(slab)
-    settled = _A_STATION_NODE * stations * _nodes(slab)
+    settled = _A_STATION_NODE * stations * _nodes(slab) + _SEATED_AT_A_CORNER * _corners(slab)
     if _may_crowd(slab.rests):
         settled += _CUBED_STATIONS * stations**3
     return _PLAIN + settled
