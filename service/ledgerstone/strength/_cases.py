@@ -5,22 +5,47 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from functools import cached_property
-from typing import TYPE_CHECKING, Self
+from typing import Protocol, Self
 
 import numpy as np
 
 from ledgerstone.errors import OffTheSlabError, SlabTipsError
 from ledgerstone.strength import _cut, _recovery, _stress
 from ledgerstone.strength._element import deflection_row
+from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._influence import Peak, stress_columns
+from ledgerstone.strength._loads import Load
+from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._rested import Footing, Settled
 from ledgerstone.strength._supports import REACH_MM
 
-if TYPE_CHECKING:
-    from ledgerstone.strength._exchange import BoolArray
-    from ledgerstone.strength._loads import Load
-    from ledgerstone.strength._rested import Settled
-    from ledgerstone.strength.plate import Rested
+
+class SolvedPlate(Protocol):
+    """What cases read of a plate, which makes them."""
+
+    model: Model
+    thickness_mm: float
+
+    @property
+    def rigidity_nmm(self) -> float:
+        """``D = E h³ / 12 (1 - nu²)``, N·mm."""
+
+
+class OnRests(Protocol):
+    """What cases read of a plate on its rests."""
+
+    @property
+    def plate(self) -> SolvedPlate:
+        """The plate."""
+
+    @property
+    def footing(self) -> Footing:
+        """The stations that carry it."""
+
+    @property
+    def support_count(self) -> int:
+        """How many supports were given."""
 
 
 class Stress(float):
@@ -52,7 +77,7 @@ class Stress(float):
 class Cases:
     """Cases of one slab on one set of rests; see ``Rested.cases``."""
 
-    def __init__(self, rested: Rested, loads: Sequence[Sequence[Load]], found: Settled) -> None:
+    def __init__(self, rested: OnRests, loads: Sequence[Sequence[Load]], found: Settled) -> None:
         self.rested = rested
         self.loads = loads
         self._found = found
