@@ -148,6 +148,7 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "no-day-free": ("closed", of(plain())),
     "needed-too-soon": ("usual", of(plain(), delivery=PALLET, needed_by="2026-12-04")),
     "in-time": ("usual", of(plain(), delivery=PALLET, needed_by="2027-12-24")),
+    "young-in-place": ("usual", of(plain(1500, 620, rests=units(600, 900, front=20)))),
     "too-long-for-pallet": ("short pallet", of(plain("1200.4 mm", 600), delivery=PALLET)),
     "too-heavy-for-pallet": ("short pallet", of(plain(1000, 600, quantity=2), delivery=PALLET)),
     "too-much-for-van": ("short pallet", of(plain("1500.4 mm", 600), delivery=FITTED)),

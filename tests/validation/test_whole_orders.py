@@ -15,6 +15,7 @@ from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.strength._rails import on_levels
+from ledgerstone.strength.concrete import tensile_growth
 from ledgerstone.strength.plate import PatchLoad
 from ledgerstone.strength.rests import Level
 from ledgerstone.strength.verdict import Verdict
@@ -24,6 +25,7 @@ from validation.test_calibration import on_units
 
 Json = dict[str, Any]
 TODAY: Final = date(2026, 11, 25)
+MATT: Final = {"surface": "as-cast", "sealer": "matt"}
 COLLECT: Final = {"kind": "collect"}
 BEYOND: Final = ("somebody-standing", "somebody-sitting", "somebody-leaning")
 
@@ -166,3 +168,96 @@ def test_a_stronger_rail_is_a_condition_where_the_cabinets_own_would_not_do(
     told = {**rests, "rails": "cabinet"}
     refused = answered(workshop, slab_json(box(2100, 620), opening, rests=told))
     assert stops(refused) == {"cracks-in-place"}
+
+
+# --- age ---------------------------------------------------------------------------------------
+
+
+def test_a_winter_slab_is_judged_by_its_own_days(workshop: Workshop) -> None:
+    """Ready after 14 days at 8 °C: 7.8 days of 20 °C, by hand (EN 1992-1-1 (B.10)).
+
+    β = exp(0.25 (1 - √(28 / 7.8))) = 0.80: somebody standing is trusted with 2.55 MPa, not 3.19.
+    What is used more than that at 28 days is said with the day from which it holds.
+    """
+    hob = cut("rectangle", (560, 490), (1200, 310), label="hob", rim="covered")
+    rests = on_units(600, 300, (600, "hob"), 900, front=20)
+    fitted = {"kind": "fitted", "postcode": "HR9 7XX"}
+    answer = answered(
+        workshop, slab_json(box(2400, 620), hob, finish=MATT, rests=rests), delivery=fitted
+    )
+    assert isinstance(answer, Quote), stops(answer)
+    (young,) = [finding for finding in answer.findings if finding.check == "young-in-place"]
+    assert young.measured["age_days"] == pytest.approx(7.8, abs=0.1)
+    assert tensile_growth(young.measured["age_days"], "N") == pytest.approx(0.80, abs=0.005)
+    assert "Nobody" in young.says
+    assert "2027" in young.says
+
+
+# --- what is moved -----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("delivery", ["collect", "pallet"])
+@pytest.mark.parametrize("x", range(500, 901, 100))
+def test_a_hob_top_of_2400_is_not_refused_for_its_pallet(
+    x: int, delivery: str, workshop: Workshop
+) -> None:
+    """It is turned, carried and packed on edge; it quotes, with the rails that it needs."""
+    hob = cut("rectangle", (560, 490), (x, 310), label="hob", rim="covered", heat=True)
+    left = x - 300
+    right = 2400 - left - 600
+    rests = on_units(left, (600, "hob"), *_units_of(right), front=20)
+    where = COLLECT if delivery == "collect" else {"kind": "pallet", "postcode": "HR9 7XX"}
+    answer = answered(workshop, slab_json(box(2400, 620), hob, rests=rests), delivery=where)
+    assert isinstance(answer, Quote), stops(answer)
+
+
+def _units_of(width: int) -> list[int]:
+    """Units of 600 mm, and one of what is left."""
+    whole, rest = divmod(width, 600)
+    return [600] * whole + ([rest] if rest else [])
+
+
+# --- kitchens ----------------------------------------------------------------------------------
+
+# The twelve commonest kitchens of one straight run, 620 mm deep and 40 mm thick, over units with a
+# front overhang of 20 mm. Common practice, no source.
+HOB_60 = (560, 490)
+HOB_80 = (780, 490)
+SINK_60, SINK_80, SINK_100 = (500, 400), (700, 400), (860, 430)
+KITCHENS: Final[dict[str, tuple[tuple[int | tuple[int, str], ...], dict[int, tuple[int, int]]]]] = {
+    "1.8 m, three units": ((600, 600, 600), {}),
+    "1.8 m, sink 600": ((600, (600, "basin"), 600), {1: SINK_60}),
+    "2 m, sink 800": ((600, (800, "basin"), 600), {1: SINK_80}),
+    "2.2 m, sink 1000": ((600, (1000, "basin"), 600), {1: SINK_100}),
+    "1.8 m, hob 600": ((600, (600, "hob"), 600), {1: HOB_60}),
+    "2.1 m, hob 900": ((600, (900, "hob"), 600), {1: HOB_80}),
+    "2.4 m, hob 600": ((600, 600, (600, "hob"), 600), {2: HOB_60}),
+    "2.4 m, sink 800 and dishwasher gap": ((600, (600, "gap"), (800, "basin"), 400), {2: SINK_80}),
+    "2.4 m, sink 600 and hob 600": (
+        ((600, "basin"), 600, (600, "hob"), 600),
+        {0: SINK_60, 2: HOB_60},
+    ),
+    "2.3 m, sink 800 and hob 900": (
+        ((800, "basin"), 600, (900, "hob")),
+        {0: SINK_80, 2: HOB_80},
+    ),
+    "2 m, one sink 1000 at the end": ((500, 500, (1000, "basin")), {2: SINK_100}),
+    "1.5 m, a 900 drawer unit": ((600, 900), {}),
+}
+
+
+def _kitchen(name: str) -> Json:
+    units, openings = KITCHENS[name]
+    widths = [u if isinstance(u, int) else u[0] for u in units]
+    cutouts = [
+        cut("rectangle", size, (sum(widths[:k]) + widths[k] / 2, 310), rim="covered")
+        for k, size in openings.items()
+    ]
+    return slab_json(box(sum(widths), 620), *cutouts, rests=on_units(*units, front=20))
+
+
+@pytest.mark.parametrize("name", KITCHENS)
+def test_a_common_kitchen_is_quoted(name: str, workshop: Workshop) -> None:
+    """Each is quoted on its cabinets' own rails, or on stronger ones that are named."""
+    answer = answered(workshop, _kitchen(name))
+    assert isinstance(answer, Quote), stops(answer)

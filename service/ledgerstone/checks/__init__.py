@@ -9,6 +9,7 @@ from typing import Generic, Literal, TypeVar
 
 from ledgerstone.checks import (
     access,
+    age,
     carrier,
     edges,
     hands,
@@ -120,6 +121,7 @@ PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     ),
     Check(("no-day-free",), promise.has_a_day),
     Check(("needed-too-soon", "in-time"), promise.in_time),
+    Check(("young-in-place",), age.old_enough_in_place, may_stop=False),
     Check(("too-long-for-pallet", "too-heavy-for-pallet"), carrier.fits_a_pallet),
     Check(("too-much-for-van",), carrier.fits_our_van),
     Check(("beyond-tail-lift",), carrier.tail_lift_takes_it, may_stop=False),
