@@ -21,7 +21,7 @@ from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.concrete import ACCIDENTAL, Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.governing import governing
-from ledgerstone.strength.places import Place, load_places, seats
+from ledgerstone.strength.places import KINDS, Place, load_places, seats
 from ledgerstone.strength.plate import OwnWeight, PatchLoad, Plate, Pressure, Rested
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.tipping import Equilibrium, equilibrium_of, tipping_places, weight_at
@@ -111,7 +111,8 @@ class Lying:
     @property
     def tips_under(self) -> tuple[XY, ...]:
         """Places where a person makes the slab tip, were it loose."""
-        people = [(place.xy, self.newtons(self.sitting_case(place))) for place in self.seats]
+        by_kind = {kind: self.newtons(self.sitting_case(Place((0.0, 0.0), kind))) for kind in KINDS}
+        people = [(place.xy, by_kind[place.kind]) for place in self.seats]
         return tipping_places(self.equilibrium, people)
 
     # --- people -----------------------------------------------------------------------------

@@ -237,10 +237,10 @@ class _Seats:
 
     def new(self, wished: Sequence[Place], before: Sequence[Place | None]) -> list[Place]:
         """Those of some places that lie apart from each other and from those settled before."""
-        taken = [place.xy for place in before if place is not None]
+        taken = np.array([place.xy for place in before if place is not None]).reshape(-1, 2)
         kept: list[Place] = []
         for place in wished:
-            if all(math.dist(place.xy, xy) >= CLOSEST_MM for xy in taken):
+            if (np.hypot(*(taken - place.xy).T) >= CLOSEST_MM).all():
                 kept.append(place)
-                taken.append(place.xy)
+                taken = np.append(taken, [place.xy], axis=0)
         return kept

@@ -38,6 +38,7 @@ EDGE_STEP_MM = 40.0  # places along an edge that are compared by how far they li
 
 
 Kind = Literal["free-corner", "anywhere", "strip"]
+KINDS: tuple[Kind, ...] = ("free-corner", "anywhere", "strip")
 
 
 @dataclass(frozen=True, slots=True)
