@@ -116,11 +116,18 @@ class Letter:
                 }
                 for finding in view.findings
             ],
-            "cautions": [f.says for f in view.sent.findings if f.level == "caution"],
+            "cautions": _other_cautions(view),
             "all_at_once": way_content(view.all_at_once) if view.all_at_once else None,
             "bigger": view.is_bigger,
             "why_not": view.why_not or "",
         }
+
+
+def _other_cautions(view: SentBackView) -> list[str]:
+    """Cautions of a send-back but for those that are said under what they follow from."""
+    said = {says for finding in view.findings for says in finding.following}
+    cautions = [f.says for f in view.sent.findings if f.level == "caution"]
+    return [says for says in cautions if says not in said]
 
 
 def slabs_content(order: Order, shapes: Sequence[Shape], pictures: Sequence[str]) -> list[Content]:
