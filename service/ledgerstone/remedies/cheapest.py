@@ -12,7 +12,8 @@ from ledgerstone.checks.strength import CRACKS, still_cracks
 from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
-from ledgerstone.remedies.option import WITHIN, Option
+from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.policy import NOTHING, SIZES_WITHIN, Weight, added
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 
@@ -90,12 +91,12 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
     nothing stops is the least one found.
     """
     ticket = count()
-    queue: list[tuple[float, int, State]] = [(0.0, next(ticket), start)]
+    queue: list[tuple[Weight, int, State]] = [(NOTHING, next(ticket), start)]
     seen: set[str] = set()
     while queue and len(seen) < MOST_STATES:
-        cost, _, state = heapq.heappop(queue)
+        weighs, _, state = heapq.heappop(queue)
         at, known = tried.facts_with(state), state.key
-        if known in seen or (most_share <= WITHIN and not keeps(state)):
+        if known in seen or (most_share <= SIZES_WITHIN and not keeps(state)):
             continue
         seen.add(known)
         if not tried.budget.spends(LAYING_OUT + sum(map(plan_units, at.order.slabs))):
@@ -108,7 +109,7 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
         for option in _options(tried, stop, at_last, state, most_share):
             then = tried.then(state, option)
             if then is not None:
-                heapq.heappush(queue, (cost + option.cost, next(ticket), then))
+                heapq.heappush(queue, (added(weighs, option.weight), next(ticket), then))
     return None
 
 
@@ -134,7 +135,7 @@ def _options(
     if stage_of(stop) == "shape":
         yield from every
         return
-    best = float("inf")
+    best: Weight | None = None
 
     def settles(option: Option) -> bool:
         then = tried.then(state, option)
@@ -144,7 +145,7 @@ def _options(
         return outcome is not None and stop.id not in outcome.stops
 
     for rungs in ladders(every):
-        if rungs[0].cost >= best:
+        if best is not None and rungs[0].weight >= best:
             return
         rung = least(rungs, settles)
         if rung is None:
@@ -153,7 +154,7 @@ def _options(
         then = tried.then(state, rung)
         outcome = tried.outcome(then) if then is not None else None
         if outcome is not None and not outcome.stops:
-            best = min(best, rung.cost)
+            best = rung.weight if best is None else min(best, rung.weight)
         yield rung
 
 

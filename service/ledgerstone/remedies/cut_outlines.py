@@ -70,7 +70,8 @@ def clipped(plan: Plan, axis: Axis, span: tuple[float, float]) -> tuple[XY, ...]
     if not isinstance(inside, Polygon) or inside.is_empty or inside.interiors:
         return None
     ring = [(float(x), float(y)) for x, y in inside.exterior.coords[:-1]]
-    return _without_straight(ring if inside.exterior.is_ccw else ring[::-1])
+    tidy = _without_straight(ring if inside.exterior.is_ccw else ring[::-1])
+    return tidy if len(tidy) >= len(CORNERS) else None
 
 
 def _without_straight(ring: Sequence[XY]) -> tuple[XY, ...]:

@@ -24,7 +24,7 @@ from ledgerstone.remedies.cut_outlines import (
 from ledgerstone.remedies.cut_rests import Place, cut_rests
 
 GAP_MM = 2.0  # a filled joint; common practice, no source
-_MIDDLE_MM = 4.0  # a joint so near to an opening's middle runs through it
+_MIDDLE_MM = 6.0  # a joint so near to an opening's middle runs through it
 _LONGEST_LABEL = 120
 _FINE_MM = 0.1
 _NAMES: Mapping[Axis, tuple[str, str]] = {"x": ("left", "right"), "y": ("front", "back")}
@@ -32,11 +32,15 @@ _NAMES: Mapping[Axis, tuple[str, str]] = {"x": ("left", "right"), "y": ("front",
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """Which slab is cut, across which axis, and where in its finished plan the first piece ends."""
+    """Which slab is cut, across which axis, and where in its finished plan the first piece ends.
+
+    ``through`` is the opening that the joint runs through, if any; others go with their middle.
+    """
 
     slab: int
     axis: Axis
     at_mm: float
+    through: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,8 +86,8 @@ def apart(slab: Slab, cut: Cut, fitting_gap_mm: float) -> tuple[Part, Part, Leng
     rest = slab.thickness.like(whole - cut.at_mm - GAP_MM).mm
     if rest <= 0.0:
         return None
-    one = _part(plan, cut.axis, (0.0, cut.at_mm), second=False)
-    other = _part(plan, cut.axis, (whole - rest, whole), second=True)
+    one = _part(plan, cut, (0.0, cut.at_mm), second=False)
+    other = _part(plan, cut, (whole - rest, whole), second=True)
     if one is None or other is None or not _is_all(slab, one, other):
         return None
     return one, other, slab.thickness.like(whole - rest - cut.at_mm, to_mm=_FINE_MM)
@@ -99,8 +103,9 @@ def _is_all(slab: Slab, one: Part, other: Part) -> bool:
     )
 
 
-def _part(plan: Plan, axis: Axis, span: tuple[float, float], *, second: bool) -> Part | None:
-    slab, ring = plan.slab, clipped(plan, axis, span)
+def _part(plan: Plan, cut: Cut, span: tuple[float, float], *, second: bool) -> Part | None:
+    slab, axis = plan.slab, cut.axis
+    ring = clipped(plan, axis, span)
     outline = outline_of(plan, ring) if ring is not None else None
     if ring is None or outline is None:
         return None
@@ -110,7 +115,7 @@ def _part(plan: Plan, axis: Axis, span: tuple[float, float], *, second: bool) ->
     if joint is None:
         return None
     place = Place(axis, span, second, plan.size_mm, sides, joint)
-    carried, openings = cut_rests(slab.rests, place), _openings(slab, place, at_mm)
+    carried, openings = cut_rests(slab.rests, place), _openings(slab, place, at_mm, cut.through)
     if carried is None or openings is None:
         return None
     reliefs = [k for k, relief in enumerate(slab.reliefs) if _holds(place, _extent(relief, axis))]
@@ -133,10 +138,11 @@ def _part(plan: Plan, axis: Axis, span: tuple[float, float], *, second: bool) ->
     )
 
 
-def _openings(slab: Slab, place: Place, at_mm: XY) -> dict[int, Cutout] | None:
+def _openings(slab: Slab, place: Place, at_mm: XY, through: int | None) -> dict[int, Cutout] | None:
     """The cut-outs of one piece in its own plan; None where the joint cannot run through one."""
     found: dict[int, Cutout] = {}
     k = 0 if place.axis == "x" else 1
+    middle = place.joint_mm + (-GAP_MM / 2 if place.second else GAP_MM / 2)
     for index, cutout in enumerate(slab.cutouts):
         bounds = kind_of(cutout).placed(cutout, 0.0)[0].bounds
         low, high = bounds[k], bounds[k + 2]
@@ -145,11 +151,11 @@ def _openings(slab: Slab, place: Place, at_mm: XY) -> dict[int, Cutout] | None:
             centre=_seen(cutout.centre, at_mm) if cutout.centre is not None else None,
             points=tuple(_seen(point, at_mm) for point in cutout.points),
         )
-        if low < place.joint_mm < high:
+        if index == through:
             if cutout.open_to is not None or abs((low + high) / 2 - place.joint_mm) > _MIDDLE_MM:
                 return None
             found[index] = replace(own, open_to=place.joint)
-        elif ((low + high) / 2 > place.joint_mm) == place.second:
+        elif ((low + high) / 2 > middle) == place.second:
             if cutout.open_to is not None and cutout.open_to not in place.sides:
                 return None
             side = place.sides[cutout.open_to][0] if cutout.open_to is not None else None

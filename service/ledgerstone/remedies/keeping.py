@@ -1,35 +1,59 @@
-"""Whether what was asked for is kept: every opening, and every size within a share."""
+"""Whether what was asked for is kept: every opening as it is, and every size that is fixed."""
 
 from __future__ import annotations
 
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.order import LShape, Outline, Round
+from ledgerstone.order import Cutout, LShape, Outline, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
-from ledgerstone.remedies.option import WITHIN
-from ledgerstone.remedies.state import State
+from ledgerstone.outline import finished_size_mm
+from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.state import Piece, State
 
-_EXACTLY_MM = 1e-6
+_EXACTLY_MM = 0.01
 
 
 def keeps(state: State) -> bool:
-    """Whether every cut-out is kept, and each size in plan within a tenth."""
+    """Whether a state keeps every opening and every size, within what a fix may change."""
     for i, sent in enumerate(state.sent.slabs):
         pieces = state.of_slab(i)
         if {k for piece, _ in pieces for k in piece.cutouts} != {*range(len(sent.cutouts))}:
             return False
-        for piece, slab in pieces:
-            sizes = [(_outline_sizes(piece.was.outline), _outline_sizes(slab.outline))]
-            sizes += [
-                (cutout_size_mm(sent.cutouts[k]), cutout_size_mm(cutout))
-                for k, cutout in zip(piece.cutouts, slab.cutouts, strict=True)
-            ]
-            if piece.plain or any(len(old) != len(new) or _far(old, new) for old, new in sizes):
-                return False
+        if {k for piece, _ in pieces for k in piece.reliefs} != {*range(len(sent.reliefs))}:
+            return False
+        if not all(_keeps_piece(sent, piece, slab) for piece, slab in pieces):
+            return False
     return True
 
 
-def _far(old: tuple[float, ...], new: tuple[float, ...]) -> bool:
-    return any(abs(n - o) > WITHIN * o + _EXACTLY_MM for o, n in zip(old, new, strict=True))
+def _keeps_piece(sent: Slab, piece: Piece, slab: Slab) -> bool:
+    if piece.plain or not _keeps_size(sent, piece, slab):
+        return False
+    pairs = zip(piece.cutouts, slab.cutouts, strict=True)
+    return all(_keeps_opening(sent.cutouts[k], cutout, piece, k) for k, cutout in pairs)
+
+
+def _keeps_size(sent: Slab, piece: Piece, slab: Slab) -> bool:
+    """Whether a slab or a piece has its size: pieces fill what was cut, to the millimetre."""
+    fixed = piece.cut or has_its_room(sent)
+    share = 0.0 if fixed else SIZES_WITHIN
+    old, new = _outline_sizes(piece.was.outline), _outline_sizes(slab.outline)
+    cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
+    return _near(old, new, share) and (not fixed or _near(cast[0], cast[1], 0.0))
+
+
+def _keeps_opening(was: Cutout, now: Cutout, piece: Piece, k: int) -> bool:
+    share = 0.0 if has_its_size(was) else SIZES_WITHIN
+    if now.turn_degrees != was.turn_degrees:
+        return False
+    if not piece.cut and now.open_to != was.open_to and k not in piece.halved:
+        return False
+    return _near(cutout_size_mm(was), cutout_size_mm(now), share)
+
+
+def _near(old: tuple[float, ...], new: tuple[float, ...], share: float) -> bool:
+    if len(old) != len(new):
+        return False
+    return all(abs(n - o) <= share * o + _EXACTLY_MM for o, n in zip(old, new, strict=True))
 
 
 def _outline_sizes(outline: Outline) -> tuple[float, ...]:

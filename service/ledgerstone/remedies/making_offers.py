@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from dataclasses import replace
 
 from ledgerstone.checks import Facts, Finding
 from ledgerstone.checks.thickness import GRAINS
 from ledgerstone.order import Order, Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
-from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option, named, weighed
+from ledgerstone.remedies.option import ROUND_TO_MM, Option, named
+from ledgerstone.remedies.policy import SIZES_WITHIN
 from ledgerstone.remedies.promise_offers import other_delivery
 from ledgerstone.shape import Shape
 from ledgerstone.surfaces import SURFACES
@@ -111,10 +113,11 @@ def relief_within(
             changes.append(
                 Change((*base, "at", name), old.like(old.mm + by, "up" if way > 0 else "down"))
             )
-    if changes:
-        yield Option("relief-in", tuple(changes), 1.0 + 20 * share)
+    if changes and share <= most_share:
+        effect = "relief-smaller" if share else "relief-in"
+        yield Option(effect, tuple(changes), 1.0 + 20 * share)
     yield from _relief_centred(relief, base, shape, k)
-    if most_share > WITHIN:
+    if most_share > SIZES_WITHIN:
         yield Option("relief-out", (Change(base, None),), 8.0)
 
 
@@ -140,27 +143,4 @@ def carried_by_others(
     Offered after what makes it pass, for it only turns a stop into a caution.
     """
     for option in other_delivery(finding, order, facts, most_share):
-        yield weighed(option, 6.0)
-
-
-def cutout_inside_unit(
-    finding: Finding, order: Order, _facts: Facts, _most: float
-) -> Iterable[Option]:
-    """Move an opening along until it lies between its unit's sides."""
-    i = finding.slab
-    if i is None:
-        return
-    k = next(map(int, named(finding, "cutouts")))
-    centre = order.slabs[i].cutouts[k].centre
-    (x0, x1), (left, right) = (
-        (numbers["left_mm"], numbers["right_mm"]) for numbers in (finding.measured, finding.limit)
-    )
-    if centre is None or x1 - x0 > right - left:
-        return
-    old = centre.x
-    for to_mm in (ROUND_TO_MM, 1.0):
-        new = old.like(old.mm + left - x0, "up", to_mm=to_mm)
-        if x1 > right:
-            new = old.like(old.mm + right - x1, "down", to_mm=to_mm)
-        cost = 1.0 + abs(new.mm - old.mm) / 100 + (0.1 if to_mm < ROUND_TO_MM else 0.0)
-        yield Option("into-unit", (Change(("slabs", i, "cutouts", k, "centre", "x"), new),), cost)
+        yield replace(option, effect="left-at-door", cost=option.cost + 50.0)

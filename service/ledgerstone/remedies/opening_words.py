@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from ledgerstone.checks.finding import cutout_words, side_words
 from ledgerstone.cutouts import cutout_size_mm
@@ -11,9 +11,7 @@ from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.state import Piece
-
-SEEN_MM = 0.05
-_WAYS = (("to the left", "to the right"), ("towards the front", "towards the back"))
+from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,22 +42,6 @@ def opening_sentences(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Itera
         yield from _other(here[k], cutout_words(sent, k))
 
 
-def moves_sentence(moves: Sequence[tuple[str, str]]) -> Iterator[str]:
-    """Say all movements in one sentence, what moves alike together."""
-    by_step: dict[str, list[str]] = {}
-    for name, step in moves:
-        if step:
-            by_step.setdefault(step, []).append(name)
-    told = [f"{listed_all(names)} {step}" for step, names in by_step.items()]
-    if told:
-        yield f"Move {'; '.join(told)}."
-
-
-def listed_all(names: Sequence[str]) -> str:
-    """Name every one of several things."""
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
-
-
 def _steps(one: _Now) -> str:
     if one.was.centre is not None and one.now.centre is not None:
         return step_words(one.was.centre, one.now.centre, one.piece.at_mm)
@@ -72,16 +54,6 @@ def _steps(one: _Now) -> str:
 
 def _place(like: Point, at_mm: XY) -> Point:
     return Point(like.x.in_unit(at_mm[0]), like.y.in_unit(at_mm[1]))
-
-
-def step_words(was: Point, now: Point, from_mm: XY) -> str:
-    """Say how far and which way a place moved; the new one is told from a corner of its own."""
-    steps = []
-    for k, (old, new) in enumerate(((was.x, now.x), (was.y, now.y))):
-        by = new.exact_mm - old.exact_mm + old.in_unit(from_mm[k]).exact_mm
-        if abs(by) >= SEEN_MM:
-            steps.append(f"{replace(old.in_unit(0.0), exact_mm=abs(by))} {_WAYS[k][by > 0]}")
-    return " and ".join(steps)
 
 
 def _middle(points: Sequence[Point]) -> XY:

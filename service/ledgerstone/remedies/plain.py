@@ -11,7 +11,7 @@ from ledgerstone.checks.shade import dose_within_limit, matching_offered
 from ledgerstone.order import Finish, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.option import ROUND_TO_MM, WITHIN, Option
+from ledgerstone.remedies.option import ROUND_TO_MM, Option
 from ledgerstone.stages import plan
 from ledgerstone.workshop.records import Workshop
 
@@ -19,9 +19,9 @@ _SHARES = (1.0, 0.7, 0.45)
 _USUAL_MM = 40.0
 
 
-def plain_slab(finding: Finding, order: Order, facts: Facts, most_share: float) -> Iterable[Option]:
+def plain_slab(finding: Finding, order: Order, facts: Facts) -> Iterable[Option]:
     """Plain slabs of about the size that was asked for, the nearest first."""
-    if finding.slab is None or most_share <= WITHIN:
+    if finding.slab is None:
         return
     i, slab, workshop = finding.slab, order.slabs[finding.slab], facts.workshop
     x0, y0, x1, y1 = facts.shapes[i].outline.bounds

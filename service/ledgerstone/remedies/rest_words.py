@@ -6,7 +6,9 @@ from collections.abc import Iterator
 
 from ledgerstone.checks.finding import side_words
 from ledgerstone.order import Rests
+from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
 
+_FOUR = 4
 _CARRIED = {
     "frame": "Carry {name} on a frame under its sides.",
     "full": "Bed {name} all over on a solid base.",
@@ -18,6 +20,9 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
     """Say what changed about the rests of a slab of that name."""
     if now is None:
         return
+    if was is not None and was.kind in ("units", "frame") and now.kind == "full":
+        yield f"Lay a solid board under {name}, and bed it on that all over."
+        return
     if was is None or was.kind != now.kind:
         yield _CARRIED.get(now.kind, "Change what {name} rests on.").format(name=name)
         return
@@ -26,15 +31,26 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
             yield f"Let {side_words(side)} overhang {overhang} instead of {was.overhang[side]}."
     if now.fixed and not was.fixed:
         yield f"Have {name} fixed down to its rests."
+    gained = [side_words(side) for side in now.sides if side not in was.sides]
+    if gained and was.kind == "frame":
+        yield f"Carry {name} on its frame at {listed_all(gained)} too."
     if was.at != now.at:
         yield _legs(was, now, name)
 
 
 def _legs(was: Rests, now: Rests, name: str) -> str:
+    """Say where legs go: one by one, or all of them alike."""
     if was.at == now.at[: len(was.at)]:
         return f"Stand {name} on two more legs, halfway along its front and its back."
-    moved = [k for k, leg in enumerate(now.at) if leg not in was.at]
-    if len(was.at) == len(now.at) and len(moved) == 1:
-        to = now.at[moved[0]]
-        return f"Move leg {moved[0] + 1} to {to.x} from the left and {to.y} from the front."
-    return f"Carry {name} on legs nearer to its corners."
+    steps = [
+        (k + 1, step_words(old, new, (0.0, 0.0)))
+        for k, (old, new) in enumerate(zip(was.at, now.at, strict=False))
+    ]
+    if len({step for _, step in steps}) == 1:
+        return f"Move the legs of {name} {steps[0][1]}."
+    xs, ys = ({getattr(leg, axis): None for leg in now.at} for axis in ("x", "y"))
+    if len(now.at) == len(xs) * len(ys) == _FOUR:
+        left, front = (" and ".join(map(str, sorted(each))) for each in (xs, ys))
+        return f"Stand the legs of {name} {left} from its left, and {front} from its front."
+    of_it = f" of {name}" if name != "the slab" else ""
+    return " ".join(moves_sentence([(f"leg {k}{of_it}", step) for k, step in steps]))

@@ -17,16 +17,14 @@ from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.cheapest import LAYING_OUT, Tried, cheapest, ladders, least
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
-from ledgerstone.remedies.option import WITHIN, Option
-from ledgerstone.remedies.split import IN_TWO
+from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.policy import FAR, SIZES_WITHIN
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.words import say
 
-FAR = 0.6
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
-MOST_THINGS = 2
 FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
@@ -66,7 +64,7 @@ class Found:
     remedies
         By finding id, up to three each.
     fix_all
-        Keeps every cut-out and each size within a tenth.
+        Keeps every opening and, within a twentieth, each size that nothing fixes.
     nearest_makeable
         A bigger change, only where there is no ``fix_all``.
     why_not
@@ -88,7 +86,7 @@ def find(
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(order, facts, findings, trial, budget)
     plain = PLAIN_SLAB * len(order.slabs)
-    fix = search.contained_fix(WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
+    fix = search.contained_fix(SIZES_WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
     budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
     search.whole.full = FULL_FOR_REMEDIES
     remedies = {
@@ -156,13 +154,13 @@ class _Search:
             mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
             if mended is None:
                 return None
-            self._mended[i] = mended  # what does within a tenth does where more is allowed
+            self._mended[i] = mended  # what does here does where more is allowed
             state = state.with_slab(i, mended)
         self.budget.keep(kept)
         if len(state.order.slabs) > MOST_SLABS:
             return None
         starts = [state.without_loose_joins()]
-        if most_share > WITHIN:
+        if most_share > SIZES_WITHIN:
             starts.append(starts[0].after((Change(("delivery", "kind"), "collect"),)))
         return next(filter(None, (self._whole(one, most_share) for one in starts)), None)
 
@@ -187,7 +185,7 @@ class _Search:
         tried = self._alone.setdefault(i, Tried(trial, facts, self.budget, "alone"))
         tried.full = FULL_FOR_A_SLAB
         begin = start(alone)
-        if most_share <= WITHIN:
+        if most_share <= SIZES_WITHIN:
             return cheapest(tried, begin, most_share)
         self.budget.kept += PLAIN_SLAB / 2
         found = cheapest(tried, begin, most_share)
@@ -215,20 +213,19 @@ class _Search:
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
         shown: list[frozenset[str]] = []
+        names: set[str] = set()
         slab = 0 if finding.slab is None else finding.slab
         if not self.budget.spends(LAYING_OUT + LOOKS * plan_units(self.order.slabs[slab])):
             return
         for rungs in ladders(options(finding, self.order, self.facts)):
+            if rungs[0].name in names:
+                continue
             rung = least(rungs, self._settles(finding))
             state = self.whole.then(self.start, rung) if rung is not None else None
             outcome = self.whole.outcome(state) if state is not None else None
-            if (
-                rung is None
-                or state is None
-                or outcome is None
-                or _shown_already(rung, state, shown)
-            ):
+            if rung is None or state is None or outcome is None or _held(state, shown):
                 continue
+            names.add(rung.name)
             shown.append(frozenset(map(repr, state.changes())))
             settled = tuple(stop.id for stop in self.stops if stop.id not in outcome.stops)
             yield Remedy(" ".join(say(state)), state, settled, outcome.price)
@@ -252,10 +249,7 @@ class _Search:
         return good
 
 
-def _shown_already(rung: Option, state: State, shown: list[frozenset[str]]) -> bool:
-    """Whether a change holds one that was shown, or changes much where something simpler did."""
+def _held(state: State, shown: list[frozenset[str]]) -> bool:
+    """Whether a change holds one that was shown."""
     parts = frozenset(map(repr, state.changes()))
-    if any(parts >= other for other in shown):
-        return True
-    things = {change.path[:4] for change in state.changes()}
-    return bool(shown) and rung.effect != IN_TWO and len(things) > MOST_THINGS
+    return any(parts >= other for other in shown)

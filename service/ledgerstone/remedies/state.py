@@ -28,7 +28,7 @@ class Piece:
     of
         Its slab in the order as sent.
     was
-        What it would be if that slab had been cut, and nothing else.
+        What it would be if that slab had been cut, and nothing else; without its openings.
     at_mm
         Its front-left corner in that slab's plan.
     cutouts, reliefs
@@ -82,7 +82,8 @@ class State:
         """Return the state after a slab is cut in two; None where it can't be told."""
         slab, piece = self.order.slabs[cut.slab], self.pieces[cut.slab]
         parts = apart(slab, cut, fitting_gap_mm)
-        was = apart(piece.was, cut, fitting_gap_mm) if parts is not None else None
+        plain = replace(cut, through=None)
+        was = apart(piece.was, plain, fitting_gap_mm) if parts is not None else None
         if parts is None or was is None or len(self.order.slabs) >= MOST_SLABS:
             return None
         pieces = tuple(
@@ -168,7 +169,7 @@ def start(order: Order) -> State:
         order,
         order,
         tuple(
-            Piece(i, slab, tuple(range(len(slab.cutouts))), tuple(range(len(slab.reliefs))))
+            Piece(i, bare(slab), tuple(range(len(slab.cutouts))), tuple(range(len(slab.reliefs))))
             for i, slab in enumerate(order.slabs)
         ),
         tuple(range(len(order.joins))),

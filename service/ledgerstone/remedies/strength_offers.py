@@ -2,53 +2,68 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
+import math
+from collections.abc import Iterable, Iterator
 
 from shapely.geometry import Point as PlanePoint
 from shapely.geometry import shape as geometry
 
 from ledgerstone import plane
 from ledgerstone.checks import Facts, Finding
-from ledgerstone.order import Order, Point, Rests, Slab
-from ledgerstone.outline import side_names
+from ledgerstone.order import Order, Point, Rests, Round, Slab
+from ledgerstone.outline import XY, side_names
 from ledgerstone.remedies.change import Change, Path
-from ledgerstone.remedies.option import Option, resized_cutout, resized_outline
+from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
+from ledgerstone.remedies.place_offers import stepped
+from ledgerstone.remedies.policy import has_its_size
+from ledgerstone.remedies.strength_helps import helps
 from ledgerstone.shape import Shape
 
 _FRAME_MM = 40.0
 _BESIDE_MM = 250.0
 _MUCH = 0.3
-_BATCHES = 1.2  # the last batch is seldom a full one
-_CLOSE = 1.02  # what a finding writes is rounded
-_LEG_IN_MM = 60.0
+_LEG_IN_MM = 80.0
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
+_LEG_SHARES = (_BEST_LEG_SHARE, 0.1)
+_RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
+_MOST_LEGS = 18
+_HANGS_MM = 100.0  # what hangs over further is not bedded
+_SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 
 
 def smaller_openings(
     finding: Finding, order: Order, facts: Facts, most_share: float
 ) -> Iterable[Option]:
-    """Make the opening beside which it cracks a little smaller."""
+    """Make the opening beside which it cracks a little smaller, unless it has its own size."""
     if finding.slab is None:
         return
     i = finding.slab
     for k in _beside(finding, facts.shapes[i]):
-        for share in _shares(most_share):
-            if not helps(finding, _less_slender(facts.shapes[i], k, share)):
+        cutout = order.slabs[i].cutouts[k]
+        for share in _SHARES:
+            wider = _less_slender(facts.shapes[i], k, share)
+            if has_its_size(cutout) or share > most_share + 1e-9 or not helps(finding, wider):
                 continue
-            cutout = order.slabs[i].cutouts[k]
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
             yield Option("smaller-opening", changes, 2.0 + 50 * share)
 
 
-def lightens(finding: Finding, scale: float) -> bool:
-    """Whether a slab of so much less concrete may settle what it weighs, or takes to pour."""
-    if finding.check == "pour-too-slow":
-        hours, most = finding.measured["open_hours"], finding.limit["open_hours"]
-        return bool(hours * scale <= most * _BATCHES)
-    if any(key.endswith("_kg") for key in finding.limit):
-        return scale < 1.0
-    return True
+def centred(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Move the opening beside which it cracks to where the strips in front and behind are alike."""
+    if finding.slab is None:
+        return
+    i, shape = finding.slab, facts.shapes[finding.slab]
+    for k in _beside(finding, shape):
+        cutout, polygon = order.slabs[i].cutouts[k], shape.openings[k].polygon
+        x0, y0, x1, y1 = shape.outline.bounds
+        a0, b0, a1, b1 = polygon.bounds
+        by = (y0 + y1 - b0 - b1) / 2 if x1 - x0 >= y1 - y0 else (x0 + x1 - a0 - a1) / 2
+        axis = "y" if x1 - x0 >= y1 - y0 else "x"
+        by = math.copysign(ROUND_TO_MM * (abs(by) // ROUND_TO_MM), by)
+        if cutout.centre is not None and cutout.open_to is None and by:
+            path = ("slabs", i, "cutouts", k, "centre", axis)
+            place = stepped(getattr(cutout.centre, axis), by)
+            yield Option("move", (Change(path, place),), 1.0 + abs(by) / 100)
 
 
 def _less_slender(shape: Shape, k: int, share: float) -> float:
@@ -76,72 +91,25 @@ def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
         yield index
 
 
-def smaller_slab(
-    finding: Finding, order: Order, facts: Facts, most_share: float
-) -> Iterable[Option]:
-    """Make the slab a little shorter, or a little less deep."""
-    if finding.slab is None:
-        return
-    i, slab = finding.slab, order.slabs[finding.slab]
-    longest = facts.shapes[i].length_mm >= facts.shapes[i].width_mm
-    for share in _shares(most_share):
-        if helps(finding, 1 - share) and lightens(finding, 1 - share):
-            scales = [(1 - share, 1.0), (1.0, 1 - share)]
-            for scale in scales if longest else scales[::-1]:
-                yield Option("smaller-slab", resized_outline(i, slab, scale), 2.0 + 25 * share)
-
-
-def short_enough(
-    finding: Finding, order: Order, facts: Facts, most_share: float
-) -> Iterable[Option]:
-    """Make the slab just as short as passes, where that is not far from what was asked for."""
-    long, most = (numbers.get("length_mm") for numbers in (finding.measured, finding.limit))
-    if finding.slab is None or not isinstance(long, float) or not isinstance(most, float):
-        return
-    share = 1.0 - most / long
-    if 0.0 < share <= most_share:
-        shape, scale = facts.shapes[finding.slab], most / long
-        axes = (scale, 1.0) if shape.length_mm >= shape.width_mm else (1.0, scale)
-        changes = resized_outline(finding.slab, order.slabs[finding.slab], axes)
-        yield Option("short-enough", changes, 1.0 + 20 * share)
-
-
-def helps(finding: Finding, scale: float) -> bool:
-    """Whether a crack may be avoided by a span, or by one over a thickness, so much smaller.
-
-    Stress goes down by the square at the very most (a strip under its own weight, of one
-    thickness); what that does not settle need not be tried.
-    """
-    stress, limit = finding.measured.get("stress_mpa"), finding.limit.get("stress_mpa")
-    if not isinstance(stress, float) or not isinstance(limit, float):
-        return True
-    return stress * scale**2 <= limit * _CLOSE
-
-
-def _shares(most_share: float) -> tuple[float, ...]:
-    return tuple(share for share in (0.05, 0.1, 0.25, 0.4, 0.6) if share <= most_share + 1e-9)
-
-
 def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
     """Shorten an overhang, place legs better, add one, or carry the slab on more."""
-    if finding.slab is None or order.slabs[finding.slab].rests is None:
+    if finding.slab is None:
         return
-    i = finding.slab
-    slab, shape = order.slabs[i], facts.shapes[i]
-    rests = slab.rests
-    base: Path = ("slabs", i, "rests")
+    slab, shape = order.slabs[finding.slab], facts.shapes[finding.slab]
+    rests, base = slab.rests, ("slabs", finding.slab, "rests")
     if rests is None:
         return
-    yield from _shorter_overhangs(finding, rests, base)
+    yield from _shorter_overhangs(finding, slab, base)
     if rests.kind == "legs":
-        yield from _legs(finding, rests, shape, base)
+        yield from _legs(finding, slab, shape, base)
     yield from _more_rests(slab, shape, base)
 
 
-def _shorter_overhangs(finding: Finding, rests: Rests, base: Path) -> Iterable[Option]:
-    for side, overhang in rests.overhang.items():
+def _shorter_overhangs(finding: Finding, slab: Slab, base: Path) -> Iterator[Option]:
+    """Overhangs that a slab of its own size may have less of: its units then come further out."""
+    for side, overhang in slab.rests.overhang.items() if slab.rests is not None else ():
         for share in (0.9, 0.75, 0.6, 0.5, 0.35, 0.2):
-            if not helps(finding, share):
+            if slab.size_from == "over-units" or not helps(finding, share):
                 continue
             new = overhang.like(overhang.mm * share, "down", to_mm=10)
             if 0.0 < new.mm < overhang.mm:
@@ -149,26 +117,60 @@ def _shorter_overhangs(finding: Finding, rests: Rests, base: Path) -> Iterable[O
                 yield Option("overhang", (change,), 2.0 + 8 * (1 - share))
 
 
-def _legs(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterable[Option]:
-    """Legs at the best places; one more where it is worst; the one under nothing moved."""
-    x0, y0, x1, y1 = shape.outline.bounds
-    say = rests.at[0].x
-    for share in (_BEST_LEG_SHARE, 0.1):
-        xs = (x0 + share * (x1 - x0), x1 - share * (x1 - x0))
-        deep = min(_LEG_IN_MM + 20, 0.25 * (y1 - y0))
-        ys = (y0 + deep, y1 - deep)
-        at = tuple(Point(say.like(x, to_mm=5), say.like(y, to_mm=5)) for y in ys for x in xs)
-        yield Option("legs", (Change(base, replace(rests, at=at)),), 4.0)
-    middle = tuple(
-        Point(say.like((x0 + x1) / 2, to_mm=5), say.like(y, to_mm=5)) for y in (ys[0], ys[1])
-    )
-    if len(rests.at) <= 18:
-        more = Change(base, replace(rests, at=(*rests.at, *middle)))
-        yield Option("more-legs", (more,), 5.0)
+def _legs(finding: Finding, slab: Slab, shape: Shape, base: Path) -> Iterator[Option]:
+    """The leg under nothing moved; all of them to the middle, or to the best places; two more."""
+    rests = slab.rests
+    if rests is None:
+        return
     yield from _moved_leg(finding, rests, shape, base)
+    for k, (cost, places) in enumerate(_places(slab, rests, shape)):
+        say = rests.at[0]
+        at = tuple(
+            Point(say.x.like(x, to_mm=ROUND_TO_MM), say.y.like(y, to_mm=ROUND_TO_MM))
+            for x, y in places
+        )
+        if at != rests.at:
+            yield Option(f"legs-{k}", (Change((*base, "at"), at),), cost)
+    if len(rests.at) <= _MOST_LEGS and not isinstance(slab.outline, Round):
+        x0, _, x1, _ = shape.outline.bounds
+        ys = sorted(leg.y.mm for leg in rests.at)
+        x = rests.at[0].x.like((x0 + x1) / 2, to_mm=ROUND_TO_MM)
+        more = tuple(Point(x, rests.at[0].y.like(y, to_mm=ROUND_TO_MM)) for y in (ys[0], ys[-1]))
+        if not set(more) & set(rests.at):
+            yield Option("more-legs", (Change((*base, "at"), (*rests.at, *more)),), 5.0)
 
 
-def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterable[Option]:
+def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, list[XY]]]:
+    """Places for the same legs: as they stand, about the middle; then the best ones."""
+    legs = [(leg.x.mm, leg.y.mm) for leg in rests.at]
+    count = len(legs)
+    middle = (sum(x for x, _ in legs) / count, sum(y for _, y in legs) / count)
+    x0, y0, x1, y1 = shape.outline.bounds
+    centre = (shape.outline.centroid.x, shape.outline.centroid.y)
+    by = (centre[0] - middle[0], centre[1] - middle[1])
+    if max(abs(by[0]), abs(by[1])) > ROUND_TO_MM / 2:
+        yield 1.0, [(x + by[0], y + by[1]) for x, y in legs]
+    if isinstance(slab.outline, Round):
+        for cost, share in zip((2.0, 2.5), _RIM_SHARES, strict=True):
+            radius = share * shape.length_mm / 2
+            angles = [math.atan2(y - middle[1], x - middle[0]) for x, y in legs]
+            yield (
+                cost,
+                [
+                    (centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
+                    for a in angles
+                ],
+            )
+    elif count == 4:
+        deep = min(_LEG_IN_MM, 0.25 * (y1 - y0))
+        for cost, share in zip((3.0, 3.5), _LEG_SHARES, strict=True):
+            xs = (x0 + share * (x1 - x0), x1 - share * (x1 - x0))
+            corners = [(x, y) for y in (y0 + deep, y1 - deep) for x in xs]
+            order = [min(corners, key=lambda c: math.dist(c, leg)) for leg in legs]
+            yield cost, order if len(set(order)) == count else corners
+
+
+def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterator[Option]:
     """The leg that stands under nothing, moved to the nearest concrete with room for its pad."""
     if finding.check != "rest-under-nothing" or "/at/" not in finding.at[0]:
         return
@@ -180,14 +182,22 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
         place = Point(leg.x.like(near.x, to_mm=5), leg.y.like(near.y, to_mm=5))
         at = (*rests.at[:k], place, *rests.at[k + 1 :])
-        yield Option("move-leg", (Change(base, replace(rests, at=at)),), 1.0)
+        yield Option("move-leg", (Change((*base, "at"), at),), 0.5)
 
 
-def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterable[Option]:
-    """A frame under every side, or a bed all over."""
-    say = slab.thickness
-    sides = side_names(slab.outline)
-    frame = Rests("frame", sides=sides, width=say.like(_FRAME_MM))
-    if plane.buffer(shape.outline, -_FRAME_MM).is_empty is False:
-        yield Option("frame", (Change(base, frame),), 7.0)
-    yield Option("bed", (Change(base, Rests("full")),), 12.0)
+def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterator[Option]:
+    """A frame under every side, or a bed all over: on a board, where there are units or a frame.
+
+    A slab over units keeps what carries it, for its size comes from there.
+    """
+    rests, say = slab.rests, slab.thickness
+    if rests is None or slab.size_from == "over-units":
+        return
+    frame = Rests("frame", sides=side_names(slab.outline), width=say.like(_FRAME_MM))
+    if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests:
+        on_units = rests.kind == "units"
+        yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), 7.0)
+    hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
+    on_board = rests.kind in ("units", "frame") and not hangs
+    bed = (Change(base, Rests("full", fixed=rests.fixed)),)
+    yield Option("bed" if on_board else "bed-instead", bed, 12.0)

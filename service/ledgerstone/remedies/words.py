@@ -62,7 +62,7 @@ def _plain(name: str, slab: Slab) -> str:
 def _members(piece: Piece, slab: Slab) -> dict[str, list[Change]]:
     """What changed about a piece beside its openings and reliefs, by the part it is about."""
     groups: dict[str, list[Change]] = {}
-    for change in differences((), bare(piece.was), bare(slab)):
+    for change in differences((), piece.was, bare(slab)):
         groups.setdefault(str(change.path[0]), []).append(change)
     return groups
 

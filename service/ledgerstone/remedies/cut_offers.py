@@ -1,0 +1,249 @@
+"""A slab too large to cast or to carry, made of pieces: where a sensible join lies.
+
+Clear of every opening by 100 mm, and over the side of a unit where it stands on units; else at an
+L's inside corner; else, last, through the middle of a hob or of a covered sink. Common practice, no
+source.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
+
+import numpy as np
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks.units import standing_units
+from ledgerstone.order import CORNERS, MOST_SLABS, LShape, Order
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
+from ledgerstone.remedies.cutting import GAP_MM, Cut
+from ledgerstone.remedies.option import Option
+from ledgerstone.remedies.place_offers import placed
+from ledgerstone.remedies.placing import Obstacle
+from ledgerstone.remedies.policy import NOTHING, is_bowl, is_hob
+from ledgerstone.remedies.rooms import Freedom
+from ledgerstone.shape import Shape
+
+IN_TWO = "two-pieces"
+CLEAR_MM = 100.0
+MOST_PLACES = 3
+MOST_TRIED = 6
+_CLOSE = 4.0  # a join closer to an opening than it should be, by no less than the rule
+_TABLE = "too-big-for-table"
+_MID = (0.25, 0.75)  # where neither casting nor carrying says how long a piece may be
+_ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
+_ROUNDER_BY_MM = 30.0  # so far from the best place a rounder number is worth it
+_OVER_A_SIDE, _CORNER, _CLEAR, _OVER_A_UNIT, _HALVED = 1.0, 1.5, 2.0, 3.0, 10.0
+
+
+def in_pieces(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Cast a slab in two; a piece that is still too large is then cut again.
+
+    Openings that are in the way of a join, or do not lie right, are placed anew before the cut.
+    """
+    i = finding.slab
+    if i is None or len(order.slabs) >= MOST_SLABS:
+        return
+    slab, shape = order.slabs[i], facts.shapes[i]
+    plan = plan_of(slab, facts.workshop.shaping.fitting_gap_mm)
+    if plan is None:
+        return
+    wished = [
+        (cost, Cut(i, axis, at))
+        for axis in _axes(finding, plan, facts)
+        for cost, at in _places(finding, plan, shape, facts, axis)
+    ]
+    count = 0
+    for cost, cut in _first_of_each(wished):
+        for option in _cut(count, cost, cut, order, facts):
+            yield option
+            count += 1
+        if count >= MOST_PLACES:
+            return
+    yield from _through(finding, plan, shape, facts, count)
+
+
+def _first_of_each(wished: list[tuple[float, Cut]]) -> Iterator[tuple[float, Cut]]:
+    """Places by what they cost, each once."""
+    seen: set[Cut] = set()
+    for cost, cut in sorted(wished, key=lambda one: one[0])[:MOST_TRIED]:
+        if cut not in seen:
+            seen.add(cut)
+            yield cost, cut
+
+
+def _cut(k: int, cost: float, cut: Cut, order: Order, facts: Facts) -> Iterator[Option]:
+    """One cut, with the openings placed clear of it, by 100 mm or by as much as their rule asks."""
+    every = frozenset(range(len(order.slabs[cut.slab].cutouts)))
+    if not every:
+        yield Option(f"{IN_TWO}-{k}", (), cost, cut)
+        return
+    for clear_mm, more in ((CLEAR_MM, 0.0), (None, _CLOSE)):
+        joint = _joint(cut, clear_mm)
+        room = placed("move-all", cut.slab, order, facts, Freedom(moves=every), keeps_off=joint)
+        for move in room:
+            beside = move.weight if move.changes else NOTHING
+            yield Option(f"{IN_TWO}-{k}", move.changes, cost + more, cut, beside)
+            return
+
+
+def _joint(cut: Cut, clear_mm: float | None) -> Obstacle:
+    """The joint as a place that openings keep clear of."""
+    far, at = 1e5, (cut.at_mm, cut.at_mm + GAP_MM)
+    ring = [(x, y) for y in (-far, far) for x in at]
+    directions = ((1.0, 0.0), (-1.0, 0.0))
+    if cut.axis == "y":
+        ring, directions = [(y, x) for x, y in ring], ((0.0, 1.0), (0.0, -1.0))
+    return Obstacle(np.array(ring), directions, clear_mm=clear_mm)
+
+
+def _through(
+    finding: Finding, plan: Plan, shape: Shape, facts: Facts, count: int
+) -> Iterator[Option]:
+    """Cuts through the middle of a hob or of a covered sink."""
+    i = finding.slab
+    for axis in _axes(finding, plan, facts) if i is not None else ():
+        low, high, best = _range(finding, plan, facts, axis)
+        k = 0 if axis == "x" else 1
+        for opening in shape.openings:
+            cutout, bounds = plan.slab.cutouts[opening.index], opening.polygon.bounds
+            covered = cutout.rim == "covered" and is_bowl(cutout)
+            if not bounds or cutout.open_to is not None or not (covered or is_hob(cutout)):
+                continue
+            middle = (bounds[k] + bounds[k + 2] - GAP_MM) / 2
+            if i is not None and low <= middle <= high:
+                at = _round_place(plan, axis, middle, (middle - 2.6, middle + 2.6))
+                cut = Cut(i, axis, middle if at is None else at, opening.index)
+                cost = _HALVED + abs(middle - best) / plan.along(axis)
+                yield Option(f"{IN_TWO}-{count + opening.index}", (), cost, cut)
+
+
+def _axes(finding: Finding, plan: Plan, facts: Facts) -> Iterator[Axis]:
+    """Across which axes a cut helps: the one that leaves fewer pieces first."""
+    if finding.check != _TABLE:
+        length, width = plan.size_mm
+        yield "x" if length >= width else "y"
+        if isinstance(plan.slab.outline, LShape):
+            yield "y" if length >= width else "x"
+        return
+    counts = {axis: _count(plan, facts, axis) for axis in ("x", "y")}
+    least = min(counts.values())
+    yield from (axis for axis in ("x", "y") if counts[axis] <= max(least, 2) or _is_l(plan))
+
+
+def _is_l(plan: Plan) -> bool:
+    return len(plan.corners) > len(CORNERS)
+
+
+def _count(plan: Plan, facts: Facts, axis: Axis) -> int:
+    """How many pieces a cut across an axis makes before each fits the table; many if none does."""
+    most = _most_mm(plan, facts, axis)
+    return math.ceil((plan.along(axis) + GAP_MM) / (most + GAP_MM)) if most else MOST_SLABS
+
+
+def _most_mm(plan: Plan, facts: Facts, axis: Axis) -> float:
+    """How long a piece may be that is as deep as the slab, or 0 where it is too deep."""
+    table, other = facts.workshop.table, plan.along("y" if axis == "x" else "x")
+    sizes = ((table.length_mm, table.width_mm), (table.width_mm, table.length_mm))
+    return max((most for most, deep in sizes if other <= deep), default=0.0)
+
+
+def _places(
+    finding: Finding, plan: Plan, shape: Shape, facts: Facts, axis: Axis
+) -> Iterator[tuple[float, float]]:
+    """Where a join may lie across an axis, each with what it costs."""
+    low, high, best = _range(finding, plan, facts, axis)
+    whole = plan.along(axis)
+    panels = list(_panels(plan, shape)) if axis == "x" else []
+    for at in panels:
+        if low <= at <= high:
+            yield _OVER_A_SIDE + abs(at - best) / whole, at
+    for at in _inner_corners(plan, axis):
+        if low <= at <= high:
+            yield _CORNER + abs(at - best) / whole, at
+    cost = _OVER_A_UNIT if panels else _CLEAR
+    spans = [(low, high), *_gaps(low, high, list(_taken(shape, axis)))]
+    for a, b in spans:
+        place = _round_place(plan, axis, min(max(best, a), b), (a, b)) if b >= a else None
+        if place is not None:
+            yield cost + abs(place - best) / whole, place
+
+
+def _range(finding: Finding, plan: Plan, facts: Facts, axis: Axis) -> tuple[float, float, float]:
+    """From where to where the first piece may end, and where it had best do."""
+    whole = plan.along(axis)
+    count, most = _count(plan, facts, axis), _most_mm(plan, facts, axis)
+    if finding.check != _TABLE or not most or _is_l(plan):
+        return _MID[0] * whole, _MID[1] * whole, whole / 2
+    count = max(count, 2)
+    least = whole - (count - 1) * (most + GAP_MM)
+    return max(least, CLEAR_MM), min(most, whole - CLEAR_MM), whole / count
+
+
+def _taken(shape: Shape, axis: Axis) -> Iterator[tuple[float, float]]:
+    """Where along an axis openings lie, with what is to be clear of them, and reliefs."""
+    k = 0 if axis == "x" else 1
+    for opening in shape.openings:
+        if not opening.polygon.is_empty:
+            low, high = opening.polygon.bounds[k], opening.polygon.bounds[k + 2]
+            yield low - CLEAR_MM, high + CLEAR_MM
+    for relief in shape.reliefs:
+        yield relief.bounds[k], relief.bounds[k + 2]
+
+
+def _gaps(
+    low: float, high: float, taken: Sequence[tuple[float, float]]
+) -> Iterator[tuple[float, float]]:
+    """What of a range is clear of everything in it; the joint lies between its end and the next."""
+    at = low
+    for first, last in sorted(taken):
+        if last <= at:
+            continue
+        if first - GAP_MM > high:
+            break
+        yield at, first - GAP_MM
+        at = max(at, last)
+    yield at, high
+
+
+def _panels(plan: Plan, shape: Shape) -> Iterator[float]:
+    """Where one unit ends and the next begins: the joint lies there, the first piece is round."""
+    rests = plan.slab.rests
+    if rests is None or rests.kind != "units":
+        return
+    for one, other in pairwise(standing_units(rests, shape)):
+        if other.index == one.index + 1:
+            between = one.end_mm - GAP_MM / 2
+            at = _round_place(plan, "x", between, (one.end_mm - GAP_MM, one.end_mm))
+            yield between if at is None else at
+
+
+def _inner_corners(plan: Plan, axis: Axis) -> Iterator[float]:
+    """Where a cut from an inside corner leaves the wider piece whole."""
+    k, n = (0 if axis == "x" else 1), len(plan.corners)
+    for i, corner in enumerate(plan.corners):
+        before, after = plan.corners[i - 1], plan.corners[(i + 1) % n]
+        turn = (corner[0] - before[0]) * (after[1] - corner[1]) - (corner[1] - before[1]) * (
+            after[0] - corner[0]
+        )
+        if turn < 0.0:
+            along = next(p for p in (before, after) if abs(p[k] - corner[k]) > GAP_MM)
+            yield corner[k] if along[k] > corner[k] else corner[k] - GAP_MM
+
+
+def _round_place(plan: Plan, axis: Axis, best: float, span: tuple[float, float]) -> float | None:
+    """The place nearest to the best at which the first piece has a round size as it is told."""
+    name, side = ("length", "left") if axis == "x" else ("width", "front")
+    told: Length = getattr(plan.slab.outline, name, plan.slab.thickness)
+    more = plan.added_mm.get(side, 0.0)
+    near: float | None = None
+    for grid in _ROUND_MM[told.unit in ("in", "ft")]:
+        for steps in (math.floor((best + more) / grid), math.ceil((best + more) / grid)):
+            at = steps * grid - more
+            if span[0] - 1e-6 <= at <= span[1] + 1e-6 and at > 0.0:
+                near = at if near is None or abs(at - best) < abs(near - best) else near
+        if near is not None and (abs(near - best) <= max(_ROUNDER_BY_MM, grid / 2)):
+            return near
+    return near

@@ -1,0 +1,225 @@
+"""What a good maker would offer where a plan cannot be made: openings placed anew, all together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+
+from ledgerstone.checks import Facts, Finding
+from ledgerstone.cutouts import cutout_size_mm
+from ledgerstone.order import Cutout, LShape, Order, Point, Rectangle, Slab
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.belonging import belongings
+from ledgerstone.remedies.change import Change, Changes, Path, changed
+from ledgerstone.remedies.option import Option, named, resized_cutout
+from ledgerstone.remedies.placing import Obstacle, Placed, place
+from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
+from ledgerstone.shape import Shape
+
+_MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
+_RESIZE_COSTS = 20.0
+_EACH_COSTS = 0.1
+_ALIKE_MM = 5.0  # turned a quarter, it is as it was
+_QUARTER, _HALF = 90.0, 180.0
+MOST_AT_ONCE = 2
+
+
+def moved(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Move the openings that a finding speaks of, with what belongs to them; else all."""
+    i = finding.slab
+    if i is None or not order.slabs[i].cutouts:
+        return
+    spoken_of = _with_belongings(
+        order.slabs[i], facts.shapes[i], map(int, named(finding, "cutouts"))
+    )
+    every = frozenset(range(len(order.slabs[i].cutouts)))
+    first = list(placed("move", i, order, facts, Freedom(moves=spoken_of or every)))
+    yield from first
+    if not first and spoken_of and spoken_of != every:
+        yield from placed("move-all", i, order, facts, Freedom(moves=every))
+
+
+def placed_anew(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+    """Place all openings of a slab anew: moved; else some smaller; else on a larger slab."""
+    i = finding.slab
+    if i is None or not order.slabs[i].cutouts:
+        return
+    every = frozenset(range(len(order.slabs[i].cutouts)))
+    found = list(placed("move-all", i, order, facts, Freedom(moves=every)))
+    yield from found
+    if not found:
+        yield from resized(finding, order, facts, most)
+
+
+def resized(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+    """Make openings smaller that have no size of their own, or the slab larger, or both."""
+    i = finding.slab
+    if i is None:
+        return
+    slab = order.slabs[i]
+    every = frozenset(range(len(slab.cutouts)))
+    free = frozenset(k for k in every if not has_its_size(slab.cutouts[k]))
+    grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
+    near = SIZES_WITHIN
+    if free:
+        yield from placed("shrink", i, order, facts, Freedom(every, free, most_share=near))
+    if grows:
+        yield from placed("grow", i, order, facts, Freedom(every, grows=True, most_share=near))
+        yield from placed(
+            "grow", i, order, facts, Freedom(every, free, grows=True, most_share=near)
+        )
+    if most > SIZES_WITHIN and (free or grows):
+        yield from placed(
+            "far-size", i, order, facts, Freedom(every, free, grows=grows, most_share=FAR)
+        )
+
+
+def _with_belongings(slab: Slab, shape: Shape, spoken_of: Iterable[int]) -> frozenset[int]:
+    """Openings, the bowls that they belong to, and the taps that belong to those."""
+    follows, named_ones = belongings(slab, shape), set(spoken_of)
+    heads = {follows.get(k, k) for k in named_ones}
+    return frozenset(named_ones | heads | {k for k, bowl in follows.items() if bowl in heads})
+
+
+def placed(
+    effect: str,
+    i: int,
+    order: Order,
+    facts: Facts,
+    freedom: Freedom,
+    *,
+    keeps_off: Obstacle | None = None,
+) -> Iterator[Option]:
+    """One option from a placing, in steps as coarse as its room allows."""
+    slab, shape = order.slabs[i], facts.shapes[i]
+    fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
+    freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
+    for to_mm in (COARSE_MM, FINE_MM):
+        layout = Layout(slab, shape, facts.workshop, freedom, to_mm, keeps_off)
+        room = layout.room()
+        found = place(layout.items(room), room)
+        if found is not None:
+            changes, cost = _changes(order, i, found)
+            if changes or keeps_off is not None:
+                yield Option(effect, changes, cost + _EACH_COSTS * len(changes))
+            return
+
+
+def _is_halved(order: Order, i: int, cutout: Cutout) -> bool:
+    """Whether a joint runs through an opening, which then stays where it is."""
+    ends = [end for join in order.joins for end in (join.one, join.other)]
+    return cutout.open_to in {end.side for end in ends if end.slab == i}
+
+
+def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
+    """Write a placing as changes in the customer's units, and weigh it."""
+    slab, changes, cost = order.slabs[i], list[Change](), 0.0
+    for k in sorted({*found.moved_mm, *found.shrunk}):
+        base: Path = ("slabs", i, "cutouts", k)
+        cutout, by = slab.cutouts[k], found.moved_mm.get(k, (0.0, 0.0))
+        share = found.shrunk.get(k, 0.0)
+        if share > 0.0:
+            changes += resized_cutout(base, cutout, 1.0 - share, FINE_MM)
+        changes += _moved(base, changed(order, changes).slabs[i].cutouts[k], by)
+        cost += _MOVE_COSTS * (abs(by[0]) + abs(by[1])) + _RESIZE_COSTS * share
+    for name, grown in zip(("length", "width"), found.grown_mm, strict=True):
+        if grown > 0.0:
+            old: Length = getattr(slab.outline, name)
+            changes.append(Change(("slabs", i, "outline", name), stepped(old, grown)))
+            cost += _RESIZE_COSTS * grown / old.mm
+    return tuple(changes), cost
+
+
+def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
+    if cutout.points and by_mm != (0.0, 0.0):
+        points = tuple(Point(stepped(p.x, by_mm[0]), stepped(p.y, by_mm[1])) for p in cutout.points)
+        yield Change((*base, "points"), points)
+    elif cutout.centre is not None:
+        for axis, by in zip(("x", "y"), by_mm, strict=True):
+            if by:
+                yield Change((*base, "centre", axis), stepped(getattr(cutout.centre, axis), by))
+
+
+def stepped(old: Length, by_mm: float) -> Length:
+    """Return a length that is longer by a step, exact in its own unit."""
+    by = old.in_unit(by_mm)
+    return replace(by, exact_mm=old.exact_mm + by.exact_mm)
+
+
+def opened(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """An opening that reaches past one side may be meant to be open to it."""
+    if finding.check != "cutout-off-slab" or finding.slab is None:
+        return
+    i, shape = finding.slab, facts.shapes[finding.slab]
+    for k in map(int, named(finding, "cutouts")):
+        for side in shape.sides:
+            crossed = shape.openings[k].polygon.intersects(side.line)
+            if crossed and side.name != order.slabs[i].cutouts[k].open_to:
+                path = ("slabs", i, "cutouts", k, "open_to")
+                yield Option("open-to", (Change(path, side.name),), 6.0)
+
+
+def turned(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+    """Turn an opening a quarter round, and place all: only for the nearest that can be made."""
+    i, spoken_of = finding.slab, [int(k) for k in named(finding, "cutouts")]
+    if i is None or most <= SIZES_WITHIN or len(spoken_of) > MOST_AT_ONCE:
+        return
+    for k in spoken_of:
+        cutout = order.slabs[i].cutouts[k]
+        length, width = cutout_size_mm(cutout)
+        if cutout.kind not in ("rectangle", "slot") or abs(length - width) < _ALIKE_MM:
+            continue
+        path = ("slabs", i, "cutouts", k, "turn_degrees")
+        turn = Change(path, (cutout.turn_degrees + _QUARTER) % _HALF)
+        there = changed(order, (turn,))
+        at = Facts(there, facts.workshop, facts.bookings, facts.today, facts.plates)
+        every = frozenset(range(len(order.slabs[i].cutouts)))
+        move = next(placed("turn", i, there, at, Freedom(moves=every)), None)
+        yield Option("turn", (turn, *(move.changes if move is not None else ())), 1.0)
+
+
+def fewer(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+    """Leave openings out, the last first, and place the rest: only for the nearest makeable."""
+    if finding.slab is None or most <= SIZES_WITHIN:
+        return
+    i, count = finding.slab, len(order.slabs[finding.slab].cutouts)
+    for gone in sorted({1, 2, 4, 8, 12, 16, count - 1, count}):
+        if not 0 < gone <= count:
+            continue
+        removed = tuple(
+            Change(("slabs", i, "cutouts", k), None) for k in range(count - 1, count - 1 - gone, -1)
+        )
+        left = changed(order, removed)
+        at = Facts(left, facts.workshop, facts.bookings, facts.today, facts.plates)
+        every = frozenset(range(count - gone))
+        rest = next(placed("fewer", i, left, at, Freedom(moves=every)), None) if every else None
+        yield Option("fewer", (*removed, *(rest.changes if rest is not None else ())), 30.0 * gone)
+
+
+def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Give an inside corner the smallest radius that the formers make."""
+    if finding.slab is None:
+        return
+    i, limit = finding.slab, facts.workshop.shaping.inside_radius_mm
+    outline, changes = order.slabs[i].outline, list[Change]()
+    for k in map(int, named(finding, "cutouts")):
+        changes += _rounded_opening(("slabs", i, "cutouts", k), order.slabs[i].cutouts[k], limit)
+    if isinstance(outline, LShape) and f"/slabs/{i}/outline" in finding.at:
+        corner = outline.notch.corner
+        told = outline.corner_radii.get(corner) or outline.corner_radius or outline.length
+        path = ("slabs", i, "outline", "corner_radii", corner)
+        changes.append(Change(path, told.like(limit, "up")))
+    if changes:
+        yield Option("round", tuple(changes), 0.2)
+
+
+def _rounded_opening(base: Path, cutout: Cutout, limit_mm: float) -> Iterable[Change]:
+    """A larger radius; round ends where an opening is too narrow for it."""
+    if cutout.corner_radius is None:
+        return
+    if cutout.kind == "rectangle" and min(cutout_size_mm(cutout)) < 2 * limit_mm:
+        yield Change((*base, "kind"), "slot")
+        yield Change((*base, "corner_radius"), None)
+    else:
+        yield Change((*base, "corner_radius"), cutout.corner_radius.like(limit_mm, "up"))

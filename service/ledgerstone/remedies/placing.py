@@ -1,0 +1,308 @@
+"""Where openings can go: the least movement of all together, in round steps.
+
+Each opening moves by whole steps along and across, may shrink by a share, and a slab may grow. Two
+convex shapes are apart by at least ``c`` where for one of some directions ``n``
+
+    n · (q - p) >= (1 - s_p) h_p(n) + (1 - s_q) h_q(-n) + c
+
+with their support functions ``h``: a choice of one linear row among several, so the whole is a
+mixed-integer linear programme. Movements, and how far a tap strays from its bowl, are least.
+
+Source: support functions and separating directions of convex bodies; big-M disjunctions (textbook
+methods). The programme is solved by HiGHS through scipy, on one thread and by a count of nodes, so
+that an answer repeats.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.optimize import Bounds, LinearConstraint, milp
+from scipy.sparse import csr_array
+
+from ledgerstone.outline import XY
+
+FloatArray = NDArray[np.float64]
+Row = dict[int, float]
+Limited = tuple[Row, float]  # the sum over a row is at most so much
+
+SLACK_MM = 0.2  # chords lie so far inside their arcs, and widths are rounded
+MOST_NODES = 400
+_A_MOVE_COSTS_MM = 12.0  # what moves at all, and along each axis, weighs like so much more
+_STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
+_FOLLOWS_COSTS = 0.05
+_SHRINK_COSTS_MM = 2000.0
+_GROW_COSTS = 3.0
+_COLUMNS = 7  # of one opening: right, left, back, front, smaller; moves along, moves across
+_RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
+_NEAR, _NEAR_MM, _MANY = 2.0, 150.0, 6
+_EIGHTH = float(np.sqrt(0.5))
+_AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
+_SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
+_ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """An opening to be placed.
+
+    Attributes
+    ----------
+    points
+        Corners of its hull, in mm from its centre.
+    clear_mm
+        Concrete that its rule asks beside it.
+    step_mm
+        What it moves by, along and across.
+    moves, shrinks
+        Whether it may.
+    passes
+        Numbers of the planes, and then of the obstacles, that it need not keep clear of.
+    follows
+        The item that it belongs to.
+    outward, most_out_mm
+        For one that is open to a side: out of the slab, and how far it may go there; never back.
+    """
+
+    centre: FloatArray
+    points: FloatArray
+    clear_mm: float
+    step_mm: XY
+    moves: bool = True
+    shrinks: bool = False
+    passes: frozenset[int] = frozenset()
+    follows: int | None = None
+    outward: XY | None = None
+    most_out_mm: float = 0.0
+
+    def support(self, n: FloatArray) -> float:
+        """How far it reaches along a direction, from its centre."""
+        return float((self.points @ n).max())
+
+
+@dataclass(frozen=True, slots=True)
+class Plane:
+    """Concrete lies where ``n · p <= reach``; an opening keeps its clearance if it is an edge."""
+
+    n: XY
+    reach_mm: float
+    is_edge: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Obstacle:
+    """A convex place where no opening may lie, and the directions in which one may pass it.
+
+    An opening keeps its own clearance from an edge, or ``clear_mm`` where that is told.
+    """
+
+    points: FloatArray
+    directions: tuple[XY, ...]
+    is_edge: bool = True
+    clear_mm: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """A slab in which openings are placed; ``grows_mm`` is by how much it may, along and across."""
+
+    planes: tuple[Plane, ...]
+    obstacles: tuple[Obstacle, ...]
+    size_mm: XY
+    grows_mm: XY = (0.0, 0.0)
+    grow_step_mm: XY = (5.0, 5.0)
+    most_share: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """What was found: movements by item, shares by item, and growth along and across."""
+
+    moved_mm: Mapping[int, XY]
+    shrunk: Mapping[int, float]
+    grown_mm: XY
+
+
+def place(items: Sequence[Item], room: Room) -> Placed | None:
+    """Find the least movement after which every item keeps clear, or None where none is found."""
+    programme = _Programme(items, room)
+    programme.build()
+    return programme.solve()
+
+
+class _Programme:
+    """The mixed-integer programme: columns of each item, two of growth, then of choices."""
+
+    def __init__(self, items: Sequence[Item], room: Room) -> None:
+        self.items, self.room = items, room
+        self.far = 1.5 * max(room.size_mm) + max(
+            (float(np.abs(item.centre).max()) for item in items), default=0.0
+        )
+        self.cost: list[float] = []
+        self.upper: list[float] = []
+        self.whole: list[int] = []
+        self.rows: list[Limited] = []
+        for k, item in enumerate(items):
+            self._item(k, item)
+        self.grows = len(self.cost)
+        for most, step in zip(room.grows_mm, room.grow_step_mm, strict=True):
+            self._column(_GROW_COSTS * step, float(int(most / step)), whole=True)
+
+    def _column(self, cost: float, upper: float, *, whole: bool) -> int:
+        self.cost.append(cost)
+        self.upper.append(upper)
+        self.whole.append(int(whole))
+        return len(self.cost) - 1
+
+    def _item(self, k: int, item: Item) -> None:
+        weight = _FOLLOWS_COSTS if item.follows is not None else 1.0
+        for axis in (0, 1):
+            most = float(int(self.far / item.step_mm[axis])) if item.moves else 0.0
+            for _ in range(2):
+                self._column(weight * item.step_mm[axis], most, whole=True)
+        share = self.room.most_share if item.shrinks else 0.0
+        self._column(_SHRINK_COSTS_MM, share, whole=False)
+        for axis in (0, 1):
+            self._column(weight * _A_MOVE_COSTS_MM, float(item.moves), whole=True)
+            first, most = _COLUMNS * k + 2 * axis, self.far / item.step_mm[axis]
+            moves = {first: 1.0, first + 1: 1.0, _COLUMNS * k + _ALONG + axis: -most}
+            if item.moves:
+                self.rows.append((moves, 0.0))
+
+    def build(self) -> None:
+        """Write every row."""
+        for k, item in enumerate(self.items):
+            for i, plane in enumerate(self.room.planes):
+                if i not in item.passes:
+                    self.rows.append(self._within(k, item, plane))
+            for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
+                if i not in item.passes:
+                    self._choose(self._beside(k, item, obstacle))
+            for j in range(k):
+                self._choose(self._apart(j, k))
+            if item.outward is not None:
+                self._stays_open(k, item, np.array(item.outward))
+            if item.follows is not None and item.moves and self.items[item.follows].moves:
+                self._follow(k, item.follows)
+
+    def _reach(self, k: int, n: FloatArray) -> Row:
+        """How far item ``k`` reaches along ``n`` as its columns change."""
+        return self._reach_of(self.items[k], k, n)
+
+    def _reach_of(self, item: Item, k: int, n: FloatArray) -> Row:
+        first = _COLUMNS * k
+        x, y = n[0] * item.step_mm[0], n[1] * item.step_mm[1]
+        row = {first + _RIGHT: x, first + _LEFT: -x, first + _BACK: y, first + _FRONT: -y}
+        if item.shrinks:
+            row[first + _SMALLER] = -item.support(n)
+        return {column: value for column, value in row.items() if value}
+
+    def _within(self, k: int, item: Item, plane: Plane) -> Limited:
+        n = np.array(plane.n)
+        row = self._reach(k, n)
+        for axis in (0, 1):
+            if self.room.grows_mm[axis] > 0.0 and n[axis] > 0.0:
+                row[self.grows + axis] = -n[axis] * self.room.grow_step_mm[axis]
+        clear = item.clear_mm + SLACK_MM if plane.is_edge else 0.0
+        return row, plane.reach_mm - float(n @ item.centre) - item.support(n) - clear
+
+    def _stays_open(self, k: int, item: Item, n: FloatArray) -> None:
+        """What is open to a side does not draw back from it, nor leave through it."""
+        fixed = replace(item, shrinks=False)
+        row = self._reach_of(fixed, k, n)
+        self.rows += [({c: -v for c, v in row.items()}, 0.0), (row, item.most_out_mm)]
+
+    def _beside(self, k: int, item: Item, obstacle: Obstacle) -> Iterable[Limited]:
+        clear = item.clear_mm + SLACK_MM if obstacle.is_edge else 0.0
+        clear = clear if obstacle.clear_mm is None else obstacle.clear_mm
+        for direction in obstacle.directions:
+            n = np.array(direction)  # from the item towards the obstacle
+            near = float((obstacle.points @ n).min())
+            yield self._reach(k, n), near - float(n @ item.centre) - item.support(n) - clear
+
+    def _apart(self, j: int, k: int) -> list[Limited]:
+        one, other = self.items[j], self.items[k]
+        if not (one.moves or other.moves or one.shrinks or other.shrinks):
+            return []
+        clear = min(one.clear_mm, other.clear_mm) + SLACK_MM
+        rows, gaps = [], []
+        for n in _directions(one, other):
+            gap = float(n @ (other.centre - one.centre)) - one.support(n) - other.support(-n)
+            row = self._reach(j, n)
+            row |= self._reach(k, -n)
+            rows.append((row, gap - clear))
+            gaps.append(gap)
+        if max(gaps) > _NEAR * clear + _NEAR_MM and len(self.items) > _MANY:
+            return [rows[int(np.argmax(gaps))]]  # far apart, and there are many: so they stay
+        return rows
+
+    def _choose(self, rows: Iterable[Limited]) -> None:
+        """At least one of some rows holds."""
+        every = list(rows)
+        if len(every) <= 1:
+            self.rows += every
+            return
+        most = 4.0 * self.far
+        chosen = []
+        for row, limit in every:
+            column = self._column(0.0, 1.0, whole=True)
+            chosen.append(column)
+            self.rows.append(({**row, column: most}, limit + most))
+        self.rows.append((dict.fromkeys(chosen, -1.0), -1.0))
+
+    def _follow(self, k: int, j: int) -> None:
+        """What strays from what it belongs to costs more than what moves with it."""
+        one, other = self.items[k], self.items[j]
+        for axis in (0, 1):
+            first, second = _COLUMNS * k + 2 * axis, _COLUMNS * j + 2 * axis
+            ahead, behind = (self._column(_STRAYS_COST, self.far, whole=False) for _ in range(2))
+            strays = {
+                first: one.step_mm[axis],
+                first + 1: -one.step_mm[axis],
+                second: -other.step_mm[axis],
+                second + 1: other.step_mm[axis],
+            }
+            self.rows.append(({**strays, ahead: -1.0}, 0.0))
+            self.rows.append(({**{c: -v for c, v in strays.items()}, behind: -1.0}, 0.0))
+
+    def solve(self) -> Placed | None:
+        """Solve it, and read what was found."""
+        if not self.rows:
+            return Placed({}, {}, (0.0, 0.0))
+        at = [(i, c, v) for i, (row, _) in enumerate(self.rows) for c, v in row.items()]
+        matrix = csr_array(
+            ([v for _, _, v in at], ([i for i, _, _ in at], [c for _, c, _ in at])),
+            shape=(len(self.rows), len(self.cost)),
+        )
+        solved = milp(
+            np.array(self.cost),
+            constraints=LinearConstraint(matrix, ub=np.array([limit for _, limit in self.rows])),
+            bounds=Bounds(0.0, np.array(self.upper)),
+            integrality=np.array(self.whole),
+            options={"node_limit": MOST_NODES, "mip_rel_gap": 0.02},
+        )
+        return None if solved.x is None else self._read(np.asarray(solved.x))
+
+    def _read(self, x: FloatArray) -> Placed:
+        moved: dict[int, XY] = {}
+        shrunk: dict[int, float] = {}
+        for k, item in enumerate(self.items):
+            own = x[_COLUMNS * k : _COLUMNS * (k + 1)]
+            right = round(own[_RIGHT] - own[_LEFT])
+            back = round(own[_BACK] - own[_FRONT])
+            if right or back:
+                moved[k] = (right * item.step_mm[0], back * item.step_mm[1])
+            if own[_SMALLER] > 1e-6:
+                shrunk[k] = float(own[_SMALLER])
+        grown = [round(x[self.grows + a]) * self.room.grow_step_mm[a] for a in (0, 1)]
+        return Placed(moved, shrunk, (grown[0], grown[1]))
+
+
+def _directions(one: Item, other: Item) -> Iterable[FloatArray]:
+    """Directions in which two openings may be kept apart; slanted ones where one is round."""
+    slanted = max(len(one.points), len(other.points)) > _ROUND_POINTS
+    for n in (*_AXES, *(_SLANTED if slanted else ())):
+        yield np.array(n)

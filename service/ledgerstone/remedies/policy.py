@@ -1,0 +1,144 @@
+"""What a fix may change, in which order: the one table of it, and what is never changed.
+
+A fix is weighed by the kinds of change in it, the gravest kind first, so that a graver kind is only
+used where none before it does. Nothing from ``FAR`` on is ever in a ``fix_all``: it is only said as
+the nearest that can be made.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from enum import IntEnum
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.order import Cutout, Slab
+
+SIZES_WITHIN: Final = 0.05  # a slab's own size, where neither walls nor units fix it
+FAR: Final = 0.6  # and for the nearest that can be made
+
+
+class Kind(IntEnum):
+    """Kinds of change, the lightest first."""
+
+    HANDLING = 0
+    PLACE = 1
+    RIM = 2
+    THICKNESS = 3
+    CUT = 4
+    OPENING = 5
+    SIZE = 6
+    FAR = 7
+    OTHER = 8
+    LEFT_OUT = 9
+
+
+KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
+    {
+        # How it is handled, carried, brought and finished.
+        "rails": Kind.HANDLING,
+        "legs": Kind.HANDLING,
+        "move-leg": Kind.HANDLING,
+        "more-legs": Kind.HANDLING,
+        "frame": Kind.HANDLING,
+        "bed": Kind.HANDLING,
+        "deliver-pallet": Kind.HANDLING,
+        "deliver-own-van": Kind.HANDLING,
+        "deliver-fitted": Kind.HANDLING,
+        "collect": Kind.HANDLING,
+        "heated": Kind.HANDLING,
+        "heated-and-collect": Kind.HANDLING,
+        "no-tile": Kind.HANDLING,
+        "sealer-sooner": Kind.HANDLING,
+        "surface-sooner": Kind.HANDLING,
+        "later": Kind.HANDLING,
+        "shade": Kind.HANDLING,
+        "sealer": Kind.HANDLING,
+        # Where an opening or a relief lies.
+        "move": Kind.PLACE,
+        "move-all": Kind.PLACE,
+        "relief-in": Kind.PLACE,
+        "relief-centred": Kind.PLACE,
+        # A rim, a radius, an edge, an overhang, the depth of a relief.
+        "round": Kind.RIM,
+        "edge-size": Kind.RIM,
+        "plainer-finish": Kind.RIM,
+        "without-drip": Kind.RIM,
+        "shallower": Kind.RIM,
+        "overhang": Kind.RIM,
+        "thicker": Kind.THICKNESS,
+        "thinner": Kind.THICKNESS,
+        "two-pieces": Kind.CUT,
+        # Left at the door or fetched: only where what makes it pass is not found.
+        "left-at-door": Kind.CUT,
+        "shrink": Kind.OPENING,
+        "smaller-opening": Kind.OPENING,
+        "relief-smaller": Kind.OPENING,
+        "grow": Kind.SIZE,
+        "smaller-slab": Kind.SIZE,
+        "far-size": Kind.FAR,
+        "open-to": Kind.OTHER,
+        "turn": Kind.OTHER,
+        "bed-instead": Kind.OTHER,
+        "relief-out": Kind.LEFT_OUT,
+        "fewer": Kind.LEFT_OUT,
+        "plain": Kind.LEFT_OUT,
+    }
+)
+
+Weight = tuple[float, ...]
+NOTHING: Final[Weight] = (0.0,) * len(Kind)
+NUMBERS: Final = "-.0123456789"  # options that are tried one by one are numbered
+
+
+def weight(effect: str, cost: float) -> Weight:
+    """Weigh one change: by its kind, and among its kind by what it costs."""
+    at = len(Kind) - 1 - KINDS[effect]
+    return tuple(cost if k == at else 0.0 for k in range(len(Kind)))
+
+
+def added(one: Weight, other: Weight) -> Weight:
+    """Weigh two changes together."""
+    return tuple(a + b for a, b in zip(one, other, strict=True))
+
+
+def kind_of(weighed: Weight) -> Kind:
+    """Return the gravest kind of change in a weight."""
+    return next((Kind(len(Kind) - 1 - k) for k, part in enumerate(weighed) if part), Kind.HANDLING)
+
+
+_APPLIANCE = re.compile(
+    r"\b(hobs?|cooktop|cooker|stove|range|burner|fire|sinks?|basins?|bowls?|washbasin|tub|trough"
+    r"|taps?|faucet|mixer|spout)\b",
+    re.IGNORECASE,
+)
+_BOWL = re.compile(r"\b(sinks?|basins?|bowls?|washbasin|tub|trough)\b", re.IGNORECASE)
+_HOB = re.compile(r"\b(hobs?|cooktop|cooker|stove|range|burner|fire)\b", re.IGNORECASE)
+_TAP = re.compile(r"\b(taps?|faucet|mixer|spout)\b", re.IGNORECASE)
+
+
+def has_its_size(cutout: Cutout) -> bool:
+    """Whether an opening's size is that of what goes into it, and is not ours to change."""
+    return cutout.heat or _APPLIANCE.search(cutout.label) is not None
+
+
+def is_hob(cutout: Cutout) -> bool:
+    """Whether a hob or another hot appliance goes into an opening."""
+    return cutout.heat or _HOB.search(cutout.label) is not None
+
+
+def is_bowl(cutout: Cutout) -> bool:
+    """Whether a basin or a sink goes into an opening, by its name."""
+    return _BOWL.search(cutout.label) is not None
+
+
+def is_tap(cutout: Cutout) -> bool:
+    """Whether a tap goes into an opening, by its name."""
+    return _TAP.search(cutout.label) is not None
+
+
+def has_its_room(slab: Slab) -> bool:
+    """Whether walls or units fix a slab's own size."""
+    on_units = slab.rests is not None and slab.rests.kind == "units"
+    return slab.size_from in ("between-walls", "over-units") or on_units

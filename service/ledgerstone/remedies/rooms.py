@@ -1,0 +1,202 @@
+"""A slab as a room for its openings: planes, pockets, the sides of units and legs beneath."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Final
+
+import numpy as np
+import shapely
+from shapely.geometry import Point, Polygon, box
+from shapely.geometry.base import BaseGeometry
+
+from ledgerstone import plane
+from ledgerstone.checks.shape import strip_rule
+from ledgerstone.checks.units import standing_units
+from ledgerstone.cutouts import kind_of
+from ledgerstone.order import Cutout, Slab
+from ledgerstone.outline import XY, unit_vector
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.belonging import belongings
+from ledgerstone.remedies.placing import Item, Obstacle, Plane, Room
+from ledgerstone.shape import Opening, Shape
+from ledgerstone.workshop.records import Workshop
+
+GRAINS_WIDE: Final = 5.0  # ACI 318-19 26.4.2.1(a)(5): a fifth of the narrowest place
+COARSE_MM, FINE_MM = 5.0, 1.0
+_PANELS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
+_TIDY_MM = 0.5
+_ON_EDGE_MM = 0.8
+_LEAST_POCKET_MM2 = 1.0
+_AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
+
+
+@dataclass(frozen=True, slots=True)
+class Freedom:
+    """What a layout may change: which openings move or shrink, and by what share sizes may."""
+
+    moves: frozenset[int] = frozenset()
+    shrinks: frozenset[int] = frozenset()
+    grows: bool = False
+    most_share: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """One slab whose openings are to be placed, in steps of about ``to_mm``, clear of a joint."""
+
+    slab: Slab
+    shape: Shape
+    workshop: Workshop
+    freedom: Freedom
+    to_mm: float
+    keeps_off: Obstacle | None = None
+
+    def room(self) -> Room:
+        """The slab as a room: the sides of units are its last obstacles."""
+        size = (self.shape.length_mm, self.shape.width_mm)
+        share = self.freedom.most_share if self.freedom.grows else 0.0
+        outline = getattr(self.slab.outline, "length", self.slab.thickness)
+        step = step_mm(outline, self.to_mm)
+        return Room(
+            planes=tuple(_planes(self.shape.outline)),
+            obstacles=(*self._in_plan(), *self._joint(), *self._panels()),
+            size_mm=size,
+            grows_mm=(share * size[0], share * size[1]),
+            grow_step_mm=(step, step),
+            most_share=self.freedom.most_share,
+        )
+
+    def items(self, room: Room) -> list[Item]:
+        """The slab's openings as items to be placed in its room."""
+        follows = belongings(self.slab, self.shape)
+        panels = range(
+            len(room.planes) + len(room.obstacles) - len(list(self._panels())),
+            len(room.planes) + len(room.obstacles),
+        )
+        return [self._item(opening, room, panels, follows) for opening in self.shape.openings]
+
+    def _item(
+        self, opening: Opening, room: Room, panels: range, follows: Mapping[int, int]
+    ) -> Item:
+        cutout, k = self.slab.cutouts[opening.index], opening.index
+        hull = _hull(opening, cutout)
+        centre = np.array(hull.centroid.coords[0])
+        side = self._open_side(opening, cutout)
+        n, passes = None, set[int]()
+        if side is not None:
+            n = _outward(side, self.shape.outline)
+            passes |= {i for i, plane in enumerate(room.planes) if _same(plane.n, n)}
+        if opening.longer_mm <= _PANELS_FROM_MM:
+            passes |= set(panels)
+        x, y = _spoken(cutout)
+        return Item(
+            centre=centre,
+            points=np.asarray(hull.exterior.coords)[:-1] - centre,
+            clear_mm=self._clear_mm(opening),
+            step_mm=(step_mm(x, self.to_mm), step_mm(y, self.to_mm)),
+            moves=k in self.freedom.moves,
+            shrinks=k in self.freedom.shrinks,
+            passes=frozenset(passes),
+            follows=follows.get(k),
+            outward=n,
+            most_out_mm=opening.longer_mm / 4,
+        )
+
+    def _open_side(self, opening: Opening, cutout: Cutout) -> BaseGeometry | None:
+        if cutout.open_to is None or opening.polygon.is_empty:
+            return None
+        return self.shape.side(cutout.open_to).line
+
+    def _clear_mm(self, opening: Opening) -> float:
+        """What an opening's rule asks beside it, and what the grains need to get there."""
+        cutout = self.slab.cutouts[opening.index]
+        rule = strip_rule(cutout, opening.longer_mm, self.workshop)
+        grains = GRAINS_WIDE * self.workshop.recipe.largest_aggregate_mm
+        return max(rule.stops_mm if rule is not None else 1.0, grains)
+
+    def _in_plan(self) -> Iterator[Obstacle]:
+        """Pockets of the outline, and legs beneath it."""
+        outline = self.shape.outline
+        for pocket in shapely.get_parts(plane.difference(outline.convex_hull, outline)):
+            if isinstance(pocket, Polygon) and pocket.area > _LEAST_POCKET_MM2:
+                yield from _convex_obstacles(pocket.simplify(_TIDY_MM))
+        rests = self.slab.rests
+        if rests is not None and rests.kind == "legs":
+            half = (rests.pad.mm if rests.pad is not None else 0.0) / 2 + 1.0
+            for leg in rests.at:
+                pad = box(leg.x.mm - half, leg.y.mm - half, leg.x.mm + half, leg.y.mm + half)
+                yield Obstacle(np.asarray(pad.exterior.coords), _AXES, is_edge=False)
+
+    def _joint(self) -> Iterator[Obstacle]:
+        if self.keeps_off is not None:
+            yield self.keeps_off
+
+    def _panels(self) -> Iterator[Obstacle]:
+        """The sides of units, where one of them is told to be a basin's or a hob's."""
+        rests = self.slab.rests
+        if rests is None or not any(unit.use in ("basin", "hob") for unit in rests.units):
+            return
+        for unit in standing_units(rests, self.shape):
+            for panel in unit.sides:
+                yield Obstacle(np.asarray(panel.exterior.coords), _AXES[:2], is_edge=False)
+
+
+def step_mm(told: Length, to_mm: float) -> float:
+    """Return the step that is round in a length's unit: 5 mm or a quarter of an inch; or fine."""
+    if told.unit in ("in", "ft"):
+        return 25.4 / 4 if to_mm >= COARSE_MM else 25.4 / 16
+    return to_mm
+
+
+def _spoken(cutout: Cutout) -> tuple[Length, Length]:
+    place = cutout.centre if cutout.centre is not None else cutout.points[0]
+    return place.x, place.y
+
+
+def _hull(opening: Opening, cutout: Cutout) -> Polygon:
+    polygon = (
+        opening.polygon if not opening.polygon.is_empty else kind_of(cutout).placed(cutout, 0.0)[0]
+    )
+    hull = polygon.convex_hull
+    return hull if isinstance(hull, Polygon) else hull.buffer(_TIDY_MM)
+
+
+def _planes(outline: Polygon) -> Iterator[Plane]:
+    """The sides of a slab's hull; those that bridge a pocket are no edge."""
+    hull = shapely.orient_polygons(outline.convex_hull.simplify(_TIDY_MM))
+    ring = shapely.get_coordinates(hull)
+    for start, end in pairwise([(float(x), float(y)) for x, y in ring]):
+        along = unit_vector(start, end)
+        n = (along[1], -along[0])
+        middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+        is_edge = Point(middle).distance(outline.exterior) < _ON_EDGE_MM
+        yield Plane(n, n[0] * start[0] + n[1] * start[1], is_edge)
+
+
+def _convex_obstacles(pocket: BaseGeometry) -> Iterator[Obstacle]:
+    parts = [pocket]
+    if pocket.convex_hull.area - pocket.area > _LEAST_POCKET_MM2:
+        parts = list(shapely.get_parts(shapely.constrained_delaunay_triangles(pocket)))
+    for part in parts:
+        if isinstance(part, Polygon):
+            ring = [(float(x), float(y)) for x, y in part.exterior.coords]
+            ring = ring if part.exterior.is_ccw else ring[::-1]
+            inward = [unit_vector(a, b) for a, b in pairwise(ring)]
+            normals = [(-y, x) for x, y in inward]  # from the opening into the pocket
+            yield Obstacle(np.array(ring), tuple(dict.fromkeys((*normals, *_AXES))))
+
+
+def _outward(side: BaseGeometry, outline: Polygon) -> XY:
+    """The direction out of a slab through the middle of a side."""
+    middle = side.interpolate(0.5, normalized=True)
+    before, after = (side.interpolate(share, normalized=True) for share in (0.49, 0.51))
+    along = unit_vector((before.x, before.y), (after.x, after.y))
+    n = (along[1], -along[0])
+    return n if not outline.contains(Point(middle.x + n[0], middle.y + n[1])) else (-n[0], -n[1])
+
+
+def _same(one: XY, other: XY) -> bool:
+    return abs(one[0] - other[0]) + abs(one[1] - other[1]) < 0.05
