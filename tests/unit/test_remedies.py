@@ -29,12 +29,15 @@ def test_a_basin_too_near_the_back_is_moved_forward(context: QuoteContext) -> No
     """A back strip of a third of the rule: a good maker moves the basin, and changes no size."""
     order = rectangle("1450 mm", "560 mm", cutouts=[hole("basin", "360 mm", "700 mm", "360 mm")])
     says, mended, _ = fixed(context, order)
-    assert says == ["Move the basin 45 mm towards the front."]
-    assert mended["slabs"][0]["cutouts"][0]["centre"]["y"] == "315 mm"
+    assert says == ["Move the basin 40 mm towards the front."]
+    assert mended["slabs"][0]["cutouts"][0]["centre"]["y"] == "320 mm"
 
 
 def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(context: QuoteContext) -> None:
-    """A hob of 490 in 560 mm has no room for two strips of 50: the slab grows to hold them."""
+    """A hob of 490 in 560 mm has no room for two strips of 50: the nearest is a deeper slab.
+
+    A twentieth of 560 mm is not enough, so that is no fix of what was asked.
+    """
     hob = {
         "kind": "rectangle",
         "label": "hob",
@@ -43,7 +46,9 @@ def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(context: QuoteContext
         "centre": {"x": "700 mm", "y": "280 mm"},
         "rim": "covered",
     }
-    says, mended, _ = fixed(context, rectangle("1500 mm", "560 mm", cutouts=[hob]))
+    says, mended, _ = fixed(
+        context, rectangle("1500 mm", "560 mm", cutouts=[hob]), "nearest_makeable"
+    )
     assert any("deep instead of 560 mm" in sentence for sentence in says)
     assert mended["slabs"][0]["cutouts"][0]["length"] == "560 mm"
 
@@ -120,8 +125,8 @@ def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
     assert any("C979" in line and "jet" in line for line in second_looks(bolder))
 
 
-def test_a_sink_that_lies_the_wrong_way_is_turned(context: QuoteContext) -> None:
-    """A sink of 350 by 450 in a top of 500: the long way across it has strips enough."""
+def test_a_sink_is_never_turned_nor_made_smaller(context: QuoteContext) -> None:
+    """A sink of 350 by 450 in a top of 500 lies as it was drawn: the nearest is a deeper top."""
     sink = {
         "kind": "rectangle",
         "label": "sink",
@@ -132,11 +137,14 @@ def test_a_sink_that_lies_the_wrong_way_is_turned(context: QuoteContext) -> None
     order = rectangle("1200 mm", "500 mm", cutouts=[sink], rests={"kind": "full"})
     answer = sent_back(context, order)
     assert answer.found is not None
-    shown = [r for each in answer.found.remedies.values() for r in each]
-    assert "Turn the sink a quarter round." in [remedy.says for remedy in shown]
-    says, mended, _ = fixed(context, order)
-    assert says == ["Turn the sink a quarter round."]
-    assert mended["slabs"][0]["cutouts"][0]["turn_degrees"] == 90.0
+    assert answer.found.fix_all is None
+    shown = [r.says for each in answer.found.remedies.values() for r in each]
+    assert not any("Turn" in says for says in shown)
+    says, mended, _ = fixed(context, order, "nearest_makeable")
+    assert "Make the slab 570 mm deep instead of 500 mm." in says
+    [kept] = mended["slabs"][0]["cutouts"]
+    assert (kept["length"], kept["width"]) == ("350 mm", "450 mm")
+    assert "turn_degrees" not in kept
 
 
 def test_two_sinks_and_three_taps_are_laid_out_anew(context: QuoteContext) -> None:

@@ -25,11 +25,23 @@ def write_patch(sent: dict[str, Any], state: State) -> Patch:
     tests: Patch = []
     steps: Patch = []
     for change in state.changes():
-        test = _test(sent, change.path)
+        path, step = change.path, _step(document, change)
+        if path[0] == "slabs" and int(path[1]) >= len(sent["slabs"]):
+            k = int(path[1])
+            path, step = ("slabs", state.pieces[k].of, "outline"), _piece(sent, state, k)
+        test = _test(sent, path)
         tests += [test] if test not in tests else []
-        steps.append(_step(document, change))
-        apply(document, steps[-1:])
+        steps.append(step)
+        apply(document, [step])
     return tests + steps
+
+
+def _piece(sent: dict[str, Any], state: State, k: int) -> dict[str, JSON]:
+    """The operation that adds a piece: the slab as it was sent, with what is its own."""
+    document = {"slabs": [copy.deepcopy(sent["slabs"][state.pieces[k].of])]}
+    for change in state.of_piece(k, 0):
+        apply(document, [_step(document, change)])
+    return {"op": "add", "path": _pointer(["slabs", k]), "value": document["slabs"][0]}
 
 
 def _step(document: JSON, change: Change) -> dict[str, JSON]:

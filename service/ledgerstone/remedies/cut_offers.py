@@ -30,6 +30,7 @@ IN_TWO = "two-pieces"
 CLEAR_MM = 100.0
 MOST_PLACES = 3
 MOST_TRIED = 6
+_ONE_MORE = 2.0  # a piece more than the fewest
 _CLOSE = 4.0  # a join closer to an opening than it should be, by no less than the rule
 _TABLE = "too-big-for-table"
 _MID = (0.25, 0.75)  # where neither casting nor carrying says how long a piece may be
@@ -155,20 +156,45 @@ def _places(
 ) -> Iterator[tuple[float, float]]:
     """Where a join may lie across an axis, each with what it costs."""
     low, high, best = _range(finding, plan, facts, axis)
-    whole = plan.along(axis)
-    panels = list(_panels(plan, shape)) if axis == "x" else []
-    for at in panels:
-        if low <= at <= high:
-            yield _OVER_A_SIDE + abs(at - best) / whole, at
+    least = _least_mm(finding, plan, facts, axis, low)
+    whole, on_units = plan.along(axis), list(_bays(plan, shape)) if axis == "x" else []
+    for at in _panels(plan, on_units):
+        if least <= at <= high:
+            yield _OVER_A_SIDE + _away(at, best, low, whole), at
     for at in _inner_corners(plan, axis):
         if low <= at <= high:
             yield _CORNER + abs(at - best) / whole, at
-    cost = _OVER_A_UNIT if panels else _CLEAR
-    spans = [(low, high), *_gaps(low, high, list(_taken(shape, axis)))]
-    for a, b in spans:
-        place = _round_place(plan, axis, min(max(best, a), b), (a, b)) if b >= a else None
-        if place is not None:
-            yield cost + abs(place - best) / whole, place
+    cost = _OVER_A_UNIT if on_units else _CLEAR
+    bays = on_units or [(least, high)]
+    taken = list(_taken(shape, axis))
+    for bay in bays:
+        a, b = max(bay[0], least), min(bay[1], high)
+        for first, last in ((a, b), *_gaps(a, b, taken)):
+            good = min(max(best, first), last)
+            place = _round_place(plan, axis, good, (first, last)) if last >= first else None
+            if place is not None:
+                yield cost + _away(place, best, low, whole), place
+
+
+def _away(at: float, best: float, low: float, whole: float) -> float:
+    """What a place costs for being away from the best one, or for making one more piece."""
+    return abs(at - best) / whole + (_ONE_MORE if at < low else 0.0)
+
+
+def _least_mm(finding: Finding, plan: Plan, facts: Facts, axis: Axis, low: float) -> float:
+    """From where on the first piece may end, where there may be one piece more than the fewest."""
+    most = _most_mm(plan, facts, axis)
+    if finding.check != _TABLE or not most or _is_l(plan):
+        return low
+    return max(low - most - GAP_MM, CLEAR_MM)
+
+
+def _bays(plan: Plan, shape: Shape) -> Iterator[tuple[float, float]]:
+    """Where units stand beneath a slab: nothing carries a joint over a gap."""
+    rests = plan.slab.rests
+    if rests is not None and rests.kind == "units":
+        for unit in standing_units(rests, shape):
+            yield unit.start_mm, unit.end_mm
 
 
 def _range(finding: Finding, plan: Plan, facts: Facts, axis: Axis) -> tuple[float, float, float]:
@@ -208,15 +234,12 @@ def _gaps(
     yield at, high
 
 
-def _panels(plan: Plan, shape: Shape) -> Iterator[float]:
+def _panels(plan: Plan, bays: Sequence[tuple[float, float]]) -> Iterator[float]:
     """Where one unit ends and the next begins: the joint lies there, the first piece is round."""
-    rests = plan.slab.rests
-    if rests is None or rests.kind != "units":
-        return
-    for one, other in pairwise(standing_units(rests, shape)):
-        if other.index == one.index + 1:
-            between = one.end_mm - GAP_MM / 2
-            at = _round_place(plan, "x", between, (one.end_mm - GAP_MM, one.end_mm))
+    for one, other in pairwise(bays):
+        if other[0] - one[1] < GAP_MM:
+            between = one[1] - GAP_MM / 2
+            at = _round_place(plan, "x", between, (one[1] - GAP_MM, one[1]))
             yield between if at is None else at
 
 

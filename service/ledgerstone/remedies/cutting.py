@@ -83,14 +83,15 @@ def apart(slab: Slab, cut: Cut, fitting_gap_mm: float) -> tuple[Part, Part, Leng
     if plan is None or not 0.0 < cut.at_mm < plan.along(cut.axis) - GAP_MM:
         return None
     whole = plan.along(cut.axis)
-    rest = slab.thickness.like(whole - cut.at_mm - GAP_MM).mm
+    say: Length = getattr(slab.outline, "length", slab.thickness)
+    rest = say.like(whole - cut.at_mm - GAP_MM).mm
     if rest <= 0.0:
         return None
     one = _part(plan, cut, (0.0, cut.at_mm), second=False)
     other = _part(plan, cut, (whole - rest, whole), second=True)
     if one is None or other is None or not _is_all(slab, one, other):
         return None
-    return one, other, slab.thickness.like(whole - rest - cut.at_mm, to_mm=_FINE_MM)
+    return one, other, say.like(whole - rest - cut.at_mm, to_mm=_FINE_MM)
 
 
 def _is_all(slab: Slab, one: Part, other: Part) -> bool:

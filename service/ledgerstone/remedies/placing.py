@@ -29,7 +29,7 @@ FloatArray = NDArray[np.float64]
 Row = dict[int, float]
 Limited = tuple[Row, float]  # the sum over a row is at most so much
 
-SLACK_MM = 0.2  # chords lie so far inside their arcs, and widths are rounded
+SLACK_MM = -0.02  # widths are rounded to a tenth before they are held to their rule
 MOST_NODES = 400
 _A_MOVE_COSTS_MM = 12.0  # what moves at all, and along each axis, weighs like so much more
 _STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
@@ -38,7 +38,7 @@ _SHRINK_COSTS_MM = 2000.0
 _GROW_COSTS = 3.0
 _COLUMNS = 7  # of one opening: right, left, back, front, smaller; moves along, moves across
 _RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
-_NEAR, _NEAR_MM, _MANY = 2.0, 150.0, 6
+_NEAR_MM, _MANY = 600.0, 8
 _EIGHTH = float(np.sqrt(0.5))
 _AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 _SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
@@ -175,18 +175,23 @@ class _Programme:
     def build(self) -> None:
         """Write every row."""
         for k, item in enumerate(self.items):
-            for i, plane in enumerate(self.room.planes):
-                if i not in item.passes:
-                    self.rows.append(self._within(k, item, plane))
-            for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
-                if i not in item.passes:
-                    self._choose(self._beside(k, item, obstacle))
+            if item.moves or item.shrinks or max(self.room.grows_mm) > 0.0:
+                self._in_room(k, item)
             for j in range(k):
                 self._choose(self._apart(j, k))
             if item.outward is not None:
                 self._stays_open(k, item, np.array(item.outward))
             if item.follows is not None and item.moves and self.items[item.follows].moves:
                 self._follow(k, item.follows)
+
+    def _in_room(self, k: int, item: Item) -> None:
+        """An item lies within every plane, and passes every obstacle."""
+        for i, plane in enumerate(self.room.planes):
+            if i not in item.passes:
+                self.rows.append(self._within(k, item, plane))
+        for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
+            if i not in item.passes:
+                self._choose(self._beside(k, item, obstacle))
 
     def _reach(self, k: int, n: FloatArray) -> Row:
         """How far item ``k`` reaches along ``n`` as its columns change."""
@@ -235,8 +240,8 @@ class _Programme:
             row |= self._reach(k, -n)
             rows.append((row, gap - clear))
             gaps.append(gap)
-        if max(gaps) > _NEAR * clear + _NEAR_MM and len(self.items) > _MANY:
-            return [rows[int(np.argmax(gaps))]]  # far apart, and there are many: so they stay
+        if max(gaps) > _NEAR_MM or len(self.items) > _MANY:
+            return [rows[int(np.argmax(gaps))]]  # apart, or too many to choose: as they stand
         return rows
 
     def _choose(self, rows: Iterable[Limited]) -> None:

@@ -39,6 +39,7 @@ KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
         # How it is handled, carried, brought and finished.
         "rails": Kind.HANDLING,
         "legs": Kind.HANDLING,
+        "end-panels": Kind.HANDLING,
         "move-leg": Kind.HANDLING,
         "more-legs": Kind.HANDLING,
         "frame": Kind.HANDLING,

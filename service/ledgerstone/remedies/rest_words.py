@@ -31,11 +31,25 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
             yield f"Let {side_words(side)} overhang {overhang} instead of {was.overhang[side]}."
     if now.fixed and not was.fixed:
         yield f"Have {name} fixed down to its rests."
+    yield from _panels(was, now, name)
     gained = [side_words(side) for side in now.sides if side not in was.sides]
     if gained and was.kind == "frame":
         yield f"Carry {name} on its frame at {listed_all(gained)} too."
     if was.at != now.at:
         yield _legs(was, now, name)
+
+
+def _panels(was: Rests, now: Rests, name: str) -> Iterator[str]:
+    """Say which ends have a side panel now."""
+    if len(now.units) > len(was.units):
+        ends = [
+            side
+            for side, at in (("left", 0), ("right", -1))
+            if now.units[at].width.mm < was.units[at].width.mm
+        ]
+        which = "each end" if len(ends) > 1 else f"the {ends[0]} end"
+        panel = now.units[0 if "left" in ends else -1].width
+        yield f"Fit a side panel of {panel} under {which} of {name}."
 
 
 def _legs(was: Rests, now: Rests, name: str) -> str:

@@ -147,12 +147,12 @@ def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) 
         if made and useful and abs(new.mm - old.mm) > alike_mm:
             yield Option(
                 "thicker" if new.mm > old.mm else "thinner",
-                tuple(Change(("slabs", k, "thickness"), new) for k in _joined(order, finding.slab)),
+                tuple(Change(("slabs", k, "thickness"), new) for k in joined(order, finding.slab)),
                 1.0 + abs(new.mm - old.mm) / 10,
             )
 
 
-def _joined(order: Order, i: int) -> list[int]:
+def joined(order: Order, i: int) -> list[int]:
     """A slab and those of its thickness that it is joined to, one through another."""
     found = [i]
     for at in found:

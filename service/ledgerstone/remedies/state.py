@@ -147,20 +147,24 @@ class State:
         yield from differences((), *bare)
 
     def _slabs(self) -> Iterator[Change]:
-        n = len(self.sent.slabs)
-        for i, (piece, slab) in enumerate(zip(self.pieces, self.order.slabs, strict=True)):
-            if i >= n or piece.cut:
-                yield Change(("slabs", i), slab)
-                continue
-            was = self.sent.slabs[i]
-            yield from differences(("slabs", i), bare(was), bare(slab))
-            for name in _PARTS:
-                kept: tuple[int, ...] = getattr(piece, name)
-                before, now = getattr(was, name), getattr(slab, name)
-                for k, one in zip(kept, now, strict=True):
-                    yield from differences(("slabs", i, name, k), before[k], one)
-                for k in sorted(set(range(len(before))) - set(kept), reverse=True):
-                    yield Change(("slabs", i, name, k), None)
+        """Changes to the slabs that were sent, then the pieces that come after them."""
+        for k in range(len(self.sent.slabs)):
+            yield from self.of_piece(k, k)
+        for k in range(len(self.sent.slabs), len(self.order.slabs)):
+            yield Change(("slabs", k), self.order.slabs[k])
+
+    def of_piece(self, k: int, at: int) -> Iterator[Change]:
+        """Changes to slab ``k``, as changes to the slab it came from, which stands at ``at``."""
+        piece, slab = self.pieces[k], self.order.slabs[k]
+        was, base = self.sent.slabs[piece.of], ("slabs", at)
+        yield from differences(base, bare(was), bare(slab))
+        for name in _PARTS:
+            kept: tuple[int, ...] = getattr(piece, name)
+            before, now = getattr(was, name), getattr(slab, name)
+            for index, one in zip(kept, now, strict=True):
+                yield from differences((*base, name, index), before[index], one)
+            for index in sorted(set(range(len(before))) - set(kept), reverse=True):
+                yield Change((*base, name, index), None)
 
 
 def start(order: Order) -> State:

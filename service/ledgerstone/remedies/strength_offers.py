@@ -4,20 +4,23 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from shapely.geometry import Point as PlanePoint
 from shapely.geometry import shape as geometry
 
 from ledgerstone import plane
 from ledgerstone.checks import Facts, Finding
-from ledgerstone.order import Order, Point, Rests, Round, Slab
+from ledgerstone.order import Order, Point, Rests, Round, Slab, Unit
 from ledgerstone.outline import XY, side_names
 from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
 from ledgerstone.remedies.place_offers import stepped
 from ledgerstone.remedies.policy import has_its_size
+from ledgerstone.remedies.size_offers import joined
 from ledgerstone.remedies.strength_helps import helps
 from ledgerstone.shape import Shape
+from ledgerstone.strength.rests import PANEL_MM
 
 _FRAME_MM = 40.0
 _BESIDE_MM = 250.0
@@ -102,7 +105,9 @@ def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> I
     yield from _shorter_overhangs(finding, slab, base)
     if rests.kind == "legs":
         yield from _legs(finding, slab, shape, base)
-    yield from _more_rests(slab, shape, base)
+    if rests.kind == "units":
+        yield from _end_panels(rests, base)
+    yield from _more_rests(finding.slab, order, shape)
 
 
 def _shorter_overhangs(finding: Finding, slab: Slab, base: Path) -> Iterator[Option]:
@@ -170,6 +175,19 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
             yield cost, order if len(set(order)) == count else corners
 
 
+def _end_panels(rests: Rests, base: Path) -> Iterator[Option]:
+    """A side panel under each end at which a gap stands: nothing else carries it there."""
+    units = list(rests.units)
+    for at in (0, -1):
+        gap = units[at]
+        if gap.use == "gap" and gap.width.mm > 2 * PANEL_MM:
+            panel = Unit(gap.width.like(PANEL_MM))
+            units[at] = replace(gap, width=gap.width.in_unit(gap.width.mm - panel.width.mm))
+            units = [panel, *units] if at == 0 else [*units, panel]
+    if len(units) > len(rests.units):
+        yield Option("end-panels", (Change((*base, "units"), tuple(units)),), 0.8)
+
+
 def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterator[Option]:
     """The leg that stands under nothing, moved to the nearest concrete with room for its pad."""
     if finding.check != "rest-under-nothing" or "/at/" not in finding.at[0]:
@@ -185,11 +203,13 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
         yield Option("move-leg", (Change((*base, "at"), at),), 0.5)
 
 
-def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterator[Option]:
+def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
     """A frame under every side, or a bed all over: on a board, where there are units or a frame.
 
-    A slab over units keeps what carries it, for its size comes from there.
+    A slab over units keeps what carries it, for its size comes from there; the pieces of one slab
+    are bedded alike.
     """
+    slab, base = order.slabs[i], ("slabs", i, "rests")
     rests, say = slab.rests, slab.thickness
     if rests is None or slab.size_from == "over-units":
         return
@@ -199,5 +219,10 @@ def _more_rests(slab: Slab, shape: Shape, base: Path) -> Iterator[Option]:
         yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), 7.0)
     hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
     on_board = rests.kind in ("units", "frame") and not hangs
-    bed = (Change(base, Rests("full", fixed=rests.fixed)),)
+    bed = tuple(
+        Change(("slabs", k, "rests"), Rests("full", fixed=rests.fixed))
+        for k in joined(order, i)
+        for own in [order.slabs[k].rests]
+        if own is not None and own.kind == rests.kind
+    )
     yield Option("bed" if on_board else "bed-instead", bed, 12.0)
