@@ -32,6 +32,8 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
     if now.fixed and not was.fixed:
         yield f"Have {name} fixed down to its rests."
     yield from _panels(was, now, name)
+    if now.rails != was.rails and now.rails is not None:
+        yield f"Fit {now.rails} rails across the front and the back of the units of {name}."
     gained = [side_words(side) for side in now.sides if side not in was.sides]
     if gained and was.kind == "frame":
         yield f"Carry {name} on its frame at {listed_all(gained)} too."

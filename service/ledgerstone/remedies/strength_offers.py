@@ -30,6 +30,7 @@ _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the mome
 _LEG_SHARES = (_BEST_LEG_SHARE, 0.1)
 _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
 _MOST_LEGS = 18
+_RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _HANGS_MM = 100.0  # what hangs over further is not bedded
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 
@@ -107,6 +108,7 @@ def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> I
         yield from _legs(finding, slab, shape, base)
     if rests.kind == "units":
         yield from _end_panels(rests, base)
+        yield from _stiffer_rails(rests, base)
     yield from _more_rests(finding.slab, order, shape)
 
 
@@ -173,6 +175,16 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
             corners = [(x, y) for y in (y0 + deep, y1 - deep) for x in xs]
             order = [min(corners, key=lambda c: math.dist(c, leg)) for leg in legs]
             yield cost, order if len(set(order)) == count else corners
+
+
+def _stiffer_rails(rests: Rests, base: Path) -> Iterator[Option]:
+    """Stiffer rails across the units than were told, the next stiffer first.
+
+    Where none were told, those that suffice are a condition already.
+    """
+    stiffer = _RAILS[_RAILS.index(rests.rails) + 1 :] if rests.rails is not None else ()
+    for k, rail in enumerate(stiffer):
+        yield Option("rails", (Change((*base, "rails"), rail),), 0.5 + 0.1 * k)
 
 
 def _end_panels(rests: Rests, base: Path) -> Iterator[Option]:
