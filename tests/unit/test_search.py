@@ -70,7 +70,7 @@ def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None
 
 def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -> None:
     """Where a spike becomes a plain slab, the join at its third side is left out and said so."""
-    spike: Json = {"outline": polygon((0, 0), (900, 0), (0, 64)), "thickness": 40}
+    spike: Json = {"outline": polygon((0, 0), (900, 0), (0, 90)), "thickness": 40}
     run: Json = {"outline": box(900, 500), "thickness": 40}
     ends = {"one": {"slab": 0, "side": "3"}, "other": {"slab": 1, "side": "left"}, "gap": 2}
     document: Json = {"slabs": [spike, run], "joins": [ends]}

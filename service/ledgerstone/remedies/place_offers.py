@@ -12,7 +12,8 @@ from ledgerstone.quantities import Length
 from ledgerstone.remedies.belonging import belongings
 from ledgerstone.remedies.change import Change, Changes, Path, changed
 from ledgerstone.remedies.option import Option, named, resized_cutout
-from ledgerstone.remedies.placing import Obstacle, Placed, place
+from ledgerstone.remedies.placeable import Obstacle, Placed
+from ledgerstone.remedies.placing import place
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape

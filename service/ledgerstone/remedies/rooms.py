@@ -20,7 +20,7 @@ from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.belonging import belongings
-from ledgerstone.remedies.placing import Item, Obstacle, Plane, Room
+from ledgerstone.remedies.placeable import Item, Obstacle, Plane, Room
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.workshop.records import Workshop
 
