@@ -52,11 +52,19 @@ class Unsited:
     between_mm: tuple[float, float] | None = None
 
 
-def clear_mm(rules: Sequence[StripRule], longer_mm: float, rim: str) -> float:
-    """Give the strip that the workshop leaves beside an opening: the first rule that fits."""
+def clear_mm(
+    rules: Sequence[StripRule], longer_mm: float, rim: str, *, least: bool = False
+) -> float:
+    """Give the strip that the workshop leaves beside an opening: the first rule that fits.
+
+    Parameters
+    ----------
+    least
+        Whether the narrowest that is made at all, else what is made without care.
+    """
     for rule in rules:
         if longer_mm <= rule.opening_up_to_mm and rule.rim in ("any", rim):
-            return rule.cautions_mm
+            return rule.stops_mm if least else rule.cautions_mm
     return 0.0
 
 
@@ -72,24 +80,40 @@ def place_for(
     placed
         Openings that have their place.
     rules
-        The workshop's strips.
+        The workshop's strips: wide enough to be made without care, else to be made at all.
 
     Returns
     -------
     Middle of the opening, mm, or None where it fits nowhere.
     """
-    wish = _wish(outline, wanted, rules)
+    for least in (False, True):
+        place = _place(outline, placed, wanted, rules, least=least)
+        if place is not None:
+            return place
+    return None
+
+
+def _place(
+    outline: Polygon,
+    placed: Sequence[Sited],
+    wanted: Unsited,
+    rules: Sequence[StripRule],
+    *,
+    least: bool,
+) -> XY | None:
+    wish = wish_for(outline, wanted, rules)
     xs, ys = _grid(outline, wanted, wish)
     if xs.size == 0 or xs.size > _MOST_TRIED:
         return None
-    keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim)
+    keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim, least=least)
     radius, shapes = _tried(wanted, xs, ys)
     fits = shapely.contains_xy(outline, xs, ys)
     fits &= shapely.distance(outline.exterior, shapes) - radius >= keep - _SLACK_MM
     for other in placed:
-        least = min(keep, clear_mm(rules, max(other.length_mm, other.width_mm), other.rim))
+        longer_mm = max(other.length_mm, other.width_mm)
+        apart = min(keep, clear_mm(rules, longer_mm, other.rim, least=least))
         round_mm, body = _body(other)
-        fits &= shapely.distance(body, shapes) - radius - round_mm >= least - _SLACK_MM
+        fits &= shapely.distance(body, shapes) - radius - round_mm >= apart - _SLACK_MM
     if not fits.any():
         return None
     far = np.hypot(xs - wish[0], ys - wish[1])
@@ -113,7 +137,7 @@ def _body(one: Sited) -> tuple[float, BaseGeometry]:
     return 0.0, box(one.x_mm - half_x, one.y_mm - half_y, one.x_mm + half_x, one.y_mm + half_y)
 
 
-def _wish(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> XY:
+def wish_for(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> XY:
     """Give where it would go: behind its basin, in the middle of its unit, or of the slab."""
     middle = outline.representative_point()
     if outline.convex_hull.area - outline.area < 1.0:

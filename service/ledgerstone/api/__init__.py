@@ -11,6 +11,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 from ledgerstone.api import guard, limits, logs, metrics, problems
 from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.counts import Counts
+from ledgerstone.api.enquiry_routes import enquiry_routes
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
@@ -59,6 +60,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     app.register_blueprint(routes(context))
     app.register_blueprint(offer_routes(context))
     app.register_blueprint(paper_routes(context))
+    app.register_blueprint(enquiry_routes(context))
     app.register_blueprint(health_routes(context, running))
     _watched(app, settings, running)
     problems.register(app)

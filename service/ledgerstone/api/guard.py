@@ -24,8 +24,8 @@ from ledgerstone.workshop.records import Workshop
 _JSON_TYPES = ("application/json", "application/problem+json")
 
 
-def json_body() -> JSON:
-    """Read the request's body: strict JSON, at most 64 kB, not packed.
+def json_body(largest: int = LARGEST_BYTES) -> JSON:
+    """Read the request's body: strict JSON, at most 64 kB unless more is allowed, not packed.
 
     Raises
     ------
@@ -35,13 +35,23 @@ def json_body() -> JSON:
     charset = content_type.get("charset", "utf-8").lower()
     if request.mimetype != "application/json" or charset not in ("utf-8", "utf8"):
         raise UnsupportedMediaType
+    with stage("parse"):
+        return read_json(plain_body(largest))
+
+
+def plain_body(largest: int) -> bytes:
+    """Read the request's body as it came, at most so many bytes, not packed.
+
+    Raises
+    ------
+    UnsupportedMediaType, RequestEntityTooLarge
+    """
     if request.headers.get("Content-Encoding", "identity").lower() != "identity":
         raise UnsupportedMediaType
-    with stage("parse"):
-        body = _body()
-        if len(body) > LARGEST_BYTES:
-            raise RequestEntityTooLarge
-        return read_json(body)
+    body = _body()
+    if len(body) > largest:
+        raise RequestEntityTooLarge
+    return body
 
 
 def _body() -> bytes:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, Final
 
 Example = dict[str, Any]
 
@@ -139,3 +139,12 @@ ORDERS: dict[str, tuple[str, Example]] = {
     "basin_near_the_front": ("A basin too near the front edge", BASIN_NEAR_THE_FRONT),
     "three_faults": ("Three things that mean no piece of concrete", THREE_FAULTS),
 }
+
+ENQUIRY: Final = """Hello,
+
+Could you price a worktop for our utility room, 1.83 m long and 620 mm deep? There is one basin to
+cut out, 380 mm across, its middle 600 mm from the left end. Graphite if you have it. We'd collect.
+
+Odile Marsh
+odile@example.com
+"""

@@ -20,7 +20,13 @@ from ledgerstone.application.requesting import send_request
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.call import JSON_TYPE, PROBLEM
 from ledgerstone.contract.calls import CALLS
-from ledgerstone.contract.example_orders import BASIN_NEAR_THE_FRONT, BENCH, ORDERS, THREE_FAULTS
+from ledgerstone.contract.example_orders import (
+    BASIN_NEAR_THE_FRONT,
+    BENCH,
+    ENQUIRY,
+    ORDERS,
+    THREE_FAULTS,
+)
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
 from ledgerstone.order import MOST_SLABS
@@ -74,6 +80,8 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     asked = {"token": token, "name": "Odile", "reach": "odile@example.com"}
     note = "Could it be a week later?"
     yield Example("createRequest", "no_mail_server", "/v1/requests", {**asked, "note": note})
+    yield Example("createEnquiry", "worktop", "/v1/enquiries", {"message": ENQUIRY})
+    yield Example("createEnquiry", "empty", "/v1/enquiries", {"message": " "})
     customer = {"customer": "Odile"}
     full: dict[str, Any] = {"order": BENCH, **customer, "tone": "short"}
     yield Example("createReply", "bench", "/v1/replies", full)

@@ -11,6 +11,7 @@ from ledgerstone.enquiry.entries import Draft, Entries
 from ledgerstone.enquiry.gather import Gathered, gather
 from ledgerstone.enquiry.mail import read_mail
 from ledgerstone.enquiry.people import Own
+from ledgerstone.enquiry.proposal import Proposal
 from ledgerstone.workshop.records import Workshop
 
 _ATTACHED: Final = re.compile(
@@ -35,17 +36,20 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     own = Own(workshop.workshop.name, workshop.workshop.email)
     found = gather(mail, own, [shade.name for shade in workshop.palette])
     asking = Asking(language_of(mail.text))
-    draft = drafted(Entries(found, workshop, asking)) if found.is_enquiry else Draft()
+    entries = Entries(found, workshop, asking)
+    draft = drafted(entries) if found.is_enquiry else Draft()
+    completing = Proposal(entries)
+    proposal = completing.completed() if found.is_enquiry else None
     return {
         "is_enquiry": found.is_enquiry,
         "text": mail.text,
         "ignored": _ignored(found),
         "order": draft.order,
         "read": draft.read,
-        "assumed": [],
+        "assumed": completing.assumed,
         "doubtful": draft.doubtful,
         "missing": draft.missing,
-        "proposal": None,
+        "proposal": proposal,
         "attachments": list(mail.attachments),
         "rests_on_attachment": bool(found.is_enquiry and _ATTACHED.search(mail.text)),
         "customer": _customer(found, asking.language),
@@ -67,7 +71,10 @@ def _customer(found: Gathered, language: str) -> dict[str, Any]:
         "reply_to": customer.reply_to or None,
         "reply_to_differs": customer.differs,
         "phone": customer.phone or None,
+        "address": None,
         "language": language,
         "subject": mail.subject or None,
         "message_id": mail.message_id or None,
+        "references": mail.references or None,
+        "written": mail.written,
     }

@@ -41,7 +41,7 @@ def _ask_opening(
     entries: Entries, at: str, found: PieceFound, one: OpeningFound, name: str
 ) -> None:
     doubted = {doubt.at for doubt in one.doubts}
-    if not _is_sized(one) and not doubted & {"length", "width", "diameter"}:
+    if not is_sized(one) and not doubted & {"length", "width", "diameter"}:
         entries.miss(at, "size", opening=name)
     unplaced = [
         axis
@@ -54,7 +54,8 @@ def _ask_opening(
         entries.miss(f"{at}/centre/{unplaced[0]}", unplaced[0], opening=name)
 
 
-def _is_sized(one: OpeningFound) -> bool:
+def is_sized(one: OpeningFound) -> bool:
+    """Whether an opening's size is known."""
     return "diameter" in one.values or {"length", "width"} <= one.values.keys()
 
 

@@ -1,0 +1,42 @@
+"""The route of enquiries: a message in, the draft order out; nothing is kept."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, json, request
+
+from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
+from ledgerstone.application.enquiries import read_asked, read_message
+from ledgerstone.codec.enquiry_schemas import LARGEST_MESSAGE_BYTES
+
+_JSON, _EML, _TEXT = "application/json", "message/rfc822", "text/plain"
+
+
+def enquiry_routes(context: AppContext) -> Blueprint:
+    """Make the ``/v1`` route of one workshop's enquiries."""
+    v1 = Blueprint("enquiries", __name__, url_prefix="/v1")
+
+    @v1.post("/enquiries")
+    def enquiries() -> Response:
+        guard.must_be_maker(context.settings)
+        guard.must_accept_json()
+        request.max_content_length = LARGEST_MESSAGE_BYTES + 1
+        if request.mimetype in (_EML, _TEXT):
+            body = guard.plain_body(LARGEST_MESSAGE_BYTES)
+            answer = read_message(_in_its_charset(body), context.workshop)
+        else:
+            answer = read_asked(guard.json_body(LARGEST_MESSAGE_BYTES), context.workshop)
+        return Response(json.dumps(answer), mimetype=_JSON)
+
+    return v1
+
+
+def _in_its_charset(body: bytes) -> bytes | str:
+    """Decode plain text by the charset that its type names; a message has its own."""
+    charset = request.mimetype_params.get("charset", "")
+    if request.mimetype != _TEXT or not charset:
+        return body
+    try:
+        return body.decode(charset)
+    except (LookupError, UnicodeError, ValueError):
+        return body

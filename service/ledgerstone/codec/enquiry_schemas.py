@@ -1,0 +1,156 @@
+"""An enquiry's message, and the draft order that is read from it."""
+
+from __future__ import annotations
+
+from typing import Any, Final
+
+from marshmallow import ValidationError, fields
+
+from ledgerstone.codec.answer_fields import (
+    Answer,
+    Day,
+    Free,
+    Many,
+    Number,
+    OneOf,
+    Part,
+    Text,
+    Whole,
+)
+from ledgerstone.codec.answer_fields import YesNo as YesOrNo
+from ledgerstone.codec.fields import Strict
+
+LARGEST_MESSAGE_BYTES: Final = 512 * 1024
+_OBJECT: Final = {"type": "object"}
+_OR_NULL: Final = {"type": ["object", "null"]}
+_ANY: Final[dict[str, Any]] = {}
+
+
+class MessageField(fields.Field[str]):
+    """A whole message, or its body, as text."""
+
+    longest = LARGEST_MESSAGE_BYTES
+
+    def __init__(self, *, about: str) -> None:
+        super().__init__(
+            required=True,
+            metadata={"description": about},
+            error_messages={"required": "Send the message.", "null": "Send the message."},
+        )
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
+        if not isinstance(value, str):
+            raise ValidationError("The message must be text.")
+        if not value.strip():
+            raise ValidationError("The message is empty.")
+        return value
+
+
+class EnquiryAskSchema(Strict):
+    """A message to read."""
+
+    about = "an enquiry"
+    message = MessageField(about="A whole message with its headers (RFC 5322), or its body alone.")
+
+
+class SpanSchema(Answer):
+    """A place in the text, in Unicode code points."""
+
+    start = Whole("Where it begins.", keywords={"minimum": 0})
+    end = Whole("Where it ends.", keywords={"minimum": 0})
+    text = Text("The words that stand there.")
+
+
+class IgnoredSchema(Answer):
+    """A part of the text that was not read for sizes."""
+
+    start = Whole("Where it begins.", keywords={"minimum": 0})
+    end = Whole("Where it ends.", keywords={"minimum": 0})
+    why = Text("Why: a signature, a footer, struck out, or the header of an earlier message.")
+
+
+class ReadSchema(Answer):
+    """One value that the message states, or that follows from it by arithmetic."""
+
+    at = Text("Where in `order` it stands (RFC 6901).")
+    mm = Number("The length, mm.", absent="Left out where it is no length.")
+    value = Free(
+        "The value, in the writer's own words where those are outside our lists.",
+        absent="Left out where it is a length.",
+        keywords=_ANY,
+    )
+    how = OneOf("Whether it was said, or worked out from what was.", ("said", "worked-out"))
+    spans = Many("The words it rests on.", SpanSchema, data_key="from")
+
+
+class AssumedSchema(Answer):
+    """One value that the message does not state, taken for `proposal`."""
+
+    at = Text("Where in `proposal` it stands (RFC 6901).")
+    value = Free("The value.", keywords=_ANY)
+    says = Text("What was taken, as a sentence to the customer.")
+
+
+class ReadingSchema(Answer):
+    """One way to read what is doubtful."""
+
+    value = Text("The value; empty where none can be named.")
+    spans = Many("The words it rests on.", SpanSchema, data_key="from")
+
+
+class DoubtfulSchema(Answer):
+    """What is said in two ways, or in a way that names no value."""
+
+    at = Text("Where in `order` it would stand (RFC 6901).")
+    says = Text("What is doubtful.")
+    readings = Many("The ways to read it.", ReadingSchema)
+
+
+class MissingSchema(Answer):
+    """What has to be settled and is not said."""
+
+    at = Text("Where in `order` it would stand (RFC 6901).")
+    asks = Text("The question to the customer.")
+
+
+class CustomerSchema(Answer):
+    """Who asks, as far as the message says; null where it does not."""
+
+    name = Text("Their name.", or_null=True)
+    reply_to = Text("The address that they want the answer at.", or_null=True)
+    reply_to_differs = YesOrNo("Whether that is not the address it was sent from.")
+    phone = Text("Their telephone.", or_null=True)
+    address = Text("Their postal address.", or_null=True)
+    language = OneOf("The language of the message.", ("en", "de"))
+    subject = Text("The message's subject.", or_null=True)
+    message_id = Text("The message's own identifier.", or_null=True)
+    references = Text("The identifiers that an answer to it refers to.", or_null=True)
+    written = Day("The day on which it was written.", or_null=True)
+
+
+class EnquirySchema(Answer):
+    """A message, read."""
+
+    is_enquiry = YesOrNo("Whether somebody asks for a slab.")
+    text = Text("The whole text, decoded, without markup. Escape it before it is shown.")
+    ignored = Many("Parts of the text that were left out, each with why.", IgnoredSchema)
+    order = Free(
+        "What the message states, as members of an order; it may be incomplete.",
+        keywords=_OBJECT,
+    )
+    read = Many("Every value taken into `order`, with the words it rests on.", ReadSchema)
+    assumed = Many("Every value taken into `proposal` beside those.", AssumedSchema)
+    doubtful = Many("What is said in two ways.", DoubtfulSchema)
+    missing = Many("What is to be asked.", MissingSchema)
+    proposal = Free(
+        "The order completed, as `POST /v1/quotes` takes it; null where the sizes of an outline"
+        " are unsaid.",
+        or_null=True,
+        keywords=_OR_NULL,
+    )
+    attachments = Many("Names of what is attached; none of it is read.", fields.String())
+    rests_on_attachment = YesOrNo("Whether the message speaks of what is attached.")
+    customer = Part("Who asks.", CustomerSchema)
+
+
+ENQUIRY: Final = EnquirySchema()

@@ -1,0 +1,169 @@
+"""A draft completed as far as it honestly can be, with everything that was taken for it."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any, Final
+
+from ledgerstone.enquiry.draft_openings import is_sized
+from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.enquiry.proposed_places import site_all
+from ledgerstone.enquiry.resolve import OpeningFound, PieceFound
+from ledgerstone.enquiry.usual import (
+    nearest_shade,
+    usual_edge_mm,
+    usual_opening,
+    usual_sealer,
+    usual_thickness_mm,
+)
+from ledgerstone.quantities import Length
+
+_CORNER: Final = "front-right"
+_SIZES: Final = {
+    "rectangle": ("length", "width"),
+    "l-shape": ("length", "width", "notch_length", "notch_width"),
+    "round": ("diameter",),
+}
+
+
+class Proposal:
+    """Completes a draft, noting each thing taken."""
+
+    def __init__(self, entries: Entries) -> None:
+        self.entries = entries
+        self.workshop = entries.workshop
+        self.asking = entries.asking
+        self.assumed: list[Members] = []
+
+    def completed(self) -> Members | None:
+        """Give the order completed, or None where the sizes of an outline are unsaid."""
+        found = self.entries.found.pieces
+        if not found or not all(self._has_outline(piece) for piece in found):
+            return None
+        order: Members = copy.deepcopy(self.entries.draft.order)
+        for i, piece in enumerate(found):
+            self._slab(i, piece, order["slabs"][i])
+        self._delivery(order)
+        return order
+
+    def _take(self, at: str, value: object, key: str, **values: object) -> None:
+        said = self.asking.say(key, value=value, **values)
+        self.assumed.append({"at": at, "value": value, "says": said})
+
+    def _has_outline(self, found: PieceFound) -> bool:
+        if found.kind == "polygon":
+            return bool(found.points)
+        wanted = _SIZES.get(found.kind, ("length",))
+        return all(key in found.values or found.doubted(key) for key in wanted)
+
+    # --- slabs --------------------------------------------------------------------------------
+
+    def _slab(self, i: int, found: PieceFound, slab: Members) -> None:
+        """Complete one slab."""
+        at, piece = f"/slabs/{i}", found.piece
+        name = self.asking.slab(piece.use, i, len(self.entries.found.pieces))
+        self._doubtful(at, found, slab, name)
+        if "thickness" not in slab:
+            thickness = Length.of_mm(usual_thickness_mm(self.workshop, piece.use))
+            slab["thickness"] = thickness.text()
+            self._take(f"{at}/thickness", slab["thickness"], "took_thickness", slab=name)
+        outline = slab["outline"]
+        if found.kind == "l-shape" and "corner" not in outline["notch"]:
+            outline["notch"]["corner"] = _CORNER
+            self._take(f"{at}/outline/notch/corner", _CORNER, "took_corner")
+        for j, one in enumerate(found.openings):
+            self._opening(f"{at}/cutouts/{j}", one, slab["cutouts"][j])
+        self._look(at, slab, name)
+        site_all(self, at, found, slab)
+
+    def _doubtful(self, at: str, found: PieceFound, slab: Members, name: str) -> None:
+        """Take the first of two readings, and say so."""
+        for doubt in found.doubts:
+            key = doubt.at
+            text = doubt.readings[0].length.text()
+            if key == "thickness" and "thickness" not in slab:
+                slab["thickness"] = text
+                place = f"{at}/thickness"
+            elif key in ("length", "width", "diameter") and key not in slab["outline"]:
+                slab["outline"][key] = text
+                place = f"{at}/outline/{key}"
+            else:
+                continue
+            found.values[key] = doubt.readings[0]
+            what = self.asking.say(f"what_{key}", slab=name)
+            self._take(place, text, "took_doubtful", what=what)
+
+    def _look(self, at: str, slab: Members, name: str) -> None:
+        said = self.entries.found.shade
+        if "shade" not in slab:
+            shade = nearest_shade(self.workshop, said.value if said is not None else "")
+            slab["shade"] = {"name": shade}
+            key = "took_nearest" if said is not None else "took_shade"
+            self._take(f"{at}/shade/name", shade, key, said=said.value if said is not None else "")
+        if "place" not in slab:
+            slab["place"] = "indoors"
+            self._take(f"{at}/place", "indoors", "took_place", slab=name)
+        finish = slab["finish"] = dict(slab.get("finish", {}))
+        if "surface" not in finish:
+            finish["surface"] = str(self.workshop.finishes[0].surface)
+            self._take(f"{at}/finish/surface", finish["surface"], "took_surface")
+        if "sealer" not in finish:
+            finish["sealer"] = usual_sealer(self.workshop, slab["place"])
+            self._take(f"{at}/finish/sealer", finish["sealer"], "took_sealer")
+        if "edges" not in slab:
+            self._take(f"{at}/edges", "square", "took_edges")
+        for side, edge in slab.get("edges", {}).items():
+            if edge["profile"] in ("bevel", "round") and "size" not in edge:
+                edge["size"] = Length.of_mm(usual_edge_mm(self.workshop, edge["profile"])).text()
+                self._take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
+
+    def _opening(self, at: str, one: OpeningFound, made: Members) -> None:
+        """Give an opening a kind and a size; until its template comes where neither was said."""
+        name = self.asking.opening(one.opening.what)
+        for doubt in one.doubts:
+            if doubt.at in "xy":
+                text = doubt.readings[0].length.text()
+                made.setdefault("centre", {})[doubt.at] = text
+                what = self.asking.say(f"what_{doubt.at}", opening=name)
+                self._take(f"{at}/centre/{doubt.at}", text, "took_doubtful", what=what)
+        if is_sized(one):
+            return
+        said = next((doubt.readings[0] for doubt in one.doubts if doubt.at == "diameter"), None)
+        kind, length_mm, width_mm = usual_opening(one.opening.what, one.kind)
+        if said is not None:
+            kind, length_mm, width_mm = "circle", said.mm, said.mm
+        sizes: dict[str, Any] = {"diameter": Length.of_mm(length_mm).text()}
+        if kind != "circle":
+            sizes = {
+                "length": Length.of_mm(length_mm).text(),
+                "width": Length.of_mm(width_mm).text(),
+            }
+            for key in ("length", "width"):
+                sizes[key] = made.get(key, sizes[key])
+        for key in ("length", "width", "diameter"):
+            made.pop(key, None)
+        made |= {"kind": kind, **sizes}
+        if said is None:
+            made["size_from"] = "template-to-follow"
+        value = " × ".join(str(size) for size in sizes.values())
+        self._take(at, value, "took_size", opening=name)
+
+    def take_place(self, at: str, what: str, centre: Members) -> None:
+        """Note a proposed place."""
+        name = self.asking.opening(what)
+        says = self.asking.say("took_site", opening=name, x=centre["x"], y=centre["y"])
+        self.assumed.append({"at": f"{at}/centre", "value": dict(centre), "says": says})
+
+    # --- delivery -----------------------------------------------------------------------------
+
+    def _delivery(self, order: Members) -> None:
+        said = self.entries.found.delivery
+        delivery = order["delivery"] = dict(order.get("delivery", {}))
+        if "kind" not in delivery:
+            delivered = said.is_delivered and "postcode" in delivery
+            delivery["kind"] = "pallet" if delivered else "collect"
+            key = "took_delivery" if delivered else "took_collect"
+            self._take("/delivery/kind", delivery["kind"], key)
+        elif delivery["kind"] != "collect" and "postcode" not in delivery:
+            delivery["kind"] = "collect"
+            self._take("/delivery/kind", "collect", "took_no_postcode")

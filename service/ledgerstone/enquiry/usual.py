@@ -1,0 +1,76 @@
+"""What the workshop usually does where a message does not say: thickness, look, sizes of holes."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.enquiry.look import colour_of
+from ledgerstone.order import Place
+from ledgerstone.shade.colour import delta_e_2000, srgb_to_lab
+from ledgerstone.workshop.records import Workshop
+
+_THICKNESS_MM: Final = 40.0  # common practice, no source
+_EDGE_MM: Final = 5.0  # common practice, no source
+_UPRIGHT: Final = frozenset({"upstand", "splashback"})
+# Sizes of openings until a template comes: common practice, no source.
+_OPENINGS: Final = MappingProxyType(
+    {
+        "tap": ("circle", 35.0, 35.0),
+        "waste": ("circle", 45.0, 45.0),
+        "drain": ("circle", 45.0, 45.0),
+        "soap": ("circle", 35.0, 35.0),
+        "parasol": ("circle", 50.0, 50.0),
+        "cable": ("circle", 60.0, 60.0),
+        "socket": ("circle", 80.0, 80.0),
+        "basin": ("circle", 380.0, 380.0),
+        "sink": ("rectangle", 500.0, 400.0),
+        "hob": ("rectangle", 560.0, 490.0),
+    }
+)
+_ANY_HOLE: Final = ("circle", 35.0, 35.0)
+
+
+def usual_thickness_mm(workshop: Workshop, use: str) -> float:
+    """Give the thickness usual for a use, of those that the workshop stocks sides for."""
+    stocked = sorted(workshop.shaping.thicknesses_mm)
+    if use in _UPRIGHT:
+        return stocked[0]
+    return min(stocked, key=lambda mm: abs(mm - _THICKNESS_MM))
+
+
+def usual_edge_mm(workshop: Workshop, profile: str) -> float:
+    """Give the size usual for a bevel or a round, of those that the workshop makes."""
+    for edge in workshop.edges:
+        if edge.profile == profile:
+            return min(max(_EDGE_MM, edge.smallest_mm), edge.largest_mm)
+    return _EDGE_MM
+
+
+def usual_opening(what: str, kind: str) -> tuple[str, float, float]:
+    """Give kind and size, mm, of an opening whose size nobody said."""
+    usual = _OPENINGS.get(what, _ANY_HOLE)
+    if kind == "circle" and usual[0] != "circle":
+        return "circle", usual[2], usual[2]
+    if kind in ("rectangle", "slot") and usual[0] == "circle":
+        return kind, 2 * usual[1], usual[1]
+    return usual
+
+
+def nearest_shade(workshop: Workshop, said: str) -> str:
+    """Give the shade of the palette that comes nearest to words; the first where none is meant."""
+    colour = colour_of(said)
+    if colour is None:
+        return workshop.palette[0].name
+    wished = srgb_to_lab(colour)
+    return min(
+        workshop.palette, key=lambda shade: delta_e_2000(wished, srgb_to_lab(shade.colour))
+    ).name
+
+
+def usual_sealer(workshop: Workshop, place: Place) -> str:
+    """Give the first sealer that is for a place."""
+    for sealer in workshop.sealers:
+        if place in sealer.places:
+            return sealer.name
+    return workshop.sealers[0].name
