@@ -1,4 +1,4 @@
-"""``python -m ledgerstone quote ORDER``, ``… reply ORDER`` and ``… job-sheet ORDER``."""
+"""``python -m ledgerstone quote ORDER``, ``… reply``, ``… job-sheet``; ``… enquiry MAIL``."""
 
 import sys
 

@@ -39,7 +39,8 @@ class Sited:
 class Unsited:
     """An opening without a place; either coordinate may be known.
 
-    ``behind`` is the opening that it stands behind, ``between_mm`` the unit that it is over.
+    ``behind`` is the opening that it stands behind, ``room_behind_mm`` what a tap behind it takes,
+    ``between_mm`` the unit that it is over.
     """
 
     length_mm: float
@@ -49,6 +50,7 @@ class Unsited:
     x_mm: float | None = None
     y_mm: float | None = None
     behind: Sited | None = None
+    room_behind_mm: float = 0.0
     between_mm: tuple[float, float] | None = None
 
 
@@ -121,6 +123,11 @@ def _place(
     return float(xs[best]), float(ys[best])
 
 
+def room_for_tap_mm(rules: Sequence[StripRule], tap_mm: float) -> float:
+    """Give the depth that a tap takes behind a basin: its hole and the strips about it."""
+    return tap_mm + 2 * clear_mm(rules, tap_mm, "shown") + _TAP_CLEAR_MM
+
+
 def _tried(wanted: Unsited, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
     """Give the opening at every place: points and a radius where it is round, else boxes."""
     if wanted.is_round:
@@ -145,6 +152,8 @@ def wish_for(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> X
     x, y = middle.x, middle.y
     if wanted.between_mm is not None:
         x = sum(wanted.between_mm) / 2
+    if wanted.room_behind_mm:
+        y = min(y, outline.bounds[3] - wanted.room_behind_mm - wanted.width_mm / 2)
     if wanted.behind is not None:
         basin = wanted.behind
         keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim)

@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any, Final
 
-from ledgerstone.application.resolving import read_ask
+from marshmallow import ValidationError
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.enquiry_schemas import ENQUIRY, EnquiryAskSchema
+from ledgerstone.codec.order_in import walk
 from ledgerstone.enquiry import read_enquiry
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.papers.asking import chosen_questions
+from ledgerstone.papers.letter import Letter
+from ledgerstone.papers.message import Answered, message
+from ledgerstone.papers.reply import questions_alone
+from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Workshop
 
 _SCHEMA: Final = EnquiryAskSchema()
@@ -20,7 +30,13 @@ def read_asked(document: object, workshop: Workshop) -> dict[str, Any]:
     ------
     NotUnderstood
     """
-    return read_message(read_ask(_SCHEMA, document)["message"], workshop)
+    if not isinstance(document, Mapping):
+        raise NotUnderstood((Fault("", "Send a JSON object with the message."),))
+    try:
+        ask: dict[str, Any] = _SCHEMA.load(document)
+    except ValidationError as fault:
+        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+    return read_message(ask["message"], workshop)
 
 
 def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
@@ -35,3 +51,37 @@ def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
         raise NotUnderstood((Fault("", "The message is empty."),))
     written: dict[str, Any] = ENQUIRY.dump(read_enquiry(message, workshop))
     return written
+
+
+def make_answer(read: Mapping[str, Any], context: QuoteContext, templates: Templates) -> bytes:
+    """Write the draft that answers a message: a quote, a send-back with its fix, or questions.
+
+    Parameters
+    ----------
+    read
+        The message, as ``read_message`` gives it.
+
+    Raises
+    ------
+    NotUnderstood, TemplateFault
+    """
+    customer = read["customer"]
+    answered = Answered(
+        to=customer["reply_to"] or "",
+        name=customer["name"] or "",
+        subject=customer["subject"] or "",
+        message_id=customer["message_id"] or "",
+        references=customer["references"] or "",
+    )
+    name = " ".join((customer["name"] or "").split())
+    if read["proposal"] is None:
+        questions = chosen_questions(read["missing"])
+        letter = Letter(context.workshop, name, questions=questions)
+        return message(questions_alone(letter, templates), context.workshop, (), answered)
+    ask = {
+        "order": read["proposal"],
+        "customer": name,
+        "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
+        "missing": read["missing"],
+    }
+    return make_draft(ask, context, templates, answered)

@@ -28,6 +28,8 @@ from ledgerstone.papers import (
     message,
     reply,
 )
+from ledgerstone.papers.asking import chosen_questions, taken_text
+from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy
 
@@ -52,8 +54,18 @@ def make_reply(document: object, context: QuoteContext, templates: Templates) ->
     return written
 
 
-def make_draft(document: object, context: QuoteContext, templates: Templates) -> bytes:
+def make_draft(
+    document: object,
+    context: QuoteContext,
+    templates: Templates,
+    answered: Answered | None = None,
+) -> bytes:
     """Write a reply as a draft that mail programs open, its pictures inside.
+
+    Parameters
+    ----------
+    answered
+        The message that it answers, where there is one.
 
     Raises
     ------
@@ -63,7 +75,7 @@ def make_draft(document: object, context: QuoteContext, templates: Templates) ->
     pictures = list(_pictures(resolved, context))
     addresses = [f"cid:{picture.cid}" for picture in pictures]
     made = _reply(ask, resolved, addresses, context, templates)
-    return message(made, context.workshop, [*pictures, *_order_file(resolved)])
+    return message(made, context.workshop, [*pictures, *_order_file(resolved)], answered)
 
 
 def _resolved(document: object, context: QuoteContext) -> tuple[dict[str, Any], ResolvedRequest]:
@@ -83,7 +95,13 @@ def _reply(
     templates: Templates,
 ) -> Reply:
     is_full = ask.get("tone", "full") == "full"
-    letter = Letter(context.workshop, ask.get("customer", ""), is_full)
+    letter = Letter(
+        context.workshop,
+        ask.get("customer", ""),
+        is_full,
+        taken_text([one["says"] for one in ask.get("assumed", ())]),
+        chosen_questions(ask.get("missing", ())),
+    )
     if isinstance(resolved.answer, SentBack):
         view = _sent_back_view(resolved.document, resolved.answer, pictures, context)
         return reply(view, letter, templates)

@@ -17,7 +17,7 @@ from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.price import Price
-from ledgerstone.quote import Quote, SentBack, with_standing
+from ledgerstone.quote import Quote, SentBack, Standing, with_standing
 
 _NO_QUOTE = "This is no quote of ours. Give the token of a quote, or of its link."
 _ONE = "Give a quote's token, or an order, and not both."
@@ -69,7 +69,7 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> R
     NotUnderstood
     """
     if "order" in ask:
-        return _of_order(ask["order"], context, search=search)
+        return _of_order(ask["order"], context, search=search, standing=_standing(ask))
     offer = offer_named_at(
         "/token", ask["token"], context.tokens, context.today, not_ours=_NO_QUOTE
     )
@@ -83,9 +83,25 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> R
         ) from None
 
 
-def _of_order(sent: JSON, context: QuoteContext, *, search: bool) -> ResolvedRequest:
+def _standing(ask: Mapping[str, Any]) -> Standing | None:
+    """Give the standing that is asked for; nothing guessed is a fixed price unasked."""
+    if "standing" in ask:
+        chosen: Standing = ask["standing"]
+        return chosen
+    return "estimate" if ask.get("assumed") or ask.get("missing") else None
+
+
+def _of_order(
+    sent: JSON,
+    context: QuoteContext,
+    *,
+    search: bool,
+    standing: Standing | None = None,
+) -> ResolvedRequest:
     try:
         answer = answer_order(sent, context, search=search)
+        if standing is not None and isinstance(answer, Quote):
+            answer = with_standing(answer, standing)
         since = offer_changed_by(answer.order, context)
     except NotUnderstood as fault:
         faults = (Fault(f"/order{one.pointer}", one.says) for one in fault.faults)

@@ -15,11 +15,13 @@ from typing import Any, Final, TextIO
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.enquiries import make_answer
 from ledgerstone.application.papers import JOB, make_paper, write_paper
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.calendar_file import READ_S, calendar_file_of
 from ledgerstone.child_process import BY_THE_CLOCK
+from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.codec.tokens import Tokens
@@ -87,15 +89,18 @@ def _parser() -> argparse.ArgumentParser:
         description="Quote an order, or write its reply or its job sheet, without a server.",
     )
     commands = parser.add_subparsers(
-        dest="command", required=True, metavar="quote | reply | job-sheet"
+        dest="command", required=True, metavar="quote | reply | job-sheet | enquiry | answer"
     )
-    for name, does in (
-        ("quote", "say what an order costs and when it is ready, or what to change"),
-        ("reply", "write the reply to its customer"),
-        ("job-sheet", "write what the workshop works from"),
+    order, mail = ("ORDER", "the order, a JSON file"), ("MAIL", "the message, an .eml or a text")
+    for name, does, (what, about) in (
+        ("quote", "say what an order costs and when it is ready, or what to change", order),
+        ("reply", "write the reply to its customer", order),
+        ("job-sheet", "write what the workshop works from", order),
+        ("enquiry", "read a message into a draft order", mail),
+        ("answer", "write the draft that answers a message", mail),
     ):
         command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
-        command.add_argument("order", metavar="ORDER", help="the order, a JSON file; - reads stdin")
+        command.add_argument("order", metavar=what, help=f"{about}; - reads stdin")
         command.add_argument("--workshop", type=Path, metavar="FILE", help="the profile, TOML")
         command.add_argument("--json", action="store_true", help="write JSON, as the service does")
     reply = commands.choices["reply"]
@@ -105,6 +110,8 @@ def _parser() -> argparse.ArgumentParser:
     job = commands.choices["job-sheet"]
     job.add_argument("--pdf", type=Path, metavar="FILE", help="write the sheet as a PDF")
     reply.add_argument("--draft", type=Path, metavar="FILE", help="write an .eml with pictures")
+    answer = commands.choices["answer"]
+    answer.add_argument("--draft", type=Path, metavar="FILE", help="where; else beside the message")
     return parser
 
 
@@ -199,7 +206,35 @@ def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
     return QUOTED
 
 
-_COMMANDS: Final = {"quote": _quote, "reply": _reply, "job-sheet": _job_sheet}
+def _enquiry(context: CliContext, asked: argparse.Namespace) -> int:
+    read = read_file(asked.order, context.quoting.workshop)
+    if asked.json:
+        _write_json(context, read)
+    else:
+        context.out.write(enquiry_text(read))
+    return QUOTED if read["is_enquiry"] else SENT_BACK
+
+
+def _answer(context: CliContext, asked: argparse.Namespace) -> int:
+    read = read_file(asked.order, context.quoting.workshop)
+    context.out.write(enquiry_text(read))
+    if not read["is_enquiry"]:
+        return SENT_BACK
+    templates = templates_in(context.settings.workshop_path.parent)
+    path = asked.draft or Path("answer.eml" if asked.order == "-" else f"{asked.order}.answer.eml")
+    with path.open("xb") as file:
+        file.write(make_answer(read, context.quoting, templates))
+    context.out.write(f"\nWrote {path}. Open it in a mail program.\n")
+    return QUOTED
+
+
+_COMMANDS: Final = {
+    "quote": _quote,
+    "reply": _reply,
+    "job-sheet": _job_sheet,
+    "enquiry": _enquiry,
+    "answer": _answer,
+}
 
 
 def _write_json(context: CliContext, members: Mapping[str, Any]) -> None:

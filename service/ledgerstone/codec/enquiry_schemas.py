@@ -61,6 +61,14 @@ class SpanSchema(Answer):
     text = Text("The words that stand there.")
 
 
+class SpansField(Many):
+    """The words that something rests on, under the key ``from``."""
+
+    def __init__(self) -> None:
+        super().__init__("The words it rests on.", SpanSchema, attribute="from")
+        self.data_key = "from"
+
+
 class IgnoredSchema(Answer):
     """A part of the text that was not read for sizes."""
 
@@ -73,21 +81,21 @@ class ReadSchema(Answer):
     """One value that the message states, or that follows from it by arithmetic."""
 
     at = Text("Where in `order` it stands (RFC 6901).")
-    mm = Number("The length, mm.", absent="Left out where it is no length.")
+    mm = Number("The length, mm.", absent="Absent where it is no length.")
     value = Free(
         "The value, in the writer's own words where those are outside our lists.",
-        absent="Left out where it is a length.",
+        absent="Absent where it is a length.",
         keywords=_ANY,
     )
     how = OneOf("Whether it was said, or worked out from what was.", ("said", "worked-out"))
-    spans = Many("The words it rests on.", SpanSchema, data_key="from")
+    spans = SpansField()
 
 
 class AssumedSchema(Answer):
     """One value that the message does not state, taken for `proposal`."""
 
     at = Text("Where in `proposal` it stands (RFC 6901).")
-    value = Free("The value.", keywords=_ANY)
+    value = Free("The value that was taken.", keywords=_ANY)
     says = Text("What was taken, as a sentence to the customer.")
 
 
@@ -95,7 +103,7 @@ class ReadingSchema(Answer):
     """One way to read what is doubtful."""
 
     value = Text("The value; empty where none can be named.")
-    spans = Many("The words it rests on.", SpanSchema, data_key="from")
+    spans = SpansField()
 
 
 class DoubtfulSchema(Answer):
@@ -116,10 +124,10 @@ class MissingSchema(Answer):
 class CustomerSchema(Answer):
     """Who asks, as far as the message says; null where it does not."""
 
-    name = Text("Their name.", or_null=True)
+    name = Text("The name of whom it is from.", or_null=True)
     reply_to = Text("The address that they want the answer at.", or_null=True)
     reply_to_differs = YesOrNo("Whether that is not the address it was sent from.")
-    phone = Text("Their telephone.", or_null=True)
+    phone = Text("The telephone number given.", or_null=True)
     address = Text("Their postal address.", or_null=True)
     language = OneOf("The language of the message.", ("en", "de"))
     subject = Text("The message's subject.", or_null=True)
@@ -150,7 +158,7 @@ class EnquirySchema(Answer):
     )
     attachments = Many("Names of what is attached; none of it is read.", fields.String())
     rests_on_attachment = YesOrNo("Whether the message speaks of what is attached.")
-    customer = Part("Who asks.", CustomerSchema)
+    customer = Part("Who asks for it.", CustomerSchema)
 
 
 ENQUIRY: Final = EnquirySchema()

@@ -7,13 +7,22 @@ from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields
 
-from ledgerstone.codec.fields import ChoiceField, Strict, TextField, YesNoField
+from ledgerstone.codec.fields import (
+    ChoiceField,
+    ListField,
+    ObjectField,
+    Strict,
+    TextField,
+    YesNoField,
+)
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.json_types import JSON
 
 LONGEST_NOTE: Final = 1000
+MOST_TAKEN: Final = 400
+_AT: Final = "Where in the order it stands (RFC 6901). Left out, it is of the whole order."
 
 
 class AsSentField(fields.Raw):
@@ -62,6 +71,25 @@ class AskSchema(Strict):
     customer = TextField("the customer's name", about="Whom it is for. Left out, nobody is named.")
 
 
+class TakenSchema(Strict):
+    """One value that was taken without being said: an entry of an enquiry's `assumed`."""
+
+    about = "what was assumed"
+    at = TextField("its place", longest=200, about=_AT)
+    value = fields.Raw(
+        metadata={"description": "The value. It is not read here, and may be left out."}
+    )
+    says = TextField("what was taken", longest=400, required=True, about="What the letter says.")
+
+
+class QuestionSchema(Strict):
+    """One question to the customer: an entry of an enquiry's `missing`."""
+
+    about = "what is missing"
+    at = TextField("its place", longest=200, about=_AT)
+    asks = TextField("the question", longest=400, required=True, about="What the letter asks.")
+
+
 class ReplyAskSchema(AskSchema):
     """What a reply is of, and how it is written."""
 
@@ -73,6 +101,32 @@ class ReplyAskSchema(AskSchema):
     )
     ways = YesNoField(
         "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."
+    )
+    assumed = ListField(
+        ObjectField(TakenSchema, "what was assumed", about="One value."),
+        "what was assumed",
+        at_most=MOST_TAKEN,
+        about=(
+            "What was taken that nobody said: the letter tells it, and is an estimate. Left out,"
+            " nothing was."
+        ),
+    )
+    missing = ListField(
+        ObjectField(QuestionSchema, "what is missing", about="One question."),
+        "what is missing",
+        at_most=MOST_TAKEN,
+        about=(
+            "What is to be asked: the letter asks the three that move price and feasibility most,"
+            " and is an estimate. Left out, nothing is asked."
+        ),
+    )
+    standing = ChoiceField(
+        "the standing",
+        ("estimate", "quotation"),
+        about=(
+            "What the letter is. Left out, an estimate while anything is assumed or missing, else"
+            " as the workshop's file says."
+        ),
     )
 
 

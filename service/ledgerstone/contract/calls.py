@@ -133,7 +133,7 @@ _PAPERS: Final = (
         takes=EnquiryAskSchema,
         takes_about="A message of at most 512 kB, its attachments taken off.",
         answers={
-            200: Response("What was read.", {JSON: EnquirySchema}),
+            200: Response("What was read.", {JSON_TYPE: EnquirySchema}),
             400: problem_answer("There is no message in it.", NotUnderstoodSchema),
         },
         refusals=(401, *_READ),

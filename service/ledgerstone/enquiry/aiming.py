@@ -71,7 +71,7 @@ def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | Non
         return _of_following(focus, heard, following)
     if is_triple or measure.role == "thick":
         focus.on_opening = False
-        return subjects.current() if subjects.piece is not None or is_triple else None
+        return subjects.current()
     return _of_focus(focus, measure, active)
 
 

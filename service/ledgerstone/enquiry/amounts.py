@@ -28,6 +28,19 @@ PLAUSIBLE_MM: Final = MappingProxyType(
         "place": (8.0, 8000.0),
     }
 )
+# Of several units that a bare number may have, the first that gives a usual size is taken.
+LIKELY_MM: Final = MappingProxyType(
+    {
+        "length": (250.0, 4500.0),
+        "width": (60.0, 1600.0),
+        "deep": (150.0, 1600.0),
+        "thickness": (15.0, 120.0),
+        "diameter": (250.0, 2000.0),
+        "opening": (150.0, 1100.0),
+        "hole": (15.0, 900.0),
+        "place": (15.0, 4500.0),
+    }
+)
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
     r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
@@ -69,23 +82,33 @@ class Amounts:
 
     def length(self, measure: Measure, role: str) -> tuple[Length, Length | None] | None:
         """Give the length meant in a role, and another that it may mean; None where none fits."""
-        low, high = PLAUSIBLE_MM["width" if role == "deep" and measure.size.unit else role]
+        size = measure.size
+        if size.unit is not None:
+            fits = self._fitting(measure, [size.unit], "width" if role == "deep" else role)
+            other = fits[1] if size.grouped is not None and len(fits) > 1 else None
+            return (fits[0], other) if fits else None
+        least, most = LIKELY_MM[role]
+        said = self._fitting(measure, self._said_units(measure), role)
+        guessed = self._fitting(measure, self._guessed_units(measure), role)
+        likely = [one for one in guessed if least <= one.mm <= most]
+        return next(((one, None) for one in (*said, *likely, *guessed)), None)
+
+    def _fitting(self, measure: Measure, units: Iterable[Unit], role: str) -> list[Length]:
+        """Give the lengths that a number may mean in these units and that a slab may have."""
+        low, high = PLAUSIBLE_MM[role]
         fits: list[Length] = []
-        for amount, unit in self._readings(measure):
+        for amount, unit in self._readings(measure, units):
             try:
                 length = Length.of(amount, unit)
             except QuantityError:
                 continue
             if low <= length.mm <= high and not any(abs(length.mm - one.mm) < 0.5 for one in fits):
                 fits.append(length)
-        if not fits:
-            return None
-        is_written = measure.size.unit is not None and measure.size.grouped is not None
-        return fits[0], fits[1] if is_written and len(fits) > 1 else None
+        return fits
 
-    def _readings(self, measure: Measure) -> Iterable[tuple[Fraction, Unit]]:
+    @staticmethod
+    def _readings(measure: Measure, units: Iterable[Unit]) -> Iterable[tuple[Fraction, Unit]]:
         size = measure.size
-        units: list[Unit] = [size.unit] if size.unit is not None else self._units(measure)
         for unit in units:
             if size.grouped is not None and unit == "mm":
                 yield size.grouped, unit
@@ -93,19 +116,17 @@ class Amounts:
             if size.grouped is not None and unit not in ("mm", "m"):
                 yield size.grouped, unit
 
-    def _units(self, measure: Measure) -> list[Unit]:
-        """Units that a bare number may have, the likeliest first."""
-        first: list[Unit | None] = []
+    def _said_units(self, measure: Measure) -> list[Unit]:
+        """Units that a label, the end of the group or the message as a whole gives a number."""
+        said: list[Unit | None] = []
         if measure.unit_from_label:
-            first.append(_NAMES.get(measure.unit_from_label, cast("Unit", measure.unit_from_label)))
-        first += [one.size.unit for one in measure.members[measure.place :] if one.size.unit][-1:]
-        first.append(self.declared)
-        first.append(self.usual)
-        if measure.size.has_fraction:
-            first.append("in")
-        units: list[Unit] = [unit for unit in first if unit is not None]
+            said.append(_NAMES.get(measure.unit_from_label, cast("Unit", measure.unit_from_label)))
+        said += [one.size.unit for one in measure.members[measure.place :] if one.size.unit][-1:]
+        said.append(self.declared)
+        return [unit for unit in said if unit is not None]
+
+    def _guessed_units(self, measure: Measure) -> list[Unit]:
+        """Units that a bare number may have, the likeliest first."""
+        first: list[Unit | None] = [self.usual, "in" if measure.size.has_fraction else None]
         others: tuple[Unit, ...] = ("mm", "cm", "m", "in")
-        for unit in others:
-            if unit not in units:
-                units.append(unit)
-        return units
+        return list(dict.fromkeys(unit for unit in (*first, *others) if unit is not None))

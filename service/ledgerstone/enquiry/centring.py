@@ -6,7 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry import scope
 from ledgerstone.enquiry.focus import Focus, Heard, Held
-from ledgerstone.enquiry.lexicon import AXES, NOUNS, mark
+from ledgerstone.enquiry.lexicon import AXES, NOUNS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Span
@@ -51,7 +51,7 @@ def held_at(held: Held, at: int) -> list[Opening]:
 
 def _read_centred(focus: Focus, heard: Heard) -> None:
     sentence = heard.sentence
-    for i, count, _ in mark("centred").all_in(sentence.words):
+    for i, count in sentence.marks("centred"):
         end = i + count
         whose = _whose(focus, heard, i)
         if not whose or not _is_on_slab(heard, i, end):
@@ -141,7 +141,7 @@ def _read_behind(focus: Focus, heard: Heard, piece: Piece, named: list[Mention])
     """Put a tap on the centre line of the basin that it stands behind."""
     sentence = heard.sentence
     standing = [one for one in piece.openings if not one.is_refused]
-    for i, count, _ in mark("behind").all_in(sentence.words):
+    for i, count in sentence.marks("behind"):
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
         in_hand = focus.subjects.openings
         small = [

@@ -11,7 +11,8 @@ from shapely.geometry import Polygon, box
 from ledgerstone.enquiry.entries import Members
 from ledgerstone.enquiry.resolve import PieceFound
 from ledgerstone.quantities import Length
-from ledgerstone.siting import Sited, Unsited, place_for, wish_for
+from ledgerstone.siting import Sited, Unsited, place_for, room_for_tap_mm, wish_for
+from ledgerstone.workshop.records import StripRule
 
 if TYPE_CHECKING:
     from ledgerstone.enquiry.proposal import Proposal
@@ -37,7 +38,10 @@ def site_all(proposal: Proposal, at: str, found: PieceFound, slab: Members) -> N
     waiting.sort(key=lambda j: found.openings[j].opening.what in _SMALL)
     for j in waiting:
         known = _known(found, j, placed)
-        wanted = _wanted(cutouts[j], known)
+        taps = [k for k in waiting if found.openings[k].opening.what in _SMALL and k != j]
+        is_basin = found.openings[j].opening.what in _BASINS
+        behind_mm = max((_box(cutouts[k])[0] for k in taps), default=0.0) if is_basin else 0.0
+        wanted = _wanted(cutouts[j], known, behind_mm, proposal.workshop.shaping.strips)
         placed[j] = _site(
             proposal, f"{at}/cutouts/{j}", cutouts[j], wanted, list(placed.values()), on=outline
         )
@@ -49,7 +53,10 @@ def _known(found: PieceFound, j: int, placed: dict[int, Sited]) -> Sited | None:
     return basins[-1] if found.openings[j].opening.what in _SMALL and basins else None
 
 
-def _wanted(made: Members, behind: Sited | None) -> Unsited:
+def _wanted(
+    made: Members, behind: Sited | None, tap_mm: float, rules: Sequence[StripRule]
+) -> Unsited:
+    """Say what is to be placed: a basin that a tap stands behind leaves it room."""
     length_mm, width_mm = _box(made)
     centre = made.setdefault("centre", {})
     return Unsited(
@@ -60,6 +67,7 @@ def _wanted(made: Members, behind: Sited | None) -> Unsited:
         x_mm=_mm(centre["x"]) if "x" in centre else None,
         y_mm=_mm(centre["y"]) if "y" in centre else None,
         behind=behind,
+        room_behind_mm=room_for_tap_mm(rules, tap_mm) if tap_mm else 0.0,
     )
 
 

@@ -11,7 +11,7 @@ from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measures import measures_of
 from ledgerstone.enquiry.parts import Line, Part, Parts, lines_of
 from ledgerstone.enquiry.scene import NOWHERE, Scene
-from ledgerstone.enquiry.sentences import Sentence, sentences_of
+from ledgerstone.enquiry.sentences import MOST_ATOMS, Sentence, sentences_of
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.tables import read_table, tables_in
 from ledgerstone.enquiry.tokens import Span, not_sizes
@@ -42,8 +42,11 @@ def read_scene(
         Layered(part, layer, is_own)
         for layer, (part, is_own) in enumerate(reversed(list(zip(parts.parts, own, strict=True))))
     ]
-    for one in layered:
-        one.sentences = sentences_of(text, one.part.lines, masked, has_inches=has_inches)
+    left = MOST_ATOMS
+    for one in reversed(layered):  # the newest words first, where there are too many
+        lines = one.part.lines
+        one.sentences = sentences_of(text, lines, masked, has_inches=has_inches, most=left)
+        left -= sum(len(sentence.atoms) for sentence in one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     settler = Settler(Amounts(text, every))
     walker = Walker(settler, has_sizes=_has_sizes(every))

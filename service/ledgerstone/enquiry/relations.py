@@ -84,7 +84,7 @@ def _read_rims(focus: Focus, sentence: Sentence) -> None:
     if piece is None:
         return
     for tag in ("shown", "covered"):
-        for i, count, _ in mark(tag).all_in(words):
+        for i, count in sentence.marks(tag):
             if i and words[i - 1] and mark("not").at(words, i - 1):
                 continue
             for opening in _rimmed(focus, piece, i, i + count):
@@ -125,6 +125,6 @@ def _read_rounds(sentence: Sentence, openings: list[Opening]) -> None:
 
 
 def _read_halves(sentence: Sentence, piece: Piece | None) -> None:
-    for i, count, _ in mark("pieces").all_in(sentence.words):
+    for i, count in sentence.marks("pieces"):
         if piece is not None:
             piece.halves = (span_of(sentence, i, i + count + 2),)

@@ -12,6 +12,7 @@ from ledgerstone.quantities import Length
 Span = tuple[int, int]
 How = Literal["said", "worked-out"]
 NOWHERE: Span = (-1, -1)  # of what stands outside the text
+MOST_CLAIMS = 60  # a size is said twice or three times
 AGREE_MM = 0.5
 CONVERTED_SHARE = 0.004  # 72 in and 1829 mm are one size said twice
 
@@ -130,8 +131,10 @@ class Scene:
 
 
 def say(claims: Claims, key: str, claim: Claim) -> None:
-    """Add a size to what is claimed of something."""
-    claims.setdefault(key, []).append(claim)
+    """Add a size to what is claimed of something, at most so many times."""
+    listed = claims.setdefault(key, [])
+    if len(listed) < MOST_CLAIMS:
+        listed.append(claim)
 
 
 def newest(claims: Iterable[Claim]) -> list[Claim]:

@@ -35,14 +35,13 @@ def is_offer(sentence: Sentence) -> bool:
 
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is of what is there now, or of somebody else's."""
-    words = sentence.words
-    renewed = [i for i, _, _ in mark("new").all_in(words)]
-    for i, count, _ in mark("gone").all_in(words):
+    renewed = [i for i, _ in sentence.marks("new")]
+    for i, count in sentence.marks("gone"):
         if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
             return True
         if i > measure.at and not any(j < measure.at for j in renewed):
             return True
-    for i, _, _ in mark("old").all_in(words):
+    for i, _ in sentence.marks("old"):
         apart = any(atom.word in {",", ";"} for atom in sentence.atoms[measure.at : i])
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
@@ -51,7 +50,7 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
 
 def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
     """Whether words between two places turn from what is there to what is wanted."""
-    return any(since <= i < until for i, _, _ in mark("new").all_in(sentence.words))
+    return any(since <= i < until for i, _ in sentence.marks("new"))
 
 
 def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:

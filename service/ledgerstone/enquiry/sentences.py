@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import islice, pairwise
 from typing import Final, Literal
 
+from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.parts import Line
 from ledgerstone.enquiry.sizes import Size, SizeReader
 from ledgerstone.enquiry.tokens import Span, Token, tokens_of
@@ -23,6 +24,7 @@ _ABBREVIATIONS: Final = word_set(
     "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl "
     "z.b etc tel"
 )
+MOST_ATOMS: Final = 12_000  # words and sizes that are read; an enquiry has a few hundred
 LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
 _WIDEST_WRAP: Final = 80
 _NARROWEST_WRAP: Final = 56
@@ -55,20 +57,40 @@ class Sentence:
     starts_line: bool = False
     ends: str = ""
 
+    _words: list[str] | None = None
+    _marks: dict[str, list[tuple[int, int]]] = field(default_factory=dict)
+
     @property
     def words(self) -> list[str]:
         """The atoms' words, "" where an atom is no word, so that indices agree."""
-        return [atom.word if atom.kind == "word" else "" for atom in self.atoms]
+        if self._words is None or len(self._words) != len(self.atoms):
+            self._words = [atom.word if atom.kind == "word" else "" for atom in self.atoms]
+        return self._words
+
+    def marks(self, kind: str) -> list[tuple[int, int]]:
+        """Where phrases of a kind begin, and how many words they have."""
+        if kind not in self._marks:
+            found = mark(kind).all_in(self.words)
+            self._marks[kind] = [(start, count) for start, count, _ in found]
+        return self._marks[kind]
 
 
 def sentences_of(
-    text: str, lines: Sequence[Line], masked: Sequence[Span], *, has_inches: bool
+    text: str,
+    lines: Sequence[Line],
+    masked: Sequence[Span],
+    *,
+    has_inches: bool,
+    most: int = MOST_ATOMS,
 ) -> list[Sentence]:
-    """Divide lines into sentences; wrapped lines are joined first."""
+    """Divide lines into sentences of at most so many atoms in all; wrapped lines are joined."""
     sentences: list[Sentence] = []
+    count = 0
     for block in _blocks(lines):
         first = True
         for joined in _unwrapped(block):
+            if count >= most:
+                return sentences
             bullet = _BULLET.match(joined[0].words)
             made = _read(
                 text, joined, masked, has_inches=has_inches, skip=len(bullet[0]) if bullet else 0
@@ -80,6 +102,7 @@ def sentences_of(
                 sentence.starts_paragraph = first and i == 0
                 sentence.starts_line = i == 0
             sentences += made
+            count += sum(len(sentence.atoms) for sentence in made)
             first = False
     return sentences
 
@@ -144,7 +167,8 @@ def _read(
     text: str, lines: list[Line], masked: Sequence[Span], *, has_inches: bool, skip: int
 ) -> list[Sentence]:
     start = lines[0].end - len(lines[0].words) + skip
-    tokens = list(tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked))
+    read = tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked)
+    tokens = list(islice(read, MOST_ATOMS))
     return _split(_atoms(tokens, has_inches=has_inches))
 
 

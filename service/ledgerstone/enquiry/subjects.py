@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Scene
@@ -51,6 +50,7 @@ class Subjects:
             and not pieces[-1].has_size()
             and not pieces[-1].openings
             and not pieces[-1].label
+            and (not use or pieces[-1].use in ("", use))
         ) or len(pieces) >= _MOST:
             piece = pieces[-1]
         else:
@@ -250,4 +250,4 @@ def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
 
 def has_mark(sentence: Sentence, tag: str) -> bool:
     """Whether a sentence has a phrase of one kind."""
-    return any(True for _ in mark(tag).all_in(sentence.words))
+    return bool(sentence.marks(tag))

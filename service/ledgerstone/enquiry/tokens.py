@@ -27,6 +27,7 @@ class Token:
 
 _TOKEN: Final = re.compile(
     r"(?P<line>\n[^\S\n]*(?:>[> \t]*)?)|(?P<number>\d+(?:[.,]\d+)*)|(?P<vulgar>[½¼¾⅛⅜⅝⅞⅓⅔])"
+    r"|(?P<unit>(?:mm|cm|m|in|ft)(?=[xX×]\s?\d))"
     r"|(?P<word>[^\W\d_]+(?:['’](?!s\b)[^\W\d_]+)*|['’]s\b)|(?P<hyphen>(?<=[^\W\d_])-(?=[^\W\d_]))"
     r"|(?P<mark>\S)"
 )
@@ -110,5 +111,5 @@ def _plain_tokens(text: str, start: int, end: int) -> Iterator[Token]:
     for found in _TOKEN.finditer(text, start, end):
         if found.lastgroup == "hyphen":  # "cut-out" is two words
             continue
-        kind: Kind = found.lastgroup  # type: ignore[assignment]
+        kind: Kind = "word" if found.lastgroup == "unit" else found.lastgroup  # type: ignore[assignment]
         yield Token(kind, found.start(), found.end(), plain(found[0]))

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import PLACES
-from ledgerstone.enquiry.scene import Piece, Scene, Span
+from ledgerstone.enquiry.scene import NOWHERE, Piece, Scene, Span
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -49,5 +49,6 @@ def place_of(scene: Scene, piece: Piece) -> tuple[str, Span] | None:
     several = len(scene.pieces) > 1
     every = [(name, span) for name, span, whose in scene.rooms if not several or whose is None]
     rooms = (own if several else every) or every
+    rooms = [room for room in rooms if room[1] != NOWHERE] or rooms
     wet = [room for room in rooms if room[0] == "wet-room"]
     return next(iter(wet or rooms), None)

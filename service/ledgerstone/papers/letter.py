@@ -27,11 +27,21 @@ _STANDING = {"estimate": "Estimate", "quotation": "Quotation"}
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """Whose letter it is, to whom, and how much it says."""
+    """Whose letter it is, to whom, and how much it says.
+
+    Attributes
+    ----------
+    taken
+        What was taken that the customer did not say, as one paragraph.
+    questions
+        What the customer is asked.
+    """
 
     workshop: Workshop
     customer: str = ""
     is_full: bool = True
+    taken: str = ""
+    questions: tuple[str, ...] = ()
 
     def content(self) -> Content:
         """Say what stands in every letter."""
@@ -45,6 +55,8 @@ class Letter:
             "email": mine.email,
             "telephone": mine.telephone,
             "full": self.is_full,
+            "taken": self.taken,
+            "questions": list(self.questions),
         }
 
     def option(self, view: QuoteView) -> Content:

@@ -15,6 +15,7 @@ from ledgerstone.wording import listed
 Tone = Literal["short", "full"]
 LARGEST_HTML: Final = 100_000  # bytes; past 102 kB a large mail service cuts a letter off
 _LONGEST_SUBJECT = 150
+_QUESTIONS = "A few questions about your enquiry"
 _MOST_NAMED = 2
 
 
@@ -53,6 +54,17 @@ def reply(
     if len(made.html.encode()) > LARGEST_HTML:
         raise TemplateFault("reply.html", "it is larger than the 100 kB that mail programs show.")
     return made
+
+
+def questions_alone(letter: Letter, templates: Templates) -> Reply:
+    """Write a reply that only asks, where nothing can be priced yet."""
+    content: dict[str, Any] = {**letter.content(), "missing_ways": []}
+    content |= {"sent_back": None, "options": [], "subject": _QUESTIONS}
+    return Reply(
+        subject=_QUESTIONS,
+        text=templates.fill("reply.txt", content),
+        html=templates.fill("reply.html", content),
+    )
 
 
 def _reply(

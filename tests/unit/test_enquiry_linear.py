@@ -1,0 +1,65 @@
+"""Reading stays linear: no text, however hostile, keeps the reader long."""
+
+import time
+
+import pytest
+
+from ledgerstone.enquiry import read_enquiry
+from ledgerstone.workshop import Workshop
+
+# Each is said once with its repeats; the reader's time for twice as many is about twice.
+HOSTILE = {
+    "sizes": "1 x 1 x 1 ",
+    "units": "1 mm ",
+    "fractions": "1/2 1 1/2 1-1/2 ",
+    "number words": "twenty one hundred and ",
+    "digits": "9",
+    "marks": "1.1,1.",
+    "feet": "6' 2\" ",
+    "quotes": "> > > ",
+    "quoted lines": "> 40 mm\n",
+    "headers": "From: a\nTo: b\nSubject: c\n",
+    "dates": "1 March by the 1st of ",
+    "money": "£1 - £1 ",
+    "phones": "01632 960 ",
+    "addresses": "a@b.c.d.e.f.",
+    "colours": "pale light dark grey colour ",
+    "labels": "Length: Width: ",
+    "tables": "Length\tWidth\tThick\n1\t2\t3\n",
+    "closings": "Regards\n",
+    "slabs": "a worktop a sink a tap hole behind the sink ",
+    "delivery": "deliver or collect delivered to ",
+    "edges": "round edge, bevel all round except ",
+    "blanks": " ",
+    "lines": "\n",
+    "commas": "not, from the left, ",
+    "apostrophes": "'s ",
+    "bullets": "- 1 shelf 900 x 200\n",
+}
+
+
+def _seconds(text: str, workshop: Workshop) -> float:
+    best = 9.0
+    for _ in range(2):
+        began = time.process_time()
+        read_enquiry(text, workshop)
+        best = min(best, time.process_time() - began)
+    return best
+
+
+@pytest.mark.parametrize("name", HOSTILE)
+def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
+    """Four times as much text takes no more than about four times as long."""
+    unit = HOSTILE[name]
+    few = "Quote for a worktop please " + unit * (6_000 // len(unit))
+    many = "Quote for a worktop please " + unit * (24_000 // len(unit))
+    short, long = _seconds(few, workshop), _seconds(many, workshop)
+    assert long < 8 * short + 0.15, (name, short, long)
+
+
+def test_five_megabytes_are_answered(workshop: Workshop) -> None:
+    """A body of five megabytes is cut at the most text that is read."""
+    began = time.process_time()
+    answer = read_enquiry("A worktop 2000 x 600 x 40 please. " * 150_000, workshop)
+    assert len(answer["text"]) <= 262_144
+    assert time.process_time() - began < 60
