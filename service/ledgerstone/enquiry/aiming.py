@@ -57,7 +57,8 @@ def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | Non
         return None
     amounts = focus.settler.amounts
     is_triple = measure.of == 3 and bool(amounts.length(measure.members[2], "thickness"))
-    if active is not None and active.kind in ("thing", "room"):
+    on_hole = following is not None and following.kind in ("open", "hole")
+    if active is not None and active.kind in ("thing", "room") and not on_hole:
         return subjects.current() if is_triple and active.kind == "room" else None
     if active is not None and active.kind == "slab" and active.is_old:
         return None

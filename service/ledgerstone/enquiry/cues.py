@@ -98,8 +98,9 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
         if found is None:
             continue
         first = i + found[1]
-        if words[first : first + 1] in (["both"], ["each"]):
-            return "corner", first + 1
+        if words[first : first + 1] in (["both"], ["each"], ["either"]):
+            is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
+            return "ends" if is_end else "corner", first + 1
         for j in range(first, min(first + 6, len(atoms))):
             if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
                 return None
@@ -137,7 +138,8 @@ def _beside(sentence: Sentence, measure: Measure, start: int) -> bool:
         if word not in following:
             continue
         at = following.index(word)
-        is_of = following[at + 1 : at + 2] in (["of"], ["neben"], ["davon"], ["daneben"])
+        is_of = following[at + 1 : at + 2] in (["of"], ["neben"], ["davon"], ["daneben"], [], [""])
+        is_of = is_of and (word in ("rechts", "links") or following[:at] == ["to", "the"])
         if is_of and not {"from", "von"} & set(following[:at]):
             measure.beside, measure.role = sign, "beside"
             measure.cue = (start, start + at + 2)

@@ -55,7 +55,8 @@ def read_legs(
         if measure in notch or measure in pairs:
             continue
         leg = named.get(measure.at, "")
-        if measure.role == "thick":
+        is_bare = measure.of == 1 and not measure.role and not leg
+        if measure.role == "thick" or (is_bare and settler.is_thin(measure)):
             settler.piece(piece, [measure], heard.rank)
         elif measure.role in ("deep", "wide") or measure.axis == "y":
             _depth(piece, measure, "" if throughout else leg, heard, settler)

@@ -104,6 +104,9 @@ def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
     ]
     for measure in found:
         near = [i for i in begins if i < measure.at][-1:]
+        before = words[max(0, measure.at - 3) : measure.at]
+        if measure.side and {"edge", "rim", "kante"} & set(before) and {"is", "ist"} & set(before):
+            measure.to_edge = True
         if measure.side and near and not _CENTRES & set(words[near[0] : measure.at]):
             measure.to_edge = True
 
@@ -113,7 +116,8 @@ def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
     for before, after in pairwise(found):
         between = [atom.word for atom in sentence.atoms[before.at + 1 : after.at]]
         role = after.role or before.role
-        if between in _OR and before.of == 1 and role in _SHARED:
+        is_or = between in _OR or (len(between) <= 4 and {"or", "oder"} & set(between))
+        if is_or and before.of == 1 and role in _SHARED and after.role in ("", role):
             before.role = after.role = role
             if before.size.unit is None and after.size.unit is not None:
                 before.unit_from_label = after.size.unit

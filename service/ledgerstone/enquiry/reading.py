@@ -101,6 +101,7 @@ def _read_part(
     taken = {line.start for table in tables for line in table.lines}
     for table in tables:
         table.sentences = []
+    walker.focus.on_opening = False
     waiting = sorted(tables, key=lambda table: table.lines[0].start)
     for sentence in one.sentences:
         start = sentence.atoms[0].start

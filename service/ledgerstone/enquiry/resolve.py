@@ -10,6 +10,7 @@ from ledgerstone.enquiry.scene import Claim, Opening, Piece, Scene, newest
 from ledgerstone.enquiry.settle import worked_out
 from ledgerstone.quantities import Length
 
+_THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
 
@@ -69,6 +70,9 @@ def resolve(scene: Scene) -> list[PieceFound]:
 def _piece(piece: Piece) -> PieceFound:
     found = PieceFound(piece, _kind(piece))
     claims = dict(piece.claims)
+    high = claims.pop("high", [])
+    if not claims.get("thickness"):
+        claims["thickness"] = [one for one in high if one.mm <= _THIN_MM]
     _settle_wide(claims)
     _settle_edges(found, claims)
     for key in ("length", "width", "diameter", "thickness", "notch_length", "notch_width"):

@@ -21,6 +21,7 @@ _SHAPED: Final = word_set(
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
 _LINES: Final = frozenset({"centreline", "centerline"})
 _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
+_ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
 _NEAR: Final = 5
 
 
@@ -39,10 +40,11 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
     for i, count in sentence.marks("gone"):
         if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
             return True
-        if i > measure.at and not any(j < measure.at for j in renewed):
+        apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
+        if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
     for i, _ in sentence.marks("old"):
-        apart = any(atom.word in {",", ";"} for atom in sentence.atoms[measure.at : i])
+        apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
     return False

@@ -50,6 +50,11 @@ class Settler:
             alternative=found[1],
         )
 
+    def is_thin(self, measure: Measure) -> bool:
+        """Whether a size with a unit can only be a thickness."""
+        found = self.amounts.length(measure, "thickness") if measure.size.unit else None
+        return found is not None and found[0].mm <= _THIN_MM
+
     # --- pieces -----------------------------------------------------------------------------
 
     def piece(self, piece: Piece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
@@ -223,7 +228,7 @@ def _piece_key(piece: Piece, measure: Measure) -> str:
     elif role == "dia" or (role == "across" and piece.shape == "round"):
         key = "diameter"
     elif role == "high":
-        key = "width" if piece.use in _UPRIGHT else ""
+        key = "width" if piece.use in _UPRIGHT else "high"
     elif role in _KEYS or role.startswith("edge:"):
         key = _KEYS.get(role, role)
     elif measure.axis:

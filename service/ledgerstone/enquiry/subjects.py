@@ -17,6 +17,7 @@ _MOST_OPENINGS = 20
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
 )
+_AWAY: Final = frozenset(["von", "from", "off", "to", "along", "behind", "at", "vom", "zur", "zum", "under", "over"])
 _ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
 
@@ -114,7 +115,7 @@ class Subjects:
             piece = self.current() if self.current() in alike else alike[-1]
         else:
             piece = self.current()
-            if not piece.use and mention.name:
+            if not piece.use and mention.name and mention.preposition not in _AWAY:
                 piece.use = mention.name
             elif mention.name and mention.preposition and not own:
                 return None

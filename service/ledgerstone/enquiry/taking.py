@@ -14,6 +14,7 @@ from ledgerstone.enquiry.word_sets import word_set
 
 _ALONG: Final = word_set("of from along in on to von der des am vom")
 _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
+_MEASURES: Final = word_set("is are measures measure 's was itself ist misst sind hat")
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _HOLES: Final = ("open", "hole")
 
@@ -116,7 +117,7 @@ def _opening(
 def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
-    if mention.kind == "room" and ":" in words[:2]:
+    if ":" in words[:2]:
         return False
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
@@ -124,7 +125,7 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     atoms = sentence.atoms[mention.end + i : mention.end + i + 1]
     if atoms and atoms[0].kind == "size":
         return True
-    is_subject = words[i : i + 1] and words[i] in ("is", "are", "measures", "'s")
-    if mention.preposition == "of" and is_subject:
-        return True
+    is_subject = bool(words[i : i + 1]) and words[i] in _MEASURES
+    if mention.kind == "room" or mention.preposition == "of":
+        return is_subject and mention.preposition in ("", "of")
     return not mention.preposition and not mention.is_denied

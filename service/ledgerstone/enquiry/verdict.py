@@ -55,7 +55,8 @@ _AGAINST: Final = (
         "complaint",
         4,
         re.compile(
-            r"\bnot happy\b|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
+            r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)|\brocks\b"
+            r"|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
             r"|got|a) (?:a )?(?:chip|chipped|crack|cracked"
             r"|stain|stained|scratch|scratched|damaged|broken)\b|white bloom|beschädigt"
             r"|reklamation|mangel|gerissen",
@@ -66,7 +67,9 @@ _AGAINST: Final = (
         "delivered",
         3,
         re.compile(
-            r"you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
+            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|arrived|is in|was delivered)"
+            r"|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|where is my order"
+            r"|you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
             r"|it )?(?:on|last|in|the|us|me|a)\b|i paid\b|we paid\b"
             r"|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben",
             re.IGNORECASE,
@@ -76,7 +79,9 @@ _AGAINST: Final = (
         "thanks",
         5,
         re.compile(
-            r"just to say|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
+            r"just (?:to say|wanted to say|a note to)|exactly what we (?:hoped|wanted)|thank you from"
+            r"|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)|decided against"
+            r"|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
             r"|they)(?:'s|’s| is| are| look| looks)"
             r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
             r"|delighted with|vielen dank für die schöne"
@@ -88,7 +93,7 @@ _AGAINST: Final = (
         "absence",
         5,
         re.compile(
-            r"out of (?:the )?office|automatic reply|auto-?reply|abwesenheits"
+            r"\bprice list\b|our prices|orders over|minimum order|out of (?:the )?office|automatic reply|auto-?reply|abwesenheits"
             r"|on (?:annual )?leave until|delivery status notification"
             r"|undeliverable",
             re.IGNORECASE,
@@ -98,7 +103,8 @@ _AGAINST: Final = (
         "pitch",
         5,
         re.compile(
-            r"\bseo\b|search ranking|website traffic|first page of|lead generation|web design"
+            r"\bseo\b|your (?:website|competitors|google|online)|clicks a month|money back"
+            r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic|first page of|lead generation|web design"
             r"|guest post|our services|we (?:supply|offer"
             r"|manufacture|stock|distribute)\b|price list attached|we are a (?:leading"
             r"|supplier|manufacturer)|wholesale",
@@ -149,10 +155,11 @@ def verdict(
         These and the messages that they quote or pass on.
     """
     against = [(weight, name) for name, weight, pattern in _AGAINST if pattern.search(newest)]
-    why = max(against, default=(0, ""))[1]
-    if not has_pieces:
+    ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
+    why = ranked[0][1] if ranked else ""
+    asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
+    if not has_pieces or (against and not asks):
         return False, why
-    score = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
-    score += has_sizes + 2 * bool(_RESTORED.search(newest))
+    score = asks + has_sizes + 2 * bool(_RESTORED.search(newest))
     score -= sum(weight for weight, _ in against) + 3 * is_automatic
     return score > 0, why

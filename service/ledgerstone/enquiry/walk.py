@@ -43,9 +43,9 @@ class Walker:
             focus.is_correcting = False
         focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
         found, sizes = mentions_of(sentence), measures_of(sentence)
-        heard = Heard(
-            sentence, found, _without_counts(found, sizes), (layer, int(focus.is_correcting))
-        )
+        newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
+        rank = (newer, int(focus.is_correcting))
+        heard = Heard(sentence, found, _without_counts(found, sizes), rank)
         if is_own and scope.is_offer(sentence):
             self.replacing.note_offer(sentence, heard.sizes)
             return
@@ -106,6 +106,10 @@ class Walker:
                 say(target.claims, "length", claim)
             return
         sides = [measure.side]
+        if measure.side == "ends":
+            for opening, side in zip(target or (), ("left", "right"), strict=False):
+                say(opening.claims, side, claim)
+            return
         if measure.side == "corner":
             words = heard.sentence.words
             sides = [side for side in ("left", "right", "front", "back") if side in words]
