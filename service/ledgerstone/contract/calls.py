@@ -6,7 +6,6 @@ from typing import Final, Literal
 
 from ledgerstone.codec.choice_schemas import ChoicesSchema
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
-from ledgerstone.codec.enquiry_schemas import EnquiryAskSchema, EnquirySchema
 from ledgerstone.codec.opened_schemas import OpenedQuoteSchema
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.paper_schemas import JobSheetSchema, ReplySchema, SheetSchema
@@ -15,6 +14,7 @@ from ledgerstone.codec.quote_schemas import QuoteSchema
 from ledgerstone.codec.request_schemas import AskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
 from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, Call, Form, Response, problem_answer
+from ledgerstone.contract.enquiry_call import ENQUIRY_CALL
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
 _READ = (406, 408, 413, 415)  # what any body can be refused for
@@ -119,26 +119,7 @@ _ASKED: Final = (
 )
 
 _PAPERS: Final = (
-    Call(
-        path="/v1/enquiries",
-        method="post",
-        name="createEnquiry",
-        tag="maker",
-        summary="Read an enquiry into a draft order",
-        about=(
-            "Each value with the words it came from; what was guessed, what is doubtful and what"
-            " to ask. Nothing is invented and nothing is kept. The message itself may be sent in"
-            " the place of JSON, as `message/rfc822` or `text/plain`."
-        ),
-        takes=EnquiryAskSchema,
-        takes_about="A message of at most 512 kB, its attachments taken off.",
-        answers={
-            200: Response("What was read.", {JSON_TYPE: EnquirySchema}),
-            400: problem_answer("There is no message in it.", NotUnderstoodSchema),
-        },
-        refusals=(401, *_READ),
-        maker="must",
-    ),
+    ENQUIRY_CALL,
     Call(
         path="/v1/replies",
         method="post",

@@ -61,7 +61,8 @@ NOUNS: Final = MappingProxyType(
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",
         "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
-        "thing:": "door, doors, doorway, doorways, gate, gates, lane, passage, passageway,"
+        "thing:": "piece where, space where, door, doors, doorway, doorways, gate, gates, lane,"
+        " passage, passageway,"
         " corridor, gap, ceiling, ceilings, alcove, recess, reveals, reveal, chimney breast,"
         " cabinet, cabinets, unit, units, carcass, carcasses, cupboard, cupboards, base unit, base"
         " units, base, bases, pedestal, pedestals, leg, legs, frame, frames, pier, piers"
@@ -87,8 +88,9 @@ NOUNS: Final = MappingProxyType(
         "room:wet-room": "wet room, wetroom, wet-room, shower room",
         "room:outdoors": "garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"
         " outdoors, outside, outdoor, roof terrace, courtyard, veranda, backyard, porch outside",
-        "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat, apartment,"
-        " building, garage, workshop, space, place, piece where",
+        "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat,"
+        " apartment,"
+        " building, garage, workshop, space, place",
         "leg:back": "back run, back leg, long leg, longer leg, long side, longer side, long part,"
         " long arm, longer run, main run, main leg, back part, part along the back, back section,"
         " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
@@ -214,7 +216,8 @@ MARKS: Final = MappingProxyType(
         " as, aligned with",
         "sideways": "either side, to either side, each side of it, both sides of it",
         "both": "both, each, all, both of them, all of them, all three",
-        "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under, goes underneath, sits underneath, mounted from under, from under,"
+        "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under,"
+        " goes underneath, sits underneath, mounted from under, from under,"
         " fixed from beneath, fixed from below, mounted under, under mounting, fully under, from"
         " beneath, from underneath, sits under, undermounting, under the concrete, under the top,"
         " under the slab, under-mounted, under counter, undercounter, hangs under",
@@ -224,7 +227,9 @@ MARKS: Final = MappingProxyType(
         " sits on top, rim sits on, drops in, hides its own edge, edge of the hole is hidden,"
         " hangs from its rim, self rimming, self-rimming, countertop basin, on top of it, lay-on,"
         " standing on, rests on its rim, lies on, stands on it, sit on top, sitting on top, inset"
-        " type, glass sits on, drop-ins, hides the edge, covers the edge, flange covers, dropped in, from above, let in, with a lip, sits in, set on top, built in, hangs over, rim sits over, sits over, goes on top",
+        " type, glass sits on, drop-ins, hides the edge, covers the edge, flange covers,"
+        " dropped in, from above, let in, with a lip, sits in, set on top, built in,"
+        " hangs over, rim sits over, sits over, goes on top",
         "round": "round, circular, circle, disc, oval",
         "lshape": "l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l, it’s an l, l"
         " worktop, shape of an l, l counter, l-top, corner worktop, l top",

@@ -54,7 +54,8 @@ NOUNS: Final = MappingProxyType(
         "room:outdoors": "garten, terrasse, balkon, draußen, draussen, außen, aussen, hof,"
         " außenküche, outdoorküche, freien",
         "room:": "raum, zimmer, haus, ferienhaus, wohnung, keller, garage, gartenhaus",
-        "leg:back": "hinten an der wand, an der wand entlang, langer schenkel, lange schenkel, langen schenkel, lange seite, längere"
+        "leg:back": "hinten an der wand, an der wand entlang, langer schenkel, lange schenkel,"
+        " langen schenkel, lange seite, längere"
         " schenkel, langer seite, lange schenkels",
         "leg:side": "kurzer schenkel, kurze schenkel, kurzen schenkel, kurze seite, kürzere"
         " schenkel, kurzer seite",

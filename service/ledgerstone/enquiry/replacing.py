@@ -14,7 +14,8 @@ from ledgerstone.enquiry.subjects import Subjects
 from ledgerstone.enquiry.word_sets import word_set
 
 _ACCEPTS: Final = word_set(
-    "please fine ok okay good yes go suits do great perfect bitte passt gut then thanks nehmen nehme"
+    "please fine ok okay good yes go suits do great perfect bitte passt gut then thanks nehmen"
+    " nehme"
 )
 _ROLE_OF: Final = {
     "length": "length",

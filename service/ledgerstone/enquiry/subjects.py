@@ -17,7 +17,7 @@ _MOST_OPENINGS = 20
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
 )
-_AWAY: Final = frozenset(["von", "from", "off", "to", "along", "behind", "at", "vom", "zur", "zum", "under", "over"])
+_AWAY: Final = word_set("von from off to along behind at vom zur zum under over")
 _ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
 

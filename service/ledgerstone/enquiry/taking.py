@@ -15,6 +15,7 @@ from ledgerstone.enquiry.word_sets import word_set
 _ALONG: Final = word_set("of from along in on to von der des am vom")
 _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
 _MEASURES: Final = word_set("is are measures measure 's was itself ist misst sind hat")
+_STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _HOLES: Final = ("open", "hole")
 
@@ -125,7 +126,9 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     atoms = sentence.atoms[mention.end + i : mention.end + i + 1]
     if atoms and atoms[0].kind == "size":
         return True
-    is_subject = bool(words[i : i + 1]) and words[i] in _MEASURES
+    following = words[i : i + 3]
+    stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)
+    is_subject = bool(_MEASURES & set(following[:stop]))
     if mention.kind == "room" or mention.preposition == "of":
         return is_subject and mention.preposition in ("", "of")
     return not mention.preposition and not mention.is_denied

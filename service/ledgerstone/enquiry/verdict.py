@@ -55,8 +55,10 @@ _AGAINST: Final = (
         "complaint",
         4,
         re.compile(
-            r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)|\brocks\b"
-            r"|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
+            r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)"
+            r"|\brocks\b"
+            r"|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right"
+            r"|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
             r"|got|a) (?:a )?(?:chip|chipped|crack|cracked"
             r"|stain|stained|scratch|scratched|damaged|broken)\b|white bloom|beschädigt"
             r"|reklamation|mangel|gerissen",
@@ -67,7 +69,8 @@ _AGAINST: Final = (
         "delivered",
         3,
         re.compile(
-            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|arrived|is in|was delivered)"
+            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|arrived|is in"
+            r"|was delivered)"
             r"|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|where is my order"
             r"|you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
             r"|it )?(?:on|last|in|the|us|me|a)\b|i paid\b|we paid\b"
@@ -79,9 +82,11 @@ _AGAINST: Final = (
         "thanks",
         5,
         re.compile(
-            r"just (?:to say|wanted to say|a note to)|exactly what we (?:hoped|wanted)|thank you from"
+            r"just (?:to say|wanted to say|a note to)|exactly what we (?:hoped|wanted)"
+            r"|thank you from"
             r"|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)|decided against"
-            r"|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
+            r"|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
+            r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
             r"|they)(?:'s|’s| is| are| look| looks)"
             r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
             r"|delighted with|vielen dank für die schöne"
@@ -93,7 +98,8 @@ _AGAINST: Final = (
         "absence",
         5,
         re.compile(
-            r"\bprice list\b|our prices|orders over|minimum order|out of (?:the )?office|automatic reply|auto-?reply|abwesenheits"
+            r"\bprice list\b|our prices|orders over|minimum order|out of (?:the )?office"
+            r"|automatic reply|auto-?reply|abwesenheits"
             r"|on (?:annual )?leave until|delivery status notification"
             r"|undeliverable",
             re.IGNORECASE,
@@ -104,7 +110,8 @@ _AGAINST: Final = (
         5,
         re.compile(
             r"\bseo\b|your (?:website|competitors|google|online)|clicks a month|money back"
-            r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic|first page of|lead generation|web design"
+            r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic"
+            r"|first page of|lead generation|web design"
             r"|guest post|our services|we (?:supply|offer"
             r"|manufacture|stock|distribute)\b|price list attached|we are a (?:leading"
             r"|supplier|manufacturer)|wholesale",
