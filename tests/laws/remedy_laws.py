@@ -10,8 +10,8 @@ import jsonpatch
 from laws.plan_strategies import Json
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.checks.finding import cut_short
 from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wording import cut_short
 from unit.contexts import context_of
 from unit.test_sentences import faults
 from unit.written import write_fixes, write_remedies

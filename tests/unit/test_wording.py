@@ -10,7 +10,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.wording import (
-    capitalised,
+    capital,
     day_text,
     listed,
     money_text,
@@ -55,7 +55,7 @@ def test_a_share_has_its_sign_close() -> None:
     assert [percent_text(share) for share in shares] == ["20%", "8.5%", "20%", "100%"]
 
 
-@pytest.mark.parametrize(("kg", "said"), [(68.46, "68.5 kg"), (83.04, "83.0 kg"), (0.25, "0.2 kg")])
+@pytest.mark.parametrize(("kg", "said"), [(68.46, "68.5 kg"), (83.04, "83 kg"), (0.25, "0.2 kg")])
 def test_a_weight_is_said_to_a_tenth(kg: float, said: str) -> None:
     """One rounding, wherever a mass is said."""
     assert weight_text(kg) == said
@@ -75,4 +75,4 @@ def test_things_are_joined_as_in_a_sentence() -> None:
 
 def test_a_sentence_begins_with_a_capital_inside_its_quotation_mark() -> None:
     """“bar” becomes “Bar”."""
-    assert (capitalised("the slab"), capitalised("“bar” is")) == ("The slab", "“Bar” is")
+    assert (capital("the slab"), capital("“bar” is")) == ("The slab", "“Bar” is")

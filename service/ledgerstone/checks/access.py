@@ -10,7 +10,7 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from ledgerstone.checks.finding import Finding, Level, capital, slab_words, whole_kg
+from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Lift, Turn
 from ledgerstone.quantities import Length
 from ledgerstone.stages import Planned, Scheduled
@@ -21,7 +21,7 @@ from ledgerstone.transport import (
     on_edge,
     tilt_in_lift_degrees,
 )
-from ledgerstone.wording import people_text
+from ledgerstone.wording import capital, people_text, slab_words, weight_text
 
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
@@ -142,7 +142,7 @@ def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
     if kg <= lift.rated_kg:
         return None
     says = (
-        f"{name} and two people weigh about {whole_kg(kg)} kg together; the lift is rated for"
+        f"{name} and two people weigh {weight_text(kg)} together; the lift is rated for"
         f" {lift.rated_kg:g} kg."
     )
     numbers = ("load_kg", kg, lift.rated_kg)
@@ -168,7 +168,7 @@ def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
         if steps == 0 or one.kg <= most or goes_by_lift(one, order.delivery.lift):
             continue
         says = (
-            f"{capital(one.name)} weighs about {whole_kg(one.kg)} kg, and up steps"
+            f"{capital(one.name)} weighs {weight_text(one.kg)}, and up steps"
             f" {people_text(lifting.most_people)} here carry no more than {most:g} kg."
         )
         found = _finding(one, "too-heavy-for-steps", says, "steps", ("slab_kg", one.kg, most))

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import date, timedelta
 
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.booking import day_at
 from ledgerstone.stages import Scheduled
 from ledgerstone.strength.concrete import age_days_of, ageing_rate, tensile_growth
 from ledgerstone.strength.verdict import Case, Verdict
-from ledgerstone.wording import day_text
+from ledgerstone.wording import capital, day_text, slab_words
 from ledgerstone.workshop.records import Workshop
 
 _PEOPLE: dict[Case, str] = {

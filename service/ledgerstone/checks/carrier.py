@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
+from ledgerstone.checks.finding import Finding
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.transport import on_edge, pallets_by_size
+from ledgerstone.wording import capital, slab_words, weight_text
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
@@ -60,7 +61,7 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     return Finding(
         "too-heavy-for-pallet",
         "stops",
-        f"Packed, the order weighs about {whole_kg(packed_kg)} kg; the carrier takes no more than"
+        f"Packed, the order weighs {weight_text(packed_kg)}; the carrier takes no more than"
         f" {most_kg:g} kg on a pallet.",
         _CARRIER,
         at=("/delivery/kind",),
@@ -78,7 +79,7 @@ def tail_lift_takes_it(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "beyond-tail-lift",
             "caution",
-            f"Packed, the order weighs about {whole_kg(packed)} kg; the carrier's tail lift sets"
+            f"Packed, the order weighs {weight_text(packed)}; the carrier's tail lift sets"
             f" down {most:g} kg. Have a fork-lift there on the day, or order it in two parts.",
             _CARRIER,
             at=("/delivery/kind",),
@@ -128,7 +129,7 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "too-much-for-van",
             "stops",
-            f"Packed, the order weighs about {whole_kg(planned.packed_kg)} kg; our van carries"
+            f"Packed, the order weighs {weight_text(planned.packed_kg)}; our van carries"
             f" {van.most_kg:g} kg.",
             _VAN,
             at=("/delivery/kind",),

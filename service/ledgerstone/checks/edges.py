@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, side_words, slab_words
+from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Edge, Order, Slab
 from ledgerstone.stages import Planned
 from ledgerstone.surfaces import LEAST_FACE_MM, SURFACES
+from ledgerstone.wording import side_words, slab_words
 
 _OURS = "the workshop's own rule"
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
@@ -14,37 +12,10 @@ from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.cutouts import kind_of
 from ledgerstone.json_types import JSON
-from ledgerstone.order import Cutout, Order, Slab
 
 Level = Literal["stops", "caution", "note"]
 LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
-LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
-MOST_NAMED = 3
-ORDINALS = (
-    "first",
-    "second",
-    "third",
-    "fourth",
-    "fifth",
-    "sixth",
-    "seventh",
-    "eighth",
-    "ninth",
-    "tenth",
-    "eleventh",
-    "twelfth",
-    "thirteenth",
-    "fourteenth",
-    "fifteenth",
-    "sixteenth",
-    "seventeenth",
-    "eighteenth",
-    "nineteenth",
-    "twentieth",
-)  # as many as a slab has cut-outs or reliefs
-_ARTICLE = re.compile(r"^(?:the|an?)\s+", re.IGNORECASE)
 XY = tuple[float, float]
 _NOTHING: Mapping[str, float] = MappingProxyType({})
 
@@ -101,74 +72,6 @@ def line_mm(line: tuple[XY, XY]) -> Mapping[str, Any]:
     return geojson(LineString(line))
 
 
-def slab_words(slab: Slab, index: int, slabs: int) -> str:
-    """Name a slab as the customer would: by its label, or by what it is."""
-    if slab.label:
-        return f"“{cut_short(slab.label)}”"
-    return "the slab" if slabs == 1 else f"slab {index + 1}"
-
-
-def slabs_words(order: Order, indices: Sequence[int]) -> str:
-    """Name several slabs: “the slabs” where they are all of them."""
-    if len(indices) > 1 and len(indices) == len(order.slabs):
-        return "the slabs"
-    return listed([slab_words(order.slabs[i], i, len(order.slabs)) for i in indices])
-
-
 def only(indices: Sequence[int]) -> int | None:
     """Return the one slab that a finding is about, or None where there are several."""
     return indices[0] if len(indices) == 1 else None
-
-
-def cutout_words(slab: Slab, index: int) -> str:
-    """Name a cut-out as the customer would: by its label, or by its shape and which one it is.
-
-    Which one is said as a word: a figure would run into a length that follows it.
-    """
-    cutout: Cutout = slab.cutouts[index]
-    if cutout.label:
-        return label_words(cutout.label)
-    alike = [k for k, c in enumerate(slab.cutouts) if not c.label and c.kind == cutout.kind]
-    which = f"{ORDINALS[alike.index(index)]} " if len(alike) > 1 else ""
-    return f"the {which}{kind_of(cutout).noun} cut-out"
-
-
-def label_words(label: str) -> str:
-    """Name a thing by its label, with one article whether the label has one or not."""
-    short = cut_short(label)
-    return f"the {_ARTICLE.sub('', short) or short}"
-
-
-def cut_short(label: str) -> str:
-    """Cut a label that would swamp its sentence."""
-    tidy = " ".join(label.split())
-    return tidy if len(tidy) <= LONGEST_LABEL else f"{tidy[: LONGEST_LABEL - 1].rstrip()}…"
-
-
-def listed(names: Sequence[str]) -> str:
-    """Name things one after another; of more than three the first two, and how many more."""
-    if len(names) == 1:
-        return names[0]
-    if len(names) > MOST_NAMED:
-        return f"{names[0]}, {names[1]} and {len(names) - 2} more"
-    return f"{', '.join(names[:-1])} and {names[-1]}"
-
-
-def whole_kg(kg: float) -> int:
-    """Round a mass up, as it is said to whoever must lift it."""
-    return math.ceil(kg - 1e-9)
-
-
-def side_words(name: str, thing: str = "edge") -> str:
-    """Name a side as the customer would."""
-    if name.isdigit():
-        return f"side {name}"
-    return {"rim": "the rim", "notch-x": "the notch", "notch-y": "the notch"}.get(
-        name, f"the {name} {thing}"
-    )
-
-
-def capital(sentence: str) -> str:
-    """Begin a sentence with a capital, past an opening quotation mark."""
-    at = 1 if sentence[:1] == "“" else 0
-    return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, slab_words, whole_kg
+from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Delivery
 from ledgerstone.stages import Scheduled
 from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
-from ledgerstone.wording import people_text
+from ledgerstone.wording import capital, people_text, slab_words, weight_text
 
 _LEFT: dict[str, str] = {
     "collect": "Collected",
@@ -32,7 +32,7 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     if people > workshop.lifting.most_people or people <= (delivery.people or 0):
         return
     name = slab_words(order.slabs[heaviest], heaviest, len(order.slabs))
-    carry = f"{people_text(people)} to carry in {name}, about {whole_kg(kg)} kg"
+    carry = f"{people_text(people)} to carry in {name}, {weight_text(kg)}"
     if delivery.people is None:
         says = f"{_LEFT[delivery.kind]}: you need {carry}.{_assess(people, kg)}"
     else:
@@ -72,7 +72,7 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "beyond-hands",
             "caution",
-            f"{name} weighs about {whole_kg(kg)} kg: more than the {most:g} kg that"
+            f"{name} weighs {weight_text(kg)}: more than the {most:g} kg that"
             f" {people_text(lifting.most_people)} here carry. It goes on a trolley or by lifting"
             " gear, on a firm and level way.",
             "the workshop's own limit, no safe limit",

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, Level, capital, side_words, slab_words
-from ledgerstone.checks.thickness import relief_words
+from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Join, JoinEnd, Order
 from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.wording import capital, relief_words, side_words, slab_words
 
 ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
 _STONE = "natural-stone practice: pieces within 3 mm of each other at a join"

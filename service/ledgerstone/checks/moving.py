@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words, whole_kg
+from ledgerstone.checks.finding import Finding, only
 from ledgerstone.checks.verdicts import CARES, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.handling import TEST_UNDER_DAYS
 from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.wording import capital, slab_words, slabs_words, weight_text
 
 _MOVED: dict[str, str] = {
     "lifted-out": "Lifted out of its mould",
@@ -60,7 +61,7 @@ def _too_heavy(planned: Planned, i: int) -> Finding:
     return Finding(
         "too-heavy-to-handle",
         "stops",
-        f"{name} weighs about {whole_kg(kg)} kg; with its mould that is more than the {most} kg we"
+        f"{name} weighs {weight_text(kg)}; with its mould that is more than the {most} kg we"
         " can turn.",
         "the workshop's own gear",
         slab=i,

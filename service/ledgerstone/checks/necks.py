@@ -8,9 +8,10 @@ import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone import plane
-from ledgerstone.checks.finding import Finding, capital, geojson, slab_words
+from ledgerstone.checks.finding import Finding, geojson
 from ledgerstone.order import Rectangle, Round, Slab
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, slab_words
 
 _TOUCH_MM = 0.05
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ledgerstone.checks.finding import Finding, capital, only, slab_words, slabs_words
+from ledgerstone.checks.finding import Finding, only
 from ledgerstone.mix import Tint, mixes_of
 from ledgerstone.order import Place, Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.wording import capital, slab_words, slabs_words
 from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")

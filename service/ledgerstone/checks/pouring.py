@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding
 from ledgerstone.mix import Pour, batch_plan, late_pours
 from ledgerstone.order import Order
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, slab_words
 from ledgerstone.workshop.records import Workshop
 
 

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from shapely.geometry import Point
 
-from ledgerstone.checks.finding import Finding, geojson, slab_words
+from ledgerstone.checks.finding import Finding, geojson
 from ledgerstone.checks.units import standing_units
 from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Judged
 from ledgerstone.strength.rests import Level
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.wording import slab_words
 from ledgerstone.workshop.records import Workshop
 
 _USES = {"hob": "the hob's unit", "basin": "the basin's unit"}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, slab_words
+from ledgerstone.checks.finding import Finding
 from ledgerstone.shade import (
     difference_words,
     matched_shade_seen,
@@ -13,6 +13,7 @@ from ledgerstone.shade import (
     srgb_to_lab,
 )
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, slab_words
 from ledgerstone.workshop.doses import dose_verdict
 
 OUT_OF_REACH_DELTA_E = 5.0  # seen at once, not only side by side: from memory, common in trade

@@ -9,21 +9,12 @@ from shapely.geometry import Polygon as ShapelyPolygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.checks.finding import (
-    Finding,
-    Level,
-    capital,
-    cutout_words,
-    geojson,
-    line_mm,
-    listed,
-    side_words,
-    slab_words,
-)
+from ledgerstone.checks.finding import Finding, Level, geojson, line_mm
 from ledgerstone.order import Cutout, LShape, Polygon, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape, Strip
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, cutout_words, listed_names, side_words, slab_words
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _TOUCH_MM = 0.05
@@ -70,7 +61,7 @@ def cutouts_apart(planned: Planned) -> Iterable[Finding]:
             yield Finding(
                 "cutouts-overlap",
                 "stops",
-                f"{capital(listed(names))} run into {each_other}.",
+                f"{capital(listed_names(names))} run into {each_other}.",
                 "geometry",
                 slab=i,
                 at=tuple(f"/slabs/{i}/cutouts/{opening.index}" for opening in group),
@@ -209,7 +200,7 @@ def _says_careful(slab: Slab, strips: Sequence[Strip], limit_mm: float) -> str:
     if len(strips) == 1:
         what, them = f"The strip {_strip_words(slab, strip)} is {width} wide", "it"
     else:
-        faced = listed([_faced_words(slab, one) for one in strips])
+        faced = listed_names([_faced_words(slab, one) for one in strips])
         opening = cutout_words(slab, strip.opening)
         what = f"The strips between {opening} and {faced} are {width} wide or little more"
         them = "them"

@@ -6,10 +6,11 @@ from collections.abc import Iterable
 
 from shapely.geometry import Polygon as ShapelyPolygon
 
-from ledgerstone.checks.finding import Finding, capital, only, slab_words
+from ledgerstone.checks.finding import Finding, only
 from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, slab_words
 
 _OURS = "the workshop's own rule"
 _CAST_WITHIN_MM = 2.0

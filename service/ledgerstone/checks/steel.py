@@ -6,11 +6,12 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ledgerstone.checks.finding import Finding, capital, cutout_words, line_mm, slab_words
+from ledgerstone.checks.finding import Finding, line_mm
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, Strip
 from ledgerstone.stages import Planned
 from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
+from ledgerstone.wording import capital, cutout_words, slab_words
 from ledgerstone.workshop.records import Steel
 
 _PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}

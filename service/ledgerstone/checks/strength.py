@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from shapely.geometry import Point
 
-from ledgerstone.checks.finding import Finding, capital, geojson, only, slab_words, slabs_words
+from ledgerstone.checks.finding import Finding, geojson, only
 from ledgerstone.checks.verdicts import CARES, finding_of
 from ledgerstone.checks.where import spot_words
 from ledgerstone.errors import PlateError
@@ -22,6 +22,7 @@ from ledgerstone.stages import (
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Case, worst
+from ledgerstone.wording import capital, slab_words, slabs_words
 
 _LYING: dict[str, str] = {
     "own-weight": "Under its own weight",

@@ -5,17 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone import plane
-from ledgerstone.checks.finding import (
-    ORDINALS,
-    Finding,
-    Level,
-    capital,
-    geojson,
-    label_words,
-    slab_words,
-)
-from ledgerstone.order import Order, Relief, Slab
+from ledgerstone.checks.finding import Finding, Level, geojson
+from ledgerstone.order import Order
 from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, relief_words, slab_words
 
 GRAINS = 3.0  # a depth of three grains lets them flow: ACI 318-19 26.4.2.1(a)(5)
 DRIP_MM = 8.0  # a drip is 6 to 10 mm wide and deep: from memory
@@ -111,13 +104,3 @@ def drips_shallow_enough(planned: Planned) -> Iterable[Finding]:
             measured={"left_mm": round(left, 1)},
             limit={"left_mm": limit},
         )
-
-
-def relief_words(slab: Slab, index: int) -> str:
-    """Name a relief as the customer would: by its label, or by what it is and which one."""
-    relief: Relief = slab.reliefs[index]
-    if relief.label:
-        return label_words(relief.label)
-    alike = [k for k, c in enumerate(slab.reliefs) if not c.label and c.kind == relief.kind]
-    which = f"{ORDINALS[alike.index(index)]} " if len(alike) > 1 else ""
-    return f"the {which}{relief.kind}"

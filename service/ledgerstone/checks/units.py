@@ -9,19 +9,12 @@ from dataclasses import dataclass, replace
 from shapely.geometry import Polygon, box
 
 from ledgerstone import plane
-from ledgerstone.checks.finding import (
-    Finding,
-    capital,
-    cutout_words,
-    geojson,
-    only,
-    slabs_words,
-    whole_kg,
-)
+from ledgerstone.checks.finding import Finding, geojson, only
 from ledgerstone.order import Cutout, Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
+from ledgerstone.wording import capital, cutout_words, slabs_words, weight_text
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
@@ -167,7 +160,7 @@ def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
     yield Finding(
         "load-on-units",
         "note",
-        f"{capital(slabs_words(order, on_units))} {lays} {whole_kg(heaviest)} kg on each metre of"
+        f"{capital(slabs_words(order, on_units))} {lays} {weight_text(heaviest)} on each metre of"
         f" {their} units. Have them solid-sided, fixed to the wall and level within {level};"
         " ask their supplier what load they take.",
         "mass by volume; solid sides and 3 mm: from memory",

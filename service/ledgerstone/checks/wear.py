@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from ledgerstone.checks.finding import Finding, capital, cutout_words, slab_words
+from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Scheduled
+from ledgerstone.wording import capital, cutout_words, slab_words
 from ledgerstone.workshop.records import Sealer, Workshop
 
 TOPS = ("worktop", "table", "shelf", "sill")

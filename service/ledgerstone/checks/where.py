@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from shapely.geometry import Point
 
-from ledgerstone.checks.finding import cutout_words
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
+from ledgerstone.wording import cutout_words
 
 _BESIDE_MM = 150.0
 _NAMED_STRIP_MM = 150.0

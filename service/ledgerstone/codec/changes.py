@@ -9,7 +9,7 @@ from typing import Any
 from ledgerstone.codec.links import Offer
 from ledgerstone.json_types import JSON
 from ledgerstone.order import CORNERS
-from ledgerstone.wording import capitalised, day_text
+from ledgerstone.wording import capital, day_text
 
 Members = Mapping[str, Any]
 _SIZES = ("length", "width", "diameter")
@@ -71,9 +71,9 @@ def _needed_by(day: str | None) -> str:
 def _slabs(before: list[Any], now: list[Any]) -> Iterable[str]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{capitalised(_name(before[i], i, 2))} is left out."
+            yield f"{capital(_name(before[i], i, 2))} is left out."
         elif i >= len(before):
-            yield f"{capitalised(_name(now[i], i, 2))} is added."
+            yield f"{capital(_name(now[i], i, 2))} is added."
         else:
             yield from _slab(before[i], now[i], _name(now[i], i, len(now)))
 
@@ -85,7 +85,7 @@ def _name(slab: Members, index: int, slabs: int) -> str:
 
 
 def _slab(before: Members, now: Members, name: str) -> Iterable[str]:
-    its = capitalised(name)
+    its = capital(name)
     if before.get("label") != now.get("label"):
         old = before.get("label")
         yield f"{its} was called “{old}”." if old else f"{its} has a name now."
@@ -158,9 +158,9 @@ def _outline(outline: Members) -> str:
 def _cutouts(before: list[Any], now: list[Any], slab: str) -> Iterable[str]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{capitalised(_opening(before[i], i))} in {slab} is left out."
+            yield f"{capital(_opening(before[i], i))} in {slab} is left out."
         elif i >= len(before):
-            yield f"{capitalised(_opening(now[i], i))} is added to {slab}."
+            yield f"{capital(_opening(now[i], i))} is added to {slab}."
         elif before[i] != now[i]:
             yield from _cutout(before[i], now[i], _opening(now[i], i))
 
@@ -170,7 +170,7 @@ def _opening(cutout: Members, index: int) -> str:
 
 
 def _cutout(before: Members, now: Members, name: str) -> Iterable[str]:
-    its, said = capitalised(name), False
+    its, said = capital(name), False
     old, new = ([c.get(part) for part in _SIZES] for c in (before, now))
     if old != new and before["kind"] == now["kind"]:
         said = True

@@ -10,7 +10,7 @@ from ledgerstone.drawing.saying import hand_of_l
 from ledgerstone.order import Join, LShape, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.wording import capitalised
+from ledgerstone.wording import capital
 
 _SQUARE_DEGREES: Final = 1.0
 
@@ -20,7 +20,7 @@ def hand_sentences(
 ) -> list[str]:
     """Say how each join sets its pieces, and to which hand each L goes."""
     said = [
-        f"{capitalised(piece_name(slabs, i))}: {hand_of_l(slab.outline)}."
+        f"{capital(piece_name(slabs, i))}: {hand_of_l(slab.outline)}."
         for i, slab in enumerate(slabs)
         if isinstance(slab.outline, LShape)
     ]
@@ -41,7 +41,7 @@ def _sentence(
     right, away = (stand.along(way) for way in ((1.0, 0.0), (0.0, 1.0)))
     across, back = dx * right[0] + dy * right[1], dx * away[0] + dy * away[1]
     hand = "right" if across > 0 else "left"
-    name, that = capitalised(piece_name(slabs, other)), piece_name(slabs, one)
+    name, that = capital(piece_name(slabs, other)), piece_name(slabs, one)
     seen = f"as you stand at the front of {that}"
     if abs((turn + 180) % 360 - 180) < _SQUARE_DEGREES:
         if abs(back) > abs(across):

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ledgerstone.checks.finding import cutout_words
 from ledgerstone.order import LShape, Rectangle, Slab
 from ledgerstone.remedies.state import Piece
-from ledgerstone.wording import listed
+from ledgerstone.wording import cutout_words, listed
 
 _COUNTS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 _BENEATH = {

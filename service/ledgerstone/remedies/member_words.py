@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 
-from ledgerstone.checks.finding import side_words
 from ledgerstone.order import Outline, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.rest_words import rest_sentences
+from ledgerstone.wording import side_words
 
 _WAYS = {"length": "long", "width": "deep", "diameter": "across"}
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from ledgerstone.checks.finding import cutout_words, side_words
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.state import Piece
 from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
+from ledgerstone.wording import cutout_words, side_words
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ledgerstone.checks.thickness import relief_words
 from ledgerstone.order import Slab
 from ledgerstone.remedies.change import differences
 from ledgerstone.remedies.state import Piece
 from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
+from ledgerstone.wording import relief_words
 
 _WAYS = {"length": "long", "width": "from front to back", "diameter": "across"}
 

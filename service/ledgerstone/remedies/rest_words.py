@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.checks.finding import side_words
 from ledgerstone.order import Rests
 from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
+from ledgerstone.wording import side_words
 
 _FOUR = 4
 _CARRIED = {

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.checks.finding import slab_words
 from ledgerstone.order import Order, Rectangle, Slab
 from ledgerstone.remedies.change import Change, differences
 from ledgerstone.remedies.cut_words import cut_sentence, piece_words
@@ -16,6 +15,7 @@ from ledgerstone.remedies.member_words import member_sentence
 from ledgerstone.remedies.opening_words import opening_sentences
 from ledgerstone.remedies.relief_words import relief_sentences
 from ledgerstone.remedies.state import Piece, State, bare
+from ledgerstone.wording import slab_words
 
 _DELIVERY = {
     "collect": "Collect the order from the workshop.",

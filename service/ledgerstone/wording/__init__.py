@@ -2,8 +2,19 @@
 
 from __future__ import annotations
 
+from ledgerstone.wording.naming import (
+    LONGEST_LABEL,
+    cut_short,
+    cutout_words,
+    label_words,
+    listed_names,
+    relief_words,
+    side_words,
+    slab_words,
+    slabs_words,
+)
 from ledgerstone.wording.vocabulary import (
-    capitalised,
+    capital,
     day_text,
     listed,
     money_text,
@@ -13,11 +24,20 @@ from ledgerstone.wording.vocabulary import (
 )
 
 __all__ = [
-    "capitalised",
+    "LONGEST_LABEL",
+    "capital",
+    "cut_short",
+    "cutout_words",
     "day_text",
+    "label_words",
     "listed",
+    "listed_names",
     "money_text",
     "people_text",
     "percent_text",
+    "relief_words",
+    "side_words",
+    "slab_words",
+    "slabs_words",
     "weight_text",
 ]

@@ -29,8 +29,8 @@ def day_text(day: date) -> str:
 
 
 def weight_text(kg: float) -> str:
-    """Say a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``."""
-    return f"{round(kg, 1):.1f} kg"
+    """Say a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``, ``75 kg``."""
+    return f"{round(kg, 1):g} kg"
 
 
 def people_text(number: int) -> str:
@@ -54,7 +54,7 @@ def listed(things: Sequence[str], *, most: int | None = None) -> str:
     return f"{', '.join(things[:-1])} and {things[-1]}"
 
 
-def capitalised(sentence: str) -> str:
+def capital(sentence: str) -> str:
     """Begin a sentence with a capital, past an opening quotation mark."""
     at = 1 if sentence[:1] == "“" else 0
     return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]
