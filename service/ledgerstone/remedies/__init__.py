@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from ledgerstone.remedies.budget import Budget, after_plans_alone, budget_for
 from ledgerstone.remedies.change import Change, Changes
-from ledgerstone.remedies.search import Fix, Found, Remedy, find
+from ledgerstone.remedies.found import Fix, Found, Remedy
+from ledgerstone.remedies.search import find
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.ways import Saving, ways_to_save

@@ -10,7 +10,8 @@ from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.rest_words import rest_sentences
 from ledgerstone.wording import side_words
 
-_WAYS = {"length": "long", "width": "deep", "diameter": "across"}
+_WAYS = {"length": "long", "width": "deep", "diameter": "across", "thickness": "thick"}
+_NOUNS = {"length": "length", "width": "depth", "diameter": "diameter", "thickness": "thickness"}
 
 
 def member_sentence(part: str, was: Slab, now: Slab, changes: Sequence[Change], name: str) -> str:
@@ -26,10 +27,17 @@ def _outline(was: Slab, _now: Slab, changes: Sequence[Change], name: str) -> Ite
     for change in sized:
         old = _told(was.outline, change)
         what = f"the notch of {name}" if "notch" in change.path else name
-        yield f"Make {what} {change.new} {_WAYS[str(change.path[-1])]} instead of {old}."
+        yield _sized(what, str(change.path[-1]), change.new, old)
     rounder = [change.new for change in changes if str(change.path[1]).startswith("corner")]
     if rounder and not sized:
         yield f"Round the inside corner of {name} to {rounder[0]}."
+
+
+def _sized(name: str, what: str, now: Length, was: Length | None) -> str:
+    """Say a new size; after a name that ends in a number the size stands apart from it."""
+    if name[-1:].isdigit():
+        return f"Give {name} a {_NOUNS[what]} of {now} instead of {was}."
+    return f"Make {name} {now} {_WAYS[what]} instead of {was}."
 
 
 def _told(outline: Outline, change: Change) -> Length | None:
@@ -39,7 +47,7 @@ def _told(outline: Outline, change: Change) -> Length | None:
 
 
 def _thickness(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
-    yield f"Make {name} {now.thickness} thick instead of {was.thickness}."
+    yield _sized(name, "thickness", now.thickness, was.thickness)
 
 
 def _rests(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:

@@ -24,6 +24,7 @@ _EACH_COSTS = 0.1
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 MOST_AT_ONCE = 2
+MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 
 
 def moved(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
@@ -37,7 +38,7 @@ def moved(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterabl
     every = frozenset(range(len(order.slabs[i].cutouts)))
     first = list(placed("move", i, order, facts, Freedom(moves=spoken_of or every)))
     yield from first
-    if not first and spoken_of and spoken_of != every:
+    if not first and spoken_of and spoken_of != every and len(every) <= MOST_TOGETHER:
         yield from placed("move-all", i, order, facts, Freedom(moves=every))
 
 
@@ -47,9 +48,12 @@ def placed_anew(finding: Finding, order: Order, facts: Facts, most: float) -> It
     if i is None or not order.slabs[i].cutouts:
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
+    if len(every) > MOST_TOGETHER:
+        spoken_of = map(int, named(finding, "cutouts"))
+        every = _with_belongings(order.slabs[i], facts.shapes[i], spoken_of)
     found = list(placed("move-all", i, order, facts, Freedom(moves=every)))
     yield from found
-    if not found:
+    if not found and len(every) <= MOST_TOGETHER:
         yield from resized(finding, order, facts, most)
 
 
@@ -96,6 +100,8 @@ def placed(
     slab, shape = order.slabs[i], facts.shapes[i]
     fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
     freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
+    if len(freedom.moves) > MOST_TOGETHER:
+        return
     for to_mm in (COARSE_MM, FINE_MM):
         layout = Layout(slab, shape, facts.workshop, freedom, to_mm, keeps_off)
         room = layout.room()

@@ -22,14 +22,13 @@ import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_array
 
-from ledgerstone.outline import XY
 from ledgerstone.remedies.placeable import FloatArray, Item, Obstacle, Placed, Plane, Room
 
 Row = dict[int, float]
 Limited = tuple[Row, float]  # the sum over a row is at most so much
 
 SLACK_MM = -0.02  # widths are rounded to a tenth before they are held to their rule
-MOST_NODES = 400
+MOST_NODES = 60
 _A_MOVE_COSTS_MM = 12.0  # what moves at all, and along each axis, weighs like so much more
 _STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
 _FOLLOWS_COSTS = 0.05
@@ -37,7 +36,7 @@ _SHRINK_COSTS_MM = 2000.0
 _GROW_COSTS = 3.0
 _COLUMNS = 7  # of one opening: right, left, back, front, smaller; moves along, moves across
 _RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
-_NEAR_MM, _MANY = 600.0, 8
+_NEAR_MM, _MANY, _FEW = 600.0, 8, 2
 _EIGHTH = float(np.sqrt(0.5))
 _AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 _SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
@@ -152,7 +151,7 @@ class _Programme:
             return []
         clear = min(one.clear_mm, other.clear_mm) + SLACK_MM
         rows, gaps = [], []
-        for n in _directions(one, other):
+        for n in _directions(one, other, len(self.items) <= _FEW):
             gap = float(n @ (other.centre - one.centre)) - one.support(n) - other.support(-n)
             row = self._reach(j, n)
             row |= self._reach(k, -n)
@@ -205,12 +204,12 @@ class _Programme:
             constraints=LinearConstraint(matrix, ub=np.array([limit for _, limit in self.rows])),
             bounds=Bounds(0.0, np.array(self.upper)),
             integrality=np.array(self.whole),
-            options={"node_limit": MOST_NODES, "mip_rel_gap": 0.02},
+            options={"node_limit": MOST_NODES, "mip_rel_gap": 0.1},
         )
         return None if solved.x is None else self._read(np.asarray(solved.x))
 
     def _read(self, x: FloatArray) -> Placed:
-        moved: dict[int, XY] = {}
+        moved: dict[int, tuple[float, float]] = {}
         shrunk: dict[int, float] = {}
         for k, item in enumerate(self.items):
             own = x[_COLUMNS * k : _COLUMNS * (k + 1)]
@@ -224,8 +223,8 @@ class _Programme:
         return Placed(moved, shrunk, (grown[0], grown[1]))
 
 
-def _directions(one: Item, other: Item) -> Iterable[FloatArray]:
+def _directions(one: Item, other: Item, few: bool) -> Iterable[FloatArray]:
     """Directions in which two openings may be kept apart; slanted ones where one is round."""
-    slanted = max(len(one.points), len(other.points)) > _ROUND_POINTS
+    slanted = few and min(len(one.points), len(other.points)) > _ROUND_POINTS
     for n in (*_AXES, *(_SLANTED if slanted else ())):
         yield np.array(n)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from ledgerstone.order import Rests
 from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
 from ledgerstone.wording import side_words
+from ledgerstone.wording.naming import ORDINALS
 
 _FOUR = 4
 _CARRIED = {
@@ -59,14 +60,13 @@ def _legs(was: Rests, now: Rests, name: str) -> str:
     if was.at == now.at[: len(was.at)]:
         return f"Stand {name} on two more legs, halfway along its front and its back."
     steps = [
-        (k + 1, step_words(old, new, (0.0, 0.0)))
+        (f"the {ORDINALS[k]} leg", step_words(old, new, (0.0, 0.0)))
         for k, (old, new) in enumerate(zip(was.at, now.at, strict=False))
     ]
-    if len({step for _, step in steps}) == 1:
-        return f"Move the legs of {name} {steps[0][1]}."
     xs, ys = ({getattr(leg, axis): None for leg in now.at} for axis in ("x", "y"))
-    if len(now.at) == len(xs) * len(ys) == _FOUR:
+    if len({step for _, step in steps}) > 1 and len(now.at) == len(xs) * len(ys) == _FOUR:
         left, front = (" and ".join(map(str, sorted(each))) for each in (xs, ys))
-        return f"Stand the legs of {name} {left} from its left, and {front} from its front."
-    of_it = f" of {name}" if name != "the slab" else ""
-    return " ".join(moves_sentence([(f"leg {k}{of_it}", step) for k, step in steps]))
+        return f"Stand the legs of {name} at {left} from its left, and {front} from its front."
+    alike = len({step for _, step in steps}) == 1
+    told = [("the legs", steps[0][1])] if alike else steps
+    return " ".join(moves_sentence(told, "" if name == "the slab" else name))

@@ -7,14 +7,14 @@ then come to together is put right as a whole, and only the whole, read anew, co
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
 
 from ledgerstone.checks import Facts, Finding, Stage, check_order
 from ledgerstone.order import MOST_SLABS, Order
-from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget, plan_units
+from ledgerstone.remedies.buttons import shown_once
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.cheapest import LAYING_OUT, Tried, cheapest, ladders, least
+from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import Option
@@ -27,57 +27,13 @@ OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
 FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
-FULL_FOR_REMEDIES = 6  # and for the remedies of all findings together
+FULL_FOR_REMEDIES = 3  # and for the remedies of all findings together
 KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
 PLAIN_SLAB = 4.0  # units kept for each slab until the last resort, a plain one in its place
 FOR_THE_SLABS = 0.75  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
 MOST_FINDINGS = 12  # remedies are sought for so many findings
-
-
-@dataclass(frozen=True, slots=True)
-class Remedy:
-    """A change that settles findings, proved by every check."""
-
-    says: str
-    state: State
-    settles: tuple[str, ...]
-    price: Price | None
-
-
-@dataclass(frozen=True, slots=True)
-class Fix:
-    """Changes after which the whole order quotes, proved by every check."""
-
-    says: tuple[str, ...]
-    state: State
-    price: Price
-
-
-@dataclass(frozen=True, slots=True)
-class Found:
-    """Everything the search came to.
-
-    Attributes
-    ----------
-    remedies
-        By finding id, up to three each.
-    fix_all
-        Keeps every opening and, within a twentieth, each size that nothing fixes.
-    nearest_makeable
-        A bigger change, only where there is no ``fix_all``.
-    why_not
-        The plain reason where nothing was found.
-    verified
-        How often an order, or one slab alone, went through the checks of strength too.
-    """
-
-    remedies: dict[str, tuple[Remedy, ...]] = field(default_factory=dict)
-    fix_all: Fix | None = None
-    nearest_makeable: Fix | None = None
-    why_not: str | None = None
-    verified: int = 0
 
 
 def find(
@@ -93,6 +49,7 @@ def find(
         finding.id: search.contained_remedies(finding)
         for finding in [one for one in search.stops if one.follows_from is None][:MOST_FINDINGS]
     }
+    remedies = shown_once(remedies, search.stops)
     fix = fix or _of_a_remedy(remedies)
     nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
     why_not = None if fix is not None or nearest is not None else search.why_not()

@@ -9,18 +9,28 @@ from ledgerstone.order import Point
 from ledgerstone.outline import XY
 
 _SEEN_MM = 0.05
+_LONGEST = 230
 _WAYS = (("to the left", "to the right"), ("towards the front", "towards the back"))
 
 
-def moves_sentence(moves: Sequence[tuple[str, str]]) -> Iterator[str]:
-    """Say all movements in one sentence, what moves alike together."""
+def moves_sentence(moves: Sequence[tuple[str, str]], on: str = "") -> Iterator[str]:
+    """Say all movements in one sentence, what moves alike together; in more where it gets long.
+
+    ``on`` names the slab where what moves does not say which one it is on.
+    """
     by_step: dict[str, list[str]] = {}
     for name, step in moves:
         if step:
             by_step.setdefault(step, []).append(name)
     told = [f"{listed_all(names)} {step}" for step, names in by_step.items()]
-    if told:
-        yield f"Move {'; '.join(told)}."
+    begin, said = (f"On {on}, move" if on else "Move"), ""
+    for one in told:
+        if said and len(f"{begin} {said}; {one}.") > _LONGEST:
+            yield f"{begin} {said}."
+            said = ""
+        said = f"{said}; {one}" if said else one
+    if said:
+        yield f"{begin} {said}."
 
 
 def listed_all(names: Sequence[str]) -> str:
