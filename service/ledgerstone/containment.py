@@ -1,8 +1,8 @@
 """Where a fault of ours is contained: it costs one part of an answer, never the answer.
 
 Who answers calls passes in what logs and counts such a fault and goes on. Without one a fault is
-let through, as tests and commands want it. Errors of our own are never contained: they mean
-something to whoever catches them.
+let through, as tests and commands want it. An error that tells the caller something about what
+was asked is never contained.
 """
 
 from __future__ import annotations

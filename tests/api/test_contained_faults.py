@@ -18,7 +18,7 @@ from ledgerstone.application import answering, answers, drawings
 from ledgerstone.application.changed_orders import ChangeLinks
 from ledgerstone.checks import check_order, edges, wear
 from ledgerstone.drawing import MISSING, rasterise
-from ledgerstone.errors import PlateError
+from ledgerstone.errors import NotUnderstood, PlateError
 from ledgerstone.papers import job_mould
 from ledgerstone.remedies import search
 
@@ -73,9 +73,6 @@ def test_nothing_is_counted_while_nothing_fails(
     assert client.post("/v1/quotes", json=SENT_BACK).status_code == 422
     assert lines == []
     assert "ledgerstone_faults_total{" not in client.get("/metrics", headers=KEY).text
-
-
-# --- remedies -------------------------------------------------------------------------------
 
 
 def test_a_fault_in_the_search_costs_the_remedies_alone(
@@ -283,12 +280,16 @@ def test_papers_go_out_without_the_drawing_that_failed(
     assert_told(client, lines, "drawing")
 
 
-def test_an_error_of_ours_is_not_contained(client: FlaskClient) -> None:
-    """What means something to who catches it goes on: an order not understood is a 400."""
+def test_what_tells_the_caller_something_is_not_contained(client: FlaskClient) -> None:
+    """An order not understood is a 400; a plate without an answer costs its part alone."""
     assert client.post("/v1/drawings", json={"slabs": []}).status_code == 400
     app = client.application
-    with app.test_request_context(), pytest.raises(PlateError), containing.contained("drawing"):
+    told = pytest.raises(NotUnderstood)
+    with app.test_request_context(), told, containing.contained("drawing"):
+        raise NotUnderstood(())
+    with app.test_request_context(), containing.contained("remedy"):
         raise PlateError("no answer")
+    assert counted(client, "remedy") == 1
 
 
 def test_a_part_that_is_not_known_counts_as_other(client: FlaskClient) -> None:

@@ -9,13 +9,17 @@ from types import TracebackType
 from ledgerstone.api import metrics
 from ledgerstone.api.problems import request_id
 from ledgerstone.containment import Part
-from ledgerstone.errors import LedgerstoneError
+from ledgerstone.errors import NotUnderstood, TemplateFault, TokenError, TooIntricate
 
 _log = logging.getLogger("ledgerstone.fault")
 
 
+# What tells the caller something about what was asked, and the machine's own need.
+_LET_THROUGH = (NotUnderstood, TooIntricate, TokenError, TemplateFault, MemoryError)
+
+
 class _Contained:
-    """Takes an exception that is no error of ours; the log tells its kind and place alone."""
+    """Takes an exception that tells the caller nothing; the log tells its kind and place alone."""
 
     def __init__(self, part: Part) -> None:
         self.part = part
@@ -28,7 +32,7 @@ class _Contained:
         fault: BaseException | None,
         trace: TracebackType | None,
     ) -> bool:
-        if not isinstance(fault, Exception) or isinstance(fault, LedgerstoneError | MemoryError):
+        if not isinstance(fault, Exception) or isinstance(fault, _LET_THROUGH):
             return False
         _log.error("", extra={"fields": {"id": request_id(), "part": self.part}}, exc_info=fault)
         metrics.count_fault(self.part)
