@@ -1,6 +1,6 @@
 """Time to lay an order of eight slabs into a calendar with 500 bookings over two years.
 
-Run ``python tests/benchmarks/schedule_benchmark.py``. Bar: 20 ms warm (issue 7), bookings parsed.
+Run ``python tests/benchmarks/schedule_benchmark.py``. Bar: 20 ms warm, bookings parsed.
 Time of the processor is what the work costs; time on the wall is longer on a machine in a crowd.
 The first run fills the public holidays of its years, and is told apart.
 """

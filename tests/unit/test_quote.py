@@ -73,7 +73,7 @@ def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     answer = asked(workshop, order_of(workshop, SMALL))
     assert answer.depends_on == (
         (
-            "The day is for an order by 25 November 2026 with the deposit of 40 % paid. It is held"
+            "The day is for an order by 25 November 2026 with the deposit of 40% paid. It is held"
             " once we have booked it."
         ),
         "This is an estimate, our best guess: once we have looked it over we quote for it.",
@@ -89,7 +89,7 @@ def test_templates_that_are_to_follow_are_part_of_the_day(workshop: Workshop) ->
     """The day is for an order with deposit and templates; without a deposit, with templates."""
     to_follow = SMALL | {"size_from": "template-to-follow"}
     answer = asked(workshop, order_of(workshop, to_follow))
-    assert " with the deposit of 40 % paid and the templates here. " in answer.depends_on[0]
+    assert " with the deposit of 40% paid and the templates here. " in answer.depends_on[0]
     free = replace(workshop, offer=replace(workshop.offer, deposit_percent=Decimal(0)))
     answer = asked(free, order_of(free, to_follow))
     assert "by 25 November 2026 with the templates here. " in answer.depends_on[0]

@@ -181,7 +181,7 @@ def test_two_people_turn_an_outdoor_top_at_three_or_four_days(
 ) -> None:
     """Demoulded at three to four days, mildly warm, sides on: the plainest way suffices.
 
-    Common practice, no source (issue 3).
+    Common practice, no source.
     """
     mild = replace(
         workshop,
