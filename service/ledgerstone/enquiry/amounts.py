@@ -41,6 +41,7 @@ LIKELY_MM: Final = MappingProxyType(
         "place": (15.0, 4500.0),
     }
 )
+_RULING_SHARE: Final = 0.7
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
     r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
@@ -77,8 +78,9 @@ class Amounts:
             for atom in sentence.atoms
             if atom.size is not None and atom.size.unit is not None
         )
-        usual = counted.most_common(1)[0][0] if counted else None
-        self.usual: Unit | None = usual if usual in ("cm", "in") and not counted["mm"] else None
+        usual, count = counted.most_common(1)[0] if counted else (None, 0)
+        is_rule = count >= _RULING_SHARE * counted.total()
+        self.usual: Unit | None = usual if usual in ("cm", "in") and is_rule else None
 
     def length(self, measure: Measure, role: str) -> tuple[Length, Length | None] | None:
         """Give the length meant in a role, and another that it may mean; None where none fits."""
@@ -129,4 +131,6 @@ class Amounts:
         """Units that a bare number may have, the likeliest first."""
         first: list[Unit | None] = [self.usual, "in" if measure.size.has_fraction else None]
         others: tuple[Unit, ...] = ("mm", "cm", "m", "in")
+        if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
+            others = ("cm", "m", "in", "mm")
         return list(dict.fromkeys(unit for unit in (*first, *others) if unit is not None))

@@ -29,7 +29,10 @@ def begin(focus: Focus, heard: Heard) -> None:
         current = subjects.piece
         if current is not None and (current.has_size() or current.label or current.openings):
             focus.start_piece()
-        subjects.current().label = sentence.item or "line"
+        item = subjects.current()
+        item.label = sentence.item or "line"
+        first = min((one.at for one in heard.sizes), default=len(sentence.atoms))
+        item.names = {word for word in sentence.words[:first] if word}
     count = telling.how_many(sentence)
     piece = subjects.piece
     if count is not None and piece is not None and piece.quantity == 1:
@@ -61,6 +64,8 @@ def _await(focus: Focus, heard: Heard) -> None:
 def _is_item(focus: Focus, heard: Heard) -> bool:
     """Whether a sentence is an item of those announced."""
     sentence, sizes = heard.sentence, heard.sizes
+    if sentence.is_item and _begins_with_pair(heard, is_l=focus.is_l()):
+        return True
     if focus.subjects.awaited <= 1:
         return False
     if sentence.is_item and any(c.isalnum() for c in sentence.item):
@@ -69,8 +74,18 @@ def _is_item(focus: Focus, heard: Heard) -> bool:
     if len(own) < 2 or sentence.is_quoted:
         return False
     slab = any(one.kind == "slab" and not (one.is_denied or one.is_old) for one in heard.found[:2])
-    labelled = any(atom.word == ":" for atom in sentence.atoms[:8])
+    labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
+
+
+def _begins_with_pair(heard: Heard, *, is_l: bool) -> bool:
+    """Whether an item's own two sizes come before any hole or thing: "- left of it, 940 x 650"."""
+    pair = [one.at for one in heard.sizes if one.of > 1 and one.place == 1][:1]
+    kinds = ("open", "hole", "leg") if is_l else ("open", "hole")
+    others = [one for one in heard.found if one.kind in kinds]
+    things = [one for one in heard.found if one.kind == "thing" and not one.preposition]
+    early = [one for one in (*others, *things) if pair and one.start < pair[0]]
+    return bool(pair) and not early and not heard.sentence.is_quoted
 
 
 def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:

@@ -20,6 +20,7 @@ _NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
 _SLABS: Final = word_set("run slab top worktop length table shelf island counter")
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
+_SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 _IT: Final = frozenset(["it", "this", "davon", "daneben"])
 
 
@@ -64,6 +65,9 @@ def _read_centred(focus: Focus, heard: Heard) -> None:
                 opening.level_with, opening.level_spans = other, (span,)
             elif axis:
                 opening.centred[axis] = (span,)
+                for side in _SIDES[axis]:  # an older message's places no longer count
+                    claims = opening.claims.get(side, [])
+                    claims[:] = [one for one in claims if one.rank[0] >= heard.rank[0]]
             else:
                 _centre_loosely(opening, span, [one for one in heard.sizes if one.at < i])
 

@@ -23,7 +23,9 @@ _BEFORE_FILLERS: Final = word_set(
     "ft"
 )
 _NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
-_ADJECTIVES: Final = word_set("long wide deep thick high tall lang breit tief stark dick hoch")
+_ADJECTIVES: Final = word_set(
+    "long wide deep thick high tall lang breit tief stark dick hoch front"
+)
 _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening")
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
@@ -76,7 +78,8 @@ def _role_after(
         role = ROLES.at(words, i) if words[i] else None
         label = LABELS.at(words, i) if words[i] else None
         is_noun = label is not None and role is not None and label[1] >= role[1]
-        if skip_labels and is_noun and words[i] not in _ADJECTIVES:
+        is_led = words[i - 1] == "the"  # "65 cm and the thick 4 cm"
+        if skip_labels and is_noun and (words[i] not in _ADJECTIVES or is_led):
             return
         if role is not None or axis is not None:
             count = max(found[1] for found in (role, axis) if found is not None)
@@ -170,6 +173,10 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
     measure.side = _side_before(sentence, measure, start, used)
     if measure.side or (measure.of > 1 and measure.place > 1):
         return
+    if atoms[measure.at - 1].word == ":" and measure.at:
+        measure.role = _asked_before(words[start : measure.at])  # "how thick they are: 30"
+        if measure.role:
+            return
     for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
         if i in used or _label_before(sentence, measure, start, i, used):
             return
@@ -179,6 +186,13 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
         is_role = bool(words[i]) and ROLES.at(words, i) is not None
         if atoms[i].word not in _BEFORE_FILLERS and not is_struck and not is_role:
             return
+
+
+def _asked_before(words: list[str]) -> str:
+    """Give the role of "how thick", if that is said."""
+    at = words.index("how") + 1 if "how" in words else len(words)
+    role = ROLES.at(words, at) if at < len(words) and words[at] else None
+    return role[0] if role is not None else ""
 
 
 def _label_before(

@@ -31,7 +31,16 @@ _MDY: Final = re.compile(
 _NUMERIC: Final = re.compile(r"(?<![\d.,/])(\d{1,2})([./-])(\d{1,2})\2(20\d\d|\d\d)(?![\d/])")
 _ISO: Final = re.compile(r"(?<!\d)(20\d\d)-(\d\d)-(\d\d)(?!\d)")
 _ORDINAL: Final = re.compile(
-    rf"\bthe (\d{{1,2}})(?:st|nd|rd|th)\b(?!\s(?:of\s)?{MONTH}|\s(?:floor|century))", re.IGNORECASE
+    rf"\bthe (\d{{1,2}})(?:st|nd|rd|th)\b(?!\s(?:of\s)?{MONTH}|\s(?:floor|century|of next month))",
+    re.IGNORECASE,
+)
+_NEXT_MONTH: Final = re.compile(
+    r"\bthe (\d{1,2})(?:st|nd|rd|th) of next month\b|\bnext month's (\d{1,2})(?:st|nd|rd|th)\b",
+    re.IGNORECASE,
+)
+_WEEKDAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_WEEK_ON: Final = re.compile(
+    r"\ba week on (mon|tue|wed|thu|fri|sat|sun)[a-z]{3,6}\b", re.IGNORECASE
 )
 _END_OF: Final = re.compile(
     rf"\b(?:end of|ende) (?:({MONTH})|(next|this) month|(?:des )?(monats))\b", re.IGNORECASE
@@ -85,6 +94,8 @@ def days_in(text: str, start: int, end: int, written: date | None) -> list[Dated
         for one in _ISO.finditer(text, start, end)
     ]
     found += [_of_ordinal(one, written) for one in _ORDINAL.finditer(text, start, end)]
+    found += [_of_next_month(one, written) for one in _NEXT_MONTH.finditer(text, start, end)]
+    found += [_of_week_on(one, written) for one in _WEEK_ON.finditer(text, start, end)]
     found += [_of_end(one, written) for one in _END_OF.finditer(text, start, end)]
     found += [
         _of_span(one, written)
@@ -137,6 +148,21 @@ def _of_ordinal(found: re.Match[str], written: date | None) -> Dated:
         month, year = (written.month % 12 + 1, written.year + written.month // 12)
         this = _safe(year, month, day)
     return this, found.span(), ""
+
+
+def _of_next_month(found: re.Match[str], written: date | None) -> Dated:
+    if written is None:
+        return None, found.span(), f"Of which month is “{found[0]}”? The message has no date."
+    year, month = written.year + written.month // 12, written.month % 12 + 1
+    return _safe(year, month, int(found[1] or found[2])), found.span(), ""
+
+
+def _of_week_on(found: re.Match[str], written: date | None) -> Dated:
+    """Give seven days after the next day of that name."""
+    if written is None:
+        return _of_span(found, None)
+    ahead = (_WEEKDAYS.index(found[1].lower()) - written.weekday() - 1) % 7 + 1
+    return written + timedelta(days=ahead + 7), found.span(), ""
 
 
 def _of_end(found: re.Match[str], written: date | None) -> Dated:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from ledgerstone.enquiry.dates import COUNT, MONTH, days_in, span_days
+from ledgerstone.enquiry.dates import COUNT, MONTH, Dated, days_in, span_days
 from ledgerstone.enquiry.scene import Span
 
 _NEEDED: Final = re.compile(
@@ -16,7 +16,8 @@ _NEEDED: Final = re.compile(
     r"|wanted|within|in time|deadline|date"
     r"|wunschtermin|bis|brauchen?|benötig\w+|spätestens|vor|no later|on site|here|have (?:it"
     r"|them|the)|be here|like (?:it|them)"
-    r"|love it|fetch it|finish|could you|can i|come back|it could go in|next)\b",
+    r"|love it|fetch it|finish|could you|can i|come back|it could go in|next|fitted|delivered"
+    r"|installed|must be|serves me|termin|liefertermin|so say|fertig|bräuchten?|gern|soll)\b",
     re.IGNORECASE,
 )
 _OTHERWISE: Final = re.compile(
@@ -29,10 +30,25 @@ _OTHERWISE: Final = re.compile(
 _VAGUE: Final = re.compile(
     rf"\b(?:in|during|early|late|mid|before|by|anfang|mitte|im)[ -](?:early |late "
     rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|winter|frühjahr|sommer|herbst)"
-    rf"|christmas|weihnachten|new year)\b(?!\s\d)"
+    rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
+    rf"|\b(?:this|in the|next|diesen|im) (?:fall|spring|summer|autumn|winter)\b"
+    rf"|\b(?:the )?(?:beginning|start|middle|anfang|mitte) of {MONTH}\b"
     rf"|\b(?:last|first|second|third) week (?:of|in) (?P<week>{MONTH})\b|\bnext (?:mon|tues"
     rf"|wednes|thurs|fri|satur|sun)day\b|any time between[^.\n]{{1,60}}",
     re.IGNORECASE,
+)
+_WEEK: Final = re.compile(
+    rf"\b(?:(?:w/c|week (?:commencing|beginning|starting|of)|woche (?:vom|ab dem))\s(?:the\s)?"
+    rf"(?:\d{{1,2}}(?:st|nd|rd|th|\.)?\s(?:of\s)?{MONTH}|{MONTH}\.?\s\d{{1,2}}(?:st|nd|rd|th)?)"
+    r"|(?:kw|kalenderwoche|week|wk)\.?\s?(?:no\.?\s?|nr\.?\s?)?\d{1,2})\b",
+    re.IGNORECASE,
+)
+_BY_THEN: Final = re.compile(r"\b(?:by|before|for|bis) (?:then|dann|dahin)\b", re.IGNORECASE)
+_LATEST_AFTER: Final = re.compile(
+    r"[,\s]{0,3}(?:no later|at the latest|latest|spätestens)", re.IGNORECASE
+)
+_LATEST: Final = re.compile(
+    r"\b(?:by|before|until|bis|spätestens|no later than|latest)\b[^,;]{0,20}\Z", re.IGNORECASE
 )
 _LAST_WEEK: Final = re.compile(r"\b(last|first) week (?:of|in) ", re.IGNORECASE)
 _BEFORE_THIS: Final = re.compile(rf"\b({COUNT})\s(week|day)s? (?:before|earlier)\b", re.IGNORECASE)
@@ -81,40 +97,48 @@ def _sentences(text: str, start: int, end: int) -> Iterable[Span]:
 
 
 def _in_sentence(text: str, start: int, end: int, written: date | None) -> Needed | None:
-    words = text[start:end]
-    if not _NEEDED.search(words):
-        return None
+    week = _in_week(text, start, end, written)
+    if week is not None or not _NEEDED.search(text[start:end]):
+        return week
     chosen = None
     for day, span, unsure in days_in(text, start, end, written):
         before = text[max(start, span[0] - 34) : span[0]]
-        clause = re.split(r"[,;:]| because | as | and (?=i|we)", before)[-1]
+        clause = re.split(r"[,;:]| because | as | so | and (?=i|we)", before)[-1]
         if _OTHERWISE.search(clause):
-            later = _BEFORE_THIS.search(words[span[1] - start :])
-            if later and day is not None:
-                return Needed(
-                    day - span_days(later[1], later[2]),
-                    "",
-                    (span, (span[1] + later.start(), span[1] + later.end())),
-                )
+            counted = _counted_from(text, end, (day, span, unsure))
+            if counted is not None:
+                return counted
             continue
         if written is not None and day is not None and day <= written:
             continue
-        if re.match(
-            r"[,\s]{0,3}(?:no later|at the latest|latest|spätestens)",
-            text[span[1] : span[1] + 16],
-            re.IGNORECASE,
-        ):
-            return Needed(day, unsure, (span,))
-        if re.search(
-            r"\b(?:by|before|until|bis|spätestens|no later than|latest)\b[^,;]{0,20}\Z",
-            before,
-            re.IGNORECASE,
-        ):
+        if _LATEST_AFTER.match(text[span[1] : span[1] + 16]) or _LATEST.search(before):
             return Needed(day, unsure, (span,))
         chosen = chosen or Needed(day, unsure, (span,))
-    if chosen is not None:
-        return chosen
-    return _vaguely(text, start, end)
+    return chosen or _vaguely(text, start, end)
+
+
+def _in_week(text: str, start: int, end: int, written: date | None) -> Needed | None:
+    """Give the doubt of a week that is named, where no day beside it is."""
+    week = _WEEK.search(text, start, end)
+    if week is None or _OTHERWISE.search(text[start : week.start()]):
+        return None
+    named = days_in(text, start, end, written)
+    if any(not week.start() <= span[0] < week.end() for _, span, _ in named):
+        return None
+    says = f"“{' '.join(week[0].split())}” is a week; the day is not said."
+    return Needed(None, says, (week.span(),))
+
+
+def _counted_from(text: str, end: int, dated: Dated) -> Needed | None:
+    """Give the day for something else that it is needed before, or by."""
+    day, span, unsure = dated
+    if day is None:
+        return None
+    later = _BEFORE_THIS.search(text, span[1], end)
+    if later:
+        return Needed(day - span_days(later[1], later[2]), "", (span, later.span()))
+    then = _BY_THEN.search(text, span[1], end)
+    return Needed(day, unsure, (span, then.span())) if then else None
 
 
 def _vaguely(text: str, start: int, end: int) -> Needed | None:

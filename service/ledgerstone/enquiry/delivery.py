@@ -14,10 +14,11 @@ _KINDS: Final = (
     (
         "fitted",
         re.compile(
-            r"\b(?:fit(?:ted|ting|s)?(?! (?:it|them) (?:in|into) (?:the|our) (?:car|van))"
-            r"|install(?:ed|ation|ing|s)?|put (?:it|them) in\b(?! (?:the|our|your|my) (?:van"
+            r"\b(?:fit(?:ted|ting|s)?\b(?! (?:it|them) (?:in|into) (?:the|our) (?:car|van))"
+            r"|install(?:ed|ation|ing|s)?\b|put (?:it|them) in\b(?! (?:the|our|your|my) (?:van"
             r"|car|trailer))|put (?:it |them )?in place\b|(?:brought|bring it) and put in\b"
-            r"|brought and put in|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
+            r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put in|set)\b"
+            r"|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
             r"|montage|montieren|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
         ),
@@ -26,7 +27,8 @@ _KINDS: Final = (
         "own-van",
         re.compile(
             r"\b(?:your|you[^.\n]{0,24}?your) (?:own )?(?:van|vehicle|truck|transport)\b"
-            r"|in your van|by your van|on your own van",
+            r"|with (?:the |your )?own van|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
+            r"(?:fahrzeug|transporter|lkw|wagen)\b",
             re.IGNORECASE,
         ),
     ),
@@ -44,7 +46,9 @@ _KINDS: Final = (
             r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing)? (?:it |them |everything "
             r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*"
             r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
-            r"|come to (?:take|get|fetch)|come myself|take it (?:away )?(?:with us|ourselves"
+            r"|come to (?:take|get|fetch)|come myself|take (?:it |them )?(?:away )?from you\b"
+            r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
+            r"|take it (?:away )?(?:with us|ourselves"
             r"|in our)|call for it|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
             re.IGNORECASE,
         ),
@@ -65,7 +69,7 @@ _NOT_FITTED: Final = re.compile(
     re.IGNORECASE,
 )
 _UNSURE: Final = re.compile(
-    r"deliver\w*[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)|(?:collect|pick"
+    r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)|(?:collect|pick"
     r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver|not decided|haven't decided how"
     r"|lieferung oder abholung|abholung oder lieferung",
     re.IGNORECASE,

@@ -95,7 +95,8 @@ NOUNS: Final = MappingProxyType(
         " long arm, longer run, main run, main leg, back part, part along the back, back section,"
         " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
         " first leg, rear run, window run",
-        "leg:side": "return, short leg, shorter leg, side leg, short side, shorter side, short"
+        "leg:side": "return, left leg, right leg, left-hand leg, right-hand leg, short leg,"
+        " shorter leg, side leg, short side, shorter side, short"
         " part, short arm, shorter run, side run, shorter arm, other leg, second leg, short run,"
         " return leg, comes forward, comes out, comes towards you, comes toward you, part down the"
         " left, part down the right, down the left, down the right, down the left hand wall, down"
@@ -141,11 +142,12 @@ ROLES: Final = MappingProxyType(
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"
         ", between the, widespread, spread, spacing, centerset, outside diameter",
-        "x": "side to side, left to right, the long way, along, along the length, along the wall,"
+        "x": "of the width, of the length, side to side, left to right, the long way, along,"
+        " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
         " along the front, running left to right, along it, along the worktop, along the top, along"
         " the back wall, wide, long, in the length, along the slab, along the back",
-        "y": "front to back, front-to-back, from front to back, deep, back to front",
+        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to front",
     }
 )
 LABELS: Final = MappingProxyType(
@@ -191,7 +193,9 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "at the moment, there now, presently, currently, in there now, being replaced,"
+        "gone": "freestanding, free-standing, free standing, one now, one there now,"
+        " one in there, at the moment, there now, presently, currently, in there now,"
+        " being replaced,"
         " replaces, replacing, to be replaced, coming out, coming off, at present, we have now,"
         " already there, already have, already has, got now, used to be, ripped out, next door,"
         " that's there, going in the skip, go in the skip, that we have, in place now"
@@ -205,7 +209,8 @@ MARKS: Final = MappingProxyType(
         "middle": "middle, centre, center, centres, centers, mid point, midpoint, ctr, c/l, mid",
         "centred": "centred, centered, central, centrally, dead centre, dead center, in the centre,"
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
-        " middle, exactly in the middle, exact centre, exact center, dead central, bang in the"
+        " middle, the very middle, very middle, very centre, very center,"
+        " exactly in the middle, exact centre, exact center, dead central, bang in the"
         " middle, halfway, half way, right in the middle, smack in the middle, exactly central,"
         " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
@@ -213,7 +218,7 @@ MARKS: Final = MappingProxyType(
         "behind": "behind, in line with, same centre line, same center line, on its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
         " line, center line, centreline, centerline, on the centreline of, lined up with, same line"
-        " as, aligned with",
+        " as, aligned with, same line, on the same line",
         "sideways": "either side, to either side, each side of it, both sides of it",
         "both": "both, each, all, both of them, all of them, all three",
         "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under,"

@@ -48,6 +48,7 @@ class Focus:
     leg: str = ""
     held: Held = field(default_factory=list)
     several: bool = False
+    group: list[Piece] = field(default_factory=list)
     is_correcting: bool = False
     is_summary: bool = False
 

@@ -124,7 +124,8 @@ MARKS: Final = MappingProxyType(
         " stimmt nicht, nun, neu gemessen, verschrieben, vertan, tippfehler, muss heißen, gemeint",
         "old": "alte, alten, alter, altes, bisherige, bisherigen, jetzige, jetzigen, vorhandene,"
         " vorhandenen, derzeitige, derzeitigen, bestehende, bestehenden",
-        "gone": "derzeit, kommt raus, kommt weg, im moment, momentan, liegt jetzt dort"
+        "gone": "frei stehen, frei stehend, freistehend, derzeit, kommt raus, kommt weg,"
+        " im moment, momentan, liegt jetzt dort"
         ", wird ersetzt",
         "new": "neue, neuen, neuer, neues",
         "also": "noch, weitere, weiteren, zweite, zweites, außerdem, dazu, ebenfalls, zusätzlich",

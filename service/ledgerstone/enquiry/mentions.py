@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import NOUNS, NUMBERS, mark, noun_ending
+from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -24,6 +24,15 @@ _VERBS: Final = word_set(
     "is are has have be goes go wants needs need want should would will can sits stands ist "
     "sind hat wird soll muss and or und oder but so then please like sure price quote "
     "quotation make"
+)
+_MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+_NO_SUBJECT: Final = word_set(
+    "that this they these those there which what she you all both each everything overall mine ours"
+    " total rest who whole other others same piece centre size sizes measurement measurements one"
+    " dimension dimensions edge end side run outside inside finish colour color shade dies das"
+    " alles beide welche alle ganze kante"
+    " seite one's something anything figure figures answer correct"
+    " new right thing things it's his her whatever where here how wish only now"
 )
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -79,9 +88,45 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
             kind == "slab" and last.endswith("s") and len(last) > 4
         )
         _describe(sentence, mention)
+        before = found[-1] if found else None
+        if kind == "thing" and before is not None and before.kind == "leg" and before.end == i:
+            mention.preposition = "along"  # "down the left wall"
         found.append(mention)
         i += count
-    return _joined(sentence, found)
+    found += _unknown(sentence, found)
+    return _joined(sentence, sorted(found, key=lambda one: one.start))
+
+
+def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Give things that no table knows: the subject of a size, and what is called old."""
+    words, atoms = sentence.words, sentence.atoms
+    taken = {i for mention in found for i in range(mention.start, mention.end)}
+    last = max((i for i, atom in enumerate(atoms) if atom.kind == "size"), default=-1)
+    made = [
+        Mention(i - 1, i, "thing", "unknown")
+        for i in range(1, last)
+        if words[i] in _MEASURES and _is_unknown(sentence, i - 1, taken)
+    ]
+    starts = {mention.start for mention in found}
+    for i, count in sentence.marks("old"):
+        after = range(i + count, min(i + count + 3, len(words)))
+        if not taken & {i} and not any(j in starts for j in after):
+            made.append(Mention(i, i + count, "thing", "old"))
+    return made
+
+
+def _is_unknown(sentence: Sentence, i: int, taken: set[int]) -> bool:
+    """Whether a word is a noun that no table has: led by an article, or first in its clause."""
+    words = sentence.words
+    word = words[i]
+    if word in _DETERMINERS or word in _PREPOSITIONS or word in _VERBS:
+        return False
+    if i in taken or len(word) < 3 or word in _NO_SUBJECT or LABELS.at(words, i) is not None:
+        return False
+    if SIDES.at(words, i) is not None or mark("middle").at(words, i) is not None:
+        return False
+    before = sentence.atoms[i - 1].word if i else ","
+    return before in _DETERMINERS or before in {",", ";", ":", "(", "-", "and", "und"}
 
 
 def _whole_word(word: str, tag: str) -> str:
@@ -150,7 +195,7 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
             return False
         if words[i] and mark("not").at(words, i) is not None:
             return words[i : i + 2] != ["not", "only"]
-        if words[i] in ("but", "sondern", "so"):
+        if words[i] in ("but", "sondern", "so", "how", "where", "what", "said"):
             return False
     return False
 

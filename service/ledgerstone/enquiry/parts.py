@@ -66,6 +66,7 @@ _FOOTER: Final = re.compile(
     re.IGNORECASE,
 )
 _DELIMITER: Final = re.compile(r"(?:--|__+|—)[ \t]*\Z")
+_LONGEST_HEAD: Final = 400
 MOST_LINES: Final = 20_000
 
 
@@ -110,10 +111,13 @@ class Parts:
 def lines_of(text: str) -> list[Line]:
     """Give the lines of a text, at most so many."""
     lines, at = [], 0
+    barred = False
     for raw in text.split("\n")[:MOST_LINES]:
-        stripped = raw.lstrip("> \t") if _QUOTE.match(raw) else raw
+        marks = "> \t|" if barred and raw.startswith("|") else "> \t"
+        stripped = raw.lstrip(marks) if _QUOTE.match(raw) or "|" in marks else raw
         prefix = raw[: len(raw) - len(stripped)]
-        lines.append(Line(at, at + len(raw), prefix.count(">"), stripped))
+        lines.append(Line(at, at + len(raw), prefix.count(">") + prefix.count("|"), stripped))
+        barred = "|" in marks or (len(raw) < _LONGEST_HEAD and bool(_ATTRIBUTION.match(raw)))
         at += len(raw) + 1
     return lines
 

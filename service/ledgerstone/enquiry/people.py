@@ -12,6 +12,7 @@ from ledgerstone.enquiry.parts import Line, Part, Parts, is_closing
 from ledgerstone.enquiry.word_sets import word_set
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
+_ADDRESS_LAST: Final = re.compile(r"[\w.+%-]{1,64}@[\w.-]{1,120}\Z")
 _PHONE: Final = re.compile(
     r"(?<![\w.])(?:\+\d{1,3}[ -]?)?\(?0?\d{2,5}\)?[ /-]?\d{3,8}(?:[ -]?\d{2,6}){0,3}(?!\w)"
 )
@@ -23,7 +24,7 @@ _ASKS: Final = re.compile(
 )
 _FIELD: Final = re.compile(
     r"[ \t]*(?P<label>full name|your name|customer name|contact name|name|customer|client"
-    r"|contact|kunde"
+    r"|contact|kunde|from"
     r"|vor- und nachname|ansprechpartner|caller|nom)[ \t]*[:|\t][ \t]*(?P<value>\S[^\n|\t]{0,80})",
     re.IGNORECASE,
 )
@@ -42,6 +43,7 @@ _RANG: Final = re.compile(
 _ON_PHONE: Final = re.compile(
     rf"\b(?:tel|phone|call from|caller|from|message from)\s?:?\s(?P<name>{_TITLED})", re.IGNORECASE
 )
+_ANYBODY: Final = re.compile(rf"(?P<name>\b{_TITLED})(?=[\s,;:)(.]|\Z)")
 _IS_NOTE: Final = re.compile(
     r"phone note|phone message|message taken|\brang\b|\bcaller\b|^tel\b|telephoned",
     re.IGNORECASE | re.MULTILINE,
@@ -60,15 +62,21 @@ _NO_PERSON: Final = re.compile(
 )
 _CLOSED: Final = re.compile(
     r"(?:^|[\s,.!?])(?:many |kind |best |warm )?(?:thanks|cheers|regards|thank you|ta|gruß"
-    r"|grüße|danke|best|vg|lg|mfg)"
-    r"[ \t]*[,.!-]+[ \t]*(?P<name>[^\W\d_][\w'’.&-]*(?:[ \t][\w'’.&-]+){0,4})[ \t]*\Z",
+    r"|grüße|danke|best|vg|lg|mfg|thx|tx|rgds)"
+    r"[ \t]*[,.!–-]+[ \t]*(?P<name>[^\W\d_][\w'’.&-]*(?:[ \t][\w'’.&-]+){0,4})[ \t]*\Z",
     re.IGNORECASE,
 )
-_LAST_WORDS: Final = re.compile(
-    r"[.?!][ \t]+(?P<name>[A-Z][\w'’-]*(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
+_CLOSED_BARE: Final = re.compile(
+    r"(?i:\b(?:thanks|cheers|regards|ta|gruß|grüße|danke|best|vg|lg|mfg|thx))"
+    r"[ \t]+(?P<name>[A-ZÀ-Ý][\w'’-]*(?:[ \t][A-ZÀ-Ý][\w'’.-]*){0,3})[ \t]*\Z"
 )
+_LAST_WORDS: Final = re.compile(
+    r"(?:[.?!]|\d{4})[ \t]+(?P<name>[A-Z][\w'’-]*(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
+)
+_FOR: Final = re.compile(r"[ \t]*(?:i\. ?a\.|i\. ?v\.|p\.? ?p\.|per pro)[ \t]*", re.IGNORECASE)
 _NAME_LINE: Final = re.compile(
-    r"[ \t]*(?:(?:Dr|Mr|Mrs|Ms|Miss|Herr|Frau|Familie|Prof)\.?\s)?[A-ZÀ-Ý][\w'’.-]*"
+    r"[ \t]*(?:i\. ?[AV]\.[ \t]*)?(?:(?:Dr|Mr|Mrs|Ms|Miss|Herr|Frau|Familie|Prof)\.?\s)?"
+    r"[A-ZÀ-Ý][\w'’.-]*"
     r"(?:[ \t](?:&|and|und|von|van|de|der"
     r"|[A-ZÀ-Ý][\w'’.-]*)){0,5}(?:[ \t]\([^)\n]{1,12}\))?[ \t]*,?[ \t]*\Z"
 )
@@ -160,7 +168,7 @@ def _field(body: str) -> str:
 
 
 def _rang(body: str) -> str:
-    for pattern in (_RANG, _ON_PHONE):
+    for pattern in (_RANG, _ON_PHONE, _ANYBODY):
         found = pattern.search(body)
         if found:
             return found["name"].strip()
@@ -170,14 +178,15 @@ def _rang(body: str) -> str:
 def _signed(part: Part, sender: Person) -> str:
     """Give the name under a message: after its closing words, on a line alone, or at its end."""
     for line in part.signature:
-        closed = _CLOSED.search(line.words)
+        words = _bare(line)
+        closed = _CLOSED.search(words) or _CLOSED_BARE.search(words)
         if closed and closed["name"].split()[0].lower() not in _NOT_NAMES:
             return closed["name"]
     named = [
         line.words for line in part.signature if _is_name(line.words) and not is_closing(line.words)
     ]
     if named:
-        return _like_sender(named, sender) or named[0]
+        return _FOR.sub("", _like_sender(named, sender) or named[0])
     filled = [line for line in part.lines if line.words.strip() and line.depth == 0]
     if not filled:
         return ""
@@ -186,15 +195,28 @@ def _signed(part: Part, sender: Person) -> str:
         return found
     if alone and _is_name(filled[-1].words):
         return filled[-1].words
-    return _at_the_end(filled) or (alone[-1] if alone else "")
+    return _at_the_end(filled, sender) or (alone[-1] if alone else "")
 
 
-def _at_the_end(filled: Sequence[Line]) -> str:
+def _bare(line: Line) -> str:
+    """Give a line without the address that ends it."""
+    return _ADDRESS_LAST.sub("", line.words.rstrip()).rstrip(" ,;\t")
+
+
+def _at_the_end(filled: Sequence[Line], sender: Person) -> str:
     for line in reversed(filled[-3:]):
-        for pattern in (_CLOSED, _LAST_WORDS):
-            found = pattern.search(line.words.rstrip())
-            if found and found["name"].split()[0].lower() not in _NOT_NAMES:
-                return found["name"]
+        words = _bare(line)
+        for pattern in (_CLOSED, _CLOSED_BARE, _LAST_WORDS):
+            found = pattern.search(words)
+            if not found or found["name"].split()[0].lower() in _NOT_NAMES:
+                continue
+            if pattern is _LAST_WORDS and sender.name and not _like_sender([found["name"]], sender):
+                continue
+            return found["name"]
+    for line in filled:
+        found = _LAST_WORDS.search(line.words.rstrip())
+        if found and _like_sender([found["name"]], sender):
+            return found["name"]
     return ""
 
 

@@ -19,6 +19,8 @@ _RIMMED: Final = frozenset({"sink", "basin", "hob"})
 _LONG: Final = frozenset(["long", "longer", "longest", "lange", "längere"])
 _SIDES: Final = frozenset(["side", "way", "edge", "seite", "dimension"])
 _ROUND: Final = frozenset(["round", "rund", "runde", "runder", "runden", "rundes"])
+_BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
+_ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
 _MOST: Final = 24
 
@@ -37,6 +39,19 @@ def read_l(subjects: Subjects, sentence: Sentence) -> None:
     """Take the piece in hand for an L where a sentence calls it one."""
     if has_mark(sentence, "lshape"):
         subjects.current().shape = "l-shape"
+
+
+def read_round(subjects: Subjects, heard: Heard) -> None:
+    """Take the piece in hand for a round one where a sentence says so of it."""
+    piece, words = subjects.piece, heard.sentence.words
+    if piece is None or piece.claims.get("length") or piece.shape:
+        return
+    if any(one.kind in ("open", "hole", "feature") for one in heard.found):
+        return
+    for i, word in enumerate(words):
+        is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
+        if word in _ROUND and not is_way and words[i - 1 : i] and words[i - 1] in _BEING:
+            piece.shape = "round"
 
 
 def read_quantity(piece: Piece, mention: Mention, sentence: Sentence) -> None:
@@ -58,13 +73,14 @@ def take_quantity(piece: Piece, measure: Measure, sentence: Sentence) -> None:
         piece.quantity_spans = ((size.start, size.end),)
 
 
-def refuse(subjects: Subjects, mention: Mention, sentence: Sentence) -> None:
+def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int) -> None:
     """Note that a hole is not wanted; not having its tap yet is something else."""
     near = sentence.words[max(0, mention.start - 5) : mention.start]
     if subjects.piece is None or mention.kind == "hole" or _KNOWS & set(near):
         return
     for opening in subjects.piece.openings:
-        if opening.what == mention.name and not opening.has_size():
+        is_older = all(one.rank[0] < layer for said in opening.claims.values() for one in said)
+        if opening.what == mention.name and (is_older or not opening.has_size()):
             opening.is_refused = True
 
 

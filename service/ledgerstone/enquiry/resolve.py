@@ -58,6 +58,8 @@ def resolve(scene: Scene) -> list[PieceFound]:
     pieces = [one for one in scene.pieces if one.use or one.has_size() or one.openings]
     if any(one.has_size() for one in pieces):
         pieces = [one for one in pieces if one.has_size()]
+        outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
+        pieces = outlined or pieces
     elif any(one.spans for one in pieces):  # what only the subject names is left out
         pieces = [one for one in pieces if one.spans]
     for piece in pieces:

@@ -114,6 +114,7 @@ class Piece:
     spans: list[Span] = field(default_factory=list)
     use_spans: tuple[Span, ...] = ()
     label: str = ""
+    names: set[str] = field(default_factory=set)
     wants_least: bool = False
 
     def has_size(self) -> bool:

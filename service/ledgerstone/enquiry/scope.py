@@ -19,6 +19,7 @@ _SHAPED: Final = word_set(
     "rund abgerundet gerundet cut off cropped"
 )
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
+_AWAY_FROM: Final = frozenset({"left", "right"})
 _LINES: Final = frozenset({"centreline", "centerline"})
 _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
@@ -29,9 +30,22 @@ def _has(kind: str, words: list[str]) -> bool:
     return any(True for _ in mark(kind).all_in(words))
 
 
-def is_offer(sentence: Sentence) -> bool:
-    """Whether the workshop speaks of what it does, not of what was asked."""
-    return bool(_OFFERS & set(sentence.words))
+def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Whether the workshop speaks of what it does, not of what was asked.
+
+    A slab's two sizes before that are what was asked: "a bench of 1200 x 380: we can do that".
+    """
+    first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
+    if first is None:
+        return False
+    asked = [one.at for one in sizes if one.of > 1 and one.at < first]
+    return not asked or not any(atom.word == ":" for atom in sentence.atoms[asked[-1] : first])
+
+
+def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Leave out the sizes that come after the workshop began to speak of what it does."""
+    first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
+    return sizes if first is None else [one for one in sizes if one.at < first]
 
 
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
@@ -67,6 +81,9 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
         apart = mention.end <= measure.at and any(atom.word in ",;" for atom in between)
         if high - low <= _NEAR + 1 and not apart:
             return True
+    noun = measure.at + 1
+    if any(one.kind in ("open", "hole") and one.start <= noun < one.end for one in found):
+        return False
     size = measure.size
     small = (
         size.amount <= 30 if size.unit in ("mm", None) else size.unit == "in" and size.amount <= 1
@@ -92,6 +109,11 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     after = words[mention.end : mention.end + 3]
     if after[:1] == ["'s"] and (_LINES & set(after) or after[2:3] == ["line"]):
         return True
+    if (
+        _AWAY_FROM & set(words[max(0, mention.start - 3) : mention.start])
+        and "of" in words[max(0, mention.start - 2) : mention.start]
+    ):
+        return True  # "to the left of the sink"
     led = _has("behind", words[max(0, mention.start - 8) : mention.start])
     return led and not mention.is_indefinite and not mention.names_hole
 

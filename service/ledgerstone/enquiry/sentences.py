@@ -15,8 +15,9 @@ from ledgerstone.enquiry.tokens import Span, Token, tokens_of
 from ledgerstone.enquiry.word_sets import word_set
 
 _BULLET: Final = re.compile(
-    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)"
-    r"|pos\.?\s?\d{1,2}\b[.:]?)[ \t]+",
+    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)|#\d{1,2}\b[.:)]?"
+    r"|(?:pos|piece|item|part|slab|top|worktop|teil|platte)\.?\s?(?:\d{1,2}|[A-Ha-h])\b[.:,)]?"
+    r"|(?:first|second|third|fourth|firstly|secondly|erstens|zweitens|drittens)[,:])[ \t]+",
     re.IGNORECASE,
 )
 _LABEL: Final = re.compile(r"[ \t]*[^\W\d_][^:|\t.!?]{0,48}?[ \t]*(?::|\||\t)")
@@ -28,6 +29,12 @@ MOST_ATOMS: Final = 12_000  # words and sizes that are read; an enquiry has a fe
 LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
 _WIDEST_WRAP: Final = 80
 _NARROWEST_WRAP: Final = 56
+_DANGLING: Final = frozenset(
+    {"and", "from", "the", "at", "x", "by", "of", "a", "und", "von", "vom", "der", "die", "mal"}
+)
+_FOLLOWING: Final = frozenset(
+    {"from", "mm", "cm", "thick", "deep", "wide", "x", "by", "von", "vom"}
+)
 
 
 @dataclass(slots=True)
@@ -139,7 +146,7 @@ def _unwrapped(block: list[Line]) -> list[list[Line]]:
     for before, line in pairwise(block):
         words = line.words.split(None, 1)
         filled = len(before.words.rstrip()) + 1 + len(words[0])
-        wraps = is_wrapped and filled > widest - 4
+        wraps = (is_wrapped and filled > widest - 4) or _dangles(before.words, words[0])
         if (
             wraps
             and not _BULLET.match(line.words)
@@ -150,6 +157,13 @@ def _unwrapped(block: list[Line]) -> list[list[Line]]:
         else:
             joined.append([line])
     return joined
+
+
+def _dangles(before: str, word: str) -> bool:
+    """Whether a line ends in the middle of a phrase: "… and 240" before "from the front"."""
+    last = before.rstrip().rpartition(" ")[2].lower()
+    is_long = len(before) >= _NARROWEST_WRAP
+    return is_long and (last in _DANGLING or (last[-1:].isdigit() and word.lower() in _FOLLOWING))
 
 
 def _is_wrapped(block: list[Line], widest: int) -> bool:

@@ -74,7 +74,9 @@ class Settler:
             elif key == "alone":
                 self._alone(piece, measure, measures, rank)
             elif key:
-                self._say(piece, key, measure, _PLAUSIBLE_AS.get(key, "length"), rank)
+                flat = key == "high" and {"width", "diameter"} & set(piece.claims)
+                as_what = "thickness" if flat else _PLAUSIBLE_AS.get(key, "length")
+                self._say(piece, key, measure, as_what, rank)
         if pairs:
             self._pair(piece, pairs, rank)
         self._unnamed(piece, measures, rank)

@@ -9,6 +9,7 @@ from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.scene import Piece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -70,8 +71,11 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     on_hole = active is not None and active.kind in _HOLES
     within = (mention.preposition and on_hole) or (definite and focus.on_opening)
     piece = subjects.piece_for(mention, sentence, heard.sizes, free=not focus.has_sizes)
+    focus.group = []
     if piece is None:
-        return active
+        if mention.is_plural and not mention.is_denied:
+            focus.group = _named_so(focus, mention)
+        return mention if focus.group else active
     atoms = sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     relations.read_shape(piece, mention, sentence)
@@ -85,6 +89,14 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     return mention
 
 
+def _named_so(focus: Focus, mention: Mention) -> list[Piece]:
+    """Give the pieces that a plural means: those of its use, or all that lie flat."""
+    pieces = focus.subjects.scene.pieces
+    named = [piece for piece in pieces if mention.name and piece.use == mention.name]
+    flat = [piece for piece in pieces if piece.use not in ("upstand", "splashback", "end-panel")]
+    return named or ([] if mention.name else flat)
+
+
 def _opening(
     focus: Focus, heard: Heard, mention: Mention, active: Mention | None
 ) -> Mention | None:
@@ -92,7 +104,7 @@ def _opening(
     if scope.is_reference(mention, sentence):
         return active
     if mention.is_denied:
-        relations.refuse(subjects, mention, sentence)
+        relations.refuse(subjects, mention, sentence, heard.rank[0])
         return active
     if scope.is_fitted_elsewhere(mention, sentence):
         return active
@@ -125,7 +137,7 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
         i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1
     atoms = sentence.atoms[mention.end + i : mention.end + i + 1]
     if atoms and atoms[0].kind == "size":
-        return True
+        return mention.preposition != "along"
     following = words[i : i + 3]
     stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)
     is_subject = bool(_MEASURES & set(following[:stop]))

@@ -72,6 +72,13 @@ _NOT_SIZES: Final = tuple(
             r"(?!\s?(?:x|×|mm|by\b|the\b|left|right|long|in\b|overall|along|from|to\b))"
         ),
         r"\bRAL\s?\d{4}\b",
+        r"\b(?:kw|kalenderwoche|week|wk)\.?\s?\d{1,2}\b",
+        r"(?<![\d.,])\d{1,2}\.\s?(?:og|ug|stock|etage|obergeschoss|stockwerk)\b",
+        (
+            r"\b(?:i|he|she)(?:['’](?:m|s|ll)| am| is| shall be| will be| turns?| turned)"
+            r"\s(?:be\s)?"
+            r"\d{1,3}\b(?!\s?(?:mm|cm|m|x|by|from)\b)"
+        ),
         (
             r"\b(?:invoice|reference|ref|order|rechnung|auftrag|kundennummer|account|vat|company"
             r"|ticket|enquiry|quote|job|po)\.?\s?(?:no\.?|number|nr\.?|#|:)?\s?:?\s?#?[A-Z-]{0,4}"

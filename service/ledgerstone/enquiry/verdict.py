@@ -87,7 +87,7 @@ _AGAINST: Final = (
             r"|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)|decided against"
             r"|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
             r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
-            r"|they)(?:'s|’s| is| are| look| looks)"
+            r"|they)(?:'s|’s| is| are)"
             r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
             r"|delighted with|vielen dank für die schöne"
             r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
@@ -109,7 +109,8 @@ _AGAINST: Final = (
         "pitch",
         5,
         re.compile(
-            r"\bseo\b|your (?:website|competitors|google|online)|clicks a month|money back"
+            r"\bseo\b|your website (?:is|has|could|does|ranks|needs)|your competitors"
+            r"|your google|clicks a month|money back"
             r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic"
             r"|first page of|lead generation|web design"
             r"|guest post|our services|we (?:supply|offer"

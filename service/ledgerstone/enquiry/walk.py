@@ -46,9 +46,11 @@ class Walker:
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
         heard = Heard(sentence, found, _without_counts(found, sizes), rank)
-        if is_own and scope.is_offer(sentence):
+        if is_own and scope.is_offer(sentence, heard.sizes):
             self.replacing.note_offer(sentence, heard.sizes)
             return
+        if is_own:
+            heard.sizes = scope.without_offers(sentence, heard.sizes)
         self._read(heard)
         self.replacing.note_question(sentence)
 
@@ -61,6 +63,7 @@ class Walker:
         focus.held, focus.subjects.pending = [], False
         begin(focus, heard)
         relations.read_l(focus.subjects, sentence)
+        relations.read_round(focus.subjects, heard)
         self._settle(self._aimed(heard), heard)
         self.replacing.makes(sentence, heard.sizes, heard.rank)
         focus.subjects.pending = False
@@ -82,6 +85,9 @@ class Walker:
                 continue
             if active is not None and _is_left(heard.sentence, active, measure):
                 active = None
+            _carry_on(heard.sizes, measure, active)
+            if self._is_of_group(measure, heard):
+                continue
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
             if active is not None and active.kind in ("open", "hole"):
@@ -134,15 +140,30 @@ class Walker:
             piece.corner = l_shapes.corner_said(heard.sentence, legs) or piece.corner
 
     def _share(self, piece: Piece, sizes: list[Measure], heard: Heard) -> None:
-        """Give all pieces the thickness that is said of all."""
-        pieces = self.subjects.scene.pieces
+        """Give all pieces the thickness that is said of all, those to come too."""
         thick = [one for one in sizes if one.role == "thick"]
-        if not thick or len(pieces) < 2 or not telling.is_of_all(heard.sentence):
+        if not thick or not telling.is_of_all(heard.sentence):
             return
         claim = self.settler.claim(thick[0], "thickness", (0, 0))
-        for other in pieces:
-            if claim is not None and other is not piece and not other.claims.get("thickness"):
+        scene = self.subjects.scene
+        if claim is None:
+            return
+        if not piece.claims.get("length") and len(sizes) == len(thick):
+            scene.common.setdefault("thickness", []).append(claim)
+        for other in scene.pieces if len(scene.pieces) > 1 else ():
+            if other is not piece and not other.claims.get("thickness"):
                 say(other.claims, "thickness", claim)
+
+    def _is_of_group(self, measure: Measure, heard: Heard) -> bool:
+        """Give a thickness to every piece of the kind that was named: "the tops 40 thick"."""
+        group = self.focus.group
+        if not group or measure.role != "thick":
+            return False
+        claim = self.settler.claim(measure, "thickness", heard.rank)
+        for piece in group:
+            if claim is not None and not piece.claims.get("thickness"):
+                say(piece.claims, "thickness", claim)
+        return True
 
     def _settle_l(
         self, piece: Piece, sizes: Sequence[Measure], legs: list[Mention], heard: Heard
@@ -164,6 +185,16 @@ class Walker:
             self.settler.piece(self.subjects.current(), thick, heard.rank)
         others = [one for one in sizes if one.role != "thick"]
         self.settler.openings(openings, others, heard.rank)
+
+
+def _carry_on(sizes: list[Measure], measure: Measure, active: Mention | None) -> None:
+    """Let a bare size after a slab's name be what the size before it was: "…, the shelf 20"."""
+    at = sizes.index(measure)
+    bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
+    before = sizes[at - 1] if at else None
+    named = active is not None and active.kind == "slab" and active.end == measure.at
+    if bare and named and before is not None and before.role == "thick":
+        measure.role = "thick"
 
 
 def _is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
