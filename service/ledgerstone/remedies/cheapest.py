@@ -13,7 +13,7 @@ from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.policy import NOTHING, SIZES_WITHIN, Weight, added
+from ledgerstone.remedies.policy import NOTHING, SIZES_WITHIN, Weight, added, kind_of
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 
@@ -136,6 +136,7 @@ def _options(
         yield from every
         return
     best: Weight | None = None
+    settled: Weight | None = None
 
     def settles(option: Option) -> bool:
         then = tried.then(state, option)
@@ -147,10 +148,14 @@ def _options(
     for rungs in ladders(every):
         if best is not None and rungs[0].weight >= best:
             return
+        if settled is not None and kind_of(rungs[0].weight) > kind_of(settled):
+            yield rungs[0]  # it is only tried where what is lighter leads nowhere
+            continue
         rung = least(rungs, settles)
         if rung is None:
             yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
             continue
+        settled = rung.weight if settled is None else settled
         then = tried.then(state, rung)
         outcome = tried.outcome(then) if then is not None else None
         if outcome is not None and not outcome.stops:

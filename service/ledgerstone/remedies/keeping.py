@@ -10,6 +10,10 @@ from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.state import Piece, State
 
 _EXACTLY_MM = 0.01
+_BETTER = {
+    *(("units", "full"), ("frame", "full")),
+    *(("legs", "frame"), ("ends", "frame"), ("ledges", "frame")),
+}
 
 
 def keeps(state: State) -> bool:
@@ -26,10 +30,17 @@ def keeps(state: State) -> bool:
 
 
 def _keeps_piece(sent: Slab, piece: Piece, slab: Slab) -> bool:
-    if piece.plain or not _keeps_size(sent, piece, slab):
+    if piece.plain or not _keeps_size(sent, piece, slab) or not _keeps_rests(piece, slab):
         return False
     pairs = zip(piece.cutouts, slab.cutouts, strict=True)
     return all(_keeps_opening(sent.cutouts[k], cutout, piece, k) for k, cutout in pairs)
+
+
+def _keeps_rests(piece: Piece, slab: Slab) -> bool:
+    """Whether a slab is carried as it was, or better: a board may lie on units or a frame."""
+    if piece.was.rests is None or slab.rests is None or piece.was.rests.kind == slab.rests.kind:
+        return True
+    return (piece.was.rests.kind, slab.rests.kind) in _BETTER
 
 
 def _keeps_size(sent: Slab, piece: Piece, slab: Slab) -> bool:

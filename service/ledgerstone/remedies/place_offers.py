@@ -24,6 +24,7 @@ _EACH_COSTS = 0.1
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 MOST_AT_ONCE = 2
+_EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
 MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 
 
@@ -150,7 +151,7 @@ def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[C
 
 def stepped(old: Length, by_mm: float) -> Length:
     """Return a length that is longer by a step, exact in its own unit."""
-    by = old.in_unit(by_mm)
+    by = old.in_unit(round(by_mm, _EXACT_PLACES))
     return replace(by, exact_mm=old.exact_mm + by.exact_mm)
 
 

@@ -109,19 +109,24 @@ def kind_of(weighed: Weight) -> Kind:
     return next((Kind(len(Kind) - 1 - k) for k, part in enumerate(weighed) if part), Kind.HANDLING)
 
 
-_APPLIANCE = re.compile(
-    r"\b(hobs?|cooktop|cooker|stove|range|burner|fire|sinks?|basins?|bowls?|washbasin|tub|trough"
-    r"|taps?|faucet|mixer|spout)\b",
-    re.IGNORECASE,
+# Names as customers write them, in English, German, French, Spanish and Italian.
+_BOWLS = (
+    "sinks?|basins?|bowls?|washbasins?|tub|trough|sp[üu]e?le|becken|waschbecken|sp[üu]e?lbecken|"
+    "[ée]vier|vasque|lavabo|fregadero|lavello|lavandino"
 )
-_BOWL = re.compile(r"\b(sinks?|basins?|bowls?|washbasin|tub|trough)\b", re.IGNORECASE)
-_HOB = re.compile(r"\b(hobs?|cooktop|cooker|stove|range|burner|fire)\b", re.IGNORECASE)
-_TAP = re.compile(r"\b(taps?|faucet|mixer|spout)\b", re.IGNORECASE)
+_HOBS = (
+    "hobs?|cooktops?|cooker|stove|range|burner|fire|kochfeld|herd|plaque|table de cuisson|"
+    "placa|piano cottura"
+)
+_TAPS = "taps?|faucets?|mixer|spout|wasserhahn|armatur|robinet|mitigeur|grifo|rubinetto"
+_BOWL, _HOB, _TAP = (
+    re.compile(rf"\b({names})\b", re.IGNORECASE) for names in (_BOWLS, _HOBS, _TAPS)
+)
 
 
 def has_its_size(cutout: Cutout) -> bool:
     """Whether an opening's size is that of what goes into it, and is not ours to change."""
-    return cutout.heat or _APPLIANCE.search(cutout.label) is not None
+    return is_hob(cutout) or is_bowl(cutout) or is_tap(cutout)
 
 
 def is_hob(cutout: Cutout) -> bool:

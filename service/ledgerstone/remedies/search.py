@@ -52,6 +52,8 @@ def find(
     remedies = shown_once(remedies, search.stops)
     fix = fix or _of_a_remedy(remedies)
     nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
+    if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
+        fix, nearest = nearest, None
     why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not, search.verified)
 
