@@ -27,6 +27,7 @@ timeout = 20
 graceful_timeout = 20
 max_requests = 2000
 max_requests_jitter = 500
+SETTLED_MB = 180.0  # what a worker may hold between two requests
 limit_request_fields = 50
 limit_request_line = 8190  # a drawing's link carries its slabs
 control_socket_disable = True  # it would be written into $HOME
@@ -66,13 +67,24 @@ def post_worker_init(worker: Worker) -> None:
     running = worker.wsgi.running
     running.gate.watch(worker.sockets)
     running.counts.take_row(worker.age)
+    running.at_work.take_row(worker.age)
     worker.wsgi.is_watched = True
 
 
 def post_request(worker: Worker, req: Request, environ: object, resp: object) -> None:  # noqa: ARG001 - gunicorn names all four
-    """Give back now and then what large orders left free: the C library would keep it."""
-    if _give_back is not None and worker.nr % 8 == 0:
+    """Give back what large orders left free; a worker that stays too large hands over."""
+    if _give_back is not None and (worker.nr % 8 == 0 or _held_mb() > SETTLED_MB):
         _give_back(0)
+    if _held_mb() > SETTLED_MB:
+        worker.alive = False
+
+
+def _held_mb() -> float:
+    """What this process holds in memory, MB; 0 where the machine does not tell."""
+    with suppress(OSError):
+        pages = int(Path("/proc/self/statm").read_text(encoding="ascii").split()[1])
+        return pages * os.sysconf("SC_PAGE_SIZE") / 2**20
+    return 0.0
 
 
 def on_reload(server: Arbiter) -> None:

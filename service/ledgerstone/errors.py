@@ -9,6 +9,8 @@ Errors carry data, so that a caller acts without reading their message::
     │   └── NotJSON          the body is not one JSON document
     ├── TooIntricate         an order is more work than one request may be (``slabs``)
     ├── ProfileError         a workshop's profile has faults (``faults``)
+    ├── LaneTaken            another heavy order is being worked out: it is to be asked again
+    ├── CallerGone           nobody waits for the answer any more
     ├── TokenError           a link is not ours
     │   └── DatedAhead       it is ours, of a day that our clock has not reached (``issued``)
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
@@ -81,6 +83,14 @@ class TooIntricate(LedgerstoneError):
         less = "split it" if slabs > 1 else "give it fewer openings, corners or rests"
         super().__init__(f"This order is too intricate to work out at once; {less}.")
         self.slabs = slabs
+
+
+class LaneTaken(LedgerstoneError):
+    """An order is heavy work, and another one is being worked out."""
+
+
+class CallerGone(LedgerstoneError):
+    """Who asked has hung up; what is left of the work is not done."""
 
 
 @dataclass(frozen=True, slots=True, order=True)

@@ -17,11 +17,13 @@ from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import (
     Budget,
     Found,
+    Pace,
     Saving,
     Trial,
     after_plans_alone,
     budget_for,
     find,
+    unpaced,
     ways_to_save,
 )
 from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
@@ -96,6 +98,7 @@ def quote(
     trial: Trial | None = None,
     timed: Timed = nullcontext,
     contain: Contain = let_through,
+    pace: Pace = unpaced,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -112,18 +115,20 @@ def quote(
         Is entered for each stage of the work by its name.
     contain
         Is entered for each part of it whose fault costs that part alone.
+    pace
+        Is told before each piece of work how much it comes to in all; what it raises ends it.
 
     Raises
     ------
     TooIntricate
         It is more work than one request may be; none of it has been done.
     """
-    budget = budget_for(order)
+    budget = budget_for(order, pace)
     facts = Facts(order, workshop, bookings, today, plates, contain=contain)
     checked = check_order(facts, timed=timed)
     if checked.stops:
         with timed("remedies"):
-            left = after_plans_alone(order) if "strength" in checked.not_checked else budget
+            left = after_plans_alone(order, pace) if "strength" in checked.not_checked else budget
             found = _found(facts, checked.findings, trial, left)
         return SentBack(order, checked.findings, checked.not_checked, _shapes(facts), found)
     with timed("remedies"):

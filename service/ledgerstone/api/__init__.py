@@ -8,7 +8,7 @@ from flask import Flask, Response
 from flask.json.provider import DefaultJSONProvider
 from werkzeug.middleware.proxy_fix import ProxyFix
 
-from ledgerstone.api import guard, limits, logs, metrics, problems
+from ledgerstone.api import guard, lane, limits, logs, metrics, problems
 from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.counts import Counts
 from ledgerstone.api.enquiry_routes import enquiry_routes
@@ -77,7 +77,8 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
 def _watched(app: Flask, settings: Settings, running: Running) -> None:
     """Log every request, and hold up who asks too often; addresses come from trusted proxies."""
     logs.register(app)
-    limits.register(app, settings, running.gate)
+    lane.register(app, running.lane)
+    limits.register(app, settings, running.gate, running.at_work)
     if settings.proxies:
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]  # as flask documents
 

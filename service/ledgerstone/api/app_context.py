@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Final
 
-from ledgerstone.api import metrics
+from ledgerstone.api import lane, metrics
 from ledgerstone.api.containing import contained
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.calendar_file import CalendarFile
@@ -48,4 +48,5 @@ class AppContext:
             calendar_fault=read.says,
             timed=metrics.stage,
             contain=contained,
+            pace=lane.pace(),
         )

@@ -14,6 +14,7 @@ from ledgerstone import __version__
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.counts import Counts
+from ledgerstone.api.lane import AtWork, Lane
 from ledgerstone.api.limits import Gate
 from ledgerstone.codec.service_schemas import HEALTH
 
@@ -31,11 +32,13 @@ class Refusal:
 
 @dataclass(slots=True)
 class Running:
-    """What outlasts a reload of the profile: the gate, the counts, and what was refused."""
+    """What outlasts a reload of the profile: the gate, the lane, the counts, what was refused."""
 
     gate: Gate = field(default_factory=lambda: Gate(most_waiting=16))
     counts: Counts | None = None
     refused: Refusal | None = None
+    lane: Lane = field(default_factory=Lane)
+    at_work: AtWork = field(default_factory=AtWork)
 
 
 def health_routes(context: AppContext, running: Running) -> Blueprint:

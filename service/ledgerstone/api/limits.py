@@ -14,6 +14,7 @@ from typing import Final, Protocol
 
 from flask import Flask, Response, request
 
+from ledgerstone.api.lane import AtWork
 from ledgerstone.api.problems import problem
 from ledgerstone.settings import Settings
 
@@ -23,6 +24,9 @@ FREE: Final = ("/v1/health/", "/v1/choices", "/v1/openapi.yaml", "/metrics")
 _TOO_OFTEN = "You asked more often than this service answers one caller. Ask again in {} s."
 _BUSY = "More is being asked than can be answered at once. Ask again in {} s."
 _BUSY_S = 2
+PRICED: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
+_ONE_EACH = "Another order of yours is being worked out, and others wait. Ask again in {} s."
+_ONE_EACH_S = 1
 
 # struct tcp_info of Linux (include/uapi/linux/tcp.h): eight bytes, then 32-bit numbers. On a
 # socket that listens, tcpi_unacked is how many connections wait to be accepted.
@@ -114,7 +118,7 @@ def client_of(address: str | None) -> str | None:
     return str(ip)
 
 
-def register(app: Flask, settings: Settings, gate: Gate) -> None:
+def register(app: Flask, settings: Settings, gate: Gate, at_work: AtWork) -> None:
     """Ask to wait before anything of a request is read."""
     rate = settings.rate_per_s
     buckets = Buckets(rate, settings.burst) if rate else None
@@ -129,7 +133,26 @@ def register(app: Flask, settings: Settings, gate: Gate) -> None:
         wait_s = buckets.wait_s(client, time.monotonic()) if buckets and client else 0.0
         if wait_s > 0.0:
             return waits(429, _TOO_OFTEN, math.ceil(wait_s))
-        return waits(503, _BUSY, _BUSY_S) if gate.is_full() else None
+        if gate.is_full():
+            return waits(503, _BUSY, _BUSY_S)
+        return _one_at_a_time(client_of(request.remote_addr), gate, at_work)
+
+    @app.teardown_request
+    def _done(_fault: BaseException | None) -> None:
+        at_work.end()
+
+
+def _one_at_a_time(client: str | None, gate: Gate, at_work: AtWork) -> Response | None:
+    """While others wait, price one order of each caller at a time; alone, it may have every worker.
+
+    A page that asks again has hung up on what it asked before, and that is soon left off.
+    """
+    if client is None or (request.method, request.path) not in PRICED:
+        return None
+    if gate.waiting() and at_work.elsewhere(client):
+        return waits(429, _ONE_EACH, _ONE_EACH_S)
+    at_work.begin(client)
+    return None
 
 
 def waits(status: int, says: str, wait_s: int) -> Response:

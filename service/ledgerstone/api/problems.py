@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import logging
 import uuid
-from typing import Any
+from typing import Any, Final
 
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
@@ -13,7 +13,9 @@ from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS, TOO_INTRICATE, ProblemKind
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
+    CallerGone,
     DatedAhead,
+    LaneTaken,
     LedgerstoneError,
     MailFault,
     NotJSON,
@@ -29,12 +31,17 @@ from ledgerstone.errors import (
 
 log = logging.getLogger("ledgerstone")
 
+LANE_S: Final = 4  # what is in the lane has left it by then
+_HEAVY = f"This order takes long to work out, and so does another. Ask again in {LANE_S} s."
+
 # Every error of ours and the status it leaves by; the design tests hold this complete.
 STATUS_OF: dict[type[LedgerstoneError], int] = {
     NotUnderstood: 400,
     NotJSON: 400,
     QuantityError: 400,
     TooIntricate: 422,
+    LaneTaken: 503,
+    CallerGone: 503,
     TokenError: 404,
     DatedAhead: 404,
     TemplateFault: 409,
@@ -89,6 +96,8 @@ def register(app: Flask) -> None:
     """Make every error of a request leave as a problem."""
     app.register_error_handler(NotUnderstood, _not_understood)
     app.register_error_handler(TooIntricate, _too_intricate)
+    for busy in (LaneTaken, CallerGone):
+        app.register_error_handler(busy, _lane_taken)
     for kind in (TokenError, TemplateFault, MailFault):
         app.register_error_handler(kind, _own_error)
     app.register_error_handler(HTTPException, _http)
@@ -99,6 +108,12 @@ def _not_understood(fault: NotUnderstood) -> Response:
     count = len(fault.faults)
     detail = fault.faults[0].says if count == 1 else f"{count} things could not be understood."
     return problem(STATUS_OF[NotUnderstood], detail, fault)
+
+
+def _lane_taken(fault: LaneTaken | CallerGone) -> Response:
+    answer = problem(STATUS_OF[type(fault)], _HEAVY)
+    answer.headers["Retry-After"] = str(LANE_S)
+    return answer
 
 
 def _too_intricate(fault: TooIntricate) -> Response:

@@ -83,6 +83,18 @@ class TimedSocket:
         finally:
             self._connection.settimeout(SEND_S)
 
+    def is_gone(self) -> bool:
+        """Say whether its other end is closed: nobody waits for the answer."""
+        try:
+            self._connection.settimeout(0.0)
+            return not self._connection.recv(1, socket.MSG_PEEK)
+        except BlockingIOError:
+            return False
+        except OSError:
+            return True
+        finally:
+            self._connection.settimeout(SEND_S)
+
     def __getattr__(self, name: str) -> Any:  # noqa: ANN401  all else is the connection's
         return getattr(self._connection, name)
 

@@ -54,6 +54,7 @@ def answer_order(
         trial=_contained_trial(document, context) if search else None,
         timed=context.timed,
         contain=context.contain,
+        pace=context.pace,
     )
     if isinstance(answer, SentBack):
         return answer

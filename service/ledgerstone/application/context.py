@@ -10,6 +10,7 @@ from datetime import date
 from ledgerstone.checks import Timed
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.containment import Contain, let_through
+from ledgerstone.remedies import Pace, unpaced
 from ledgerstone.schedule import Booking
 from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
@@ -35,6 +36,8 @@ class QuoteContext:
         Is entered for each stage of an answer by its name.
     contain
         Is entered for each part of an answer whose fault costs that part alone.
+    pace
+        Is told before each piece of an answer's work how much it comes to in all.
     """
 
     workshop: Workshop
@@ -46,3 +49,4 @@ class QuoteContext:
     calendar_fault: str = ""
     timed: Timed = nullcontext
     contain: Contain = let_through
+    pace: Pace = unpaced

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.remedies.budget import Budget, after_plans_alone, budget_for
+from ledgerstone.remedies.budget import Budget, Pace, after_plans_alone, budget_for, unpaced
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.search import find
@@ -17,6 +17,7 @@ __all__ = [
     "Fix",
     "Found",
     "Outcome",
+    "Pace",
     "Remedy",
     "Saving",
     "State",
@@ -25,5 +26,6 @@ __all__ = [
     "budget_for",
     "find",
     "start",
+    "unpaced",
     "ways_to_save",
 ]

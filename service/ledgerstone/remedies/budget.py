@@ -7,6 +7,7 @@ search of remedies or of ways to save.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from typing import Final
 
@@ -21,9 +22,18 @@ _POINTS = 100.0  # as many double what a plan costs
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
 
+Pace = Callable[[float], None]
+
+
+def unpaced(_units: float) -> None:
+    """Let any work go on."""
+
+
 @dataclass(slots=True)
 class Budget:
     """What is left to spend, what of it is kept for later, and what has been paid for.
+
+    Before anything is spent ``pace`` is told how much that comes to in all; it may raise.
 
     A slab that comes again is worked out no more: whatever the service has kept from other
     requests, one request counts by itself alone.
@@ -31,6 +41,7 @@ class Budget:
 
     left: float = MOST_UNITS
     kept: float = 0.0
+    pace: Pace = unpaced
     _paid: set[tuple[str, str]] = field(default_factory=set)
     _plan: str = ""
 
@@ -42,6 +53,7 @@ class Budget:
         """Spend so much, or say that it is no longer there."""
         if units > self.left - self.kept:
             return False
+        self.pace(MOST_UNITS - self.left + units)
         self.left -= units
         return True
 
@@ -72,7 +84,7 @@ class Budget:
         return True
 
 
-def budget_for(order: Order) -> Budget:
+def budget_for(order: Order, pace: Pace = unpaced) -> Budget:
     """Pay for an order's first check, strength and all.
 
     Raises
@@ -80,15 +92,15 @@ def budget_for(order: Order) -> Budget:
     TooIntricate
         It costs more than a whole request may.
     """
-    budget = Budget()
+    budget = Budget(pace=pace)
     if not budget.tries(order):
         raise TooIntricate(len(order.slabs))
     return budget
 
 
-def after_plans_alone(order: Order) -> Budget:
+def after_plans_alone(order: Order, pace: Pace = unpaced) -> Budget:
     """Return the budget of an order whose first check ended before any strength."""
-    return Budget(MOST_UNITS - sum(map(plan_units, order.slabs)))
+    return Budget(MOST_UNITS - sum(map(plan_units, order.slabs)), pace=pace)
 
 
 def plan_units(slab: Slab) -> float:
