@@ -87,3 +87,31 @@ def test_what_is_the_makers_own_is_ignored_by_git(name: str) -> None:
     """Keys and the workshop's files are not put under version control by accident."""
     done = subprocess.run(["git", "check-ignore", "-q", name], cwd=ROOT, check=False)
     assert done.returncode == 0
+
+
+def _megabytes(text: str) -> float:
+    return float(re.fullmatch(r"(\d+)m", text)[1])  # type: ignore[index]  # else the test fails
+
+
+def _setting(name: str) -> str:
+    found = re.search(rf"(?m)^{name}=(.*)$", EXAMPLE)
+    assert found
+    return found[1]
+
+
+def test_the_limits_of_memory_add_up() -> None:
+    """The service's limit is its workers' bounds and their heartbeats, in every place the same."""
+    conf = (ROOT / "docker/gunicorn.conf.py").read_text(encoding="utf-8")
+    settled = float(re.search(r"(?m)^SETTLED_MB = ([\d.]+)", conf)[1])  # type: ignore[index]
+    hardest = (ROOT / "tests/load/test_hardest.py").read_text(encoding="utf-8")
+    heaviest = float(re.search(r"(?m)^MOST_MB = ([\d.]+)", hardest)[1])  # type: ignore[index]
+    workers, limit = int(_setting("WEB_CONCURRENCY")), _setting("SERVICE_MEMORY")
+    heartbeats = _megabytes(SERVICES["service"]["shm_size"])
+    assert heaviest + (workers - 1) * settled + heartbeats == _megabytes(limit)
+    assert SERVICES["service"]["mem_limit"] == f"${{SERVICE_MEMORY:-{limit}}}"
+    assert SERVICES["service"]["environment"]["WEB_CONCURRENCY"].endswith(f":-{workers}}}")
+    assert _megabytes(limit) + _megabytes(SERVICES["proxy"]["mem_limit"]) <= 512
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    for said in (f"{settled:.0f} MB", f"{heaviest:.0f} MB", f"{_megabytes(limit):.0f} MB"):
+        assert said in readme
+        assert said in EXAMPLE.replace("\n# ", " ")

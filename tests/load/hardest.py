@@ -16,8 +16,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any, Final
 
-from conftest import EXAMPLE_ORDER
 from laws.tripping_orders import TRIPS
+from ledgerstone.contract.example_orders import BENCH
 
 Json = dict[str, Any]
 Cost = Callable[[Json], float | None]
@@ -105,7 +105,7 @@ def beginnings() -> list[Json]:
             (0, "legs", 12, frill),
         )
     ]
-    return [*crowds, EXAMPLE_ORDER, *(order for _, order in TRIPS.values())]
+    return [*crowds, BENCH, *(order for _, order in TRIPS.values())]
 
 
 # --- how it goes on -------------------------------------------------------------------------

@@ -12,7 +12,7 @@ from flask.testing import FlaskClient
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app
 from ledgerstone.api.health import Running
-from ledgerstone.api.lane import AtWork, Lane, Pace
+from ledgerstone.api.lane import LIGHT_UNITS, AtWork, Lane, Pace
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.worker import TimedSocket
 from ledgerstone.errors import CallerGone, LaneTaken
@@ -73,9 +73,9 @@ def test_light_work_needs_no_lane() -> None:
     lane = Lane()
     with _other_process(lane.enter):
         pace = Pace(lane, None)
-        pace(12.0)
+        pace(LIGHT_UNITS)
         with pytest.raises(LaneTaken):
-            pace(12.1)
+            pace(LIGHT_UNITS + 0.1)
 
 
 def test_a_heavy_order_is_told_to_come_again(running: Running, caller: FlaskClient) -> None:

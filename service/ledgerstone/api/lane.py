@@ -22,7 +22,7 @@ from flask import Flask, g, has_request_context, request
 from ledgerstone.errors import CallerGone, LaneTaken
 from ledgerstone.remedies import unpaced
 
-LIGHT_UNITS: Final = 12.0  # a third of a second: as much is worked out for anyone at any time
+LIGHT_UNITS: Final = 32.0  # about a second: an ordinary order and the search of its remedies
 ROWS: Final = 64
 _ROW: Final = struct.Struct("=IIQ")  # a process, and what names the caller it works for
 

@@ -1,0 +1,133 @@
+"""What one request costs beside a fixed piece of work, and what it holds in memory.
+
+``python -m load.bearing time|memory SEED ROUNDS [few]`` prints the dearest request.
+"""
+
+from __future__ import annotations
+
+import json
+import resource
+import sys
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+from functools import partial
+from pathlib import Path
+from typing import Final
+
+import numpy as np
+from scipy.linalg import cho_solve_banded, cholesky_banded
+
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.answers import write_quote, write_sent_back
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.drawings import Drawer, drawing_content
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.contract.example_orders import BENCH
+from ledgerstone.drawing import WIDEST_PX, rasterise
+from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.quote import Quote
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+from load.hardest import Json, beginnings, climb
+
+WORKSHOP = load_profile(DEMONSTRATION)
+TODAY = date(2026, 11, 25)
+TOKENS = Tokens(["k" * 32])
+MOST_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
+FEW: Final = (0, 1, 3, 5)  # of the beginnings: one slab with much of everything
+
+
+def fixed_work_s() -> float:
+    """Processor time of six banded factors of 1861 unknowns, 40 right-hand sides each, s."""
+    numbers = np.random.default_rng(1)
+    band, right = numbers.random((110, 1861)), numbers.random((1861, 40))
+    band[0] += 220.0
+    began_s = time.process_time()
+    for _ in range(6):
+        cho_solve_banded((cholesky_banded(band, lower=True), True), right)
+    return time.process_time() - began_s
+
+
+FIXED_S: Final = min(fixed_work_s() for _ in range(5))
+
+
+@dataclass(frozen=True, slots=True)
+class Cost:
+    """What one order's answer and its drawings cost, the dearest request of them.
+
+    Attributes
+    ----------
+    request_s
+        Processor time of the dearest request, s.
+    works
+        The same over the fixed piece of work.
+    peak_mb
+        The most that the process held meanwhile.
+    """
+
+    request_s: float
+    works: float
+    peak_mb: float
+
+
+def cost_of(order: Json) -> Cost | None:
+    """Answer an order and draw it, as requests of their own; None for what is not answered."""
+    context = QuoteContext(WORKSHOP, TODAY, TOKENS)
+    _forget_peak()
+    began_s = time.process_time()
+    try:
+        answer = answer_order(order, context)
+    except (NotUnderstood, TooIntricate):
+        return None
+    if isinstance(answer, Quote):
+        write_quote(answer, context, document=order)
+    else:
+        write_sent_back(answer, order, context)
+    spent = [time.process_time() - began_s]
+    drawer = Drawer(drawing_content(answer.order), WORKSHOP)
+    spent += [_spent_s(partial(_pictured, drawer, name)) for name in ("plan", "view", "assembled")]
+    return Cost(max(spent), max(spent) / FIXED_S, _peak_mb())
+
+
+def _pictured(drawer: Drawer, name: str) -> None:
+    rasterise(drawer.drawn(name, 0), WIDEST_PX)
+
+
+def _spent_s(work: Callable[[], object]) -> float:
+    began_s = time.process_time()
+    work()
+    return time.process_time() - began_s
+
+
+def _forget_peak() -> None:
+    """Let the process's high-water mark begin anew (proc(5), clear_refs)."""
+    Path("/proc/self/clear_refs").write_text("5", encoding="ascii")
+
+
+def _peak_mb() -> float:
+    lines = Path("/proc/self/status").read_text(encoding="ascii").splitlines()
+    return next(float(line.split()[1]) / 1024 for line in lines if line.startswith("VmHWM"))
+
+
+def main() -> None:
+    """Search for the request that takes longest, or holds most, and print it as JSON."""
+    what, seed, rounds = sys.argv[1], int(sys.argv[2]), int(sys.argv[3])
+    resource.setrlimit(resource.RLIMIT_AS, (MOST_ADDRESSED, MOST_ADDRESSED))
+    begin = [beginnings()[k] for k in FEW] if "few" in sys.argv else beginnings()
+    most = {"works": 0.0, "request_s": 0.0, "peak_mb": 0.0}
+
+    def cost(order: Json) -> float | None:
+        found = cost_of(order)
+        if found is None:
+            return None
+        most.update({name: max(value, getattr(found, name)) for name, value in most.items()})
+        return found.peak_mb if what == "memory" else found.works
+
+    cost(BENCH)
+    best = climb(cost, seed, rounds, begin)
+    json.dump({**most, "fixed_s": FIXED_S, "order": best[0].order}, sys.stdout)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,52 @@
+"""No request that is answered costs more than a small server bears: searched for, not listed."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+# Four seconds where the fixed piece of work takes 36 ms, as it does on an ordinary machine.
+MOST_WORKS = 110.0
+MOST_MB = 250.0
+ONE_THREAD = {"OMP_NUM_THREADS": "1", "OPENBLAS_NUM_THREADS": "1"}
+
+
+def _searched(what: str, seed: int, rounds: int, *few: str) -> dict[str, Any]:
+    """Search in a process of its own, and say what was the dearest."""
+    run = subprocess.run(
+        [sys.executable, "-m", "load.bearing", what, str(seed), str(rounds), *few],
+        env={**os.environ, **ONE_THREAD, "PYTHONPATH": f"{ROOT / 'service'}:{ROOT / 'tests'}"},
+        capture_output=True,
+        check=True,
+        text=True,
+    )
+    found: dict[str, Any] = json.loads(run.stdout)
+    body = len(json.dumps(found["order"], separators=(",", ":")))
+    print(
+        f"worst request of the search: {found['works']:.0f} × the fixed work"
+        f" ({found['fixed_s'] * 1e3:.0f} ms), {found['request_s']:.2f} s,"
+        f" {found['peak_mb']:.0f} MB; {body} bytes"
+    )
+    return found
+
+
+def test_no_request_costs_more_than_four_seconds() -> None:
+    """A short search finds no answered request that costs over 110 fixed works, or over 250 MB."""
+    found = _searched("time", 1, 8, "few")
+    assert found["works"] <= MOST_WORKS
+    assert found["peak_mb"] <= MOST_MB
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("what", ["time", "memory"])
+@pytest.mark.parametrize("seed", [2, 3])
+def test_nor_does_a_long_search_find_one(what: str, seed: int) -> None:
+    """Two searches for time and two for memory, of some hundred orders each, find none either."""
+    found = _searched(what, seed, 150)
+    assert found["works"] <= MOST_WORKS
+    assert found["peak_mb"] <= MOST_MB
