@@ -18,7 +18,7 @@ from ledgerstone.strength.effort import plate_effort, settling_effort
 MOST_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
 AS_SENT: Final = ""
 _PLAN_OF_MOST, _MOST_CUTOUTS = 2.0, 20
-_POINTS = 100.0  # as many double what a plan costs
+_POINTS = 20.0  # as many double what a plan costs
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
 
