@@ -35,9 +35,9 @@ def test_the_weight_is_said_with_the_hands_that_it_wants(desk: Page, settle: Set
         desk.get_by_label("Length", exact=True).fill("1490")
     settle(desk)
     told = asked.value.json()["weight"]["slabs"][0]
-    assert told["says"].startswith(f"about {told['slab_kg']:.0f} kg: ")
+    assert told["says"].startswith(f"{told['slab_kg']:.1f} kg: ")
     assert told["says"].endswith(" people and a trolley")
-    expect(desk.locator(".weight .first")).to_have_text(told["says"].capitalize())
+    expect(desk.locator(".weight .first")).to_have_text(told["says"])
 
 
 def test_the_weeks_are_drawn_and_said(desk: Page, settle: Settle) -> None:
