@@ -1,11 +1,15 @@
 """How much one request may have worked out: counted from the order, before any of it is done."""
 
+from datetime import date
+
 import pytest
 
+from ledgerstone.checks import Facts, check_order
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order
 from ledgerstone.quote import quote
+from ledgerstone.remedies import find
 from ledgerstone.remedies.budget import MOST_UNITS, Budget, budget_for
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.workshop import Workshop
@@ -78,3 +82,15 @@ def test_a_change_is_paid_for_by_each_who_tries_it(workshop: Workshop) -> None:
         assert budget.tries(changed, by=by)
         costs.append(left - budget.left)
     assert costs[1] < costs[2] <= costs[0]
+
+
+@pytest.mark.parametrize("units", [0.0, 3.0, 6.0, 12.0])
+def test_a_search_that_runs_out_says_so(workshop: Workshop, units: float) -> None:
+    """However little is left, the search of two slabs, one of them fine, ends with an answer."""
+    document = {"slabs": [slab_json(box(900, 600), thickness=20), slab_json(box(905, 600))]}
+    order = read_order(document, workshop)
+    facts = Facts(order, workshop, (), date(2026, 11, 25))
+    stops = tuple(f for f in check_order(facts).findings if f.level == "stops")
+    found = find(order, facts, stops, lambda _state: None, Budget(units))
+    assert found.fix_all is None
+    assert found.why_not

@@ -149,10 +149,12 @@ class _Search:
         self.budget.kept += PLAIN_SLAB / 2
         found = cheapest(tried, begin, most_share)
         self.budget.kept -= PLAIN_SLAB / 2
-        if found is not None:
+        if found is not None or not self.budget.tries(alone, by=tried.by):
             return found
         tried.full += FULL_FOR_A_SLAB
-        first = next(iter(check_order(facts, OF_A_SLAB).stops))
+        first = next(iter(check_order(facts, OF_A_SLAB).stops), None)
+        if first is None:
+            return begin
         plain = (begin.after(option.changes) for option in last_resort(first, alone, facts))
         return next((state for state in plain if not tried.stops(state)), None)
 
