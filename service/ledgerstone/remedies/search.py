@@ -29,7 +29,7 @@ FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 3  # and for the remedies of all findings together
 KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
-PLAIN_SLAB = 4.0  # units kept for each slab until the last resort, a plain one in its place
+PLAIN_SLAB = 9.0  # units kept for each slab until the last resort, a plain one in its place
 FOR_THE_SLABS = 0.75  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
@@ -146,9 +146,9 @@ class _Search:
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
             return cheapest(tried, begin, most_share)
-        self.budget.kept += PLAIN_SLAB / 2
+        self.budget.kept += PLAIN_SLAB
         found = cheapest(tried, begin, most_share)
-        self.budget.kept -= PLAIN_SLAB / 2
+        self.budget.kept -= PLAIN_SLAB
         if found is not None or not self.budget.tries(alone, by=tried.by):
             return found
         tried.full += FULL_FOR_A_SLAB
