@@ -146,7 +146,7 @@ def _add(made: Tally, order: Json, answer: SentBack, kind: str) -> None:
     checks = {finding.check for finding in answer.findings if finding.level == "stops"}
     made.stopped.update(checks)
     fixes = write_fixes(order, answer.found, [])
-    reason = "why_no_fix" in fixes
+    reason = answer.found is not None and answer.found.why_not is not None
     if "fix_all" not in fixes:
         made.reasons["plain" if reason else "none"] += 1
     full = room(order, WORKSHOP) if kind == "wrong" else ""

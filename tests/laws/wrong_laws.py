@@ -20,11 +20,12 @@ def broken(order: Json, context: QuoteContext, service: Service | None = None) -
     Parameters
     ----------
     service
-        Asked by every call where it is given: the quote, drawings, reply, sheets and job sheet.
+        Asked by every call where it is given: the quote twice, drawings, reply, sheets and job
+        sheet.
     """
     wrong: list[str] = []
     try:
-        answer = hold_the_laws(order, context)
+        answer = hold_the_laws(order, context, twice=service is not None)
         if not isinstance(answer, Quote):
             wrong += read_again(order, answer, context)
     except Exception as fault:  # noqa: BLE001  whatever it is, it is what is looked for

@@ -153,7 +153,7 @@ def kept_things(
         if not alike:
             lost.append(name)
             continue
-        part, now = min(alike, key=lambda pair: _far(thing, pair, place))
+        part, now = min(alike, key=lambda pair: (_unlike(thing, pair[1]), _far(thing, pair, place)))
         left = [pair for pair in left if pair[1] is not now]
         other = [pair for pair in left if _same(now, pair[1]) and _far(thing, pair, place) < 5.0]
         halved = len(parts) > 1 and "open_to" in now and "open_to" not in thing and bool(other)
@@ -172,6 +172,12 @@ def _same(one: Json, other: Json) -> bool:
         for a, b in zip(*sizes, strict=True)
     )
     return alike and near
+
+
+def _unlike(one: Json, other: Json) -> float:
+    """How much two things of a kind differ, beside where they are."""
+    sizes = sum(abs(a - b) for a, b, _ in sizes_of(one, other))
+    return sizes + sum(one.get(name) != other.get(name) for name in ("heat", "rim"))
 
 
 def _middle(thing: Json, place: str) -> tuple[float, float]:

@@ -31,7 +31,7 @@ _DELIVERIES: Final = {
     "own-van": "our own van",
     "fitted": "fitted",
 }
-_RESTS: Final = "rest|frame|bed|rail|leg|bearer|fixed|overhang|ledge|unit|carr"
+_RESTS: Final = "rest|panel|board|frame|bed|rail|leg|bearer|fixed|overhang|ledge|unit|carr"
 _LOOKS: Final = ("edges", "shade", "finish", "rests", "thickness", "place", "use", "quantity")
 
 
@@ -56,7 +56,7 @@ def unsaid(sent: Json, made: Json, says: Sequence[str]) -> list[str]:
             moves += [(k.name, *k.by_mm) for k in kept]
             wrong += [f"{k.name}: {what}" for k in kept for what in _thing_unsaid(k, text)]
             wrong += [f"{n} is left out, unsaid" for n in lost if not _left_out(n, says, text)]
-    wrong += _moves_unsaid([m for m in moves if max(abs(m[1]), abs(m[2])) > seen], says, near)
+    wrong += _moves_unsaid(moves, says, near, seen)
     return wrong + list(_order_unsaid(sent, made, text))
 
 
@@ -68,7 +68,9 @@ def _left_out(name: str, says: Sequence[str], text: str) -> bool:
 # --- movements ------------------------------------------------------------------------------
 
 
-def _moves_unsaid(moves: list[Move], says: Sequence[str], near_mm: float) -> Iterator[str]:
+def _moves_unsaid(
+    moves: list[Move], says: Sequence[str], near_mm: float, seen_mm: float
+) -> Iterator[str]:
     """Each movement is said once, and none is said that was not made."""
     left = list(_said_moves(says, {name for name, _, _ in moves}))
     for name, dx, dy in moves:
@@ -76,7 +78,7 @@ def _moves_unsaid(moves: list[Move], says: Sequence[str], near_mm: float) -> Ite
         good = [m for m in told if abs(m[1] - dx) <= near_mm and abs(m[2] - dy) <= near_mm]
         if good:
             left.remove(good[0])
-        else:
+        elif max(abs(dx), abs(dy)) > seen_mm:
             yield f"{name} moves {dx:+.1f}, {dy:+.1f} mm; said: {told or 'nothing'}"
     yield from (f"a movement that is not made: {m}" for m in left)
 
