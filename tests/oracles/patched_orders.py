@@ -177,7 +177,7 @@ def _same(one: Json, other: Json) -> bool:
 def _unlike(one: Json, other: Json) -> float:
     """How much two things of a kind differ, beside where they are."""
     sizes = sum(abs(a - b) for a, b, _ in sizes_of(one, other))
-    return sizes + sum(one.get(name) != other.get(name) for name in ("heat", "rim"))
+    return float(sizes + sum(one.get(name) != other.get(name) for name in ("heat", "rim")))
 
 
 def _middle(thing: Json, place: str) -> tuple[float, float]:
