@@ -74,6 +74,8 @@ POSTS: Final = (
 TAP: Final = Item(("tap", "tap", "mixer tap", "tap hole", ""), "circle", (35, 35), "covered")
 UNIT_WIDTHS: Final = (300, 400, 450, 500, 600, 600, 800, 900, 1000)
 _WIDEST: Final = 1200
+_MACHINES: Final = (450, 600)  # gaps for a dishwasher or a washing machine
+_GAP: Final[Json] = {"for": "gap"}
 _BESIDE_MM: Final = 120  # what an open rim asks of a slab's depth, front and back together
 
 
@@ -105,7 +107,11 @@ def unit_widths(rng: Random, length_mm: float, items: list[tuple[Item, float]]) 
 def _filled(rng: Random, units: list[Json], along: float, to: float) -> float:
     while to - along >= min(UNIT_WIDTHS):
         wide = rng.choice([w for w in UNIT_WIDTHS if w <= to - along])
-        use = rng.choice(("base", "base", "base", "base", "gap"))
-        units.append({"width": wide} | ({"for": use} if use != "base" else {}))
+        machine = wide in _MACHINES and rng.random() < 0.3 and not _ends_in_a_gap(units)
+        units.append({"width": wide} | (_GAP if machine else {}))
         along += wide
     return along
+
+
+def _ends_in_a_gap(units: list[Json]) -> bool:
+    return bool(units) and units[-1].get("for") == "gap"

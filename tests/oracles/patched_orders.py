@@ -218,7 +218,8 @@ def _opening_liberties(one: Kept) -> Iterator[str]:
     turns = [thing.get("turn_degrees", 0) % 180 for thing in (one.was, one.now)]
     if turns[0] != turns[1] and one.was["kind"] != "circle":
         yield "is turned"
-    if one.was["kind"] != one.now["kind"]:
+    ends_rounded = (one.was["kind"], one.now["kind"]) == ("rectangle", "slot")
+    if one.was["kind"] != one.now["kind"] and not ends_rounded:
         yield "is of another kind"
         return
     for was, now, name in sizes_of(one.was, one.now):
