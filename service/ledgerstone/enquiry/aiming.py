@@ -134,6 +134,8 @@ def _noun_after(measure: Measure, heard: Heard) -> Mention | None:
         if mention.kind in ("leg", "room") or not start <= mention.start <= start + 2:
             continue
         between = heard.sentence.atoms[start : mention.start]
+        if {"and", "und", "plus", "with", "mit"} & {atom.word for atom in between}:
+            continue
         is_joined = all(
             atom.kind == "word" and mark("not").at([atom.word], 0) is None for atom in between
         )

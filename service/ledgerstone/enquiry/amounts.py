@@ -46,7 +46,7 @@ _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
     r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
     r"|inch|metres)\b"
-    r"|\((mm|cm|inches|inch|in)\)",
+    r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )
 _NAMES: Final = MappingProxyType[str, Unit](
@@ -71,7 +71,7 @@ class Amounts:
 
     def __init__(self, text: str, sentences: Iterable[Sentence]) -> None:
         found = _DECLARED.search(text)
-        self.declared = _NAMES.get((found[1] or found[2]).lower()) if found and found[1] else None
+        self.declared = _NAMES.get((found[1] or found[2]).lower()) if found else None
         counted: Counter[Unit] = Counter(
             atom.size.unit
             for sentence in sentences

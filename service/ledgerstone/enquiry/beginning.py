@@ -73,7 +73,10 @@ def _is_item(focus: Focus, heard: Heard) -> bool:
     own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]
     if len(own) < 2 or sentence.is_quoted:
         return False
-    slab = any(one.kind == "slab" and not (one.is_denied or one.is_old) for one in heard.found[:2])
+    slab = any(
+        one.kind == "slab" and not (one.is_denied or one.is_old or one.determiner in _DEFINITE)
+        for one in heard.found[:2]
+    )
     labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
 

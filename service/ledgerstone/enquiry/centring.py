@@ -55,7 +55,11 @@ def _read_centred(focus: Focus, heard: Heard) -> None:
     for i, count in sentence.marks("centred"):
         end = i + count
         whose = _whose(focus, heard, i)
-        if not whose or not _is_on_slab(heard, i, end):
+        if (
+            not whose
+            or not _is_on_slab(heard, i, end)
+            or sentence.words[end : end + 1] == ["behind"]
+        ):
             continue
         other = _named_after(focus, sentence, end, whose)
         axis = _axis_after(sentence, end) or _axis_before(sentence, i)

@@ -35,7 +35,9 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
+        "slab:": "left run, right run, left-hand run, right-hand run, left hand run,"
+        " right hand run,"
+        " slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
         "open:sink": "sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
         " sink unit cut out, inset sink",
         "open:basin": "basin, basins, washbasin, wash basin, washbasins, hand basin, bowl, bowls,"
@@ -178,7 +180,8 @@ SIDES: Final = MappingProxyType(
 )
 MARKS: Final = MappingProxyType(
     {
-        "not": "not, no, without, none, never, nothing, don't, doesn't, isn't, aren't, shan't,"
+        "not": "ignore, forget, not, no, without, none, never, nothing, don't, doesn't, isn't,"
+        " aren't, shan't,"
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
         "instead": "instead of, rather than, and not, in place of, as opposed to",
@@ -193,7 +196,9 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "freestanding, free-standing, free standing, one now, one there now,"
+        "gone": "original enquiry was, originally, original order was, first plan was,"
+        " seen better days, past its best, had its day, falling apart, freestanding,"
+        " free-standing, free standing, one now, one there now,"
         " one in there, at the moment, there now, presently, currently, in there now,"
         " being replaced,"
         " replaces, replacing, to be replaced, coming out, coming off, at present, we have now,"

@@ -14,6 +14,7 @@ from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 
 _FAR: Final = 9
+_DEEPEST: Final = 900.0
 _LEFT: Final = frozenset(["left", "links", "linken", "lh", "linke"])
 _RIGHT: Final = frozenset(["right", "rechts", "rechten", "rh", "rechte"])
 _BACK: Final = frozenset({"back", "rear", "hinten"})
@@ -48,7 +49,7 @@ def read_legs(
     pairs = [one for one in measures if one.of > 1 and one not in notch]
     if notch:
         _notch(piece, notch, heard, settler)
-    if len(pairs) >= 2:
+    if len(pairs) >= 2 and not _leg_pair(piece, pairs, named, heard, settler):
         settler.piece(piece, pairs, heard.rank)
     throughout = bool(_THROUGHOUT & set(heard.sentence.words))
     for measure in measures:
@@ -62,6 +63,19 @@ def read_legs(
             _depth(piece, measure, "" if throughout else leg, heard, settler)
         else:
             _reach(piece, measure, leg, heard, settler)
+
+
+def _leg_pair(
+    piece: Piece, pairs: Sequence[Measure], named: dict[int, str], heard: Heard, settler: Settler
+) -> bool:
+    """Take how long one leg is and how deep: "back run 3100 x 620"."""
+    leg = named.get(pairs[0].at, "")
+    depth = settler.claim(pairs[1], "deep", heard.rank)
+    if leg not in ("back", "side") or len(pairs) != 2 or depth is None or depth.mm > _DEEPEST:
+        return False
+    _reach(piece, pairs[0], leg, heard, settler)
+    _depth(piece, pairs[1], leg, heard, settler)
+    return True
 
 
 def _reach(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Settler) -> None:

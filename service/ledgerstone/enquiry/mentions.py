@@ -34,6 +34,7 @@ _NO_SUBJECT: Final = word_set(
     " seite one's something anything figure figures answer correct"
     " new right thing things it's his her whatever where here how wish only now"
 )
+_COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
     "löcher ausschnitte tischplatten platten pieces teile worktops benches sills upstands "
@@ -146,6 +147,18 @@ def _whole_word(word: str, tag: str) -> str:
     return tag
 
 
+def _count_before(sentence: Sentence, mention: Mention, i: int, steps: int) -> None:
+    """Take a small bare number as a count, or the number before a size: "two 60mm holes"."""
+    size, words = sentence.atoms[i].size, sentence.words
+    if size is None:
+        return
+    whole = size.unit is None and size.amount.denominator == 1
+    if not mention.determiner and whole and 0 < size.amount < 13 and steps <= 3:
+        mention.count = mention.count or int(size.amount)
+    elif size.unit is not None and i and words[i - 1] in _COUNTS:
+        mention.count = mention.count or int(NUMBERS[words[i - 1]])
+
+
 def _describe(sentence: Sentence, mention: Mention) -> None:
     """Look back over adjectives for an article, a number, a preposition, a denial."""
     words, atoms = sentence.words, sentence.atoms
@@ -153,14 +166,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     while i >= 0 and steps < 5:
         atom = atoms[i]
         if atom.kind == "size" and atom.size is not None:
-            if (
-                not mention.determiner
-                and atom.size.unit is None
-                and atom.size.amount.denominator == 1
-                and 0 < atom.size.amount < 13
-                and steps <= 3
-            ):
-                mention.count = mention.count or int(atom.size.amount)
+            _count_before(sentence, mention, i, steps)
             break
         if atom.kind in ("mark", "other") and atom.word not in "-/":
             break

@@ -46,7 +46,7 @@ _CLOSING: Final = re.compile(
     r"|yours |freundlichen |freundlicher |freundliche |viele |beste |liebe |herzliche |schöne "
     r"|kindly )*"
     r"(?:regards|thanks|thank you|cheers|wishes|greetings|best|faithfully|sincerely|truly|ta"
-    r"|rgds|br|kr"
+    r"|rgds|br|kr|thx|tx"
     r"|grüßen|grüße|gruß|gruss|gruessen|grüsse|dank|danke|vg|mfg|lg|obrigado|merci|warmly"
     r"|yours|ttfn"
     r"|cordially|bye|love|respectfully|warmest|many thanks|ciao|sincerest)(?: (?:in advance"

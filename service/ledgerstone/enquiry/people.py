@@ -81,7 +81,7 @@ _NAME_LINE: Final = re.compile(
     r"|[A-ZÀ-Ý][\w'’.-]*)){0,5}(?:[ \t]\([^)\n]{1,12}\))?[ \t]*,?[ \t]*\Z"
 )
 _NOT_NAMES: Final = word_set(
-    "hello hi dear thanks thank regards cheers enquiry regards best please sent hallo guten "
+    "hello hi dear thx thanks thank regards cheers enquiry regards best please sent hallo guten "
     "morning kind yours worktop collection delivery quote total everything invoice price eh "
     "mate again all folks everyone both in for and in advance"
 )
@@ -182,19 +182,18 @@ def _signed(part: Part, sender: Person) -> str:
         closed = _CLOSED.search(words) or _CLOSED_BARE.search(words)
         if closed and closed["name"].split()[0].lower() not in _NOT_NAMES:
             return closed["name"]
-    named = [
-        line.words for line in part.signature if _is_name(line.words) and not is_closing(line.words)
-    ]
+    signed = [_bare(line) for line in part.signature if not is_closing(line.words)]
+    named = [words for words in signed if words and _is_name(words)]
     if named:
         return _FOR.sub("", _like_sender(named, sender) or named[0])
     filled = [line for line in part.lines if line.words.strip() and line.depth == 0]
     if not filled:
         return ""
-    alone = [line.words for line in filled[-6:] if _is_name(line.words)]
+    alone = [words for words in map(_bare, filled[-6:]) if words and _is_name(words)]
     if alone and (found := _like_sender(alone, sender)):
         return found
-    if alone and _is_name(filled[-1].words):
-        return filled[-1].words
+    if alone and alone[-1] == _bare(filled[-1]):
+        return alone[-1]
     return _at_the_end(filled, sender) or (alone[-1] if alone else "")
 
 

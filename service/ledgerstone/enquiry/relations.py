@@ -21,6 +21,7 @@ _SIDES: Final = frozenset(["side", "way", "edge", "seite", "dimension"])
 _ROUND: Final = frozenset(["round", "rund", "runde", "runder", "runden", "rundes"])
 _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
+_DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
 _MOST: Final = 24
 
@@ -80,7 +81,8 @@ def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int)
         return
     for opening in subjects.piece.openings:
         is_older = all(one.rank[0] < layer for said in opening.claims.values() for one in said)
-        if opening.what == mention.name and (is_older or not opening.has_size()):
+        is_off = is_older or not opening.has_size() or bool(_DROPS & set(near))
+        if opening.what == mention.name and is_off:
             opening.is_refused = True
 
 

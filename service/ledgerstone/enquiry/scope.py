@@ -19,7 +19,7 @@ _SHAPED: Final = word_set(
     "rund abgerundet gerundet cut off cropped"
 )
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
-_AWAY_FROM: Final = frozenset({"left", "right"})
+_AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
 _LINES: Final = frozenset({"centreline", "centerline"})
 _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
@@ -94,7 +94,9 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
 
 def is_beside(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is the distance of a row's openings from its middle."""
-    return _has("sideways", sentence.words[measure.at + 1 : measure.at + 6])
+    following = range(measure.at + 1, min(measure.at + 6, len(sentence.atoms)))
+    until = next((i for i in following if sentence.atoms[i].kind == "size"), measure.at + 6)
+    return _has("sideways", sentence.words[measure.at + 1 : until])
 
 
 def is_reference(mention: Mention, sentence: Sentence) -> bool:

@@ -14,6 +14,7 @@ from ledgerstone.enquiry.word_sets import word_set
 
 ROUND_HOLES: Final = word_set("tap waste drain parasol cable socket soap post")
 _SINKS: Final = frozenset({"sink", "basin"})
+_UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _MOST = 8
 _MOST_OPENINGS = 20
 _LABEL_WORDS: Final = re.compile(r"[^\W_]+")
@@ -100,6 +101,8 @@ class Subjects:
         if is_another and (own or free) and begun:
             return True
         same = any(piece.use == mention.name or not mention.name for piece in self.scene.pieces)
+        if mention.name in _UPRIGHT and own and begun and not same:
+            return True  # an upstand has other sizes than the slab before it
         if same or not current.use:
             return False
         if free:
@@ -151,7 +154,7 @@ class Subjects:
             if side not in words[:6]:
                 continue
             at = words.index(side)
-            if not {"one", "piece", "top", "worktop", "slab"} & set(words[at + 1 : at + 3]):
+            if not {"one", "piece", "top", "worktop", "slab", "run"} & set(words[at + 1 : at + 3]):
                 continue
             named = [piece for piece in self.scene.pieces if side in piece.names]
             if len(named) == 1:

@@ -7,7 +7,6 @@ from typing import Final
 from ledgerstone.enquiry import relations, scope, telling
 from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.focus import Focus, Heard
-from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
 from ledgerstone.enquiry.scene import Piece
 from ledgerstone.enquiry.sentences import Sentence
@@ -18,13 +17,20 @@ _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
 _MEASURES: Final = word_set("is are measures measure 's was itself ist misst sind hat")
 _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
+_SAME: Final = frozenset({"same", "gleich"})
 _HOLES: Final = ("open", "hole")
 
 
 def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
     """Take up what is named; give what the sizes after it are of."""
     if mention.kind == "one":
-        return _next_one(focus, mention, heard.sizes, active)
+        return _next_one(focus, heard, mention, active)
+    if (
+        mention.kind == "slab"
+        and focus.is_l()
+        and "run" in heard.sentence.words[mention.start : mention.end]
+    ):
+        mention.kind, mention.name = "leg", "side"  # "the left run" of an L
     if mention.kind == "slab":
         return _slab(focus, heard, mention, active)
     if mention.kind in _HOLES:
@@ -43,7 +49,7 @@ def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -
 
 
 def _next_one(
-    focus: Focus, mention: Mention, sizes: list[Measure], active: Mention | None
+    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
 ) -> Mention | None:
     """Go on to the next of several holes or pieces that are told one by one."""
     subjects = focus.subjects
@@ -53,7 +59,14 @@ def _next_one(
         focus.take_up(mention.start, [opening])
         return Mention(mention.start, mention.end, "hole", "", names_hole=True)
     piece = subjects.piece
-    if focus.several and piece is not None and telling.is_group_next(mention, sizes):
+    further = mention.name in telling.FURTHER and not focus.on_opening
+    if further and piece is not None and (piece.has_size() or subjects.pending):
+        new = focus.start_piece(piece.use)
+        words = heard.sentence.words[mention.end :]
+        if new is not piece and _SAME & set(words):
+            telling.take_over(new, piece, words)
+        return Mention(mention.start, mention.end, "slab", piece.use)
+    if focus.several and piece is not None and telling.is_group_next(mention, heard.sizes):
         if piece.has_size() or subjects.pending:
             piece = focus.start_piece(piece.use)
         piece.quantity, piece.quantity_spans = 1, ()
@@ -109,7 +122,8 @@ def _opening(
     if scope.is_fitted_elsewhere(mention, sentence):
         return active
     piece = subjects.piece
-    bare = mention.kind == "hole" and mention.determiner == "the" and not mention.count
+    led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
+    bare = mention.kind == "hole" and led and not (mention.is_indefinite or mention.count)
     named = "opening" in sentence.words[mention.start]
     if bare and named and (piece is None or not piece.openings):
         mention.kind = "thing"  # the opening of a fireplace or a window

@@ -2,22 +2,35 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import NUMBERS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
-from ledgerstone.enquiry.scene import Span
+from ledgerstone.enquiry.scene import Piece, Span
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
 _ONES: Final = word_set(
-    "one another other first second third eine einer eines andere anderes zweite erste"
+    "one another other first second third eine einer eines andere anderes zweite erste dritte"
 )
 _WHICH: Final = word_set(
     "left right old new existing tiled this that last front back linke rechte alte neue"
 )
 _BETWEEN: Final = word_set("is at of be them these for a the needs measures , : ( ist mit für")
+_SAME: Final = {
+    "depth": "width",
+    "width": "width",
+    "wide": "width",
+    "deep": "width",
+    "thickness": "thickness",
+    "thick": "thickness",
+    "length": "length",
+    "tiefe": "width",
+    "dicke": "thickness",
+}
+FURTHER: Final = word_set("another second third zweite dritte")
 _ALL: Final = word_set("both all each beide alle jeweils everything")
 _THEM: Final = frozenset(["them", "these", "those", "davon"])
 _SUMMING_UP: Final = word_set(
@@ -72,3 +85,11 @@ def how_many(sentence: Sentence) -> tuple[int, Span] | None:
 def is_summing_up(sentence: Sentence) -> bool:
     """Whether a sentence says again what was said before."""
     return bool(_SUMMING_UP & set(sentence.words))
+
+
+def take_over(piece: Piece, before: Piece, words: Sequence[str]) -> None:
+    """Give a piece the sizes that it has in common with the one before: "same depth"."""
+    said = {key for word, key in _SAME.items() if word in words}
+    for key in said or set(_SAME.values()) - {"length"}:
+        if before.claims.get(key):
+            piece.claims[key] = list(before.claims[key])
