@@ -6,9 +6,10 @@ import copy
 from typing import Any, Final
 
 from ledgerstone.enquiry.draft_openings import is_sized
-from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.enquiry.entries import Members
 from ledgerstone.enquiry.proposed_places import site_all
 from ledgerstone.enquiry.resolve import OpeningFound, PieceFound
+from ledgerstone.enquiry.taken import Taken
 from ledgerstone.enquiry.usual import (
     nearest_shade,
     usual_edge_mm,
@@ -26,14 +27,8 @@ _SIZES: Final = {
 }
 
 
-class Proposal:
+class Proposal(Taken):
     """Completes a draft, noting each thing taken."""
-
-    def __init__(self, entries: Entries) -> None:
-        self.entries = entries
-        self.workshop = entries.workshop
-        self.asking = entries.asking
-        self.assumed: list[Members] = []
 
     def completed(self) -> Members | None:
         """Give the order completed, or None where the sizes of an outline are unsaid."""
@@ -45,10 +40,6 @@ class Proposal:
             self._slab(i, piece, order["slabs"][i])
         self._delivery(order)
         return order
-
-    def _take(self, at: str, value: object, key: str, **values: object) -> None:
-        said = self.asking.say(key, value=value, **values)
-        self.assumed.append({"at": at, "value": value, "says": said})
 
     def _has_outline(self, found: PieceFound) -> bool:
         if found.kind == "polygon":
@@ -66,11 +57,11 @@ class Proposal:
         if "thickness" not in slab:
             thickness = Length.of_mm(usual_thickness_mm(self.workshop, piece.use))
             slab["thickness"] = thickness.text()
-            self._take(f"{at}/thickness", slab["thickness"], "took_thickness", slab=name)
+            self.take(f"{at}/thickness", slab["thickness"], "took_thickness", slab=name)
         outline = slab["outline"]
         if found.kind == "l-shape" and "corner" not in outline["notch"]:
             outline["notch"]["corner"] = _CORNER
-            self._take(f"{at}/outline/notch/corner", _CORNER, "took_corner")
+            self.take(f"{at}/outline/notch/corner", _CORNER, "took_corner")
         for j, one in enumerate(found.openings):
             self._opening(f"{at}/cutouts/{j}", one, slab["cutouts"][j])
         self._look(at, slab, name)
@@ -91,7 +82,7 @@ class Proposal:
                 continue
             found.values[key] = doubt.readings[0]
             what = self.asking.say(f"what_{key}", slab=name)
-            self._take(place, text, "took_doubtful", what=what)
+            self.take(place, text, "took_doubtful", what=what)
 
     def _look(self, at: str, slab: Members, name: str) -> None:
         said = self.entries.found.shade
@@ -99,23 +90,23 @@ class Proposal:
             shade = nearest_shade(self.workshop, said.value if said is not None else "")
             slab["shade"] = {"name": shade}
             key = "took_nearest" if said is not None else "took_shade"
-            self._take(f"{at}/shade/name", shade, key, said=said.value if said is not None else "")
+            self.take(f"{at}/shade/name", shade, key, said=said.value if said is not None else "")
         if "place" not in slab:
             slab["place"] = "indoors"
-            self._take(f"{at}/place", "indoors", "took_place", slab=name)
+            self.take(f"{at}/place", "indoors", "took_place", slab=name)
         finish = slab["finish"] = dict(slab.get("finish", {}))
         if "surface" not in finish:
             finish["surface"] = str(self.workshop.finishes[0].surface)
-            self._take(f"{at}/finish/surface", finish["surface"], "took_surface")
+            self.take(f"{at}/finish/surface", finish["surface"], "took_surface")
         if "sealer" not in finish:
             finish["sealer"] = usual_sealer(self.workshop, slab["place"])
-            self._take(f"{at}/finish/sealer", finish["sealer"], "took_sealer")
+            self.take(f"{at}/finish/sealer", finish["sealer"], "took_sealer")
         if "edges" not in slab:
-            self._take(f"{at}/edges", "square", "took_edges")
+            self.take(f"{at}/edges", "square", "took_edges")
         for side, edge in slab.get("edges", {}).items():
             if edge["profile"] in ("bevel", "round") and "size" not in edge:
                 edge["size"] = Length.of_mm(usual_edge_mm(self.workshop, edge["profile"])).text()
-                self._take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
+                self.take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
 
     def _opening(self, at: str, one: OpeningFound, made: Members) -> None:
         """Give an opening a kind and a size; until its template comes where neither was said."""
@@ -125,7 +116,7 @@ class Proposal:
                 text = doubt.readings[0].length.text()
                 made.setdefault("centre", {})[doubt.at] = text
                 what = self.asking.say(f"what_{doubt.at}", opening=name)
-                self._take(f"{at}/centre/{doubt.at}", text, "took_doubtful", what=what)
+                self.take(f"{at}/centre/{doubt.at}", text, "took_doubtful", what=what)
         if is_sized(one):
             return
         said = next((doubt.readings[0] for doubt in one.doubts if doubt.at == "diameter"), None)
@@ -146,13 +137,7 @@ class Proposal:
         if said is None:
             made["size_from"] = "template-to-follow"
         value = " × ".join(str(size) for size in sizes.values())
-        self._take(at, value, "took_size", opening=name)
-
-    def take_place(self, at: str, what: str, centre: Members) -> None:
-        """Note a proposed place."""
-        name = self.asking.opening(what)
-        says = self.asking.say("took_site", opening=name, x=centre["x"], y=centre["y"])
-        self.assumed.append({"at": f"{at}/centre", "value": dict(centre), "says": says})
+        self.take(at, value, "took_size", opening=name)
 
     # --- delivery -----------------------------------------------------------------------------
 
@@ -163,7 +148,7 @@ class Proposal:
             delivered = said.is_delivered and "postcode" in delivery
             delivery["kind"] = "pallet" if delivered else "collect"
             key = "took_delivery" if delivered else "took_collect"
-            self._take("/delivery/kind", delivery["kind"], key)
+            self.take("/delivery/kind", delivery["kind"], key)
         elif delivery["kind"] != "collect" and "postcode" not in delivery:
             delivery["kind"] = "collect"
-            self._take("/delivery/kind", "collect", "took_no_postcode")
+            self.take("/delivery/kind", "collect", "took_no_postcode")

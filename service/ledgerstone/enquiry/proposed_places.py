@@ -4,25 +4,23 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from shapely.geometry import Polygon, box
 
 from ledgerstone.enquiry.entries import Members
 from ledgerstone.enquiry.resolve import PieceFound
+from ledgerstone.enquiry.taken import Taken
 from ledgerstone.quantities import Length
 from ledgerstone.siting import Sited, Unsited, place_for, room_for_tap_mm, wish_for
 from ledgerstone.workshop.records import StripRule
-
-if TYPE_CHECKING:
-    from ledgerstone.enquiry.proposal import Proposal
 
 _BASINS: Final = frozenset({"sink", "basin"})
 _SMALL: Final = frozenset({"tap", "soap"})
 _CHORDS: Final = 128
 
 
-def site_all(proposal: Proposal, at: str, found: PieceFound, slab: Members) -> None:
+def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
     """Give every opening of a slab a place."""
     cutouts = slab.get("cutouts", [])
     outline = outline_of(found, slab)
@@ -41,9 +39,9 @@ def site_all(proposal: Proposal, at: str, found: PieceFound, slab: Members) -> N
         taps = [k for k in waiting if found.openings[k].opening.what in _SMALL and k != j]
         is_basin = found.openings[j].opening.what in _BASINS
         behind_mm = max((_box(cutouts[k])[0] for k in taps), default=0.0) if is_basin else 0.0
-        wanted = _wanted(cutouts[j], known, behind_mm, proposal.workshop.shaping.strips)
+        wanted = _wanted(cutouts[j], known, behind_mm, taken.workshop.shaping.strips)
         placed[j] = _site(
-            proposal, f"{at}/cutouts/{j}", cutouts[j], wanted, list(placed.values()), on=outline
+            taken, f"{at}/cutouts/{j}", cutouts[j], wanted, list(placed.values()), on=outline
         )
 
 
@@ -72,7 +70,7 @@ def _wanted(
 
 
 def _site(
-    proposal: Proposal,
+    taken: Taken,
     at: str,
     made: Members,
     wanted: Unsited,
@@ -81,13 +79,13 @@ def _site(
     on: Polygon,
 ) -> Sited:
     """Give one opening its place on a slab in plan."""
-    outline, rules = on, proposal.workshop.shaping.strips
+    outline, rules = on, taken.workshop.shaping.strips
     place = place_for(outline, others, wanted, rules)
     if place is None:  # what is said leaves it no makeable place: the checks say so, and why
         place = wish_for(outline, wanted, rules)
     for axis, mm in zip("xy", place, strict=True):
         made["centre"].setdefault(axis, Length.of_mm(round(mm)).text())
-    proposal.take_place(at, str(made["label"]), made["centre"])
+    taken.take_place(at, str(made["label"]), made["centre"])
     size = (wanted.length_mm, wanted.width_mm)
     return _sited(made, size, _mm(made["centre"]["x"]), _mm(made["centre"]["y"]))
 

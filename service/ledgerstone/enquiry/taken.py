@@ -1,0 +1,26 @@
+"""What was taken for a proposal where nobody said it, each thing with its sentence."""
+
+from __future__ import annotations
+
+from ledgerstone.enquiry.entries import Entries, Members
+
+
+class Taken:
+    """Notes each thing taken, in the words of whoever asked."""
+
+    def __init__(self, entries: Entries) -> None:
+        self.entries = entries
+        self.workshop = entries.workshop
+        self.asking = entries.asking
+        self.assumed: list[Members] = []
+
+    def take(self, at: str, value: object, key: str, **values: object) -> None:
+        """Note a value that nobody said."""
+        said = self.asking.say(key, value=value, **values)
+        self.assumed.append({"at": at, "value": value, "says": said})
+
+    def take_place(self, at: str, what: str, centre: Members) -> None:
+        """Note a proposed place."""
+        name = self.asking.opening(what)
+        says = self.asking.say("took_site", opening=name, x=centre["x"], y=centre["y"])
+        self.assumed.append({"at": f"{at}/centre", "value": dict(centre), "says": says})
