@@ -56,7 +56,8 @@ def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None
     )
     trial = trial_of(document, partial(outcome_of, context=context))
     spared = 0
-    for option in options(stop, facts.order, facts):
+    light, heavy = (options(stop, facts.order, facts, heavy=which) for which in (False, True))
+    for option in (*light, *heavy):
         tried = Tried(trial, facts, Budget(100.0), "whole")
         tried.full = 10
         state = start(facts.order).after(option.changes)

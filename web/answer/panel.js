@@ -59,7 +59,7 @@ export class AnswerPanel extends HTMLElement {
         noPrice(say("answer.no-price-why")),
         oneForAll("remedy.fix-all", sent.fix_all, showing),
         oneForAll("remedy.nearest", sent.nearest_makeable, showing),
-        findingList(sent.findings, showing),
+        findingList(withoutTwice(sent), showing),
         sent.why_no_fix ? make("p", {}, sent.why_no_fix) : null,
         notChecked(sent.not_checked),
       ),
@@ -87,6 +87,15 @@ export class AnswerPanel extends HTMLElement {
     const heading = /** @type {HTMLElement | null} */ (this.closest("section"));
     /** @type {HTMLElement | null} */ (again ?? heading)?.focus({ preventScroll: true });
   }
+}
+
+/** Findings without the change that stands above them all: no change has two buttons. @param {SentBack} sent */
+function withoutTwice({ findings, fix_all, nearest_makeable }) {
+  const above = JSON.stringify((fix_all ?? nearest_makeable)?.patch);
+  return findings.map((finding) => ({
+    ...finding,
+    remedies: finding.remedies?.filter(({ patch }) => JSON.stringify(patch) !== above),
+  }));
 }
 
 /** What differs from the quote that this one changes. @param {Changes} changes */

@@ -13,11 +13,11 @@ from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.policy import NOTHING, SIZES_WITHIN, Weight, added, kind_of
+from ledgerstone.remedies.policy import HEAVY, NOTHING, SIZES_WITHIN, Weight, added, kind_of
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 
-MOST_STATES = 24
+MOST_STATES = 32
 MOST_TRIED = 100
 HELPED = 4.0
 LAYING_OUT = 0.6  # units that it takes to find where all openings of a slab have room
@@ -87,15 +87,16 @@ class Tried:
 def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
     """The order found by the least changes after which nothing stops it.
 
-    A state is left by the options of the first thing that stops it. The first state taken that
-    nothing stops is the least one found.
+    A state is left by the options of the first thing that stops it, and again, once nothing
+    lighter is left, by the heavier ones. The first state taken that nothing stops is the least one
+    found.
     """
     ticket = count()
-    queue: list[tuple[Weight, int, State]] = [(NOTHING, next(ticket), start)]
-    seen: set[str] = set()
+    queue: list[tuple[Weight, int, State, bool]] = [(NOTHING, next(ticket), start, False)]
+    seen: set[tuple[str, bool]] = set()
     while queue and len(seen) < MOST_STATES:
-        weighs, _, state = heapq.heappop(queue)
-        at, known = tried.facts_with(state), state.key
+        weighs, _, state, heavy = heapq.heappop(queue)
+        at, known = tried.facts_with(state), (state.key, heavy)
         if known in seen or (most_share <= SIZES_WITHIN and not keeps(state)):
             continue
         seen.add(known)
@@ -106,10 +107,12 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
             return state
         if stop is None or at_last is None:
             continue
-        for option in _options(tried, stop, at_last, state, most_share):
+        for option in _options(tried, stop, at_last, state, most_share, heavy=heavy):
             then = tried.then(state, option)
             if then is not None:
-                heapq.heappush(queue, (added(weighs, option.weight), next(ticket), then))
+                heapq.heappush(queue, (added(weighs, option.weight), next(ticket), then, False))
+        if not heavy:
+            heapq.heappush(queue, (added(weighs, HEAVY), next(ticket), state, True))
     return None
 
 
@@ -125,13 +128,13 @@ def _first_stop(tried: Tried, at: Facts, state: State) -> tuple[Finding | None, 
 
 
 def _options(
-    tried: Tried, stop: Finding, at: Facts, state: State, most_share: float
+    tried: Tried, stop: Finding, at: Facts, state: State, most_share: float, *, heavy: bool
 ) -> Iterable[Option]:
     """What may settle a stop: every option of a plan; of a ladder its least good rung.
 
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
-    every = steps(stop, at.order, at, most_share)
+    every = steps(stop, at.order, at, most_share, heavy=heavy)
     if stage_of(stop) == "shape":
         yield from every
         return

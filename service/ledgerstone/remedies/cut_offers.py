@@ -28,7 +28,7 @@ from ledgerstone.shape import Shape
 
 IN_TWO = "two-pieces"
 CLEAR_MM = 100.0
-MOST_PLACES = 3
+MOST_PLACES = 2
 MOST_TRIED = 6
 _ONE_MORE = 2.0  # a piece more than the fewest
 _CLOSE = 4.0  # a join closer to an opening than it should be, by no less than the rule

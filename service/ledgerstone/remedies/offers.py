@@ -22,6 +22,7 @@ Offer = Callable[[Finding, Order, Facts, float], Iterable[Option]]
 _PLAN: tuple[Offer, ...] = (places.moved, places.resized, places.opened)
 _WHOLE_PLAN: tuple[Offer, ...] = (
     places.placed_anew,
+    places.resized,
     places.opened,
     places.turned,
     places.fewer,
@@ -94,21 +95,43 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
 }
 
 
-def options(finding: Finding, order: Order, facts: Facts) -> list[Option]:
+# What is only worked out where all that is lighter leads nowhere: it takes long to work out.
+_HEAVY: frozenset[Offer] = frozenset(
+    (
+        in_pieces,
+        places.resized,
+        places.opened,
+        places.turned,
+        places.fewer,
+        strength.smaller_openings,
+        sizes.smaller_slab,
+        sizes.to_the_table,
+    )
+)
+
+
+def options(finding: Finding, order: Order, facts: Facts, *, heavy: bool) -> list[Option]:
     """List what may settle a finding by itself, the lightest change first.
 
     An opening that runs past a side may be meant to be open to it, so that is asked.
     """
-    every = _sorted(OFFERS.get(finding.check, ()), finding, order, facts, SIZES_WITHIN)
+    offers = _weighing(OFFERS.get(finding.check, ()), heavy=heavy)
+    every = _sorted(offers, finding, order, facts, SIZES_WITHIN)
     return [option for option in every if _is_a_fix(option) or option.name == "open-to"]
 
 
-def steps(finding: Finding, order: Order, facts: Facts, most_share: float) -> list[Option]:
+def steps(
+    finding: Finding, order: Order, facts: Facts, most_share: float, *, heavy: bool
+) -> list[Option]:
     """List steps towards an order that nothing stops: a crowded plan is laid out as a whole."""
     offers = OFFERS.get(finding.check, ())
-    whole = _WHOLE_PLAN if offers is _PLAN else offers
+    whole = _weighing(_WHOLE_PLAN if offers is _PLAN else offers, heavy=heavy)
     every = _sorted(whole, finding, order, facts, most_share)
     return [option for option in every if _is_a_fix(option) or most_share > SIZES_WITHIN]
+
+
+def _weighing(offers: tuple[Offer, ...], *, heavy: bool) -> tuple[Offer, ...]:
+    return tuple(offer for offer in offers if (offer in _HEAVY) == heavy)
 
 
 def _is_a_fix(option: Option) -> bool:

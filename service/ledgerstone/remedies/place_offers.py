@@ -13,10 +13,10 @@ from ledgerstone.remedies.belonging import belongings
 from ledgerstone.remedies.change import Change, Changes, Path, changed
 from ledgerstone.remedies.option import Option, named, resized_cutout
 from ledgerstone.remedies.placeable import Obstacle, Placed
-from ledgerstone.remedies.placing import place
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape
+from ledgerstone.stages.cache import SlabKey
 
 _MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
 _RESIZE_COSTS = 20.0
@@ -43,8 +43,8 @@ def moved(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterabl
         yield from placed("move-all", i, order, facts, Freedom(moves=every))
 
 
-def placed_anew(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
-    """Place all openings of a slab anew: moved; else some smaller; else on a larger slab."""
+def placed_anew(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+    """Place all openings of a slab anew; of many, those that a finding speaks of."""
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
         return
@@ -52,10 +52,7 @@ def placed_anew(finding: Finding, order: Order, facts: Facts, most: float) -> It
     if len(every) > MOST_TOGETHER:
         spoken_of = map(int, named(finding, "cutouts"))
         every = _with_belongings(order.slabs[i], facts.shapes[i], spoken_of)
-    found = list(placed("move-all", i, order, facts, Freedom(moves=every)))
-    yield from found
-    if not found and len(every) <= MOST_TOGETHER:
-        yield from resized(finding, order, facts, most)
+    yield from placed("move-all", i, order, facts, Freedom(moves=every))
 
 
 def resized(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
@@ -105,8 +102,8 @@ def placed(
         return
     for to_mm in (COARSE_MM, FINE_MM):
         layout = Layout(slab, shape, facts.workshop, freedom, to_mm, keeps_off)
-        room = layout.room()
-        found = place(layout.items(room), room)
+        key = (SlabKey.of(slab), freedom, to_mm, repr(keeps_off))
+        found = facts.plates.layouts.get_or_compute(key, layout.placed)
         if found is not None:
             changes, cost = _changes(order, i, found)
             if changes or keeps_off is not None:

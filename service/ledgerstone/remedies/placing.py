@@ -51,10 +51,14 @@ def place(items: Sequence[Item], room: Room) -> Placed | None:
 
 
 class _Programme:
-    """The mixed-integer programme: columns of each item, two of growth, then of choices."""
+    """The mixed-integer programme: columns of each item, two of growth, then of choices.
+
+    ``as_they_lie`` is whether every row holds while nothing moves.
+    """
 
     def __init__(self, items: Sequence[Item], room: Room) -> None:
         self.items, self.room = items, room
+        self.as_they_lie = True
         self.far = 1.5 * max(room.size_mm) + max(
             (float(np.abs(item.centre).max()) for item in items), default=0.0
         )
@@ -106,6 +110,7 @@ class _Programme:
         for i, plane in enumerate(self.room.planes):
             if i not in item.passes:
                 self.rows.append(self._within(k, item, plane))
+                self.as_they_lie &= self.rows[-1][1] >= 0.0
         for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
             if i not in item.passes:
                 self._choose(self._beside(k, item, obstacle))
@@ -164,6 +169,7 @@ class _Programme:
     def _choose(self, rows: Iterable[Limited]) -> None:
         """At least one of some rows holds."""
         every = list(rows)
+        self.as_they_lie &= not every or any(limit >= 0.0 for _, limit in every)
         if len(every) <= 1:
             self.rows += every
             return
@@ -192,7 +198,7 @@ class _Programme:
 
     def solve(self) -> Placed | None:
         """Solve it, and read what was found."""
-        if not self.rows:
+        if self.as_they_lie:
             return Placed({}, {}, (0.0, 0.0))
         at = [(i, c, v) for i, (row, _) in enumerate(self.rows) for c, v in row.items()]
         matrix = csr_array(

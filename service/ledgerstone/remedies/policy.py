@@ -99,6 +99,9 @@ def weight(effect: str, cost: float) -> Weight:
     return tuple(cost if k == at else 0.0 for k in range(len(Kind)))
 
 
+HEAVY: Final[Weight] = weight("two-pieces", 0.001)  # as much as any change from there on, or less
+
+
 def added(one: Weight, other: Weight) -> Weight:
     """Weigh two changes together."""
     return tuple(a + b for a, b in zip(one, other, strict=True))

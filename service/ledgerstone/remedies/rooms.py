@@ -20,7 +20,8 @@ from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.belonging import belongings
-from ledgerstone.remedies.placeable import Item, Obstacle, Plane, Room
+from ledgerstone.remedies.placeable import Item, Obstacle, Placed, Plane, Room
+from ledgerstone.remedies.placing import place
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.workshop.records import Workshop
 
@@ -53,6 +54,11 @@ class Layout:
     freedom: Freedom
     to_mm: float
     keeps_off: Obstacle | None = None
+
+    def placed(self) -> Placed | None:
+        """Where the openings then lie, or None where they are not found room."""
+        room = self.room()
+        return place(self.items(room), room)
 
     def room(self) -> Room:
         """The slab as a room: the sides of units are its last obstacles."""

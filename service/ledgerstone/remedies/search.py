@@ -27,7 +27,7 @@ OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
 FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
-FULL_FOR_REMEDIES = 3  # and for the remedies of all findings together
+FULL_FOR_REMEDIES = 2  # and for the remedies of all findings together
 KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
 PLAIN_SLAB = 9.0  # units kept for each slab until the last resort, a plain one in its place
 FOR_THE_SLABS = 0.75  # the rest is for what they come to together
@@ -178,7 +178,7 @@ class _Search:
         slab = 0 if finding.slab is None else finding.slab
         if not self.budget.spends(LAYING_OUT + LOOKS * plan_units(self.order.slabs[slab])):
             return
-        for rungs in ladders(options(finding, self.order, self.facts)):
+        for rungs in self._ladders(finding):
             if rungs[0].name in names:
                 continue
             rung = least(rungs, self._settles(finding))
@@ -192,6 +192,11 @@ class _Search:
             yield Remedy(" ".join(say(state)), state, settled, outcome.price)
             if len(shown) == MOST_REMEDIES:
                 return
+
+    def _ladders(self, finding: Finding) -> Iterable[list[Option]]:
+        """Options by effect, the lighter ones first; the others only where those are not enough."""
+        for heavy in (False, True):
+            yield from ladders(options(finding, self.order, self.facts, heavy=heavy))
 
     def _settles(self, finding: Finding) -> Callable[[Option], bool]:
         """A test of options: the finding is settled, and nothing new stops the order."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from dataclasses import dataclass
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from ledgerstone.order import Slab
 from ledgerstone.reinforcement import SteelPlan
@@ -101,11 +101,12 @@ class StageCache:
         self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MOST_RESULTS)
         self.in_place: BoundedStore[InPlaceKey, InPlace] = BoundedStore(MOST_RESULTS)
         self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MOST_RESULTS)
+        self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MOST_SHAPES)  # of openings
         self._workshop: Workshop | None = None
 
     def use_for(self, workshop: Workshop) -> None:
         """Empty the stores where they hold results of another profile."""
         if workshop is not self._workshop:
-            for store in (self.shapes, self.handling, self.in_place, self.steel):
+            for store in (self.shapes, self.handling, self.in_place, self.steel, self.layouts):
                 store.clear()
             self._workshop = workshop
