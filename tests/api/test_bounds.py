@@ -92,9 +92,13 @@ def _crowded(cutouts: list[dict[str, Any]]) -> dict[str, Any]:
 def test_eight_slabs_of_coincident_cutouts_make_a_bounded_answer(
     client: "FlaskClient", schemas: Schemas
 ) -> None:
-    """8 × 20 openings on top of one another: findings, bytes and trials keep to their bounds."""
+    """8 × 20 openings on top of one another are too intricate at once; one such slab is told of."""
     hole = {"kind": "circle", "diameter": 100, "centre": {"x": 500, "y": 300}}
-    answer = client.post("/v1/quotes", json=_crowded([hole] * MOST_CUTOUTS))
+    crowded = _crowded([hole] * MOST_CUTOUTS)
+    whole = client.post("/v1/quotes", json=crowded)
+    assert (whole.status_code, whole.get_json()["type"]) == (422, "/problems/too-intricate")
+    assert len(whole.data) < MOST_BYTES
+    answer = client.post("/v1/quotes", json={**crowded, "slabs": crowded["slabs"][:1]})
     assert answer.status_code == 422
     told = answer.get_json()
     assert len(told["findings"]) <= MOST_FINDINGS

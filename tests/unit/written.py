@@ -29,10 +29,12 @@ def write_remedies(document: Json, found: Found | None, finding: str) -> list[Js
 
 
 def write_fixes(document: Json, found: Found | None, stops: Sequence[str]) -> Json:
-    """Write the fixes of an order; one that was not found is not there."""
+    """Write the fixes of an order, or why there is none; one that was not found is not there."""
     fixes = fix_members(document, found, stops)
     names = ("fix_all", "nearest_makeable")
-    return {name: _FIX.dump(fixes[name]) for name in names if fixes.get(name) is not None}
+    written = {name: _FIX.dump(fixes[name]) for name in names if fixes.get(name) is not None}
+    why = fixes.get("why_no_fix")
+    return written if why is None else {**written, "why_no_fix": why}
 
 
 def write_ways(document: Json, ways: Sequence[Saving], now: Price) -> list[Json]:

@@ -117,7 +117,9 @@ def examples() -> tuple[Example, ...]:
     intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
     told = _problem_of(TooIntricate(MOST_SLABS), app)
     refused = replace(intricate, status=422, mimetype=PROBLEM, answer=told)
-    return (*answered, refused, *_requested(quote["token"], app))
+    others = (("createDrawings", "/v1/drawings"), ("createReply", "/v1/replies"))
+    alike = (replace(refused, call=call, path=path) for call, path in others)
+    return (*answered, refused, *alike, *_requested(quote["token"], app))
 
 
 def _problem_of(fault: Exception, app: Flask) -> dict[str, Any]:

@@ -167,7 +167,7 @@ def _hull(opening: Opening, cutout: Cutout) -> Polygon:
         opening.polygon if not opening.polygon.is_empty else kind_of(cutout).placed(cutout, 0.0)[0]
     )
     hull = polygon.convex_hull
-    return hull if isinstance(hull, Polygon) else hull.buffer(_TIDY_MM)
+    return hull if isinstance(hull, Polygon) else plane.buffer(hull, _TIDY_MM)
 
 
 def _planes(outline: Polygon) -> Iterator[Plane]:
