@@ -29,7 +29,8 @@ FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 2  # and for the remedies of all findings together
 KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
-PLAIN_SLAB = 9.0  # units kept for each slab until the last resort, a plain one in its place
+# Units kept until the last resort, a plain slab in its place: for each slab, and for all of them.
+PLAIN_SLAB, PLAIN_SLABS = 9.0, 32.0
 FOR_THE_SLABS = 0.75  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
@@ -41,7 +42,7 @@ def find(
 ) -> Found:
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(order, facts, findings, trial, budget)
-    plain = PLAIN_SLAB * len(order.slabs)
+    plain = _kept_for_a_plain(order) * len(order.slabs)
     fix = search.contained_fix(SIZES_WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
     budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
     search.whole.full = FULL_FOR_REMEDIES
@@ -56,6 +57,11 @@ def find(
         fix, nearest = nearest, None
     why_not = None if fix is not None or nearest is not None else search.why_not()
     return Found(remedies, fix, nearest, why_not, search.verified)
+
+
+def _kept_for_a_plain(order: Order) -> float:
+    """Units kept for each slab's last resort; several share what all of them may keep."""
+    return min(PLAIN_SLAB, PLAIN_SLABS / len(order.slabs))
 
 
 def _of_a_remedy(remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
@@ -146,10 +152,11 @@ class _Search:
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
             return cheapest(tried, begin, most_share)
-        self.budget.kept += PLAIN_SLAB
+        kept = _kept_for_a_plain(self.order) / 2
+        self.budget.kept += kept
         found = cheapest(tried, begin, most_share)
-        self.budget.kept -= PLAIN_SLAB
-        if found is not None or not self.budget.tries(alone, by=tried.by):
+        self.budget.kept -= kept
+        if found is not None:
             return found
         tried.full += FULL_FOR_A_SLAB
         first = next(iter(check_order(facts, OF_A_SLAB).stops), None)
