@@ -12,12 +12,12 @@ from aiosmtpd.controller import Controller
 from flask import Flask
 from flask.testing import FlaskClient
 
-from api.offered import service
-from api.postbox import Postbox, mailing_profile
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
+from support.offered import service
+from support.postbox import Postbox, mailing_profile
 
 ORIGIN = "https://maker.example"
 

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ledgerstone.workshop import DEMONSTRATION
-from unit.test_schedule_ical import calendar
+from support.calendars import calendar
 
 PROFILE = DEMONSTRATION.read_bytes()
 _DAY = "DTSTART;VALUE=DATE:20261201\r\nSUMMARY:table"

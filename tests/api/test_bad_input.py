@@ -6,8 +6,8 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from api.asking import NEVER_SAID, PROBLEM, body_of, changed, sentences
-from api.bad_input_table import FULL, MARKUP, ROWS, SLAB, Bad
+from support.asking import NEVER_SAID, PROBLEM, body_of, changed, sentences
+from support.bad_input_table import FULL, MARKUP, ROWS, SLAB, Bad
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

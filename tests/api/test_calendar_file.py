@@ -15,7 +15,7 @@ from api.schemas import Schemas
 from ledgerstone.api import Settings, create_app
 from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.workshop import DEMONSTRATION
-from unit.test_schedule_ical import calendar
+from support.calendars import FORTNIGHT, calendar
 
 SETTINGS = Settings(
     workshop_path=DEMONSTRATION,
@@ -27,7 +27,6 @@ BOOKED = import_module("ledgerstone.calendar_file")
 TOO_MUCH = calendar(
     *["DTSTART;VALUE=DATE:20261126\r\nSUMMARY:Casting table\r\nRRULE:FREQ=DAILY"] * 300
 ).encode()
-FORTNIGHT = "DTSTART;VALUE=DATE:20261126\r\nDTEND;VALUE=DATE:20261215\r\nSUMMARY:Casting table"
 
 
 @pytest.fixture

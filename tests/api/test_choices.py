@@ -4,8 +4,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from api.asking import changed, keys
 from api.schemas import Schemas
+from support.asking import changed, keys
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -9,7 +9,6 @@ from typing import Any, cast
 import pytest
 from flask.testing import FlaskClient
 
-from api.asking import changed
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone import checks, quote
 from ledgerstone.api import containing, metrics, pictures
@@ -21,6 +20,7 @@ from ledgerstone.drawing import MISSING, rasterise
 from ledgerstone.errors import NotUnderstood, PlateError
 from ledgerstone.papers import job_mould
 from ledgerstone.remedies import search
+from support.asking import changed
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 SENT_BACK = changed(("/slabs/0/cutouts/0/centre/y", "220 mm"))

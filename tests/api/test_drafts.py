@@ -10,9 +10,9 @@ import pytest
 from PIL import Image
 
 from api import mail_rules
-from api.asking import changed
-from api.offered import MAKER, detailed_order, slabs_order
 from conftest import EXAMPLE_ORDER
+from support.asking import changed
+from support.offered import MAKER, detailed_order, slabs_order
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -5,8 +5,8 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from api.asking import PROBLEM, changed
 from conftest import EXAMPLE_ORDER
+from support.asking import PROBLEM, changed
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from api.offered import MAKER
-from unit.test_enquiry_mail import ASKS, mailed
+from support.mails import ASKS, mailed
+from support.offered import MAKER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -6,7 +6,7 @@ from typing import Any, Final
 import jsonpatch
 from flask.testing import FlaskClient
 
-from unit.remedied import Json, hole, rectangle
+from support.remedied import Json, hole, rectangle
 
 FRAME: Final = {"kind": "frame", "sides": ["front", "right", "back", "left"], "width": "40 mm"}
 HOB: Final = ("560 mm", "490 mm")

@@ -23,12 +23,12 @@ from schemathesis.specs.openapi.checks import (
     status_code_conformance,
 )
 
-from api.asking import NEVER_SAID, sentences
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
-from laws.strategies import orders
 from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
+from support.asking import NEVER_SAID, sentences
+from support.strategies.orders import orders
 
 PROBLEM = "application/problem+json"
 QUOTES = "POST /v1/quotes"

@@ -7,14 +7,14 @@ from typing import Any
 import pytest
 from flask.testing import FlaskClient
 
-from api.asking import NEVER_SAID, sentences
-from api.bad_input_table import ROWS
 from api.hostile_files_table import CALENDARS, KINDS, PROFILE, PROFILES, TEMPLATES, Calendar, rows
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.calendar_file import READ_S
 from ledgerstone.child_process import BY_THE_CLOCK
 from ledgerstone.errors import ProfileError
+from support.asking import NEVER_SAID, sentences
+from support.bad_input_table import ROWS
 
 TESTS = Path(__file__).parent
 MOST_S = 20.0  # of processor time: the largest calendar that is read takes a third of it

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from api.offered import MAKER, service, slabs_order
+from support.offered import MAKER, service, slabs_order
 
 LONG = (
     "The long one by the window that looks over the yard, with all the holes that anyone asked for"

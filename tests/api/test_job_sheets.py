@@ -10,10 +10,10 @@ import icalendar
 import pytest
 from flask.testing import FlaskClient
 
-from api.asking import NEVER_SAID, PROBLEM, changed
-from api.offered import MAKER, service, slabs_order
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
+from support.asking import NEVER_SAID, PROBLEM, changed
+from support.offered import MAKER, service, slabs_order
 
 FORMS = ("application/json", "text/html", "application/pdf")
 

@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from api.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
-from api.offered import OFFERED, detailed_order, reworded, service, slabs_order
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.codec.tokens import LONGEST_LINK, LONGEST_TOKEN
+from support.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
+from support.offered import OFFERED, detailed_order, reworded, service, slabs_order
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -14,10 +14,10 @@ import pytest
 from aiosmtpd.controller import Controller
 from aiosmtpd.smtp import SMTP, AuthResult, Envelope, LoginPassword, Session
 
-from api.asking import PROBLEM
-from api.postbox import ASKED, Postbox, mailing_profile
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from support.asking import PROBLEM
+from support.postbox import ASKED, Postbox, mailing_profile
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

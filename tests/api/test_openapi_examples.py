@@ -6,12 +6,12 @@ from typing import TYPE_CHECKING, Any
 import jsonpatch
 import pytest
 
-from api.asking import NEVER_SAID, sentences
 from api.schemas import Schemas
 from conftest import MAKER_KEY
 from ledgerstone.codec.problem_kinds import KINDS
 from ledgerstone.contract.document import document
 from ledgerstone.contract.example_orders import ORDERS
+from support.asking import NEVER_SAID, sentences
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from api.asking import PROBLEM, changed
 from conftest import EXAMPLE_ORDER
+from support.asking import PROBLEM, changed
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -14,11 +14,11 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from flask import Flask, abort
 
-from api.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app, guard
 from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
+from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING, Any
 import jsonpatch
 import pytest
 
-from api.asking import PROBLEM, changed, keys, sentences, without
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER
+from support.asking import PROBLEM, changed, keys, sentences, without
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api import mail_rules
-from api.asking import NEVER_SAID, PROBLEM, changed
-from api.offered import MAKER, revised, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import day_text
+from support.asking import NEVER_SAID, PROBLEM, changed
+from support.offered import MAKER, revised, reworded, service, slabs_order
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from api.asking import NEVER_SAID, PROBLEM
-from api.offered import service
-from api.postbox import ASKED, Postbox, mailing_profile
+from support.asking import NEVER_SAID, PROBLEM
+from support.offered import service
+from support.postbox import ASKED, Postbox, mailing_profile
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

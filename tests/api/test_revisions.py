@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from api.asking import changed
-from api.offered import MAKER, revised, reworded, service
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER
+from support.asking import changed
+from support.offered import MAKER, revised, reworded, service
 
 LATER = date(2026, 12, 9)
 

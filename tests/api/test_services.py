@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from api.asking import changed
-from api.offered import MAKER, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
+from support.asking import changed
+from support.offered import MAKER, reworded, service, slabs_order
 
 TILE = ("Sample tile, paid first", "Sample tile, taken off as you order")
 MEASURE = "Coming to measure"

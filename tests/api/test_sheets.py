@@ -11,11 +11,11 @@ from xml.etree import ElementTree as ET
 import html5lib
 import pytest
 
-from api.asking import NEVER_SAID, PROBLEM, changed
-from api.offered import MAKER, reworded, service, slabs_order
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import day_text
+from support.asking import NEVER_SAID, PROBLEM, changed
+from support.offered import MAKER, reworded, service, slabs_order
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -3,8 +3,8 @@
 import re
 from typing import TYPE_CHECKING, Any
 
-from api.asking import changed
 from conftest import MAKER_KEY
+from support.asking import changed
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

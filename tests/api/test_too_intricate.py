@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from conftest import MAKER_KEY
-from load.hardest import Json, crowded
+from support.hardest import Json, crowded
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -25,7 +25,7 @@ from ledgerstone.drawing import (
 )
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from unit.drawn_slabs import GALLERY, TITLE, Drawn
+from support.drawn_slabs import GALLERY, TITLE, Drawn
 
 RUNS = 25
 PAINTED = 5

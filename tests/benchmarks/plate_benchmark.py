@@ -34,8 +34,8 @@ from ledgerstone.strength import Cases, LineSupport, Load, OwnWeight, PatchLoad,
 from ledgerstone.strength._loads import SIXTEEN
 from ledgerstone.strength._stress import corner_moments
 from ledgerstone.strength.mesh import Mesh, mesh_of
-from oracles.morley import MorleyPlate
-from unit.one_piece import less
+from support.one_piece import less
+from support.oracles.morley import MorleyPlate
 
 THICKNESS, E, NU, WEIGHT = 40.0, 33_000.0, 0.2, 25e-6
 LENGTH, WIDTH = 2000.0, 650.0

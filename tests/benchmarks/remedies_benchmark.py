@@ -29,20 +29,20 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from hypothesis import HealthCheck, Phase, given, seed, settings
 
-from laws.plan_strategies import Json
-from laws.remedy_laws import patched
-from laws.strategies import TODAY, modest_orders, orders
-from laws.wrong_orders import wrong_order
 from ledgerstone.application.answering import answer_order
 from ledgerstone.checks import STAGES, Facts, run_stage
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from oracles.patched_orders import liberties
-from oracles.placement import room
-from unit.contexts import context_of
-from unit.written import write_fixes
+from support.contexts import context_of
+from support.oracles.patched_orders import liberties
+from support.oracles.placement import room
+from support.oracles.remedy_laws import patched
+from support.strategies.orders import TODAY, modest_orders, orders
+from support.strategies.plans import Json
+from support.strategies.wrong_orders import wrong_order
+from support.written import write_fixes
 
 KINDS = ("usual", "wrong", "any")
 WORKSHOP = load_profile(DEMONSTRATION)

@@ -19,7 +19,7 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 from ledgerstone.schedule import Booking, lead_time
 from ledgerstone.schedule.booking import Holds
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from unit.slabs import box, order_of, slab_json, steps_of
+from support.slabs import box, order_of, slab_json, steps_of
 
 TODAY, TIMES = date(2026, 11, 25), 30
 HOLDS: tuple[Holds, ...] = ("table", "people")

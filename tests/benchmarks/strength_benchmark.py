@@ -32,8 +32,8 @@ from ledgerstone.shape import Shape, shape_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from unit.slabs import box, cut, hole, slab_json
-from validation.test_calibration import JOBS, on_units
+from support.calibration import JOBS, on_units
+from support.slabs import box, cut, hole, slab_json
 
 TIMES = 5
 SHED_C = 10.0

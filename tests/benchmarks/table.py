@@ -39,9 +39,9 @@ from benchmarks import (
     strength_benchmark,
 )
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
-from faults.serving import Callers, ask, served
 from ledgerstone.api import Settings, create_app
-from unit.drawn_slabs import GALLERY
+from support.drawn_slabs import GALLERY
+from support.serving import Callers, ask, served
 
 Row = tuple[str, str, str, str]
 QUOTES, AGAIN, SECONDS = 40, 20, 8.0

@@ -8,7 +8,7 @@ from playwright.sync_api import Browser
 from ledgerstone.drawing import draw_plan, draw_view
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import GALLERY, TITLE
+from support.drawn_slabs import GALLERY, TITLE
 
 WIDTH = 1200
 TOUCHING_PX = 0.5  # of 1200: a twentieth of a letter, as boxes are rounded by the browser

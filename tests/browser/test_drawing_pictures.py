@@ -13,7 +13,7 @@ from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.order import Join, JoinEnd
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import GALLERY, TITLE, L, bench
+from support.drawn_slabs import GALLERY, TITLE, L, bench
 
 WIDTH = 1200
 # Of 255, over the whole picture. Two renderers differ along every line and letter, which they

@@ -157,3 +157,25 @@ def test_every_test_states_its_fact() -> None:
 def test_no_module_is_a_drawer() -> None:
     """No module is named utils, helpers, manager, common or misc."""
     assert [str(name) for name in project_files() if SHARED_WORDS.match(name.name)] == []
+
+
+def _imported(tree: ast.Module) -> Iterator[str]:
+    """The full names that a module imports, wherever in it the import stands."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Import):
+            yield from (name.name for name in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            yield from (f"{node.module}.{name.name}" for name in node.names)
+
+
+def test_what_tests_share_lies_in_one_place() -> None:
+    """A folder of tests imports its own modules and ``support``, and nobody imports a test."""
+    folders = {path.name for path in (ROOT / "tests").iterdir() if path.is_dir()} - {"data"}
+    wrong = {}
+    for file, tree in python_files("tests").items():
+        own = {file.parts[1], "support"} if len(file.parts) > 2 else {"support"}
+        names = [name.split(".") for name in _imported(tree) if name.split(".")[0] in folders]
+        bad = [n for n in names if n[0] not in own or any(p.startswith("test_") for p in n[:2])]
+        if bad:
+            wrong[str(file)] = bad
+    assert wrong == {}

@@ -21,7 +21,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import Any
 
-from faults.serving import ORDER, ROOT, TYPE, free_port, wait_for
+from support.serving import ORDER, ROOT, TYPE, free_port, wait_for
 
 CERTIFICATE = (
     "openssl req -x509 -newkey rsa:2048 -nodes -days 2 -subj /CN=localhost"

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from faults.serving import ROOT, TYPE, Served, ask, served, wait_for
-from load.hardest import Json, crowded
+from support.hardest import Json, crowded
+from support.serving import ROOT, TYPE, Served, ask, served, wait_for
 
 pytestmark = pytest.mark.alone  # seconds are measured, with nothing beside it
 ATTACKER, CUSTOMER = "203.0.113.7", "203.0.113.8"  # RFC 5737: addresses of no one's

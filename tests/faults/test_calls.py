@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from conftest import MAKER_KEY
-from faults.serving import ROOT, Served, served
+from support.serving import ROOT, Served, served
 
 PAGE = (ROOT / "openapi/calls.md").read_text(encoding="utf-8")
 SHELL = "\n".join(re.findall(r"(?s)```sh\n(.*?)```", PAGE))

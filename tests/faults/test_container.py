@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from faults.serving import ROOT, ask, free_port, wait_for
+from support.serving import ROOT, ask, free_port, wait_for
 
 START = ROOT / "docker/start"
 HEALTH = ROOT / "docker/health.py"

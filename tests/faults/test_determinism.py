@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, seed, settings
 from hypothesis import strategies as st
 
-from laws.strategies import modest_orders, orders
+from support.strategies.orders import modest_orders, orders
 
 TESTS = Path(__file__).resolve().parents[1]
 ANSWERING = """

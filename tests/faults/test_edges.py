@@ -14,9 +14,9 @@ import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from faults.proxying import read_all
-from faults.serving import ORDER, TYPE, Served, ask, served, wait_for
 from ledgerstone.api.worker import HEADERS_S, WHOLE_S
 from ledgerstone.codec.problem_kinds import KINDS
+from support.serving import ORDER, TYPE, Served, ask, served, wait_for
 
 HOST = b"Host: x\r\nConnection: close\r\n"
 JSON = HOST + b"Content-Type: application/json\r\n"

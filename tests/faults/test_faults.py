@@ -12,9 +12,9 @@ from pathlib import Path
 
 import pytest
 
-from faults.serving import Answer, Callers, Served, ask, served, told, wait_for
 from ledgerstone.workshop import DEMONSTRATION
-from unit.test_schedule_ical import calendar
+from support.calendars import calendar
+from support.serving import Answer, Callers, Served, ask, served, told, wait_for
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 RECOVERY_S = 2.0

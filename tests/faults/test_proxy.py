@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from faults.proxying import Proxied, names, proxied
-from faults.serving import ROOT, Served, free_port, served, wait_for
+from support.serving import ROOT, Served, free_port, served, wait_for
 
 pytestmark = pytest.mark.long
 

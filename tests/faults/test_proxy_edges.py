@@ -11,8 +11,8 @@ from pathlib import Path
 import pytest
 
 from faults.proxying import Names, Proxied, names, proxied, read_all, upstream
-from faults.serving import ORDER, ROOT, free_port, served
 from ledgerstone.codec.problem_kinds import KINDS
+from support.serving import ORDER, ROOT, free_port, served
 
 TOKEN = "dG9rZW4tb2YtYS1xdW90ZS1mb3ItdGhlLWxvZw"  # noqa: S105 - looked for in the log
 PROBLEM = "application/problem+json"

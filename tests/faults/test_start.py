@@ -11,7 +11,7 @@ from urllib.parse import urlsplit
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from faults.serving import Answer, Served, ask, served
+from support.serving import Answer, Served, ask, served
 
 READY_S = 3.0
 MOST_MB = 180.0

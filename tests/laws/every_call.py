@@ -19,11 +19,11 @@ from flask import Flask
 from werkzeug.test import TestResponse
 
 from conftest import MAKER_KEY, SIGNING_KEYS
-from laws.plan_strategies import Json
-from laws.strategies import TODAY
 from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
+from support.strategies.orders import TODAY
+from support.strategies.plans import Json
 
 LONGEST_S: Final = 4.0  # of processor time, after which a call is listed as slow
 SHEETS: Final = ("approval", "fitting", "care")

@@ -4,9 +4,9 @@ import copy
 from collections.abc import Callable, Iterator
 from typing import Any
 
-from laws.plan_strategies import Json
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
+from support.strategies.plans import Json
 
 Path = tuple[str | int, ...]
 

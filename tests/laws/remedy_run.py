@@ -20,15 +20,15 @@ from typing import Any, Final
 from hypothesis import HealthCheck, Phase, given, seed, settings
 from hypothesis import strategies as st
 
-from laws.other_workshops import WORKSHOPS
-from laws.plan_strategies import Json
-from laws.remedy_laws import hold_the_laws
-from laws.strategies import TODAY, aimed_orders, modest_orders, orders
-from laws.tripping_orders import TRIPS
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import STAGE_OF
 from ledgerstone.quote import Quote
-from unit.contexts import context_of
+from support.contexts import context_of
+from support.oracles.remedy_laws import hold_the_laws
+from support.strategies.orders import TODAY, aimed_orders, modest_orders, orders
+from support.strategies.other_workshops import WORKSHOPS
+from support.strategies.plans import Json
+from support.strategies.tripping_orders import TRIPS
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 ORDERS: Final = 6000

@@ -5,14 +5,14 @@ from typing import Any
 import pytest
 from hypothesis import given
 
-from laws.awkward_orders import AWKWARD
-from laws.strategies import orders, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.drawing import Pin, TitleBlock, describe, draw_plan, draw_view
 from ledgerstone.order import Order
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawing_reader import SVG, read
+from support.drawing_reader import SVG, read
+from support.strategies.awkward_orders import AWKWARD
+from support.strategies.orders import orders, usual
 
 MOST_BYTES = 60_000
 

@@ -6,12 +6,19 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from laws.enquiry_families import Told, corrected, dimensions, forms, slabs, with_openings
 from ledgerstone.enquiry import read_enquiry
 from ledgerstone.enquiry.dates import easter
 from ledgerstone.enquiry.sizes import SizeReader
 from ledgerstone.enquiry.tokens import not_sizes, tokens_of
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.strategies.enquiry_families import (
+    Told,
+    corrected,
+    dimensions,
+    forms,
+    slabs,
+    with_openings,
+)
 
 WORKSHOP = load_profile(DEMONSTRATION)
 MANY = settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])

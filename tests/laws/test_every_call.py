@@ -8,11 +8,11 @@ from typing import Final
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from laws.degenerate import degenerate_orders
 from laws.every_call import Answers, Service, faults_of
 from laws.remedy_run import drawn
 from ledgerstone.application import drawings as module
 from ledgerstone.drawing import draw_plan
+from support.strategies.degenerate import degenerate_orders
 
 EVERY_RUN: Final = 100
 SEARCHED: Final = 8  # at every run changes are searched for in one of so many

@@ -6,8 +6,6 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from laws.plan_strategies import Draw
-from laws.strategies import orders, thorough, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.mix import BatchPlan, Tint, batch_plan, batches, late_pours, mixes_of, weighing
 from ledgerstone.mix.batches import as_they_lie
@@ -23,7 +21,9 @@ from ledgerstone.workshop.proportions import (
     with_air_m3,
 )
 from ledgerstone.workshop.records import Dose, Mixer, Recipe
-from unit.recipes import bag_of, mixing, part, recipe_of
+from support.mix_recipes import bag_of, mixing, part, recipe_of
+from support.strategies.orders import orders, thorough, usual
+from support.strategies.plans import Draw
 
 WORKSHOP = load_profile(DEMONSTRATION)
 Json = dict[str, object]

@@ -8,14 +8,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laws.plan_strategies import Draw
-from laws.strategies import orders, thorough, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.mould import Cut, Nest, Piece, cut_lengths, fewest_stock, mould_plan, nest, runs
 from ledgerstone.mould.nesting import Placed
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import Bar, cut_list
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.strategies.orders import orders, thorough, usual
+from support.strategies.plans import Draw
 
 WORKSHOP = load_profile(DEMONSTRATION)
 Json = dict[str, object]

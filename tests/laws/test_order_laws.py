@@ -15,8 +15,6 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laws.awkward_orders import AWKWARD
-from laws.strategies import TODAY, brief, modest_orders, orders, thorough, usual
 from ledgerstone.checks import Finding, check_plan
 from ledgerstone.codec.canonical import canonical
 from ledgerstone.codec.order_in import read_order
@@ -27,6 +25,8 @@ from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop import Workshop
+from support.strategies.awkward_orders import AWKWARD
+from support.strategies.orders import TODAY, brief, modest_orders, orders, thorough, usual
 
 Json = dict[str, Any]
 awkward = pytest.mark.parametrize("name", AWKWARD)

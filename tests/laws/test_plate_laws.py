@@ -31,7 +31,7 @@ from ledgerstone.strength import (
 )
 from ledgerstone.strength._rested import Footing
 from ledgerstone.strength.mesh import mesh_of
-from unit.one_piece import less, one_piece
+from support.one_piece import less, one_piece
 
 G = OwnWeight(25e-6)
 HOB = less(box(0, 0, 2000, 650), Point(1000, 325).buffer(220, quad_segs=16))

@@ -17,13 +17,13 @@ from typing import Any
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from laws.strategies import modest_orders, orders, slabs, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order
 from ledgerstone.price import Line, Price, price, rounded_total, tax_in
 from ledgerstone.shape import shape_of
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
+from support.strategies.orders import modest_orders, orders, slabs, usual
 
 Json = dict[str, Any]
 

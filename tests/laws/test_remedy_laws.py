@@ -7,13 +7,13 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
-from laws.other_workshops import WORKSHOPS
-from laws.plan_strategies import Json
-from laws.remedy_laws import hold_the_laws
 from laws.remedy_run import Tally, run_part, show
-from laws.strategies import TODAY, aimed_orders, modest_orders, orders
-from laws.tripping_orders import TRIPS
-from unit.contexts import context_of
+from support.contexts import context_of
+from support.oracles.remedy_laws import hold_the_laws
+from support.strategies.orders import TODAY, aimed_orders, modest_orders, orders
+from support.strategies.other_workshops import WORKSHOPS
+from support.strategies.plans import Json
+from support.strategies.tripping_orders import TRIPS
 
 CONTEXTS: Final = {name: context_of(workshop, TODAY) for name, workshop in WORKSHOPS.items()}
 STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "young-concrete")})

@@ -29,17 +29,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from laws.schedule_verifier import faults
-from laws.strategies import thorough, usual
-from laws.time_strategies import (
+from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
+from ledgerstone.work import Operation
+from ledgerstone.workshop import Workshop
+from support.strategies.orders import thorough, usual
+from support.strategies.times import (
     WORK_STAGES,
     bookings,
     calendars_of,
     days_of_two_years,
     operation_lists,
 )
-from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
-from ledgerstone.work import Operation
-from ledgerstone.workshop import Workshop
 
 NAMES = dict(zip(WORK_STAGES, ("Making the mould", "Casting", "Turning and finishing", "Sealing",
                                "Packing"), strict=True))  # fmt: skip

@@ -6,8 +6,8 @@ from typing import Any
 import pytest
 
 from laws.reducing import reduced
-from oracles.patched_orders import kept_things, liberties, parts_of
-from oracles.said_changes import unsaid
+from support.oracles.patched_orders import kept_things, liberties, parts_of
+from support.oracles.said_changes import unsaid
 
 Json = dict[str, Any]
 

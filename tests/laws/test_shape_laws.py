@@ -17,8 +17,6 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from shapely import affinity
 
-from laws.plan_strategies import cutouts, points_of, rings
-from laws.strategies import orders, slabs, thorough, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Slab
 from ledgerstone.outline import rounded
@@ -26,6 +24,8 @@ from ledgerstone.price import price
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
+from support.strategies.orders import orders, slabs, thorough, usual
+from support.strategies.plans import cutouts, points_of, rings
 
 Json = dict[str, Any]
 XY = tuple[float, float]

@@ -8,14 +8,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laws.awkward_orders import AWKWARD
-from laws.strategies import TODAY, brief, modest_orders, orders, usual
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageCache
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, facts_of, slab_json
+from support.slabs import box, facts_of, slab_json
+from support.strategies.awkward_orders import AWKWARD
+from support.strategies.orders import TODAY, brief, modest_orders, orders, usual
 
 Json = dict[str, Any]
 

@@ -6,15 +6,15 @@ from typing import Any
 import pytest
 from hypothesis import given
 
-from laws.strategies import TODAY, brief
-from laws.wrong_measures import WAYS
-from laws.wrong_orders import wrong_order, wrong_orders
 from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
-from oracles.placement import no_room, room
-from unit.contexts import context_of
+from support.contexts import context_of
+from support.oracles.placement import no_room, room
+from support.strategies.orders import TODAY, brief
+from support.strategies.wrong_measures import WAYS
+from support.strategies.wrong_orders import wrong_order, wrong_orders
 
 Json = dict[str, Any]
 

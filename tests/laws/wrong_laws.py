@@ -3,15 +3,15 @@
 from collections.abc import Iterator
 
 from laws.every_call import Service, faults_of
-from laws.plan_strategies import Json
-from laws.remedy_laws import hold_the_laws, patched, stops
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.quote import Quote, SentBack
-from oracles.patched_orders import liberties
-from oracles.said_changes import unsaid
-from unit.written import write_fixes, write_remedies
+from support.oracles.patched_orders import liberties
+from support.oracles.remedy_laws import hold_the_laws, patched, stops
+from support.oracles.said_changes import unsaid
+from support.strategies.plans import Json
+from support.written import write_fixes, write_remedies
 
 
 def broken(order: Json, context: QuoteContext, service: Service | None = None) -> list[str]:

@@ -29,7 +29,7 @@ from ledgerstone.drawing import WIDEST_PX, rasterise
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from load.hardest import Json, beginnings, climb
+from support.hardest import Json, beginnings, climb
 
 WORKSHOP = load_profile(DEMONSTRATION)
 TODAY = date(2026, 11, 25)

@@ -11,7 +11,7 @@ from functools import partial
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from faults.serving import Answer, Callers, Served, ask, served, told
+from support.serving import Answer, Callers, Served, ask, served, told
 
 MOST_WAITING = 8
 WORKERS = 2

@@ -6,10 +6,10 @@ from typing import Any, Final
 from hypothesis import HealthCheck, Phase, given, seed, settings
 from hypothesis import strategies as st
 
-from api.bad_input_table import ROWS
-from laws.awkward_orders import AWKWARD
-from laws.strategies import aimed_orders, modest_orders, orders
-from laws.tripping_orders import TRIPS
+from support.bad_input_table import ROWS
+from support.strategies.awkward_orders import AWKWARD
+from support.strategies.orders import aimed_orders, modest_orders, orders
+from support.strategies.tripping_orders import TRIPS
 
 Json = dict[str, Any]
 Case = dict[str, Any]

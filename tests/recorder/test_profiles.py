@@ -4,9 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from laws.other_workshops import OTHERS
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from recorder.profiles import WORKSHOPS, profile
+from support.strategies.other_workshops import OTHERS
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 

@@ -12,7 +12,7 @@ from ledgerstone.checks import (
     Finding,
 )
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, facts_of, order_of, slab_json
+from support.slabs import Json, box, facts_of, order_of, slab_json
 
 TODAY: Final = date(2026, 11, 25)
 FITTED: Final[Json] = {"kind": "fitted", "postcode": "HR9 7XX"}

@@ -7,8 +7,8 @@ from ledgerstone.drawing import TitleBlock, draw_plan
 from ledgerstone.order import Slab
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawing_reader import read
-from unit.drawn_slabs import TITLE, Drawn
+from support.drawing_reader import read
+from support.drawn_slabs import TITLE, Drawn
 
 
 def plan_of(drawn: Drawn | Slab, workshop: Workshop, title: TitleBlock = TITLE) -> ET.Element:

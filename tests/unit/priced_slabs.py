@@ -7,7 +7,7 @@ from typing import Any
 
 from ledgerstone.price import Price, costs
 from ledgerstone.workshop import Workshop
-from unit.slabs import (
+from support.slabs import (
     Json,
     box,
     order_of,

@@ -16,7 +16,7 @@ from ledgerstone.api.lane import LIGHT_UNITS, AtWork, Lane, Pace
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.worker import TimedSocket
 from ledgerstone.errors import CallerGone, LaneTaken
-from load.hardest import crowded
+from support.hardest import crowded
 
 ELSEWHERE = {"REMOTE_ADDR": "203.0.113.7"}  # RFC 5737: an address of no one's
 HEAVY = crowded(1, 20, "units", 20)

@@ -12,8 +12,8 @@ from ledgerstone.cli.past_jobs import run
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import Workshop
-from unit.contexts import context_of
-from unit.slabs import box, slab_json
+from support.contexts import context_of
+from support.slabs import box, slab_json
 
 ORDER = {"slabs": [slab_json(box(1000, 500), rests={"kind": "full"}, shade={"name": "chalk"})]}
 

@@ -13,9 +13,9 @@ from ledgerstone.remedies import find
 from ledgerstone.remedies.budget import MOST_UNITS, Budget, budget_for
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.workshop import Workshop
-from load.hardest import crowded
-from unit.slabs import Json, box, hole, slab_json
-from validation.test_calibration import JOBS
+from support.calibration import JOBS
+from support.hardest import crowded
+from support.slabs import Json, box, hole, slab_json
 
 
 def _order(workshop: Workshop, *slabs: Json) -> Order:

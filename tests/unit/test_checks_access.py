@@ -6,8 +6,8 @@ from typing import Any
 import pytest
 
 from ledgerstone.workshop import Workshop
+from support.slabs import Json
 from unit.checked import FITTED, PALLET, found, levels, plain
-from unit.slabs import Json
 
 LIFT: Json = {"width": 1100, "depth": 1400, "height": 2200, "door": 800, "rated_kg": 630}
 

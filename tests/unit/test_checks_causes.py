@@ -9,7 +9,7 @@ import pytest
 from ledgerstone.checks import STAGE_OF, Facts, Finding, check_order
 from ledgerstone.checks.causes import CAUSES, with_causes
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, order_of, slab_json
+from support.slabs import Json, box, cut, hole, order_of, slab_json
 
 TODAY: Final = date(2026, 11, 25)
 

@@ -3,8 +3,8 @@
 import pytest
 
 from ledgerstone.workshop import Workshop
+from support.slabs import Json, box, cut, hole, slab_json
 from unit.checked import found, levels, plain
-from unit.slabs import Json, box, cut, hole, slab_json
 
 
 def join(one: tuple[int, str], other: tuple[int, str]) -> list[Json]:

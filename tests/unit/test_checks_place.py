@@ -8,8 +8,8 @@ import pytest
 from ledgerstone.checks.place import air_percent, exposure_of
 from ledgerstone.order import Place, Use
 from ledgerstone.workshop import Recipe, Workshop
+from support.slabs import Json, box, cut, hole, slab_json, slab_of
 from unit.checked import found, levels, plain
-from unit.slabs import Json, box, cut, hole, slab_json, slab_of
 
 
 def with_recipe(workshop: Workshop, **more: Any) -> Workshop:

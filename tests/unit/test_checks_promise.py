@@ -9,7 +9,7 @@ import pytest
 from ledgerstone.checks import Facts, Finding, promise
 from ledgerstone.wording import day_text
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, facts_of, order_of, slab_json
+from support.slabs import Json, box, facts_of, order_of, slab_json
 
 TODAY = date(2026, 11, 25)
 

@@ -12,8 +12,8 @@ from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.workshop import Dose, Workshop
-from unit.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
-from unit.written import write_shade
+from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
+from support.written import write_shade
 
 NAMES = {"shade-not-matched", "shade-out-of-reach", "dose-over-limit"}
 

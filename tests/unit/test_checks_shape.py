@@ -8,7 +8,7 @@ from ledgerstone.checks import Finding, shape
 from ledgerstone.checks.shape import strip_rule
 from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, order_of, plan_of, polygon, slab_json
+from support.slabs import Json, box, cut, hole, order_of, plan_of, polygon, slab_json
 
 Check = Callable[[Planned], Iterable[Finding]]
 

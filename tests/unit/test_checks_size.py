@@ -7,7 +7,7 @@ import pytest
 from ledgerstone.checks import Finding, size
 from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, order_of, plan_of, polygon, slab_json
+from support.slabs import Json, box, order_of, plan_of, polygon, slab_json
 
 Check = Callable[[Planned], Iterable[Finding]]
 

@@ -11,8 +11,8 @@ from ledgerstone.checks import STAGE_OF, Finding, check_order
 from ledgerstone.checks.where import spot_words
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
-from validation.test_calibration import BREAKERS, JOBS, in_a_cold_shed
+from support.calibration import BREAKERS, JOBS, in_a_cold_shed
+from support.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
 
 Json = dict[str, Any]
 JARGON = re.compile(

@@ -7,8 +7,8 @@ from typing import Any
 import pytest
 
 from ledgerstone.workshop import Workshop
+from support.slabs import Json, box, polygon, slab_json
 from unit.checked import found, levels, plain
-from unit.slabs import Json, box, polygon, slab_json
 
 
 def relief(kind: str, depth: object, size: tuple[int, int], at: tuple[int, int]) -> Json:

@@ -5,8 +5,8 @@ import email.policy
 import json
 from pathlib import Path
 
-from unit.test_cli_orders import ran
-from unit.test_enquiry_mail import mailed
+from support.commands import ran
+from support.mails import mailed
 
 TOP = (
     "Could you price a worktop for our utility room, 1.83 m by 620 mm? One round basin, cut-out 380"

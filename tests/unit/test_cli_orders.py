@@ -2,37 +2,23 @@
 
 import email
 import email.policy
-import io
 import json
 import subprocess
 import sys
 from collections.abc import Callable
-from datetime import date
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from api.offered import MAKER, service
-from api.test_calendar_file import FORTNIGHT
 from conftest import EXAMPLE_ORDER
-from ledgerstone.cli.orders import run
 from ledgerstone.codec.tokens import Tokens
-from unit.test_schedule_ical import calendar
+from support.calendars import FORTNIGHT, calendar
+from support.commands import DAY, KEY, KEYS, ran
+from support.offered import MAKER, service
 
-DAY = date(2026, 11, 25)
-KEY = "a signing key for the command alone"
-KEYS = {"LEDGERSTONE_SIGNING_KEYS": KEY}
-Ran = tuple[int, str, str]
 Order = Callable[..., Path]
-
-
-def ran(*arguments: object, keys: dict[str, str] = KEYS) -> Ran:
-    """Exit status, output and errors of one command line."""
-    out, err = io.StringIO(), io.StringIO()
-    status = run([str(argument) for argument in arguments], out, err, keys, DAY)
-    return status, out.getvalue(), err.getvalue()
 
 
 @pytest.fixture

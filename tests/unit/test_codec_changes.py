@@ -5,13 +5,13 @@ from typing import Any
 
 import pytest
 
-from api.asking import changed, without
 from conftest import EXAMPLE_ORDER
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.links import next_letter
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.workshop import Workshop
+from support.asking import changed, without
 
 NAME = "“Seed-tray bench”"
 L_SHAPE = {"kind": "l-shape", "length": "1450 mm", "width": "560 mm",

@@ -9,7 +9,7 @@ from ledgerstone.codec.order_in import escape, read_order
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.order import Cutout, Delivery, Order, Rectangle
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, polygon, slab_json
+from support.slabs import Json, box, cut, hole, polygon, slab_json
 
 
 def faults(workshop: Workshop, document: object) -> dict[str, str]:

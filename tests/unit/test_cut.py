@@ -6,7 +6,7 @@ import pytest
 from shapely.geometry import Point, box
 
 from ledgerstone.strength import LineSupport, Load, OwnWeight, PatchLoad, Plate, Pressure
-from unit.one_piece import less
+from support.one_piece import less
 
 L, B, H, WEIGHT = 2000.0, 600.0, 40.0, 25e-6
 ENDS = [LineSupport([(x, 0), (x, B)], holds_down=True) for x in (0.0, L)]

@@ -13,8 +13,8 @@ from ledgerstone.drawing.joining import Assembly, assemble
 from ledgerstone.order import CORNERS, Corner, Edge, Join, JoinEnd, LShape, Notch, Rectangle, Slab
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawing_reader import SVG, area_of, read, texts
-from unit.drawn_slabs import L, disc, made
+from support.drawing_reader import SVG, area_of, read, texts
+from support.drawn_slabs import L, disc, made
 
 
 def run(length: float, width: float = 600, label: str = "") -> Slab:

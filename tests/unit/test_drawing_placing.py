@@ -11,7 +11,7 @@ from ledgerstone.drawing.placing import Box, Places
 from ledgerstone.order import Relief, Round
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop.records import Workshop
-from unit.drawn_slabs import TITLE, L, at, made
+from support.drawn_slabs import TITLE, L, at, made
 
 SHEET = Box(0.0, 0.0, 800.0, 600.0)
 PEAK_BYTES = 8_000_000  # a plan's elements and its label grid; the fonts are loaded before

@@ -14,9 +14,9 @@ from ledgerstone.drawing.lettering import ACCENT, text_width
 from ledgerstone.order import Cutout, Rectangle, Rests, Unit
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawing_reader import SVG, area_of, texts
+from support.drawing_reader import SVG, area_of, texts
+from support.drawn_slabs import GALLERY, Drawn, L, bench, disc, elbow, made
 from unit.drawn_plans import parts, plan_of
-from unit.drawn_slabs import GALLERY, Drawn, L, bench, disc, elbow, made
 
 WITHIN_MM = 0.1
 

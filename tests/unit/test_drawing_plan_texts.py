@@ -10,10 +10,10 @@ from ledgerstone.order import Edge, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
+from support.drawing_reader import SVG, read, texts
+from support.drawn_slabs import GALLERY, TITLE, Drawn, bench, disc
 from unit.contrast import contrast
-from unit.drawing_reader import SVG, read, texts
 from unit.drawn_plans import plan_of
-from unit.drawn_slabs import GALLERY, TITLE, Drawn, bench, disc
 
 HOSTILE = "</text><script>alert(1)</script>\"'&<b>\u202eknis\u202c\x00\x08" + "W" * 90
 

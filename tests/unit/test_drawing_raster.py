@@ -22,7 +22,7 @@ from ledgerstone.drawing.raster import FONT_FOLDER, MOST_PIXELS, painted_width_p
 from ledgerstone.order import Rectangle
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import GALLERY, TITLE, L, bench, disc, made
+from support.drawn_slabs import GALLERY, TITLE, L, bench, disc, made
 
 PLAIN = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 100">{}</svg>'
 

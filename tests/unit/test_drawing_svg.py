@@ -12,7 +12,7 @@ from ledgerstone.drawing.lettering import fitted, lettered, text_width, wrapped
 from ledgerstone.drawing.placing import Box, Places, rings, spread
 from ledgerstone.drawing.svg import clean, document, element, number, path_of, render
 from ledgerstone.outline import circle, rounded
-from unit.drawing_reader import read, rings_of
+from support.drawing_reader import read, rings_of
 
 ANY_TEXT = st.text(st.characters(), max_size=120)
 

@@ -14,7 +14,7 @@ from ledgerstone.drawing.true_size import CHECK
 from ledgerstone.order import CORNERS, Cutout, Polygon, Rectangle, Slab
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import GALLERY, L, at, bench, disc, elbow, made, oblong
+from support.drawn_slabs import GALLERY, L, at, bench, disc, elbow, made, oblong
 
 PT_PER_MM = 72 / 25.4
 PX_PER_MM = 10

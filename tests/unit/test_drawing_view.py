@@ -20,9 +20,9 @@ from ledgerstone.drawing.tint import hex_of, rgb_of
 from ledgerstone.order import CORNERS, Corner, Edge, Rectangle, Slab
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
+from support.drawing_reader import SVG, read, rings_of, texts
+from support.drawn_slabs import GALLERY, L, bench, disc, elbow, made
 from unit.contrast import contrast
-from unit.drawing_reader import SVG, read, rings_of, texts
-from unit.drawn_slabs import GALLERY, L, bench, disc, elbow, made
 
 WITHIN_MM = 0.1
 GREY = "#5b5d5a"

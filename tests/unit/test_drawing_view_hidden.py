@@ -15,7 +15,7 @@ from ledgerstone.outline import side_names
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.workshop import Workshop
-from unit.drawn_slabs import (
+from support.drawn_slabs import (
     disc,
     elbow,
     made,

@@ -1,7 +1,6 @@
 """A message as it arrives: decoded, its HTML as text, what is no message, and hostile bytes."""
 
 import time
-from email.message import EmailMessage
 
 import pytest
 
@@ -9,19 +8,7 @@ from ledgerstone.enquiry import read_enquiry
 from ledgerstone.enquiry.html_text import text_of_html
 from ledgerstone.enquiry.mail import read_mail
 from ledgerstone.workshop import Workshop
-
-ASKS = "Could I have a price for a shelf, 900 x 220 x 40 mm, charcoal? Thanks, Gemma"
-
-
-def mailed(text: str = ASKS, **headers: str) -> EmailMessage:
-    """A message of a customer's."""
-    mail = EmailMessage()
-    mail["From"] = headers.get("sender", "Gemma Ridley <gemma@example.com>")
-    mail["Subject"] = headers.get("subject", "shelves")
-    mail["Date"] = "Wed, 02 Dec 2026 13:37:00 +0000"
-    mail["Message-ID"] = "<1@example.com>"
-    mail.set_content(text)
-    return mail
+from support.mails import ASKS, mailed
 
 
 @pytest.mark.parametrize("charset", ["utf-8", "iso-8859-1", "windows-1252"])

@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
-from laws.enquiry_families import dimensions
 from ledgerstone.enquiry import read_enquiry
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.strategies.enquiry_families import dimensions
 
 WORKSHOP = load_profile(DEMONSTRATION)
 ASKS = "Could I have a price for a shelf, 900 x 220 x 40 mm, charcoal?"

@@ -7,13 +7,13 @@ from typing import Any, Final
 
 import pytest
 
-from laws.other_workshops import WORKSHOPS
-from laws.tripping_orders import PALLET, TRIPS, of, plain, units
 from ledgerstone.checks import STAGE_OF, Facts, Finding, check_order
 from ledgerstone.codec.order_in import read_order
-from unit.slabs import Json, hole
-from unit.test_sentences import read_aloud
-from unit.written import write_finding
+from support.reading import read_aloud
+from support.slabs import Json, hole
+from support.strategies.other_workshops import WORKSHOPS
+from support.strategies.tripping_orders import PALLET, TRIPS, of, plain, units
+from support.written import write_finding
 
 TODAY: Final = date(2026, 11, 25)
 NAMES: Final = list(STAGE_OF)

@@ -16,7 +16,7 @@ from ledgerstone.strength.weight import weight_of
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Way
-from unit.slabs import box, cut, polygon, slab_of
+from support.slabs import box, cut, polygon, slab_of
 
 Json = dict[str, Any]
 HEAVY_C = 15.0

@@ -17,7 +17,7 @@ from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, cut, hole, polygon, slab_of
+from support.slabs import box, cut, hole, polygon, slab_of
 
 Json = dict[str, Any]
 ENDS = {"kind": "ends", "depth": 20}

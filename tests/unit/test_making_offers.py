@@ -10,9 +10,9 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.patch import write_patch
 from ledgerstone.quote import SentBack
 from ledgerstone.workshop import Workshop
+from support.contexts import context_of
+from support.slabs import Json, box, cut, slab_json
 from unit.checked import FITTED, plain
-from unit.contexts import context_of
-from unit.slabs import Json, box, cut, slab_json
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"rests": {"kind": "full"}}

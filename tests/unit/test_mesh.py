@@ -12,7 +12,7 @@ from shapely.geometry import LineString, Point, Polygon, box
 
 from ledgerstone.strength import OutlineUnusableError
 from ledgerstone.strength.mesh import MOST_NODES, mesh_of
-from unit.one_piece import less, one_piece
+from support.one_piece import less, one_piece
 
 SMALLEST_ANGLE = 16.0  # degrees, stated; an outline that turns sharper itself is named below
 SHARP = {"jag200": 10.0}  # two hundred spikes of twelve degrees

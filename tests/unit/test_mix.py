@@ -25,8 +25,8 @@ from ledgerstone.mix.batches import as_they_lie
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose, FaceCoat, Mixer
-from unit.recipes import bag_of, constituent, mixing, part, recipe_of
-from unit.slabs import Json, box, order_of, slab_json
+from support.mix_recipes import bag_of, constituent, mixing, part, recipe_of
+from support.slabs import Json, box, order_of, slab_json
 
 GREY = Tint("grey")
 BLACK = Tint("grey", (Dose(pigment="black iron oxide", percent=4),))

@@ -9,7 +9,7 @@ from ledgerstone.mould import Cut, Mould, Piece, cut_lengths, mould_of, mould_pl
 from ledgerstone.mould.forms import screws_for
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, order_of, shape_from, slab_json
+from support.slabs import Json, box, cut, hole, order_of, shape_from, slab_json
 
 BOARD_MM = 18
 BASIN = hole(360, 980, 270, label="basin", rim="shown")

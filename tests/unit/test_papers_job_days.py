@@ -12,8 +12,8 @@ from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import COLUMNS, day_plan
 from ledgerstone.papers.job_sheet import job_pages
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, shape_from, slab_json
-from unit.test_papers_job_sheet import job_of
+from support.jobs import job_of
+from support.slabs import Json, box, cut, hole, shape_from, slab_json
 
 RAILED = slab_json(
     box(2400, 600),

@@ -14,11 +14,11 @@ from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
 from ledgerstone.papers.job_sheet import job_pages, job_paper
-from ledgerstone.quote import Quote, quote
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, hole, polygon, slab_json
+from support.jobs import job_of
+from support.slabs import Json, box, hole, polygon, slab_json
 
 FEPA = {24, 30, 36, 40, 50, 60, 80, 100, 120, 150, 180, 220, 240, 280, 320, 360, 400, 500, 600,
         800, 1000, 1200, 1500, 2000, 2500, 3000}  # ISO 6344, from memory  # fmt: skip
@@ -52,14 +52,6 @@ SLABS: dict[str, Json] = {
 def job(workshop: Workshop, today: date, example_order: dict[str, Any]) -> Job:
     """The example order, quoted and worked out."""
     return job_of(example_order, workshop, today)
-
-
-def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
-    """Quote an order and work its job out."""
-    order = read_order(document, workshop)
-    answer = quote(order, workshop=workshop, bookings=None, today=today)
-    assert isinstance(answer, Quote)
-    return Job("ABCD-EFGH", answer, workshop)
 
 
 def texts(job: Job) -> str:

@@ -21,7 +21,7 @@ from ledgerstone.strength import (
     SlabTipsError,
     Support,
 )
-from unit.one_piece import less
+from support.one_piece import less
 
 G = OwnWeight(25e-6)
 ENDS = [LineSupport([(0, 0), (0, 500)]), LineSupport([(1200, 0), (1200, 500)])]

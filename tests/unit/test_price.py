@@ -13,8 +13,7 @@ from ledgerstone.price import price as price_from
 from ledgerstone.price.costing import recast_percent
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
-from unit.priced_slabs import GRAPHITE, NEAR, amounts, costed, plain, priced, with_offer
-from unit.slabs import (
+from support.slabs import (
     Json,
     box,
     facts_of,
@@ -23,6 +22,7 @@ from unit.slabs import (
     shapes_of,
     slab_json,
 )
+from unit.priced_slabs import GRAPHITE, NEAR, amounts, costed, plain, priced, with_offer
 
 materials_module = importlib.import_module("ledgerstone.price.materials")
 

@@ -8,11 +8,11 @@ import pytest
 
 from ledgerstone.price import Line, pennies, rounded_total, tax_in, tax_on
 from ledgerstone.workshop import Workshop
-from unit.priced_slabs import NEAR, amounts, costed, plain, priced, with_offer
-from unit.slabs import (
+from support.slabs import (
     order_of,
     shapes_of,
 )
+from unit.priced_slabs import NEAR, amounts, costed, plain, priced, with_offer
 
 materials_module = importlib.import_module("ledgerstone.price.materials")
 

@@ -11,10 +11,10 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.workshop import Workshop
+from support.contexts import context_of
+from support.slabs import Json
+from support.written import write_remedies
 from unit.checked import plain
-from unit.contexts import context_of
-from unit.slabs import Json
-from unit.written import write_remedies
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"rests": {"kind": "full"}}

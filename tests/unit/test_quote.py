@@ -13,7 +13,7 @@ from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, order_of, slab_json
+from support.slabs import Json, box, order_of, slab_json
 
 TODAY = date(2026, 11, 25)
 SMALL = slab_json(box(600, 400), rests={"kind": "full"})

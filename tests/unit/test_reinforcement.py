@@ -13,8 +13,8 @@ from ledgerstone.shape import shape_of
 from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
 from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
-from validation.test_calibration import JOBS
+from support.calibration import JOBS
+from support.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
 
 Json = dict[str, Any]
 UNITS = {"kind": "units", "units": [{"width": 600}] * 4}

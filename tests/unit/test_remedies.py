@@ -14,9 +14,9 @@ from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
-from unit.contexts import context_of
-from unit.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
-from unit.written import write_fixes, write_remedies
+from support.contexts import context_of
+from support.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
+from support.written import write_fixes, write_remedies
 
 
 @pytest.fixture(scope="module")

@@ -12,8 +12,8 @@ from ledgerstone.codec.patch import apply, write_patch
 from ledgerstone.remedies import Change, start
 from ledgerstone.remedies.words import say
 from ledgerstone.workshop import Workshop
-from unit.contexts import context_of
-from unit.remedied import FULL, TODAY, fixed, hole, rectangle
+from support.contexts import context_of
+from support.remedied import FULL, TODAY, fixed, hole, rectangle
 
 _ACROSS = ("200 mm", "400 mm", "600 mm")
 

@@ -12,7 +12,7 @@ from ledgerstone.strength.plate import LineSupport
 from ledgerstone.strength.rests import Bearing, bearings, on_rails
 from ledgerstone.strength.tipping import equilibrium_of, tipping_places, weight_at
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, hole, polygon, slab_of
+from support.slabs import box, hole, polygon, slab_of
 
 Json = dict[str, Any]
 

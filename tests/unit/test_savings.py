@@ -7,9 +7,9 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
-from unit.contexts import context_of
-from unit.remedied import FULL, TODAY, Json, rectangle
-from unit.written import write_ways
+from support.contexts import context_of
+from support.remedied import FULL, TODAY, Json, rectangle
+from support.written import write_ways
 
 
 @pytest.fixture(scope="module")

@@ -7,46 +7,17 @@ from typing import Any
 import pytest
 
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.schedule import LeadTime, WorkingCalendar, lead_time
-from ledgerstone.work import Operation, Stage
+from ledgerstone.schedule import WorkingCalendar, lead_time
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Closure
-from unit.slabs import facts_of
-
-MONDAY = date(2026, 11, 2)  # no public holiday and no closure within six weeks
-
-
-def day(n: int) -> date:
-    """Count days from that Monday, which is day 0."""
-    return MONDAY + timedelta(days=n)
-
-
-def step(stage: Stage, hours: float, **more: Any) -> Operation:
-    """Write one operation; a finish frees the table."""
-    return Operation(stage, stage, 0, hours, **{"frees": stage == "finish", **more})
-
-
-def on_an_empty_bench(workshop: Workshop) -> Workshop:
-    """Two pairs of hands, 8 to 15; nothing taken on, no day in hand, no closure, no damp cover."""
-    calendar = replace(workshop.calendar, orders_ahead_days=0, closures=())
-    days, bench = replace(workshop.days, buffer=0), replace(workshop.bench, damp_days=0.0)
-    return replace(workshop, calendar=calendar, days=days, bench=bench)
+from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
+from support.slabs import facts_of
 
 
 @pytest.fixture
 def shop(workshop: Workshop) -> Workshop:
     """A bench with nothing on it."""
     return on_an_empty_bench(workshop)
-
-
-def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0) -> LeadTime:
-    """Lay steps into the calendar of a shop without bookings."""
-    return lead_time(steps, shop, None, today, road)
-
-
-def days_of(lead: LeadTime) -> list[tuple[str, int, int]]:
-    """Write stages by name and by days from that Monday."""
-    return [(s.name, (s.starts - MONDAY).days, (s.ends - MONDAY).days) for s in lead.stages]
 
 
 # --- the calendar ---------------------------------------------------------------------------

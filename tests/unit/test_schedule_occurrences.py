@@ -7,8 +7,8 @@ import pytest
 from dateutil.rrule import rrulestr
 
 from ledgerstone.schedule.occurrences import most_occurrences
-from unit.test_schedule_ical import calendar, read
-from validation.test_recurring import EXAMPLES
+from support.calendars import calendar, read
+from support.recurring_examples import EXAMPLES
 
 FIRST, LAST = date(1997, 1, 1), date(2001, 1, 1)
 

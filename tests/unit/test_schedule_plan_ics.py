@@ -10,7 +10,7 @@ from ledgerstone.schedule.ical import read_bookings
 from ledgerstone.schedule.plan_ics import plan_ics
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import BookingRules
-from unit.slabs import facts_of
+from support.slabs import facts_of
 
 
 def test_what_is_written_is_read_as_booked(

@@ -12,7 +12,7 @@ from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.booking import minute_at
 from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, facts_of, order_of, slab_json
+from support.slabs import box, facts_of, order_of, slab_json
 
 TODAY = date(2027, 1, 11)  # the shed is at 8 °C
 POURED = minute_at(TODAY)

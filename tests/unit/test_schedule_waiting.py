@@ -6,7 +6,7 @@ import pytest
 
 from ledgerstone.schedule import Booking, lead_time
 from ledgerstone.workshop import Workshop
-from unit.test_schedule import MONDAY, day, days_of, laid, on_an_empty_bench, step
+from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
 
 
 @pytest.fixture

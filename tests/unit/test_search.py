@@ -17,9 +17,9 @@ from ledgerstone.remedies.cheapest import Tried
 from ledgerstone.remedies.offers import options
 from ledgerstone.strength.slabs import Plates, slab_strength
 from ledgerstone.workshop import Workshop
-from unit.contexts import context_of
-from unit.slabs import Json, box, hole, polygon, slab_json
-from validation.test_calibration import BREAKERS, JOBS
+from support.calibration import BREAKERS, JOBS
+from support.contexts import context_of
+from support.slabs import Json, box, hole, polygon, slab_json
 
 TODAY: Final = date(2026, 11, 25)
 CRACKING: Final = [name for name, (_, checks) in BREAKERS.items() if checks == ("cracks-in-place",)]

@@ -8,7 +8,7 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, cut, hole, polygon, shape_from, slab_of
+from support.slabs import Json, box, cut, hole, polygon, shape_from, slab_of
 
 BITE = 1 - math.pi / 4  # a corner of radius 1 less its arc
 

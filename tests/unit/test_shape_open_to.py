@@ -7,7 +7,7 @@ from shapely.geometry import Polygon
 
 from ledgerstone.shape import Shape
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, cut, hole, polygon, shape_from
+from support.slabs import box, cut, hole, polygon, shape_from
 
 BITE = 1 - math.pi / 4  # a corner of radius 1 less its arc
 

@@ -13,8 +13,8 @@ from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, facts_of, hole, slab_json
-from validation.test_calibration import JOBS, TODAY
+from support.calibration import JOBS, TODAY
+from support.slabs import box, facts_of, hole, slab_json
 
 Json = dict[str, Any]
 NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on legs")

@@ -20,7 +20,7 @@ from ledgerstone.transport import (
     tidy_postcode,
 )
 from ledgerstone.workshop import Area, Workshop
-from unit.slabs import Json, box, cut, order_of, shapes_of, slab_json, slab_of
+from support.slabs import Json, box, cut, order_of, shapes_of, slab_json, slab_of
 
 
 def served_by(workshop: Workshop, *patterns: str) -> Workshop:

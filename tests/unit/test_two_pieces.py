@@ -8,8 +8,8 @@ import pytest
 from ledgerstone.application.answering import read_sent_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.workshop import Workshop
-from unit.contexts import context_of
-from unit.remedied import FULL, TODAY, fixed, rectangle, sent_back
+from support.contexts import context_of
+from support.remedied import FULL, TODAY, fixed, rectangle, sent_back
 
 
 @pytest.fixture(scope="module")

@@ -12,7 +12,7 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json, box, facts_of, hole, order_of, slab_json, steps_of
+from support.slabs import Json, box, facts_of, hole, order_of, slab_json, steps_of
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:

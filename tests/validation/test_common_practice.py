@@ -10,8 +10,8 @@ import pytest
 from ledgerstone.mix import Tint, batches, mixes_of, slurry_of
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
-from unit.recipes import bag_of, mixing, recipe_of
-from unit.slabs import box, facts_of, order_of, shape_from, slab_json
+from support.mix_recipes import bag_of, mixing, recipe_of
+from support.slabs import box, facts_of, order_of, shape_from, slab_json
 
 DOSE = 3.0
 BLACK = Tint("grey", (Dose(pigment="black iron oxide", percent=DOSE),))

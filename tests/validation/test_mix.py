@@ -20,7 +20,7 @@ from ledgerstone.workshop.proportions import (
     volume_m3,
 )
 from ledgerstone.workshop.records import Dose
-from unit.recipes import constituent, mix_b, mixing, part, pigmented, recipe_of
+from support.mix_recipes import constituent, mix_b, mixing, part, pigmented, recipe_of
 
 KG_PER_M3_OF_LB_PER_YD3 = 0.45359237 / 0.764554857984  # exact pound; 0.9144³ m³
 KG_PER_M3_OF_LB_PER_FT3 = 27 * KG_PER_M3_OF_LB_PER_YD3

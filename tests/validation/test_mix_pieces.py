@@ -23,8 +23,8 @@ from ledgerstone.workshop.proportions import (
     water_cement_ratio,
 )
 from ledgerstone.workshop.records import Dose
-from unit.recipes import bag_of, mix_b, mixing, part, pigmented, recipe_of
-from unit.slabs import box, order_of, slab_json
+from support.mix_recipes import bag_of, mix_b, mixing, part, pigmented, recipe_of
+from support.slabs import box, order_of, slab_json
 
 LITRES_OF_FT3 = 28.316846592
 

@@ -11,9 +11,9 @@ from shapely.geometry import Point, Polygon, box
 from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, SlabTipsError
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.mesh import mesh_of
-from oracles.morley import MorleyPlate
-from oracles.plane_stress import worst_stress_mpa
-from unit.one_piece import less
+from support.one_piece import less
+from support.oracles.morley import MorleyPlate
+from support.oracles.plane_stress import worst_stress_mpa
 
 H, E, NU, WEIGHT = 40.0, 33_000.0, 0.2, 25e-6
 

@@ -25,7 +25,7 @@ from ledgerstone.strength import (
     PointSupport,
     Pressure,
 )
-from unit.one_piece import less
+from support.one_piece import less
 
 E, H, Q, P = 33_000.0, 40.0, 0.003, 1000.0
 SAG, MOMENT, FREE_EDGE = 0.01, 0.02, 0.025

@@ -10,7 +10,6 @@ from typing import Any, Final
 
 import pytest
 
-from laws.test_seat_laws import lying_of
 from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
@@ -20,8 +19,9 @@ from ledgerstone.strength.plate import PatchLoad
 from ledgerstone.strength.rests import Level
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, cut, facts_of, slab_json
-from validation.test_calibration import on_units
+from support.calibration import on_units
+from support.lying import lying_of
+from support.slabs import box, cut, facts_of, slab_json
 
 Json = dict[str, Any]
 TODAY: Final = date(2026, 11, 25)

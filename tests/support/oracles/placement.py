@@ -22,7 +22,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ledgerstone.workshop import Workshop
-from oracles.plans import (
+from support.oracles.plans import (
     SIDES,
     Box,
     Hole,

@@ -11,7 +11,7 @@ from ledgerstone.order import Slab
 from ledgerstone.price import Price
 from ledgerstone.remedies import Found, Saving
 from ledgerstone.workshop import Workshop
-from unit.slabs import Json
+from support.slabs import Json
 
 _FIX, _REMEDIES, _SHADE = FixSchema(), RemedySchema(many=True), ShadeAnswerSchema()
 

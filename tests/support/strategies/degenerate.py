@@ -10,10 +10,10 @@ from typing import Final
 
 from hypothesis import strategies as st
 
-from laws.degenerate_rings import rings
-from laws.plan_strategies import UNITS, Draw, Json, points_of, sides_of, written
-from laws.strategies import POSTCODES, SEALERS, SHADES, TODAY
 from ledgerstone.quantities import Unit
+from support.strategies.degenerate_rings import rings
+from support.strategies.orders import POSTCODES, SEALERS, SHADES, TODAY
+from support.strategies.plans import UNITS, Draw, Json, points_of, sides_of, written
 
 # Bounds of the contract, of the demonstration workshop and of what can be concrete at all, in mm,
 # each met, missed by a hair and passed by one; then usual ones, and what no bound stops.

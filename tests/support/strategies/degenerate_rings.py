@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from hypothesis import strategies as st
 
-from laws.plan_strategies import Draw
+from support.strategies.plans import Draw
 
 Ring = list[tuple[float, float]]
 

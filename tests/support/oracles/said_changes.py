@@ -12,7 +12,16 @@ from datetime import date
 from typing import Any, Final
 
 from ledgerstone.errors import QuantityError
-from oracles.patched_orders import Json, Kept, Part, kept_things, mm, parts_of, sizes_of, slab_name
+from support.oracles.patched_orders import (
+    Json,
+    Kept,
+    Part,
+    kept_things,
+    mm,
+    parts_of,
+    sizes_of,
+    slab_name,
+)
 
 Move = tuple[str, float, float]
 _NEAR_MM: Final = 1.7  # a sixteenth of an inch

@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from typing import Any
 
-from unit.slabs import box, cut, hole, slab_json
+from support.slabs import box, cut, hole, slab_json
 
 Json = dict[str, Any]
 

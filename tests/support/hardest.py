@@ -16,8 +16,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any, Final
 
-from laws.tripping_orders import TRIPS
 from ledgerstone.contract.example_orders import BENCH
+from support.strategies.tripping_orders import TRIPS
 
 Json = dict[str, Any]
 Cost = Callable[[Json], float | None]

@@ -12,7 +12,9 @@ from typing import Any, Final
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
-from laws.plan_strategies import (
+from ledgerstone.json_types import JSON
+from ledgerstone.quantities import Unit
+from support.strategies.plans import (
     BOX_SIDES,
     UNITS,
     Draw,
@@ -26,9 +28,7 @@ from laws.plan_strategies import (
     sides_of,
     written,
 )
-from laws.tripping_orders import TRIPS
-from ledgerstone.json_types import JSON
-from ledgerstone.quantities import Unit
+from support.strategies.tripping_orders import TRIPS
 
 TODAY: Final = date(2026, 11, 25)
 _METRIC: Final[tuple[Unit | None, ...]] = (None, "mm", "cm", "m")

@@ -2,7 +2,7 @@
 
 from typing import Any, Final
 
-from unit.slabs import box, cut, hole, slab_json
+from support.slabs import box, cut, hole, slab_json
 
 Json = dict[str, Any]
 FITTED: Final = {"kind": "fitted", "postcode": "HR9 7XX"}

@@ -10,8 +10,8 @@ import random
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from api.asking import JSON, body_of, changed, raw, without
 from conftest import EXAMPLE_ORDER
+from support.asking import JSON, body_of, changed, raw, without
 
 SLAB, CUTOUT = "/slabs/0", "/slabs/0/cutouts/0"
 LENGTH = f"{SLAB}/outline/length"

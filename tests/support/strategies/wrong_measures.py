@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import Any, Final
 
-from laws.plan_strategies import written
 from ledgerstone.quantities import Unit
+from support.strategies.plans import written
 
 Json = dict[str, Any]
 Said = str | int | float

@@ -7,14 +7,14 @@ from typing import Any
 
 import jsonpatch
 
-from laws.plan_strategies import Json
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wording import cut_short
-from unit.contexts import context_of
-from unit.test_sentences import faults
-from unit.written import write_fixes, write_remedies
+from support.contexts import context_of
+from support.reading import faults
+from support.strategies.plans import Json
+from support.written import write_fixes, write_remedies
 
 
 def stops(answer: Quote | SentBack) -> set[str]:

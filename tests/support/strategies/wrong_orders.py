@@ -12,14 +12,13 @@ from typing import Any, Final
 
 from hypothesis import strategies as st
 
-from laws.furniture import BOWLS, HOBS, HOLES, POSTS, SINKS, TAP, Item, fitting, unit_widths
-from laws.plan_strategies import BOX_SIDES, sides_of
-from laws.strategies import POSTCODES, SEALERS, SHADES, TODAY
-from laws.wrong_measures import Speaker, Spot, a_speaker, misplace, roughly
+from support.strategies import furniture, wrong_cutouts
+from support.strategies.orders import POSTCODES, SEALERS, SHADES, TODAY
+from support.strategies.plans import BOX_SIDES, sides_of
+from support.strategies.wrong_measures import Speaker, Spot, a_speaker, misplace, roughly
 
 Json = dict[str, Any]
 Size = tuple[float, float]
-LEAST_MM: Final = 5.0  # smaller openings are not understood
 _ROUGH_MM: Final = 40.0
 _CAREFUL: Final = 0.35  # so many measure roughly, and make no other mistake
 _OF_UNITS: Final = ("units", "units", "frame", "ledges", "full", "")
@@ -61,9 +60,9 @@ def order_of(rng: Random) -> Json:
 def _kitchen(rng: Random, say: Speaker) -> Json:
     """A run of 2.75 to 4.3 m with a hob and a sink."""
     size = roughly(rng, rng.uniform(2750, 4300), 0), rng.choice((600, 600, 610, 620, 635, 650))
-    items = [rng.choice(HOBS), rng.choice(SINKS)]
+    items = [rng.choice(furniture.HOBS), rng.choice(furniture.SINKS)]
     rng.shuffle(items)
-    items += rng.sample((*HOLES, *POSTS), rng.choice((0, 0, 0, 1)))
+    items += rng.sample((*furniture.HOLES, *furniture.POSTS), rng.choice((0, 0, 0, 1)))
     rests = rng.choice(("units", "units", "units", "ledges", "full", ""))
     return _slab(rng, say, _box(say, size), size, items, rests)
 
@@ -75,7 +74,11 @@ def _counter(rng: Random, say: Speaker) -> Json:
         rng.choice((300, 350, 400, 450, 500, 560, 600, 600, 620, 650, 700, 900)),
     )
     most = 1 if size[0] < 1200 else 3
-    every = fitting(rng, (*HOBS, *SINKS, *BOWLS, *HOLES, *POSTS), size[1])
+    every = furniture.fitting(
+        rng,
+        (*furniture.HOBS, *furniture.SINKS, *furniture.BOWLS, *furniture.HOLES, *furniture.POSTS),
+        size[1],
+    )
     items = rng.choices(every, k=rng.randint(1, most))
     return _slab(rng, say, _box(say, size), size, items, rng.choice(_OF_UNITS))
 
@@ -83,7 +86,7 @@ def _counter(rng: Random, say: Speaker) -> Json:
 def _vanity(rng: Random, say: Speaker) -> Json:
     """A washstand with one bowl or two."""
     size = roughly(rng, rng.uniform(600, 1600), 0), rng.choice((400, 450, 460, 480, 500, 550))
-    bowl = rng.choice(fitting(rng, BOWLS, size[1]))
+    bowl = rng.choice(furniture.fitting(rng, furniture.BOWLS, size[1]))
     items = [bowl] * (2 if size[0] > 1100 and rng.random() < 0.6 else 1)
     slab = _slab(rng, say, _box(say, size), size, items, rng.choice(("frame", "units", "ends", "")))
     return slab | {"place": "wet-room"} if rng.random() < 0.3 else slab
@@ -100,7 +103,10 @@ def _corner(rng: Random, say: Speaker) -> Json:
         "width": say.say(size[1] - arm),
     }
     outline = _box(say, size) | {"kind": "l-shape", "notch": notch}
-    items = rng.sample(fitting(rng, (*HOBS, *SINKS, *HOLES), arm), rng.choice((1, 1, 2)))
+    items = rng.sample(
+        furniture.fitting(rng, (*furniture.HOBS, *furniture.SINKS, *furniture.HOLES), arm),
+        rng.choice((1, 1, 2)),
+    )
     lies = (0.0, arm) if corner.startswith("back") else (size[1] - arm, size[1])
     return _slab(rng, say, outline, size, items, rng.choice(("full", "frame", "")), lies)
 
@@ -111,7 +117,7 @@ def _table(rng: Random, say: Speaker) -> Json:
     round_one = rng.random() < 0.6
     size = (across, across) if round_one else (across * rng.uniform(1.0, 1.8), across / 1.5)
     outline = {"kind": "round", "diameter": say.say(across)} if round_one else _box(say, size)
-    items = rng.choices((*HOLES, *POSTS), k=rng.choice((0, 1, 1)))
+    items = rng.choices((*furniture.HOLES, *furniture.POSTS), k=rng.choice((0, 1, 1)))
     return _slab(rng, say, outline, size, items, "legs") | {"use": "table"}
 
 
@@ -136,7 +142,7 @@ def _slab(  # noqa: PLR0917  one call from each scene
     say: Speaker,
     outline: Json,
     size: Size,
-    items: list[Item],
+    items: list[furniture.Item],
     rests: str,
     lies: Size | None = None,
 ) -> Json:
@@ -153,8 +159,8 @@ def _slab(  # noqa: PLR0917  one call from each scene
         )
         if not careful:
             misplace(rng, spot, size, last)
-        cutouts.append(_cutout(rng, say, item, spot, sides_of(outline)))
-        cutouts += _taps(rng, say, item, spot)
+        cutouts.append(wrong_cutouts.cutout(rng, say, item, spot, sides_of(outline)))
+        cutouts += wrong_cutouts.taps(rng, say, item, spot)
         last = spot
     if cutouts:
         slab["cutouts"] = cutouts
@@ -164,33 +170,6 @@ def _slab(  # noqa: PLR0917  one call from each scene
         slab["rests"] = RESTS[rests](rng, say, size, sides_of(outline), meant)
     _sized(rng, slab)
     return _dressed(rng, say, slab, size)
-
-
-def _cutout(rng: Random, say: Speaker, item: Item, spot: Spot, sides: list[str]) -> Json:
-    cutout: Json = {"kind": item.kind, "centre": say.place(spot.x, spot.y)}
-    if item.kind == "circle":
-        cutout["diameter"] = say.say(max(spot.length, LEAST_MM))
-    else:
-        cutout["length"], cutout["width"] = (
-            say.say(max(s, LEAST_MM)) for s in (spot.length, spot.width)
-        )
-    if item in POSTS and rng.random() < 0.6:
-        cutout["open_to"] = "back" if "back" in sides else sides[0]
-    if rng.random() < (0.9 if item.rim == "covered" else 0.3):
-        cutout["rim"] = item.rim
-    if item.heat and rng.random() < 0.5:
-        cutout["heat"] = True
-    name = rng.choice(item.names)
-    return cutout | ({"label": name} if name else {})
-
-
-def _taps(rng: Random, say: Speaker, item: Item, spot: Spot) -> list[Json]:
-    """The taps behind a basin, which went wrong with it or were measured from the wall."""
-    if not item.taps or rng.random() < 0.25:
-        return []
-    behind = spot.y + spot.width / 2 + roughly(rng, 60.0, 25.0)
-    place = Spot(roughly(rng, spot.x, 15.0), behind, *TAP.size_mm)
-    return [_cutout(rng, say, TAP, place, [])]
 
 
 def _sized(rng: Random, slab: Json) -> None:
@@ -228,12 +207,12 @@ def _dressed(rng: Random, say: Speaker, slab: Json, size: Size) -> Json:
 
 # --- rests and ways in ----------------------------------------------------------------------
 
-Meant = list[tuple[Item, float]]
+Meant = list[tuple[furniture.Item, float]]
 
 
 def _units(rng: Random, say: Speaker, size: Size, sides: list[str], meant: Meant) -> Json:
     kept = [(item, x) for item, x in meant if item.unit != "base"]
-    told = unit_widths(rng, size[0], kept if rng.random() < 0.7 else [])
+    told = furniture.unit_widths(rng, size[0], kept if rng.random() < 0.7 else [])
     units = [unit | {"width": say.say(unit["width"])} for unit in told]
     rests: Json = {"kind": "units", "units": units}
     if "front" in sides and rng.random() < 0.6:

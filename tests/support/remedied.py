@@ -9,7 +9,7 @@ import jsonpatch
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
-from unit.written import write_fixes
+from support.written import write_fixes
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"kind": "full"}
