@@ -3,23 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from contextlib import nullcontext
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
-from typing import Literal
+from functools import partial
 
-from ledgerstone.checks import Checked, Facts, Finding, Timed, check_order
-from ledgerstone.checks.rails import rail_conditions
+from ledgerstone.checks import (
+    STAGES,
+    Checked,
+    Finding,
+    Stage,
+    Timed,
+    WorkedOut,
+    check_plan,
+    check_promise,
+    check_strength,
+)
+from ledgerstone.checks.causes import with_causes
+from ledgerstone.checks.failed import check_failed
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import (
+    OF_A_SLAB,
     Budget,
     Found,
     Pace,
     Saving,
     Trial,
+    Trials,
     after_plans_alone,
     budget_for,
     find,
@@ -28,15 +41,22 @@ from ledgerstone.remedies import (
 )
 from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
-from ledgerstone.stages import StageCache
+from ledgerstone.stages import (
+    Planned,
+    StageCache,
+    StageContext,
+    Unassessed,
+    assess,
+    judge,
+    plan,
+    price_work,
+    schedule,
+)
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.terms import Standing, depends_on, standing_of, standing_says
 from ledgerstone.transport import lift_words, people_to_lift
-from ledgerstone.wording import day_text
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
-
-Standing = Literal["estimate", "quotation"]
-NOT_LOOKED = "We could not look into our calendar, so the day is a guess that we confirm."
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,132 +144,142 @@ def quote(
         It is more work than one request may be; none of it has been done.
     """
     budget = budget_for(order, pace)
-    facts = Facts(order, workshop, bookings, today, plates, contain=contain)
-    checked = check_order(facts, timed=timed)
-    if checked.stops:
+    context = StageContext(workshop, bookings, today, plates or StageCache())
+    checked = work_out(order, context, timed=timed, contain=contain)
+    if checked.worked_out is None:
         with timed("remedies"):
             left = after_plans_alone(order, pace) if "strength" in checked.not_checked else budget
-            found = _found(facts, checked.findings, trial, left)
-        return SentBack(order, checked.findings, checked.not_checked, _shapes(facts), found)
+            found = _found(checked, context, trial, left, contain)
+        shapes = () if checked.planned is None else checked.planned.shapes
+        return SentBack(order, checked.findings, checked.not_checked, shapes, found)
     with timed("remedies"):
-        ways = _ways(facts, checked.findings, trial, budget)
-    return _quoted(facts, checked, ways, searched=trial is not None)
+        ways = _ways(checked, trial, budget, contain)
+    return _quoted(checked.worked_out, context, checked.findings, ways, searched=trial is not None)
+
+
+def work_out(
+    order: Order,
+    context: StageContext,
+    *,
+    stages: tuple[Stage, ...] = STAGES,
+    timed: Timed = nullcontext,
+    contain: Contain = let_through,
+) -> Checked:
+    """Work an order out, each stage with its checks, until one stops it.
+
+    Where a fault of ours loses a stage, that is what is found.
+    """
+    findings: list[Finding] = []
+    planned = judged = priced = None
+    with timed("shape"), _or_failed("shape", findings, contain):
+        planned = plan(order, context)
+        findings += check_plan(planned, contain)
+    if planned is None or _stopped(findings):
+        return Checked(with_causes(findings), stages[1:], planned)
+    with timed("strength"), _or_failed("strength", findings, contain):
+        assessed = assess(planned, context)
+        if isinstance(assessed, Unassessed):
+            findings += check_strength(assessed, contain)
+        else:
+            scheduled = schedule(assessed, context)
+            judged = judge(assessed, scheduled)
+            findings += check_strength(judged, contain)
+    if judged is None or _stopped(findings) or "promise" not in stages:
+        return Checked(with_causes(findings), stages[2:], planned)
+    with timed("promise"), _or_failed("promise", findings, contain):
+        findings += check_promise(judged.scheduled, contain)
+        priced = None if _stopped(findings) else price_work(judged.scheduled)
+    worked_out = None if priced is None else WorkedOut(planned, judged, priced)
+    return Checked(with_causes(findings), (), planned, worked_out)
+
+
+def _stopped(findings: Sequence[Finding]) -> bool:
+    return any(finding.level == "stops" for finding in findings)
+
+
+@contextmanager
+def _or_failed(stage: Stage, findings: list[Finding], contain: Contain) -> Iterator[None]:
+    """Find that a stage could not be checked where a fault of ours loses it."""
+    done = False
+    with contain("check"):
+        yield
+        done = True
+    if not done:
+        findings.append(check_failed("stops", stage, (stage,)))
 
 
 def _found(
-    facts: Facts, findings: tuple[Finding, ...], trial: Trial | None, budget: Budget
+    checked: Checked,
+    context: StageContext,
+    trial: Trial | None,
+    budget: Budget,
+    contain: Contain,
 ) -> Found | None:
     """Search for remedies where a trial is given; none where a fault of ours lost them."""
-    with facts.contain("remedy"):
-        return None if trial is None else find(facts.order, facts, findings, trial, budget)
+    if trial is None or checked.planned is None:
+        return None
+    alone = partial(work_out, context=context, stages=OF_A_SLAB)
+    with contain("remedy"):
+        trials = Trials(trial, alone)
+        return find(
+            checked.planned, context, checked.findings, trials, budget=budget, contain=contain
+        )
     return None
 
 
 def _ways(
-    facts: Facts, findings: tuple[Finding, ...], trial: Trial | None, budget: Budget
+    checked: Checked, trial: Trial | None, budget: Budget, contain: Contain
 ) -> tuple[Saving, ...]:
     """Search for ways to save, likewise."""
-    with facts.contain("saving"):
-        return () if trial is None else ways_to_save(facts.order, facts, findings, trial, budget)
+    with contain("saving"):
+        return () if trial is None else ways_to_save(checked, trial, budget)
     return ()
 
 
-def _shapes(facts: Facts) -> tuple[Shape, ...]:
-    """Each slab's plan, for what is drawn; none where a fault of ours lost them."""
-    with facts.contain("drawing"):
-        return facts.shapes
-    return ()
-
-
-def _quoted(facts: Facts, checked: Checked, ways: tuple[Saving, ...], *, searched: bool) -> Quote:
+def _quoted(
+    worked_out: WorkedOut,
+    context: StageContext,
+    findings: tuple[Finding, ...],
+    ways: tuple[Saving, ...],
+    *,
+    searched: bool,
+) -> Quote:
     """Put together what is known of an order that nothing stops."""
-    order, workshop, today = facts.order, facts.workshop, facts.today
-    standing, until = _standing(order, workshop), today + timedelta(days=workshop.offer.valid_days)
-    booked, ready = facts.bookings or (), facts.lead_time.ready_on
+    planned, workshop, today = worked_out.planned, context.workshop, context.today
+    order, days, booked = planned.order, worked_out.lead_time, context.bookings or ()
+    standing = standing_of(order, workshop)
+    until = today + timedelta(days=workshop.offer.valid_days)
     return Quote(
         order=order,
         issued=today,
         valid_until=until,
         standing=standing,
-        depends_on=tuple(_depends_on(facts, standing, until)),
-        price=facts.price,
-        lead_time=facts.lead_time,
-        weights=tuple(_weights(order, facts, workshop)),
-        packed_kg=facts.planned.packed_kg,
-        findings=checked.findings,
-        shapes=facts.shapes,
-        strength=facts.strength,
-        area=facts.area,
-        work=facts.scheduled.operations,
-        steel=facts.known.steel,
-        calendar=calendar_fingerprint(workshop, booked, today, ready),
+        depends_on=tuple(depends_on(worked_out, today, standing, until)),
+        price=worked_out.priced.price,
+        lead_time=days,
+        weights=tuple(_weights(planned)),
+        packed_kg=planned.packed_kg,
+        findings=findings,
+        shapes=planned.shapes,
+        strength=worked_out.judged.strength,
+        area=planned.area,
+        work=worked_out.scheduled.operations,
+        steel=worked_out.assessed.steel,
+        calendar=calendar_fingerprint(workshop, booked, today, days.ready_on),
         searched=searched,
         ways=ways,
     )
 
 
-def _weights(order: Order, facts: Facts, workshop: Workshop) -> Iterator[SlabWeight]:
-    for slab, kg in zip(order.slabs, facts.slab_kg, strict=True):
-        people, says = people_to_lift(kg, workshop), lift_words(kg, workshop)
+def _weights(planned: Planned) -> Iterator[SlabWeight]:
+    for slab, kg in zip(planned.order.slabs, planned.slab_kg, strict=True):
+        people, says = people_to_lift(kg, planned.workshop), lift_words(kg, planned.workshop)
         yield SlabWeight(slab.label, kg, people, says)
-
-
-def waits_for_template(order: Order) -> bool:
-    """Say whether a slab or a cut-out is still to be measured, by a template or by us."""
-    return order.templating or any(
-        slab.size_from == "template-to-follow"
-        or any(cutout.size_from == "template-to-follow" for cutout in slab.cutouts)
-        for slab in order.slabs
-    )
-
-
-def _standing(order: Order, workshop: Workshop) -> Standing:
-    return "estimate" if waits_for_template(order) else workshop.offer.standing
 
 
 def with_standing(answer: Quote, standing: Standing) -> Quote:
     """Give a quote another standing, and say so in what it rests on."""
-    was, now = (_standing_says(answer.order, s, answer.valid_until)
+    was, now = (standing_says(answer.order, s, answer.valid_until)
                 for s in (answer.standing, standing))  # fmt: skip
     rests_on = tuple(now if says == was else says for says in answer.depends_on)
     return replace(answer, standing=standing, depends_on=rests_on)
-
-
-def _depends_on(facts: Facts, standing: Standing, valid_until: date) -> Iterator[str]:
-    """Say what the price and the day rest on."""
-    order, offer = facts.order, facts.workshop.offer
-    here = []
-    if offer.deposit_percent:
-        here.append(f"the deposit of {offer.deposit_percent.normalize():f}% paid")
-    if waits_for_template(order) and not order.templating:
-        here.append("the templates here")
-    with_it = f" with {' and '.join(here)}" if here else ""
-    by = day_text(facts.today)
-    yield f"The day is for an order by {by}{with_it}. It is held once we have booked it."
-    yield _standing_says(order, standing, valid_until)
-    if any(step.stage == "sample" for step in facts.scheduled.operations):
-        yield "Nothing is cut before you have said yes to a sample tile."
-    yield from rail_conditions(order, facts.strength, facts.workshop)
-    if order.delivery.kind == "collect":
-        yield "You collect the order from the workshop."
-    yield (
-        "It is made to your measure, so as a rule it cannot be returned once it is made. The law"
-        " where you live has the last word."
-    )
-
-
-def _standing_says(order: Order, standing: Standing, valid_until: date) -> str:
-    """Say in right words what an estimate or a quotation is: a best guess, or a fixed offer.
-
-    Source: sources §4, a quotation is a fixed offer within its scope, an estimate binds none.
-    """
-    if order.templating:
-        return (
-            "This is an estimate until we have come and measured, anywhere in our delivery areas."
-        )
-    if waits_for_template(order):
-        return "This is an estimate until the templates are here and measured."
-    if standing == "estimate":
-        return "This is an estimate, our best guess: once we have looked it over we quote for it."
-    fixed = f"its price is fixed until {day_text(valid_until)}"
-    return f"This is a quotation: {fixed}, for the order as it stands here."

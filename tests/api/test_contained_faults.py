@@ -15,7 +15,7 @@ from ledgerstone.api import containing, metrics, pictures
 from ledgerstone.api.logs import JSONLines
 from ledgerstone.application import answering, answers, drawings
 from ledgerstone.application.changed_orders import ChangeLinks
-from ledgerstone.checks import check_order, edges, wear
+from ledgerstone.checks import edges, wear
 from ledgerstone.drawing import MISSING, rasterise
 from ledgerstone.errors import NotUnderstood, PlateError
 from ledgerstone.papers import job_mould
@@ -105,13 +105,13 @@ def test_a_fault_in_one_trial_costs_that_change_alone(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A change whose trial fails is not offered; others are tried, and are."""
-    real, asked = check_order, list[object]()
+    real, asked = quote.work_out, list[object]()
 
     def first_fails(*given: Any, **more: Any) -> Any:  # noqa: ANN401  as the check of an order
         asked.append(given)
         return broken() if len(asked) == 1 else real(*given, **more)
 
-    monkeypatch.setattr(answering, "check_order", first_fails)
+    monkeypatch.setattr(answering, "work_out", first_fails)
     body = client.post("/v1/quotes", json=SENT_BACK).get_json()
     assert len(asked) > 1
     assert body["findings"][0]["check"] == "strip-too-narrow"
@@ -202,7 +202,7 @@ def test_a_stage_that_fails_never_passes_an_order(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """Where a stage's own work fails, the order is sent back with what was found before it."""
-    monkeypatch.setattr(checks.facts, "assess", broken)
+    monkeypatch.setattr(quote, "assess", broken)
     answer = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers={"Prefer": "return=minimal"})
     assert answer.status_code == 422
     body = answer.get_json()

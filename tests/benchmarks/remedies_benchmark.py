@@ -30,7 +30,7 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 from hypothesis import HealthCheck, Phase, given, seed, settings
 
 from ledgerstone.application.answering import answer_order
-from ledgerstone.checks import STAGES, Facts, run_stage
+from ledgerstone.checks import check_plan, check_promise, check_strength
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.quote import Quote, SentBack
@@ -39,6 +39,7 @@ from support.contexts import context_of
 from support.oracles.patched_orders import liberties
 from support.oracles.placement import room
 from support.oracles.remedy_laws import patched
+from support.stages import Stages
 from support.strategies.orders import TODAY, modest_orders, orders
 from support.strategies.plans import Json
 from support.strategies.wrong_orders import wrong_order
@@ -135,10 +136,11 @@ def tally(kind: str, count: int, number: int) -> Tally:
 def full_check_s(order: Json) -> float:
     """Processor time of one full check: read, and every stage though an earlier one stops it."""
     began = time.process_time()
-    facts = Facts(read_order(order, WORKSHOP), WORKSHOP, None, TODAY)
+    stages = Stages(read_order(order, WORKSHOP), WORKSHOP, None, TODAY)
     with suppress(OutlineUnusableError):  # what the plate has no answer for is not scheduled
-        for stage in STAGES:
-            run_stage(stage, facts)
+        check_plan(stages.planned)
+        check_strength(stages.judged)
+        check_promise(stages.scheduled)
     return time.process_time() - began
 
 

@@ -41,6 +41,7 @@ ORDER = (
     "stages",
     "checks",
     "remedies",
+    "terms",
     "quote",
     "enquiry",
     "drawing",
@@ -209,9 +210,9 @@ def test_nothing_below_the_api_looks_outside(module: str) -> None:
         ("shape", "from ledgerstone import api", ["api"]),
         ("shape.__main__", "from ledgerstone.cli import run", []),
         ("shape", "def f():\n    import ledgerstone.quote", ["quote"]),
-        ("checks.size", "from ledgerstone.checks.facts import Facts", []),
+        ("checks.size", "from ledgerstone.checks.finding import Finding", []),
         ("checks.size", "from ..quote import quote", ["quote"]),
-        ("checks.size", "from . import facts", []),
+        ("checks.size", "from . import finding", []),
     ],
 )
 def test_the_direction_is_read_from_every_kind_of_import(

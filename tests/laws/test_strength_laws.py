@@ -13,7 +13,7 @@ from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageCache
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop import Workshop
-from support.slabs import box, facts_of, slab_json
+from support.slabs import box, slab_json, stages_of
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import TODAY, brief, modest_orders, orders, usual
 
@@ -60,7 +60,7 @@ def test_every_order_of_the_contract_is_answered(document: Json, workshop: Works
 def _strength(workshop: Workshop, length: int, width: int, thickness: int) -> SlabStrength:
     rests = {"kind": "ends", "depth": 40}
     slab = slab_json(box(length, width), thickness=thickness, rests=rests)
-    return facts_of(read_order({"slabs": [slab]}, workshop), workshop, TODAY).strength[0]
+    return stages_of(read_order({"slabs": [slab]}, workshop), workshop, TODAY).strength[0]
 
 
 @given(

@@ -3,7 +3,6 @@
 from datetime import date
 from typing import Any
 
-from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order, Slab
 from ledgerstone.price import Price, price
@@ -12,6 +11,7 @@ from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
+from support.stages import Stages
 
 Json = dict[str, Any]
 
@@ -57,11 +57,11 @@ def shape_from(workshop: Workshop, outline: Json, *cutouts: Json, **more: object
     return shape_of(slab_of(workshop, outline, *cutouts, **more), workshop)
 
 
-def facts_of(
+def stages_of(
     order: Order, workshop: Workshop, today: date, bookings: tuple[Booking, ...] | None = None
-) -> Facts:
-    """Collect the facts of an order."""
-    return Facts(order, workshop, bookings, today)
+) -> Stages:
+    """Collect the stages of an order."""
+    return Stages(order, workshop, bookings, today)
 
 
 def plan_of(order: Order, workshop: Workshop) -> Planned:

@@ -8,11 +8,11 @@ from ledgerstone.checks import (
     PROMISE_CHECKS,
     SHAPE_CHECKS,
     STRENGTH_CHECKS,
-    Facts,
     Finding,
 )
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, facts_of, order_of, slab_json
+from support.slabs import Json, box, order_of, slab_json, stages_of
+from support.stages import Stages
 
 TODAY: Final = date(2026, 11, 25)
 FITTED: Final[Json] = {"kind": "fitted", "postcode": "HR9 7XX"}
@@ -22,18 +22,18 @@ PALLET: Final[Json] = {"kind": "pallet", "postcode": "HR9 7XX"}
 def found(workshop: Workshop, name: str, *slabs: Json, **more: object) -> list[Finding]:
     """Return what the check of that name says of an order; each sentence ends as one."""
     order = order_of(workshop, *slabs, **more)
-    every = run_checks({name}, facts_of(order, workshop, TODAY))
+    every = run_checks({name}, stages_of(order, workshop, TODAY))
     assert all(len(finding.says) <= 240 and finding.says.endswith(".") for finding in every)
     return [finding for finding in every if finding.check == name]
 
 
-def run_checks(names: Collection[str], facts: Facts) -> list[Finding]:
+def run_checks(names: Collection[str], stages: Stages) -> list[Finding]:
     """Run the checks that may yield one of some names, each on its stage's record."""
     wanted = set(names)
     return [
-        *(f for c in SHAPE_CHECKS if wanted & {*c.names} for f in c.run(facts.planned)),
-        *(f for c in STRENGTH_CHECKS if wanted & {*c.names} for f in c.run(facts.judged)),
-        *(f for c in PROMISE_CHECKS if wanted & {*c.names} for f in c.run(facts.scheduled)),
+        *(f for c in SHAPE_CHECKS if wanted & {*c.names} for f in c.run(stages.planned)),
+        *(f for c in STRENGTH_CHECKS if wanted & {*c.names} for f in c.run(stages.judged)),
+        *(f for c in PROMISE_CHECKS if wanted & {*c.names} for f in c.run(stages.scheduled)),
     ]
 
 

@@ -1,21 +1,22 @@
 """How much one request may have worked out: counted from the order, before any of it is done."""
 
 from datetime import date
+from functools import partial
 
 import pytest
 
-from ledgerstone.checks import Facts, check_order
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order
-from ledgerstone.quote import quote
-from ledgerstone.remedies import find
+from ledgerstone.quote import quote, work_out
+from ledgerstone.remedies import OF_A_SLAB, Trials, find
 from ledgerstone.remedies.budget import MOST_UNITS, Budget, budget_for
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
 from support.hardest import crowded
 from support.slabs import Json, box, hole, slab_json
+from support.stages import Stages
 
 
 def _order(workshop: Workshop, *slabs: Json) -> Order:
@@ -89,8 +90,10 @@ def test_a_search_that_runs_out_says_so(workshop: Workshop, units: float) -> Non
     """However little is left, the search of two slabs, one of them fine, ends with an answer."""
     document = {"slabs": [slab_json(box(900, 600), thickness=20), slab_json(box(905, 600))]}
     order = read_order(document, workshop)
-    facts = Facts(order, workshop, (), date(2026, 11, 25))
-    stops = tuple(f for f in check_order(facts).findings if f.level == "stops")
-    found = find(order, facts, stops, lambda _state: None, Budget(units))
+    stages = Stages(order, workshop, (), date(2026, 11, 25))
+    alone = partial(work_out, context=stages.context, stages=OF_A_SLAB)
+    trials = Trials(lambda _state: None, alone)
+    stops = work_out(order, stages.context).stops
+    found = find(stages.planned, stages.context, stops, trials, budget=Budget(units))
     assert found.fix_all is None
     assert found.why_not

@@ -6,18 +6,20 @@ from typing import Final
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Facts, Finding, check_order
+from ledgerstone.checks import STAGE_OF, Finding
 from ledgerstone.checks.causes import CAUSES, with_causes
+from ledgerstone.quote import work_out
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, cut, hole, order_of, slab_json
+from support.stages import Stages
 
 TODAY: Final = date(2026, 11, 25)
 
 
 def told(workshop: Workshop, *slabs: Json) -> dict[str, str | None]:
     """What is found of an order: each check, with the check that it follows from."""
-    facts = Facts(order_of(workshop, *slabs), workshop, None, TODAY)
-    found = check_order(facts).findings
+    stages = Stages(order_of(workshop, *slabs), workshop, None, TODAY)
+    found = work_out(stages.order, stages.context).findings
     names = {finding.id: finding.check for finding in found}
     return {f.check: None if f.follows_from is None else names[f.follows_from] for f in found}
 
@@ -51,8 +53,8 @@ def test_an_opening_that_takes_all_is_one_thing(workshop: Workshop) -> None:
     """A hob larger than its slab is said as that, with the slab's size."""
     slab = slab_json(box(600, 500), cut("rectangle", (900, 900), (300, 250), label="hob"))
     assert told(workshop, slab) == {"cutout-off-slab": None, "two-pieces": "cutout-off-slab"}
-    facts = Facts(order_of(workshop, slab), workshop, None, TODAY)
-    assert check_order(facts).findings[0].says == (
+    stages = Stages(order_of(workshop, slab), workshop, None, TODAY)
+    assert work_out(stages.order, stages.context).findings[0].says == (
         "The hob takes all of the slab, which is 600 mm by 500 mm: no concrete would be left."
     )
 

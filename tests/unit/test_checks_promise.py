@@ -6,10 +6,11 @@ from decimal import Decimal
 
 import pytest
 
-from ledgerstone.checks import Facts, Finding, promise
+from ledgerstone.checks import Finding, promise
 from ledgerstone.wording import day_text
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, facts_of, order_of, slab_json
+from support.slabs import Json, box, order_of, slab_json, stages_of
+from support.stages import Stages
 
 TODAY = date(2026, 11, 25)
 
@@ -17,7 +18,7 @@ TODAY = date(2026, 11, 25)
 def delivered(workshop: Workshop, delivery: Json) -> list[Finding]:
     """Check one order's delivery."""
     order = order_of(workshop, slab_json(box(900, 500)), delivery=delivery)
-    return list(promise.delivery_served(facts_of(order, workshop, TODAY).scheduled))
+    return list(promise.delivery_served(stages_of(order, workshop, TODAY).scheduled))
 
 
 @pytest.mark.parametrize(
@@ -56,23 +57,23 @@ def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:
     assert delivered(shop, {"kind": "own-van", "postcode": "HR9 7XX"}) == []
 
 
-def usual_facts(workshop: Workshop) -> Facts:
+def usual_stages(workshop: Workshop) -> Stages:
     """What is known of a plain slab, ordered today."""
     order = order_of(workshop, slab_json(box(900, 500), rests={"kind": "full"}))
-    return facts_of(order, workshop, TODAY)
+    return stages_of(order, workshop, TODAY)
 
 
 def in_time(workshop: Workshop, needed_by: date | None) -> list[Finding]:
     """What is said of that slab by the day it is needed."""
-    facts = usual_facts(workshop)
-    needed = replace(facts.planned, order=replace(facts.order, needed_by=needed_by))
-    assessed = replace(facts.known, planned=needed)
-    return list(promise.in_time(replace(facts.scheduled, assessed=assessed)))
+    stages = usual_stages(workshop)
+    needed = replace(stages.planned, order=replace(stages.order, needed_by=needed_by))
+    assessed = replace(stages.known, planned=needed)
+    return list(promise.in_time(replace(stages.scheduled, assessed=assessed)))
 
 
 def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
     """The day it arrives is soon enough; the day before is not, by one day."""
-    arrives = usual_facts(workshop).lead_time.arrives_latest
+    arrives = usual_stages(workshop).lead_time.arrives_latest
     assert in_time(workshop, None) == []
     (kept,) = in_time(workshop, arrives)
     assert (kept.check, kept.level) == ("in-time", "note")

@@ -7,12 +7,14 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Finding, check_order
+from ledgerstone.checks import STAGE_OF, Finding
 from ledgerstone.checks.where import spot_words
+from ledgerstone.quote import work_out
 from ledgerstone.shape import shape_of
+from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
-from support.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
+from support.slabs import box, cut, hole, order_of, slab_json, slab_of
 
 Json = dict[str, Any]
 JARGON = re.compile(
@@ -28,7 +30,7 @@ UNITS = {"kind": "units", "units": [{"width": 600}] * 2, "overhang": {"front": 2
 
 def _found(workshop: Workshop, *slabs: Json, **more: object) -> tuple[Finding, ...]:
     order = order_of(workshop, *slabs, **more)
-    return check_order(facts_of(order, workshop, date(2026, 11, 25))).findings
+    return work_out(order, StageContext(workshop, None, date(2026, 11, 25))).findings
 
 
 def _one(findings: tuple[Finding, ...], check: str) -> Finding:

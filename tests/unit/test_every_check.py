@@ -7,8 +7,10 @@ from typing import Any, Final
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Facts, Finding, check_order
+from ledgerstone.checks import STAGE_OF, Finding
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.quote import work_out
+from ledgerstone.stages import StageContext
 from support.reading import read_aloud
 from support.slabs import Json, hole
 from support.strategies.other_workshops import WORKSHOPS
@@ -26,7 +28,7 @@ def tripped(name: str) -> tuple[Finding, ...]:
     """Return everything that is found of the order that trips a check, through every stage."""
     at, document = TRIPS[name]
     order = read_order(document, WORKSHOPS[at])
-    return check_order(Facts(order, WORKSHOPS[at], None, TODAY)).findings
+    return work_out(order, StageContext(WORKSHOPS[at], None, TODAY)).findings
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -93,7 +95,7 @@ def test_twenty_cutouts_in_one_place_are_one_finding() -> None:
     """Eight slabs, each with twenty cut-outs on one spot, are answered in a few words each."""
     slab = plain(1400, 600, *[hole(100, 700, 300)] * 20)
     order = read_order(of(*[slab] * 8), WORKSHOPS["usual"])
-    findings = check_order(Facts(order, WORKSHOPS["usual"], None, TODAY)).findings
+    findings = work_out(order, StageContext(WORKSHOPS["usual"], None, TODAY)).findings
     overlaps = [finding for finding in findings if finding.check == "cutouts-overlap"]
     assert len(overlaps) == 8
     assert "the second round cut-out and 18 more run into one another" in overlaps[0].says
@@ -142,4 +144,4 @@ def test_one_and_several_are_counted_right(count: int) -> None:
 
 def _found(document: Json) -> tuple[Finding, ...]:
     order = read_order(document, WORKSHOPS["usual"])
-    return check_order(Facts(order, WORKSHOPS["usual"], None, TODAY)).findings
+    return work_out(order, StageContext(WORKSHOPS["usual"], None, TODAY)).findings

@@ -16,11 +16,11 @@ from ledgerstone.workshop import Workshop
 from support.slabs import (
     Json,
     box,
-    facts_of,
     hole,
     order_of,
     shapes_of,
     slab_json,
+    stages_of,
 )
 from unit.priced_slabs import GRAPHITE, NEAR, amounts, costed, plain, priced, with_offer
 
@@ -129,9 +129,9 @@ def test_bars_that_the_plate_asks_for_are_paid(workshop: Workshop, today: date) 
     """The steel advised of a slab is what is priced: 6 mm bars by the length they take."""
     basin = hole(360, 500, 250)
     order = order_of(workshop, slab_json(box(1000, 500), basin, **GRAPHITE))
-    facts = facts_of(order, workshop, today)
-    bars = sum(bar.length_mm for plan in facts.known.steel for bar in plan.cut())
-    every = costs(order, facts.shapes, facts.scheduled.operations, workshop, facts.known.steel)
+    stages = stages_of(order, workshop, today)
+    bars = sum(bar.length_mm for plan in stages.known.steel for bar in plan.cut())
+    every = costs(order, stages.shapes, stages.scheduled.operations, workshop, stages.known.steel)
     paid = next(cost.amount for cost in every if cost.label == "Bars")
     assert bars > 0
     assert float(paid) == pytest.approx(bars / 3000 * 5.40 * 1.15, rel=1e-6)

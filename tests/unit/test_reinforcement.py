@@ -14,7 +14,7 @@ from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
 from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
-from support.slabs import box, cut, facts_of, hole, order_of, slab_json, slab_of
+from support.slabs import box, cut, hole, order_of, slab_json, slab_of, stages_of
 
 Json = dict[str, Any]
 UNITS = {"kind": "units", "units": [{"width": 600}] * 4}
@@ -23,8 +23,8 @@ HOB = cut("rectangle", (560, 490), (1200, 310), label="hob", rim="covered")
 
 def _plan(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> SteelPlan:
     order = order_of(workshop, slab_json(outline, *cutouts, **more))
-    facts = facts_of(order, workshop, date(2026, 11, 25))
-    return advise(order.slabs[0], facts.shapes[0], facts.strength[0], workshop)
+    stages = stages_of(order, workshop, date(2026, 11, 25))
+    return advise(order.slabs[0], stages.shapes[0], stages.strength[0], workshop)
 
 
 def test_bars_run_past_a_hob_by_their_anchorage(workshop: Workshop) -> None:
@@ -47,9 +47,9 @@ def test_every_bar_keeps_its_cover_in_plan(workshop: Workshop) -> None:
     """No bar comes nearer to an edge or an opening than its cover."""
     for name in ("a 2.4 m run round a hob", "a vanity with two bowls"):
         order = order_of(workshop, *JOBS[name]["slabs"])
-        facts = facts_of(order, workshop, date(2026, 11, 25))
-        shape = facts.shapes[0]
-        plan = advise(order.slabs[0], shape, facts.strength[0], workshop)
+        stages = stages_of(order, workshop, date(2026, 11, 25))
+        shape = stages.shapes[0]
+        plan = advise(order.slabs[0], shape, stages.strength[0], workshop)
         assert plan.bars
         for bar in plan.bars:
             line = LineString([bar.start_mm, bar.end_mm])
@@ -147,8 +147,8 @@ def test_bars_are_asked_for_where_the_mesh_does_not_carry(workshop: Workshop) ->
     """A bench needs bars across its middle after a crack; a short shelf is carried by its mesh."""
     bench = JOBS["a bench on legs"]["slabs"][0]
     order = order_of(workshop, bench)
-    facts = facts_of(order, workshop, date(2026, 11, 25))
-    plan = advise(order.slabs[0], facts.shapes[0], facts.strength[0], workshop)
+    stages = stages_of(order, workshop, date(2026, 11, 25))
+    plan = advise(order.slabs[0], stages.shapes[0], stages.strength[0], workshop)
     assert plan.spacing_mm is not None
     assert math.isfinite(plan.spacing_mm)
     assert any("apart carry it after a crack" in note for note in plan.notes)

@@ -8,7 +8,6 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.checks import Facts
 from ledgerstone.quote import Quote
 from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
@@ -16,6 +15,7 @@ from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
 from support.contexts import context_of
 from support.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
+from support.stages import Stages
 from support.written import write_fixes, write_remedies
 
 
@@ -79,9 +79,11 @@ def test_an_opening_off_one_side_is_never_opened_to_another(context: QuoteContex
     shown = [r for each in answer.found.remedies.values() for r in each]
     opened = {c.new for r in shown for c in r.state.changes() if c.path[-1] == "open_to"}
     assert opened == {"front"}
-    facts = Facts(answer.order, context.workshop, None, TODAY)
+    stages = Stages(answer.order, context.workshop, None, TODAY)
     [off] = [finding for finding in answer.findings if finding.check == "cutout-off-slab"]
-    tried = [o for o in options(off, answer.order, facts, heavy=True) if o.effect == "open-to"]
+    tried = [
+        o for o in options(off, stages.planned, stages.context, heavy=True) if o.effect == "open-to"
+    ]
     assert [change.new for option in tried for change in option.changes] == ["front"]
 
 

@@ -11,7 +11,7 @@ from ledgerstone.schedule import WorkingCalendar, lead_time
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Closure
 from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
-from support.slabs import facts_of
+from support.slabs import stages_of
 
 
 @pytest.fixture
@@ -193,10 +193,10 @@ def test_reasons_are_sentences_without_hours(
     workshop: Workshop, example_order: dict[str, Any], today: date
 ) -> None:
     """Every stage of a quote says why in a sentence; hours of work stay in the workshop."""
-    facts = facts_of(read_order(example_order, workshop), workshop, today)
-    names = [stage.name for stage in facts.lead_time.stages]
+    stages = stages_of(read_order(example_order, workshop), workshop, today)
+    names = [stage.name for stage in stages.lead_time.stages]
     assert len(set(names)) == len(names)
-    for stage in facts.lead_time.stages:
+    for stage in stages.lead_time.stages:
         assert stage.why[0].isupper() or stage.why[0].isdigit()
         assert stage.why.endswith(".")
         assert "hour" not in stage.why
@@ -211,7 +211,7 @@ def test_the_example_is_ready_when_its_stages_say(
     Monday the 7th; two days' finishing, the 7th and 8th; three days' drying to the end of Friday
     the 11th; sealed on Monday the 14th; two days to harden; packed on the 16th; three days in hand.
     """
-    lead = facts_of(read_order(example_order, workshop), workshop, today).lead_time
+    lead = stages_of(read_order(example_order, workshop), workshop, today).lead_time
     ends = {stage.name: stage.ends.day for stage in lead.stages}
     assert ends == {
         "Waiting its turn": 2,

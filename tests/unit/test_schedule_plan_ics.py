@@ -10,7 +10,7 @@ from ledgerstone.schedule.ical import read_bookings
 from ledgerstone.schedule.plan_ics import plan_ics
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import BookingRules
-from support.slabs import facts_of
+from support.slabs import stages_of
 
 
 def test_what_is_written_is_read_as_booked(
@@ -18,7 +18,7 @@ def test_what_is_written_is_read_as_booked(
 ) -> None:
     """Tables for as long as a load lies there, hands for every job; ordered again, it is later."""
     order = read_order(example_order, workshop)
-    lead = facts_of(order, workshop, today, ()).lead_time
+    lead = stages_of(order, workshop, today, ()).lead_time
     text = plan_ics(lead, order, workshop)
     assert text == plan_ics(lead, order, workshop)
     assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
@@ -27,7 +27,7 @@ def test_what_is_written_is_read_as_booked(
     assert {((one.starts, one.ends), "table") for one in lead.on_table} <= held
     hands = {((one.starts, one.hands_end), "people") for one in lead.work if one.people}
     assert {one[0] for one in hands} <= {one[0] for one in held}
-    second = facts_of(order, workshop, today, read.bookings).lead_time
+    second = stages_of(order, workshop, today, read.bookings).lead_time
     assert second.ready_on > lead.ready_on
 
 
@@ -36,11 +36,11 @@ def test_entries_say_what_they_are_of(
 ) -> None:
     """A table's entry names what lies on it, a job's its slab; words are the profile's usual."""
     order = read_order(example_order, workshop)
-    text = plan_ics(facts_of(order, workshop, today, ()).lead_time, order, workshop)
+    text = plan_ics(stages_of(order, workshop, today, ()).lead_time, order, workshop)
     text = text.replace("\r\n ", "")
     assert "SUMMARY:Casting table 1: Seed-tray bench" in text
     assert "SUMMARY:Make the mould: Seed-tray bench" in text
     assert set(re.findall("CATEGORIES:(.*)\r", text)) == {"table", "hands"}
     other = replace(workshop, bookings=BookingRules(file="b.ics", people_words=("bench",)))
-    text = plan_ics(facts_of(order, other, today, ()).lead_time, order, other)
+    text = plan_ics(stages_of(order, other, today, ()).lead_time, order, other)
     assert set(re.findall("CATEGORIES:(.*)\r", text)) == {"table", "bench"}

@@ -12,7 +12,7 @@ from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.booking import minute_at
 from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
 from ledgerstone.workshop import Workshop
-from support.slabs import box, facts_of, order_of, slab_json
+from support.slabs import box, order_of, slab_json, stages_of
 
 TODAY = date(2027, 1, 11)  # the shed is at 8 °C
 POURED = minute_at(TODAY)
@@ -39,7 +39,7 @@ def test_damp_cover_counts_the_tent_and_then_the_shed() -> None:
 def laid(workshop: Workshop, *, heated: bool) -> LeadTime:
     """Lay a plain slab, with nothing else booked."""
     order = order_of(workshop, slab_json(box(1400, 600)), heated_curing=heated)
-    return facts_of(order, workshop, TODAY, ()).lead_time
+    return stages_of(order, workshop, TODAY, ()).lead_time
 
 
 def cover_of(lead: LeadTime) -> int:
@@ -62,7 +62,7 @@ def test_a_cover_in_the_tent_lasts_its_own_days(workshop: Workshop) -> None:
 def test_strength_at_demoulding_is_checked_at_the_tents_warmth(workshop: Workshop) -> None:
     """Two days at 30 °C count 3.13 days (B.10); in the shed they would count 1.11."""
     order = order_of(workshop, slab_json(box(1400, 600)), heated_curing=True)
-    (strength,) = facts_of(order, workshop, TODAY).strength
+    (strength,) = stages_of(order, workshop, TODAY).strength
     assert strength.handled.cover_days == 2.0
     assert strength.handled.age_days == pytest.approx(2 * 1.5662, rel=5e-4)
 
@@ -73,8 +73,10 @@ def test_the_tent_costs_its_hours_and_its_days(workshop: Workshop) -> None:
     spent = []
     for heated in (False, True):
         order = order_of(workshop, slab, heated_curing=heated)
-        facts = facts_of(order, workshop, TODAY)
-        every = costs(order, facts.shapes, facts.scheduled.operations, workshop, facts.known.steel)
+        stages = stages_of(order, workshop, TODAY)
+        every = costs(
+            order, stages.shapes, stages.scheduled.operations, workshop, stages.known.steel
+        )
         kept = [cost.amount for cost in every if cost.label != "Kept for casting again"]
         spent.append(sum(kept, Decimal(0)))
     assert spent[1] - spent[0] == Decimal("1.5") * 38 + 2 * 2 * 9

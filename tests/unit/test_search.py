@@ -7,7 +7,6 @@ from typing import Final
 import pytest
 
 from ledgerstone.application.answering import answer_order, outcome_of
-from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
 from ledgerstone.quote import SentBack
@@ -20,47 +19,50 @@ from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS
 from support.contexts import context_of
 from support.slabs import Json, box, hole, polygon, slab_json
+from support.stages import Stages
 
 TODAY: Final = date(2026, 11, 25)
 CRACKING: Final = [name for name, (_, checks) in BREAKERS.items() if checks == ("cracks-in-place",)]
 
 
-def facts_of(document: Json, workshop: Workshop) -> Facts:
-    """Facts of an order, with no plate kept from another."""
-    return Facts(read_order(document, workshop), workshop, (), TODAY)
+def stages_of(document: Json, workshop: Workshop) -> Stages:
+    """Stages of an order, with no plate kept from another."""
+    return Stages(read_order(document, workshop), workshop, (), TODAY)
 
 
 @pytest.mark.parametrize("name", ["a 2.4 m run round a hob", "a bench on legs", "a hearth"])
 def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
     """Looked at apart, a slab is as strong as looked at in one go."""
-    facts = facts_of(JOBS[name], workshop)
-    for i, slab in enumerate(facts.order.slabs):
+    stages = stages_of(JOBS[name], workshop)
+    for i, slab in enumerate(stages.order.slabs):
         whole = slab_strength(
             slab,
-            facts.shapes[i],
+            stages.shapes[i],
             workshop,
-            slab_kg=facts.slab_kg[i],
-            shed_c=facts.known.workshop_temp_c,
+            slab_kg=stages.slab_kg[i],
+            shed_c=stages.known.workshop_temp_c,
             plates=Plates(),
         )
-        assert facts.strength[i] == whole
+        assert stages.strength[i] == whole
 
 
 @pytest.mark.parametrize("name", CRACKING)
 def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None:
     """Where a quick look says that a change is in vain, the whole trial finds the crack too."""
     document, check = BREAKERS[name][0], "cracks-in-place"
-    context, facts = context_of(workshop, TODAY), facts_of(document, workshop)
+    context, stages = context_of(workshop, TODAY), stages_of(document, workshop)
     stop = next(
         f for f in answer_order(document, context, search=False).findings if f.check == check
     )
     trial = trial_of(document, partial(outcome_of, context=context))
     spared = 0
-    light, heavy = (options(stop, facts.order, facts, heavy=which) for which in (False, True))
+    light, heavy = (
+        options(stop, stages.planned, stages.context, heavy=which) for which in (False, True)
+    )
     for option in (*light, *heavy):
-        tried = Tried(trial, facts, Budget(100.0), "whole")
+        tried = Tried(trial, stages.context, Budget(100.0), "whole")
         tried.full = 10
-        state = start(facts.order).after(option.changes)
+        state = start(stages.order).after(option.changes)
         if tried.in_vain(state, stop):
             outcome = trial(state)
             assert outcome is not None

@@ -13,7 +13,7 @@ from ledgerstone.strength.handling import Cover
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.calibration import BREAKERS, JOBS
 from support.reading import LONGEST, faults, read_aloud
-from support.slabs import Json, facts_of
+from support.slabs import Json, stages_of
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import modest_orders, orders
 from unit.checked import TODAY, run_checks
@@ -34,8 +34,8 @@ BARE: Final = settings(
 def said(document: Json, names: Iterable[str], workshop: Workshop = WORKSHOP) -> list[Finding]:
     """Collect what some checks say of an order."""
     order = read_order(document, workshop)
-    facts = facts_of(order, workshop, TODAY)
-    return run_checks([*names], facts)
+    stages = stages_of(order, workshop, TODAY)
+    return run_checks([*names], stages)
 
 
 def said_without_the_plate(document: Json) -> list[Finding]:

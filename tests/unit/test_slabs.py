@@ -5,7 +5,6 @@ from typing import Any
 import pytest
 from shapely.geometry import Polygon
 
-from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.stages import StageCache
@@ -14,19 +13,20 @@ from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS, TODAY
-from support.slabs import box, facts_of, hole, slab_json
+from support.slabs import box, hole, slab_json, stages_of
+from support.stages import Stages
 
 Json = dict[str, Any]
 NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on legs")
 
 
-def _facts(document: Json, workshop: Workshop, plates: Plates) -> Facts:
-    return Facts(read_order(document, workshop), workshop, None, TODAY, StageCache(plates))
+def _stages(document: Json, workshop: Workshop, plates: Plates) -> Stages:
+    return Stages(read_order(document, workshop), workshop, None, TODAY, StageCache(plates))
 
 
 def _said(document: Json, workshop: Workshop, plates: Plates) -> str:
     """Every digit of every verdict."""
-    found = _facts(document, workshop, plates).strength
+    found = _stages(document, workshop, plates).strength
     return repr([(one.handled, one.flat_by_the_ends, one.in_place) for one in found])
 
 
@@ -49,8 +49,10 @@ def test_a_change_of_thickness_or_rests_keeps_the_plate(workshop: Workshop) -> N
     plates = Plates()
     models = set()
     for thickness in (30, 40, 60):
-        facts = _facts({"slabs": [slab_json(box(900, 400), thickness=thickness)]}, workshop, plates)
-        shape = facts.shapes[0]
+        stages = _stages(
+            {"slabs": [slab_json(box(900, 400), thickness=thickness)]}, workshop, plates
+        )
+        shape = stages.shapes[0]
         models.add(id(plates.of(shape.outline, thickness, 33_000.0).model))
     assert len(models) == 1
 
@@ -67,10 +69,10 @@ def test_reliefs_of_other_depths_share_the_mesh_and_change_no_digit(workshop: Wo
     for thickness in (60, 40, 50):
         slab = slab_json(box(1400, 560), thickness=thickness, reliefs=[drainer])
         slab["rests"] = {"kind": "ends", "depth": 40}
-        facts = _facts({"slabs": [slab]}, workshop, plates)
+        stages = _stages({"slabs": [slab]}, workshop, plates)
         again = _said({"slabs": [slab]}, workshop, plates)
         assert again == _said({"slabs": [slab]}, workshop, Plates())
-        plate = plate_of(facts.order.slabs[0], facts.shapes[0], concrete_of(workshop), plates)
+        plate = plate_of(stages.order.slabs[0], stages.shapes[0], concrete_of(workshop), plates)
         meshes.add(id(plate.model.mesh))
     assert len(meshes) == 1
 
@@ -106,7 +108,7 @@ def test_concrete_without_strength_is_never_fine() -> None:
 def test_mirrored_slabs_are_used_alike(workshop: Workshop) -> None:
     """A bowl to the left or to the right: the same utilisation, within the mesh's 3 %."""
     left, right = (
-        facts_of(
+        stages_of(
             read_order(
                 {
                     "slabs": [
@@ -134,9 +136,9 @@ def test_a_rounded_slab_has_no_node_outside_it(workshop: Workshop) -> None:
     """
     radii = {"front-left": 130, "back-left": 132, "back-right": 188, "front-right": 225}
     slab = slab_json(box(1072, 502, corner_radii=radii), hole(100, 314, 161))
-    facts = _facts({"slabs": [slab]}, workshop, Plates())
+    stages = _stages({"slabs": [slab]}, workshop, Plates())
     mesh = plate_of(
-        facts.order.slabs[0], facts.shapes[0], concrete_of(workshop), Plates()
+        stages.order.slabs[0], stages.shapes[0], concrete_of(workshop), Plates()
     ).model.mesh
     assert set(range(len(mesh.nodes))) == set(mesh.triangles.ravel().tolist())
 
@@ -153,7 +155,7 @@ def test_reliefs_whose_edges_tangle_are_worked_out(workshop: Workshop) -> None:
         {"kind": "recess", "outline": disc, "depth": 2, "at": {"x": 0, "y": 2}},
     ]
     slab = slab_json(box(672, 394), thickness=50, reliefs=reliefs)
-    assert _facts({"slabs": [slab]}, workshop, Plates()).strength[0].handled.suffices
+    assert _stages({"slabs": [slab]}, workshop, Plates()).strength[0].handled.suffices
 
 
 def test_a_plan_without_an_answer_is_not_tried_again(monkeypatch: pytest.MonkeyPatch) -> None:

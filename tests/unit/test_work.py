@@ -7,12 +7,12 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, facts_of, hole, order_of, slab_json, steps_of
+from support.slabs import Json, box, hole, order_of, slab_json, stages_of, steps_of
+from support.stages import Stages
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:
@@ -253,18 +253,18 @@ def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
     One mould costs less, and is never ready sooner.
     """
     slab = slab_json(box(900, 300), quantity=3)
-    soonest = facts_of(order_of(workshop, slab), workshop, today)
+    soonest = stages_of(order_of(workshop, slab), workshop, today)
     late = soonest.lead_time.arrives_latest + timedelta(days=60)
-    patient = facts_of(order_of(workshop, slab, needed_by=late.isoformat()), workshop, today)
+    patient = stages_of(order_of(workshop, slab, needed_by=late.isoformat()), workshop, today)
     soon = soonest.lead_time.arrives_latest.isoformat()
-    hurried = facts_of(order_of(workshop, slab, needed_by=soon), workshop, today)
-    made = [moulds_of(facts) for facts in (soonest, patient, hurried)]
+    hurried = stages_of(order_of(workshop, slab, needed_by=soon), workshop, today)
+    made = [moulds_of(stages) for stages in (soonest, patient, hurried)]
     assert made == [3, 1, 3]
     assert patient.price.total < hurried.price.total
     assert patient.lead_time.ready_on > hurried.lead_time.ready_on
     assert patient.lead_time.arrives_latest <= late
 
 
-def moulds_of(facts: Facts) -> int:
+def moulds_of(stages: Stages) -> int:
     """How many moulds of the first slab are made."""
-    return next(s.pieces for s in facts.scheduled.operations if s.name == "Make the mould")
+    return next(s.pieces for s in stages.scheduled.operations if s.name == "Make the mould")

@@ -11,7 +11,7 @@ from ledgerstone.mix import Tint, batches, mixes_of, slurry_of
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from support.mix_recipes import bag_of, mixing, recipe_of
-from support.slabs import box, facts_of, order_of, shape_from, slab_json
+from support.slabs import box, order_of, shape_from, slab_json, stages_of
 
 DOSE = 3.0
 BLACK = Tint("grey", (Dose(pigment="black iron oxide", percent=DOSE),))
@@ -41,7 +41,7 @@ def test_slabs_stay_covered_and_damp_for_three_to_four_days(
     assert 3 <= workshop.days.under_cover <= 4
     order = order_of(workshop, slab_json(box(1450, 560), rests={"kind": "full"}))
     for month in range(1, 13):
-        (days,) = facts_of(order, workshop, today.replace(month=month)).known.cover_days
+        (days,) = stages_of(order, workshop, today.replace(month=month)).known.cover_days
         assert 3 <= days <= 4
 
 

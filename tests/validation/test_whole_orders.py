@@ -10,7 +10,6 @@ from typing import Any, Final
 
 import pytest
 
-from ledgerstone.checks import Facts
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.strength._rails import on_levels
@@ -21,7 +20,8 @@ from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
 from support.calibration import on_units
 from support.lying import lying_of
-from support.slabs import box, cut, facts_of, slab_json
+from support.slabs import box, cut, slab_json, stages_of
+from support.stages import Stages
 
 Json = dict[str, Any]
 TODAY: Final = date(2026, 11, 25)
@@ -36,14 +36,14 @@ def answered(workshop: Workshop, *slabs: Json, delivery: Json = COLLECT) -> Quot
     return quote(order, workshop=workshop, bookings=None, today=TODAY)
 
 
-def facts(workshop: Workshop, slab: Json) -> Facts:
-    """Collect the facts of an order of one slab."""
-    return facts_of(read_order({"slabs": [slab], "delivery": COLLECT}, workshop), workshop, TODAY)
+def stages(workshop: Workshop, slab: Json) -> Stages:
+    """Collect the stages of an order of one slab."""
+    return stages_of(read_order({"slabs": [slab], "delivery": COLLECT}, workshop), workshop, TODAY)
 
 
 def in_place(workshop: Workshop, slab: Json) -> dict[str, Verdict]:
     """Verdicts of a slab on its rests, by case."""
-    return {v.case: v for v in facts(workshop, slab).strength[0].in_place.verdicts}
+    return {v.case: v for v in stages(workshop, slab).strength[0].in_place.verdicts}
 
 
 def stops(answer: Quote | SentBack) -> set[str]:

@@ -7,21 +7,21 @@ from functools import partial
 from typing import Any
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.checks import Facts, check_order
 from ledgerstone.codec.links import Offer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
 from ledgerstone.json_types import JSON
 from ledgerstone.order import Order
 from ledgerstone.quote import (
-    NOT_LOOKED,
     Quote,
     SentBack,
     quote,
-    waits_for_template,
     with_standing,
+    work_out,
 )
 from ledgerstone.remedies import Outcome, State, Trial
+from ledgerstone.stages import StageContext
+from ledgerstone.terms import NOT_LOOKED, waits_for_template
 
 _NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
 
@@ -115,5 +115,5 @@ def _contained_trial(document: dict[str, Any], context: QuoteContext) -> Trial:
 def outcome_of(document: dict[str, Any], context: QuoteContext) -> Outcome:
     """Read a patched document anew and check it whole."""
     order = read_sent_order(document, context)
-    facts = Facts(order, context.workshop, context.bookings, context.today, context.plates)
-    return Outcome(order, check_order(facts), facts)
+    stages = StageContext(context.workshop, context.bookings, context.today, context.plates)
+    return Outcome(order, work_out(order, stages))

@@ -17,7 +17,8 @@ from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.price import Price
-from ledgerstone.quote import Quote, SentBack, Standing, with_standing
+from ledgerstone.quote import Quote, SentBack, with_standing
+from ledgerstone.terms import Standing
 
 _NO_QUOTE = "This is no quote of ours. Give the token of a quote, or of its link."
 _ONE = "Give a quote's token, or an order, and not both."

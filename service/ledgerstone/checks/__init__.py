@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import AbstractContextManager, nullcontext
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from typing import Generic, Literal, TypeVar
 
@@ -29,8 +29,7 @@ from ledgerstone.checks import (
     units,
     wear,
 )
-from ledgerstone.checks.causes import with_causes
-from ledgerstone.checks.facts import Facts
+from ledgerstone.checks.checked import Checked, WorkedOut
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.checks.repeats import collapse_repeats
@@ -45,16 +44,14 @@ __all__ = [
     "STRENGTH_CHECKS",
     "Check",
     "Checked",
-    "Facts",
     "Finding",
     "Level",
     "Stage",
     "Timed",
-    "check_order",
+    "WorkedOut",
     "check_plan",
     "check_promise",
     "check_strength",
-    "run_stage",
     "stage_of",
     "stop_of_plans",
 ]
@@ -160,41 +157,6 @@ STAGE_OF: Mapping[str, Stage] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Checked:
-    """What all checks that ran have to say, and the stages that did not run."""
-
-    findings: tuple[Finding, ...]
-    not_checked: tuple[Stage, ...]
-
-    @property
-    def stops(self) -> tuple[Finding, ...]:
-        """The findings for which the order cannot be done as asked."""
-        return tuple(finding for finding in self.findings if finding.level == "stops")
-
-
-def check_order(
-    facts: Facts, stages: tuple[Stage, ...] = STAGES, timed: Timed = nullcontext
-) -> Checked:
-    """Run the checks, stage by stage, until one stage stops the order.
-
-    What stops it stands first, then cautions, then notes; else in the order of the checks. What
-    follows from another finding stands right after it.
-
-    Parameters
-    ----------
-    timed
-        Is entered for each stage by its name, by who wants to know how long it takes.
-    """
-    findings: list[Finding] = []
-    for i, stage in enumerate(stages):
-        with timed(stage):
-            findings += run_stage(stage, facts)
-        if any(finding.level == "stops" for finding in findings):
-            return Checked(with_causes(findings), stages[i + 1 :])
-    return Checked(with_causes(findings), ())
-
-
 def check_plan(planned: Planned, contain: Contain = let_through) -> list[Finding]:
     """Run the checks of the slabs' plans."""
     return list(_findings("shape", SHAPE_CHECKS, planned, contain))
@@ -210,26 +172,6 @@ def check_strength(judged: Judged | Unassessed, contain: Contain = let_through) 
 def check_promise(scheduled: Scheduled, contain: Contain = let_through) -> list[Finding]:
     """Run the checks of what the workshop can promise."""
     return list(_findings("promise", PROMISE_CHECKS, scheduled, contain))
-
-
-def run_stage(stage: Stage, facts: Facts) -> list[Finding]:
-    """Run the checks of one stage on that stage's record.
-
-    Where a fault of ours loses one of them, or the record, that is what is found.
-    """
-    with facts.contain("check"):
-        return _run_stage(stage, facts)
-    return [check_failed("stops", stage, (stage,))]
-
-
-def _run_stage(stage: Stage, facts: Facts) -> list[Finding]:
-    if stage == "shape":
-        return check_plan(facts.planned, facts.contain)
-    if stage == "strength":
-        assessed = facts.assessed
-        judged = assessed if isinstance(assessed, Unassessed) else facts.judged
-        return check_strength(judged, facts.contain)
-    return check_promise(facts.scheduled, facts.contain)
 
 
 def stop_of_plans(planned: Planned) -> Finding | None:

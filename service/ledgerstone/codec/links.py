@@ -11,7 +11,8 @@ from ledgerstone.codec.canonical import canonical
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
 from ledgerstone.errors import DatedAhead, Fault, NotUnderstood, TokenError
-from ledgerstone.quote import Quote, Standing
+from ledgerstone.quote import Quote
+from ledgerstone.terms import Standing
 from ledgerstone.workshop.records import Workshop
 
 TOO_LONG = (

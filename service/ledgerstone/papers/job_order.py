@@ -27,8 +27,8 @@ from ledgerstone.papers.job_blocks import (
 from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.printing import TICK
 from ledgerstone.papers.words import shade_text, size_text
-from ledgerstone.quote import NOT_LOOKED
 from ledgerstone.shade import tint_of
+from ledgerstone.terms import NOT_LOOKED
 from ledgerstone.wording import day_text
 
 CAUTIONS = (

@@ -5,12 +5,13 @@ from __future__ import annotations
 from ledgerstone.remedies.budget import Budget, Pace, after_plans_alone, budget_for, unpaced
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.found import Fix, Found, Remedy
-from ledgerstone.remedies.search import find
+from ledgerstone.remedies.search import OF_A_SLAB, find
 from ledgerstone.remedies.state import State, start
-from ledgerstone.remedies.trial import Outcome, Trial
+from ledgerstone.remedies.trial import Outcome, Trial, Trials
 from ledgerstone.remedies.ways import Saving, ways_to_save
 
 __all__ = [
+    "OF_A_SLAB",
     "Budget",
     "Change",
     "Changes",
@@ -22,6 +23,7 @@ __all__ = [
     "Saving",
     "State",
     "Trial",
+    "Trials",
     "after_plans_alone",
     "budget_for",
     "find",

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from itertools import count
 
-from ledgerstone.checks import Facts, Finding, stage_of, stop_of_plans
+from ledgerstone.checks import Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
 from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
@@ -16,6 +16,7 @@ from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.policy import HEAVY, NOTHING, SIZES_WITHIN, Weight, added, kind_of
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
+from ledgerstone.stages import Planned, StageContext, plan
 
 MOST_STATES = 32
 MOST_TRIED = 100
@@ -27,9 +28,9 @@ LOOK = 0.5  # of a slab's strength: it is moved, or it lies
 class Tried:
     """What states of an order came to, each tried once, within what may be spent."""
 
-    def __init__(self, trial: Trial, facts: Facts, budget: Budget, by: str) -> None:
+    def __init__(self, trial: Trial, context: StageContext, budget: Budget, by: str) -> None:
         self._trial = trial
-        self.facts = facts
+        self.context = context
         self._known: dict[str, Outcome | None] = {}
         self._looks: dict[tuple[str, str], bool] = {}
         self.budget = budget
@@ -61,22 +62,21 @@ class Tried:
             return False
         new = (key, stop.check) not in self._looks and self.full > 0
         if new and self.budget.tries(state.order, LOOK, self.by):
-            at = self.facts_with(state)
-            whole = stop_of_plans(at.planned) is None
+            planned = self.planned(state)
+            whole = stop_of_plans(planned) is None
             self._looks[key, stop.check] = whole and still_cracks(
-                stop.check, stop.slab, at.planned, at.context
+                stop.check, stop.slab, planned, self.context
             )
             self.full -= self._looks[key, stop.check]
         return self._looks.get((key, stop.check), False)
 
-    def facts_with(self, state: State) -> Facts:
-        """Facts of the order as it now stands."""
-        like = self.facts
-        return Facts(state.order, like.workshop, like.bookings, like.today, like.plates)
+    def planned(self, state: State) -> Planned:
+        """The plans of the order as it now stands."""
+        return plan(state.order, self.context)
 
     def then(self, state: State, option: Option) -> State | None:
         """Return the order after an option; None where a cut can't be told."""
-        return option.after(state, self.facts.workshop.shaping.fitting_gap_mm)
+        return option.after(state, self.context.workshop.shaping.fitting_gap_mm)
 
     def stops(self, state: State) -> bool:
         """Say whether something stops a state, or it cannot be tried."""
@@ -96,18 +96,18 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
     seen: set[tuple[str, bool]] = set()
     while queue and len(seen) < MOST_STATES:
         weighs, _, state, heavy = heapq.heappop(queue)
-        at, known = tried.facts_with(state), (state.key, heavy)
+        known = (state.key, heavy)
         if known in seen or (most_share <= SIZES_WITHIN and not keeps(state)):
             continue
         seen.add(known)
-        if not tried.budget.spends(LAYING_OUT + sum(map(plan_units, at.order.slabs))):
+        if not tried.budget.spends(LAYING_OUT + sum(map(plan_units, state.order.slabs))):
             return None
-        stop, at_last = _first_stop(tried, at, state)
-        if stop is None and at_last is not None:
+        stop, planned = _first_stop(tried, state)
+        if stop is None and planned is not None:
             return state
-        if stop is None or at_last is None:
+        if stop is None or planned is None:
             continue
-        for option in _options(tried, stop, at_last, state, most_share, heavy=heavy):
+        for option in _options(tried, stop, planned, state, most_share, heavy=heavy):
             then = tried.then(state, option)
             if then is not None:
                 heapq.heappush(queue, (added(weighs, option.weight), next(ticket), then, False))
@@ -116,25 +116,26 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
     return None
 
 
-def _first_stop(tried: Tried, at: Facts, state: State) -> tuple[Finding | None, Facts | None]:
-    """What first stops a changed order, with its facts; no facts where all is spent."""
-    plan = stop_of_plans(at.planned)
-    if plan is not None:
-        return plan, at
+def _first_stop(tried: Tried, state: State) -> tuple[Finding | None, Planned | None]:
+    """What first stops a changed order, with its plans; no plans where all is spent."""
+    planned = tried.planned(state)
+    stop = stop_of_plans(planned)
+    if stop is not None:
+        return stop, planned
     outcome = tried.outcome(state)
     if outcome is None:
         return None, None
-    return next(iter(outcome.checked.stops), None), outcome.facts
+    return next(iter(outcome.checked.stops), None), outcome.checked.planned
 
 
 def _options(
-    tried: Tried, stop: Finding, at: Facts, state: State, most_share: float, *, heavy: bool
+    tried: Tried, stop: Finding, planned: Planned, state: State, most_share: float, *, heavy: bool
 ) -> Iterable[Option]:
     """What may settle a stop: every option of a plan; of a ladder its least good rung.
 
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
-    every = steps(stop, at.order, at, most_share, heavy=heavy)
+    every = steps(stop, planned, tried.context, most_share, heavy=heavy)
     if stage_of(stop) == "shape":
         yield from every
         return

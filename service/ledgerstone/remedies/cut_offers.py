@@ -13,9 +13,9 @@ from itertools import pairwise
 
 import numpy as np
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.checks.units import standing_units
-from ledgerstone.order import CORNERS, MOST_SLABS, LShape, Order
+from ledgerstone.order import CORNERS, MOST_SLABS, LShape
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
 from ledgerstone.remedies.cutting import GAP_MM, Cut
@@ -25,6 +25,7 @@ from ledgerstone.remedies.placeable import Obstacle
 from ledgerstone.remedies.policy import NOTHING, is_bowl, is_hob
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned, StageContext
 
 IN_TWO = "two-pieces"
 CLEAR_MM = 100.0
@@ -39,31 +40,34 @@ _ROUNDER_BY_MM = 30.0  # so far from the best place a rounder number is worth it
 _OVER_A_SIDE, _CORNER, _CLEAR, _OVER_A_UNIT, _HALVED = 1.0, 1.5, 2.0, 3.0, 10.0
 
 
-def in_pieces(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def in_pieces(
+    finding: Finding, planned: Planned, context: StageContext, _most: float
+) -> Iterable[Option]:
     """Cast a slab in two; a piece that is still too large is then cut again.
 
     Openings that are in the way of a join, or do not lie right, are placed anew before the cut.
     """
+    order = planned.order
     i = finding.slab
     if i is None or len(order.slabs) >= MOST_SLABS:
         return
-    slab, shape = order.slabs[i], facts.shapes[i]
-    plan = plan_of(slab, facts.workshop.shaping.fitting_gap_mm)
+    slab, shape = order.slabs[i], planned.shapes[i]
+    plan = plan_of(slab, planned.workshop.shaping.fitting_gap_mm)
     if plan is None:
         return
     wished = [
         (cost, Cut(i, axis, at))
-        for axis in _axes(finding, plan, facts)
-        for cost, at in _places(finding, plan, shape, facts, axis)
+        for axis in _axes(finding, plan, planned)
+        for cost, at in _places(finding, plan, shape, planned, axis)
     ]
     count = 0
     for cost, cut in _first_of_each(wished):
-        for option in _cut(count, cost, cut, order, facts):
+        for option in _cut(count, cost, cut, planned, context):
             yield option
             count += 1
         if count >= MOST_PLACES:
             return
-    yield from _through(finding, plan, shape, facts, count)
+    yield from _through(finding, plan, shape, planned, count)
 
 
 def _first_of_each(wished: list[tuple[float, Cut]]) -> Iterator[tuple[float, Cut]]:
@@ -75,15 +79,18 @@ def _first_of_each(wished: list[tuple[float, Cut]]) -> Iterator[tuple[float, Cut
             yield cost, cut
 
 
-def _cut(k: int, cost: float, cut: Cut, order: Order, facts: Facts) -> Iterator[Option]:
+def _cut(
+    k: int, cost: float, cut: Cut, planned: Planned, context: StageContext
+) -> Iterator[Option]:
     """One cut, with the openings placed clear of it, by 100 mm or by as much as their rule asks."""
+    order = planned.order
     every = frozenset(range(len(order.slabs[cut.slab].cutouts)))
     if not every:
         yield Option(f"{IN_TWO}-{k}", (), cost, cut)
         return
     for clear_mm, more in ((CLEAR_MM, 0.0), (None, _CLOSE)):
         joint = _joint(cut, clear_mm)
-        room = placed("move-all", cut.slab, order, facts, Freedom(moves=every), keeps_off=joint)
+        room = placed("move-all", cut.slab, planned, context, Freedom(moves=every), keeps_off=joint)
         for move in room:
             beside = move.weight if move.changes else NOTHING
             yield Option(f"{IN_TWO}-{k}", move.changes, cost + more, cut, beside)
@@ -101,12 +108,12 @@ def _joint(cut: Cut, clear_mm: float | None) -> Obstacle:
 
 
 def _through(
-    finding: Finding, plan: Plan, shape: Shape, facts: Facts, count: int
+    finding: Finding, plan: Plan, shape: Shape, planned: Planned, count: int
 ) -> Iterator[Option]:
     """Cuts through the middle of a hob or of a covered sink."""
     i = finding.slab
-    for axis in _axes(finding, plan, facts) if i is not None else ():
-        low, high, best = _range(finding, plan, facts, axis)
+    for axis in _axes(finding, plan, planned) if i is not None else ():
+        low, high, best = _range(finding, plan, planned, axis)
         k = 0 if axis == "x" else 1
         for opening in shape.openings:
             cutout, bounds = plan.slab.cutouts[opening.index], opening.polygon.bounds
@@ -121,7 +128,7 @@ def _through(
                 yield Option(f"{IN_TWO}-{count + opening.index}", (), cost, cut)
 
 
-def _axes(finding: Finding, plan: Plan, facts: Facts) -> Iterator[Axis]:
+def _axes(finding: Finding, plan: Plan, planned: Planned) -> Iterator[Axis]:
     """Across which axes a cut helps: the one that leaves fewer pieces first."""
     if finding.check != _TABLE:
         length, width = plan.size_mm
@@ -129,7 +136,7 @@ def _axes(finding: Finding, plan: Plan, facts: Facts) -> Iterator[Axis]:
         if isinstance(plan.slab.outline, LShape):
             yield "y" if length >= width else "x"
         return
-    counts = {axis: _count(plan, facts, axis) for axis in ("x", "y")}
+    counts = {axis: _count(plan, planned, axis) for axis in ("x", "y")}
     least = min(counts.values())
     yield from (axis for axis in ("x", "y") if counts[axis] <= max(least, 2) or _is_l(plan))
 
@@ -138,25 +145,25 @@ def _is_l(plan: Plan) -> bool:
     return len(plan.corners) > len(CORNERS)
 
 
-def _count(plan: Plan, facts: Facts, axis: Axis) -> int:
+def _count(plan: Plan, planned: Planned, axis: Axis) -> int:
     """How many pieces a cut across an axis makes before each fits the table; many if none does."""
-    most = _most_mm(plan, facts, axis)
+    most = _most_mm(plan, planned, axis)
     return math.ceil((plan.along(axis) + GAP_MM) / (most + GAP_MM)) if most else MOST_SLABS
 
 
-def _most_mm(plan: Plan, facts: Facts, axis: Axis) -> float:
+def _most_mm(plan: Plan, planned: Planned, axis: Axis) -> float:
     """How long a piece may be that is as deep as the slab, or 0 where it is too deep."""
-    table, other = facts.workshop.table, plan.along("y" if axis == "x" else "x")
+    table, other = planned.workshop.table, plan.along("y" if axis == "x" else "x")
     sizes = ((table.length_mm, table.width_mm), (table.width_mm, table.length_mm))
     return max((most for most, deep in sizes if other <= deep), default=0.0)
 
 
 def _places(
-    finding: Finding, plan: Plan, shape: Shape, facts: Facts, axis: Axis
+    finding: Finding, plan: Plan, shape: Shape, planned: Planned, axis: Axis
 ) -> Iterator[tuple[float, float]]:
     """Where a join may lie across an axis, each with what it costs."""
-    low, high, best = _range(finding, plan, facts, axis)
-    least = _least_mm(finding, plan, facts, axis, low)
+    low, high, best = _range(finding, plan, planned, axis)
+    least = _least_mm(finding, plan, planned, axis, low)
     whole, on_units = plan.along(axis), list(_bays(plan, shape)) if axis == "x" else []
     for at in _panels(plan, on_units):
         if least <= at <= high:
@@ -181,9 +188,9 @@ def _away(at: float, best: float, low: float, whole: float) -> float:
     return abs(at - best) / whole + (_ONE_MORE if at < low else 0.0)
 
 
-def _least_mm(finding: Finding, plan: Plan, facts: Facts, axis: Axis, low: float) -> float:
+def _least_mm(finding: Finding, plan: Plan, planned: Planned, axis: Axis, low: float) -> float:
     """From where on the first piece may end, where there may be one piece more than the fewest."""
-    most = _most_mm(plan, facts, axis)
+    most = _most_mm(plan, planned, axis)
     if finding.check != _TABLE or not most or _is_l(plan):
         return low
     return max(low - most - GAP_MM, CLEAR_MM)
@@ -197,10 +204,12 @@ def _bays(plan: Plan, shape: Shape) -> Iterator[tuple[float, float]]:
             yield unit.start_mm, unit.end_mm
 
 
-def _range(finding: Finding, plan: Plan, facts: Facts, axis: Axis) -> tuple[float, float, float]:
+def _range(
+    finding: Finding, plan: Plan, planned: Planned, axis: Axis
+) -> tuple[float, float, float]:
     """From where to where the first piece may end, and where it had best do."""
     whole = plan.along(axis)
-    count, most = _count(plan, facts, axis), _most_mm(plan, facts, axis)
+    count, most = _count(plan, planned, axis), _most_mm(plan, planned, axis)
     if finding.check != _TABLE or not most or _is_l(plan):
         return _MID[0] * whole, _MID[1] * whole, whole / 2
     count = max(count, 2)

@@ -6,26 +6,30 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.checks.thickness import GRAINS
-from ledgerstone.order import Order, Rectangle, Relief, Slab
+from ledgerstone.order import Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, named
 from ledgerstone.remedies.policy import SIZES_WITHIN
 from ledgerstone.remedies.promise_offers import other_delivery
 from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned, StageContext
 from ledgerstone.surfaces import SURFACES
 
 
-def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def edge_size(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Make a bevel or a round of the nearest size that is made and leaves enough of the edge."""
+    order = planned.order
     i, changes, cost = finding.slab, [], 1.0
     if i is None:
         return
     for side in dict.fromkeys(named(finding, "edges")):
         size = order.slabs[i].edges[side].size if side in order.slabs[i].edges else None
-        new = _nearest_size(order.slabs[i], side, facts)
+        new = _nearest_size(order.slabs[i], side, planned)
         if size is not None and new is not None:
             changes.append(Change(("slabs", i, "edges", side, "size"), new))
             cost += abs(new.mm - size.mm) / 10
@@ -33,9 +37,9 @@ def edge_size(finding: Finding, order: Order, facts: Facts, _most: float) -> Ite
         yield Option("edge-size", tuple(changes), cost)
 
 
-def _nearest_size(slab: Slab, side: str, facts: Facts) -> Length | None:
+def _nearest_size(slab: Slab, side: str, planned: Planned) -> Length | None:
     edge, size = slab.edges[side], slab.edges[side].size
-    made = next((e for e in facts.workshop.edges if e.profile == edge.profile), None)
+    made = next((e for e in planned.workshop.edges if e.profile == edge.profile), None)
     if size is None or made is None:
         return None
     most_mm = min(made.largest_mm, slab.thickness.mm - SURFACES[slab.finish.surface].least_face_mm)
@@ -44,12 +48,15 @@ def _nearest_size(slab: Slab, side: str, facts: Facts) -> Length | None:
     return size.like(made.smallest_mm, "up", to_mm=0.5)
 
 
-def plainer_finish(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def plainer_finish(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """A surface that asks less of a thin edge, the nearest first."""
+    order = planned.order
     if finding.slab is None:
         return
     slab = order.slabs[finding.slab]
-    offered = {finish.surface for finish in facts.workshop.finishes}
+    offered = {finish.surface for finish in planned.workshop.finishes}
     asked_mm = SURFACES[slab.finish.surface].least_face_mm
     for surface, kind in SURFACES.items():
         if surface in offered and kind.least_face_mm < asked_mm:
@@ -58,8 +65,11 @@ def plainer_finish(finding: Finding, order: Order, facts: Facts, _most: float) -
             yield Option("plainer-finish", (Change(path, surface),), cost)
 
 
-def without_drip(finding: Finding, order: Order, _facts: Facts, _most: float) -> Iterable[Option]:
+def without_drip(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Leave the drips out."""
+    order = planned.order
     i = finding.slab
     if i is None:
         return
@@ -71,13 +81,16 @@ def without_drip(finding: Finding, order: Order, _facts: Facts, _most: float) ->
     yield Option("without-drip", changes, 3.0)
 
 
-def shallower_relief(finding: Finding, order: Order, facts: Facts, _m: float) -> Iterable[Option]:
+def shallower_relief(
+    finding: Finding, planned: Planned, _context: StageContext, _m: float
+) -> Iterable[Option]:
     """Make reliefs so shallow that enough is left beneath them, for the grains too."""
+    order = planned.order
     i, limit = finding.slab, finding.limit.get("left_mm", 0.0)
     if i is None or not isinstance(limit, float):
         return
     slab, changes, cost = order.slabs[i], [], 1.0
-    least = max(limit, GRAINS * facts.workshop.recipe.largest_aggregate_mm)
+    least = max(limit, GRAINS * planned.workshop.recipe.largest_aggregate_mm)
     for k in map(int, named(finding, "reliefs")) if limit else range(len(slab.reliefs)):
         depth = slab.reliefs[k].depth
         new = depth.like(slab.thickness.mm - least, "down")
@@ -89,13 +102,14 @@ def shallower_relief(finding: Finding, order: Order, facts: Facts, _m: float) ->
 
 
 def relief_within(
-    finding: Finding, order: Order, facts: Facts, most_share: float
+    finding: Finding, planned: Planned, _context: StageContext, most_share: float
 ) -> Iterable[Option]:
     """Move a relief onto its slab, smaller where it must be; far off what was asked, leave it."""
+    order = planned.order
     i = finding.slab
     if i is None:
         return
-    k, shape = next(map(int, named(finding, "reliefs"))), facts.shapes[i]
+    k, shape = next(map(int, named(finding, "reliefs"))), planned.shapes[i]
     relief, base = order.slabs[i].reliefs[k], ("slabs", i, "reliefs", k)
     outline, changes, share = relief.outline, [], 0.0
     area, room = shape.reliefs[k].bounds, shape.outline.bounds
@@ -136,11 +150,11 @@ def _relief_centred(relief: Relief, base: Path, shape: Shape, k: int) -> Iterabl
 
 
 def carried_by_others(
-    finding: Finding, order: Order, facts: Facts, most_share: float
+    finding: Finding, planned: Planned, context: StageContext, most_share: float
 ) -> Iterable[Option]:
     """Leave it at the door or have it collected: how it gets in is then the customer's matter.
 
     Offered after what makes it pass, for it only turns a stop into a caution.
     """
-    for option in other_delivery(finding, order, facts, most_share):
+    for option in other_delivery(finding, planned, context, most_share):
         yield replace(option, effect="left-at-door", cost=option.cost + 50.0)

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from ledgerstone.checks import Facts, Finding
-from ledgerstone.order import Order
+from ledgerstone.checks import Finding
 from ledgerstone.remedies import making_offers as making
 from ledgerstone.remedies import place_offers as places
 from ledgerstone.remedies import promise_offers as promise
@@ -16,8 +15,9 @@ from ledgerstone.remedies.cut_offers import in_pieces
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.plain import plain_slab
 from ledgerstone.remedies.policy import KINDS, SIZES_WITHIN, Kind
+from ledgerstone.stages import Planned, StageContext
 
-Offer = Callable[[Finding, Order, Facts, float], Iterable[Option]]
+Offer = Callable[[Finding, Planned, StageContext, float], Iterable[Option]]
 
 _PLAN: tuple[Offer, ...] = (places.moved, places.resized, places.opened)
 _WHOLE_PLAN: tuple[Offer, ...] = (
@@ -110,23 +110,25 @@ _HEAVY: frozenset[Offer] = frozenset(
 )
 
 
-def options(finding: Finding, order: Order, facts: Facts, *, heavy: bool) -> list[Option]:
+def options(
+    finding: Finding, planned: Planned, context: StageContext, *, heavy: bool
+) -> list[Option]:
     """List what may settle a finding by itself, the lightest change first.
 
     An opening that runs past a side may be meant to be open to it, so that is asked.
     """
     offers = _weighing(OFFERS.get(finding.check, ()), heavy=heavy)
-    every = _sorted(offers, finding, order, facts, SIZES_WITHIN)
+    every = _sorted(offers, finding, planned, context, SIZES_WITHIN)
     return [option for option in every if _is_a_fix(option) or option.name == "open-to"]
 
 
 def steps(
-    finding: Finding, order: Order, facts: Facts, most_share: float, *, heavy: bool
+    finding: Finding, planned: Planned, context: StageContext, most_share: float, *, heavy: bool
 ) -> list[Option]:
     """List steps towards an order that nothing stops: a crowded plan is laid out as a whole."""
     offers = OFFERS.get(finding.check, ())
     whole = _weighing(_WHOLE_PLAN if offers is _PLAN else offers, heavy=heavy)
-    every = _sorted(whole, finding, order, facts, most_share)
+    every = _sorted(whole, finding, planned, context, most_share)
     return [option for option in every if _is_a_fix(option) or most_share > SIZES_WITHIN]
 
 
@@ -138,13 +140,17 @@ def _is_a_fix(option: Option) -> bool:
     return KINDS[option.name] < Kind.FAR
 
 
-def last_resort(finding: Finding, order: Order, facts: Facts) -> list[Option]:
+def last_resort(finding: Finding, planned: Planned, context: StageContext) -> list[Option]:
     """List plain slabs, the nearest first: for where nothing else is found."""
-    return sorted(plain_slab(finding, order, facts), key=lambda option: option.cost)
+    return sorted(plain_slab(finding, planned, context), key=lambda option: option.cost)
 
 
 def _sorted(
-    offers: tuple[Offer, ...], finding: Finding, order: Order, facts: Facts, most_share: float
+    offers: tuple[Offer, ...],
+    finding: Finding,
+    planned: Planned,
+    context: StageContext,
+    most_share: float,
 ) -> list[Option]:
-    found = [o for offer in offers for o in offer(finding, order, facts, most_share)]
+    found = [o for offer in offers for o in offer(finding, planned, context, most_share)]
     return sorted(found, key=lambda option: option.weight)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, LShape, Order, Point, Rectangle, Slab
 from ledgerstone.quantities import Length
@@ -16,6 +16,7 @@ from ledgerstone.remedies.placeable import Obstacle, Placed
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.stages.cache import SlabKey
 
 _MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
@@ -28,35 +29,44 @@ _EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
 MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 
 
-def moved(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def moved(
+    finding: Finding, planned: Planned, context: StageContext, _most: float
+) -> Iterable[Option]:
     """Move the openings that a finding speaks of, with what belongs to them; else all."""
+    order = planned.order
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
         return
     spoken_of = _with_belongings(
-        order.slabs[i], facts.shapes[i], map(int, named(finding, "cutouts"))
+        order.slabs[i], planned.shapes[i], map(int, named(finding, "cutouts"))
     )
     every = frozenset(range(len(order.slabs[i].cutouts)))
-    first = list(placed("move", i, order, facts, Freedom(moves=spoken_of or every)))
+    first = list(placed("move", i, planned, context, Freedom(moves=spoken_of or every)))
     yield from first
     if not first and spoken_of and spoken_of != every and len(every) <= MOST_TOGETHER:
-        yield from placed("move-all", i, order, facts, Freedom(moves=every))
+        yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
-def placed_anew(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def placed_anew(
+    finding: Finding, planned: Planned, context: StageContext, _most: float
+) -> Iterable[Option]:
     """Place all openings of a slab anew; of many, those that a finding speaks of."""
+    order = planned.order
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
     if len(every) > MOST_TOGETHER:
         spoken_of = map(int, named(finding, "cutouts"))
-        every = _with_belongings(order.slabs[i], facts.shapes[i], spoken_of)
-    yield from placed("move-all", i, order, facts, Freedom(moves=every))
+        every = _with_belongings(order.slabs[i], planned.shapes[i], spoken_of)
+    yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
-def resized(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def resized(
+    finding: Finding, planned: Planned, context: StageContext, most: float
+) -> Iterable[Option]:
     """Make openings smaller that have no size of their own, or the slab larger, or both."""
+    order = planned.order
     i = finding.slab
     if i is None:
         return
@@ -66,15 +76,15 @@ def resized(finding: Finding, order: Order, facts: Facts, most: float) -> Iterab
     grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
     near = SIZES_WITHIN
     if free:
-        yield from placed("shrink", i, order, facts, Freedom(every, free, most_share=near))
+        yield from placed("shrink", i, planned, context, Freedom(every, free, most_share=near))
     if grows:
-        yield from placed("grow", i, order, facts, Freedom(every, grows=True, most_share=near))
+        yield from placed("grow", i, planned, context, Freedom(every, grows=True, most_share=near))
         yield from placed(
-            "grow", i, order, facts, Freedom(every, free, grows=True, most_share=near)
+            "grow", i, planned, context, Freedom(every, free, grows=True, most_share=near)
         )
     if most > SIZES_WITHIN and (free or grows):
         yield from placed(
-            "far-size", i, order, facts, Freedom(every, free, grows=grows, most_share=FAR)
+            "far-size", i, planned, context, Freedom(every, free, grows=grows, most_share=FAR)
         )
 
 
@@ -88,22 +98,23 @@ def _with_belongings(slab: Slab, shape: Shape, spoken_of: Iterable[int]) -> froz
 def placed(
     effect: str,
     i: int,
-    order: Order,
-    facts: Facts,
+    planned: Planned,
+    context: StageContext,
     freedom: Freedom,
     *,
     keeps_off: Obstacle | None = None,
 ) -> Iterator[Option]:
     """One option from a placing, in steps as coarse as its room allows."""
-    slab, shape = order.slabs[i], facts.shapes[i]
+    order = planned.order
+    slab, shape = order.slabs[i], planned.shapes[i]
     fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
     freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
     if len(freedom.moves) > MOST_TOGETHER:
         return
     for to_mm in (COARSE_MM, FINE_MM):
-        layout = Layout(slab, shape, facts.workshop, freedom, to_mm, keeps_off)
+        layout = Layout(slab, shape, planned.workshop, freedom, to_mm, keeps_off)
         key = (SlabKey.of(slab), freedom, to_mm, repr(keeps_off))
-        found = facts.plates.layouts.get_or_compute(key, layout.placed)
+        found = context.cache.layouts.get_or_compute(key, layout.placed)
         if found is not None:
             changes, cost = _changes(order, i, found)
             if changes or keeps_off is not None:
@@ -152,11 +163,14 @@ def stepped(old: Length, by_mm: float) -> Length:
     return replace(by, exact_mm=old.exact_mm + by.exact_mm)
 
 
-def opened(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def opened(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """An opening that reaches past one side may be meant to be open to it."""
+    order = planned.order
     if finding.check != "cutout-off-slab" or finding.slab is None:
         return
-    i, shape = finding.slab, facts.shapes[finding.slab]
+    i, shape = finding.slab, planned.shapes[finding.slab]
     for k in map(int, named(finding, "cutouts")):
         for side in shape.sides:
             crossed = shape.openings[k].polygon.intersects(side.line)
@@ -165,8 +179,11 @@ def opened(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterab
                 yield Option("open-to", (Change(path, side.name),), 6.0)
 
 
-def turned(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def turned(
+    finding: Finding, planned: Planned, context: StageContext, most: float
+) -> Iterable[Option]:
     """Turn an opening a quarter round, and place all: only for the nearest that can be made."""
+    order = planned.order
     i, spoken_of = finding.slab, [int(k) for k in named(finding, "cutouts")]
     if i is None or most <= SIZES_WITHIN or len(spoken_of) > MOST_AT_ONCE:
         return
@@ -178,14 +195,17 @@ def turned(finding: Finding, order: Order, facts: Facts, most: float) -> Iterabl
         path = ("slabs", i, "cutouts", k, "turn_degrees")
         turn = Change(path, (cutout.turn_degrees + _QUARTER) % _HALF)
         there = changed(order, (turn,))
-        at = Facts(there, facts.workshop, facts.bookings, facts.today, facts.plates)
+        at = plan(there, context)
         every = frozenset(range(len(order.slabs[i].cutouts)))
-        move = next(placed("turn", i, there, at, Freedom(moves=every)), None)
+        move = next(placed("turn", i, at, context, Freedom(moves=every)), None)
         yield Option("turn", (turn, *(move.changes if move is not None else ())), 1.0)
 
 
-def fewer(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def fewer(
+    finding: Finding, planned: Planned, context: StageContext, most: float
+) -> Iterable[Option]:
     """Leave openings out, the last first, and place the rest: only for the nearest makeable."""
+    order = planned.order
     if finding.slab is None or most <= SIZES_WITHIN:
         return
     i, count = finding.slab, len(order.slabs[finding.slab].cutouts)
@@ -196,17 +216,20 @@ def fewer(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable
             Change(("slabs", i, "cutouts", k), None) for k in range(count - 1, count - 1 - gone, -1)
         )
         left = changed(order, removed)
-        at = Facts(left, facts.workshop, facts.bookings, facts.today, facts.plates)
+        at = plan(left, context)
         every = frozenset(range(count - gone))
-        rest = next(placed("fewer", i, left, at, Freedom(moves=every)), None) if every else None
+        rest = next(placed("fewer", i, at, context, Freedom(moves=every)), None) if every else None
         yield Option("fewer", (*removed, *(rest.changes if rest is not None else ())), 30.0 * gone)
 
 
-def rounder(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def rounder(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Give an inside corner the smallest radius that the formers make."""
+    order = planned.order
     if finding.slab is None:
         return
-    i, limit = finding.slab, facts.workshop.shaping.inside_radius_mm
+    i, limit = finding.slab, planned.workshop.shaping.inside_radius_mm
     outline, changes = order.slabs[i].outline, list[Change]()
     for k in map(int, named(finding, "cutouts")):
         changes += _rounded_opening(("slabs", i, "cutouts", k), order.slabs[i].cutouts[k], limit)

@@ -6,32 +6,33 @@ from collections.abc import Iterable
 from dataclasses import replace
 from types import MappingProxyType
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.checks.shade import dose_within_limit, matching_offered
 from ledgerstone.order import Finish, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import ROUND_TO_MM, Option
-from ledgerstone.stages import plan
+from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.workshop.records import Workshop
 
 _SHARES = (1.0, 0.7, 0.45)
 _USUAL_MM = 40.0
 
 
-def plain_slab(finding: Finding, order: Order, facts: Facts) -> Iterable[Option]:
+def plain_slab(finding: Finding, planned: Planned, context: StageContext) -> Iterable[Option]:
     """Plain slabs of about the size that was asked for, the nearest first."""
+    order = planned.order
     if finding.slab is None:
         return
-    i, slab, workshop = finding.slab, order.slabs[finding.slab], facts.workshop
-    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
+    i, slab, workshop = finding.slab, order.slabs[finding.slab], planned.workshop
+    x0, y0, x1, y1 = planned.shapes[i].outline.bounds
     whole = replace(
         slab,
         size_from="finished",
         cutouts=(),
         reliefs=(),
         edges=MappingProxyType({}),
-        shade=_shade_cast(slab, facts),
+        shade=_shade_cast(slab, planned, context),
         finish=Finish(slab.finish.surface, _sealer_that_stands(slab, workshop)),
         rests=Rests("full"),
     )
@@ -67,11 +68,11 @@ def _sealer_that_stands(slab: Slab, workshop: Workshop) -> str:
     return own if own in fit or not fit else fit[0]
 
 
-def _shade_cast(slab: Slab, facts: Facts) -> Shade:
+def _shade_cast(slab: Slab, planned: Planned, context: StageContext) -> Shade:
     """The slab's own shade where it is cast here, else the first of the palette that is."""
-    for shade in (slab.shade, *(Shade(name=one.name) for one in facts.workshop.palette)):
+    for shade in (slab.shade, *(Shade(name=one.name) for one in planned.workshop.palette)):
         alone = Order(slabs=(replace(slab, shade=shade),))
         checks = (matching_offered, dose_within_limit)
-        if not any(list(check(plan(alone, facts.context))) for check in checks):
+        if not any(list(check(plan(alone, context))) for check in checks):
             return shade
     return slab.shade

@@ -4,17 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ledgerstone.checks import Facts, Finding
-from ledgerstone.order import Order, Shade
+from ledgerstone.checks import Finding
+from ledgerstone.order import Shade
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import Option
 from ledgerstone.shade import Lab, delta_e_2000, palette_shade_seen, shade_seen, srgb_to_lab
+from ledgerstone.stages import Planned, StageContext
 from ledgerstone.workshop.records import Workshop
 
 
-def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def other_delivery(
+    _f: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Another way that the area is served by, or collection."""
-    area = facts.area
+    order = planned.order
+    area = planned.area
     ways = (("pallet", "pallet"), ("own-van", "own_van"), ("fitted", "fitted"))
     for kind, name in ways:
         if area is not None and getattr(area, name) is not None and kind != order.delivery.kind:
@@ -23,11 +27,14 @@ def other_delivery(_f: Finding, order: Order, facts: Facts, _most: float) -> Ite
         yield Option("collect", (Change(("delivery", "kind"), "collect"),), 3.0)
 
 
-def other_shade(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def other_shade(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """A shade of the palette in place of one that is not had, the nearest in colour first."""
+    order = planned.order
     if finding.slab is None:
         return
-    wished, workshop = order.slabs[finding.slab].shade, facts.workshop
+    wished, workshop = order.slabs[finding.slab].shade, planned.workshop
     goal = _colour_of(wished, workshop)
     path = ("slabs", finding.slab, "shade")
     for shade in workshop.palette:
@@ -45,12 +52,15 @@ def _colour_of(shade: Shade, workshop: Workshop) -> Lab | None:
     return seen.lab if seen is not None else None
 
 
-def other_sealer(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def other_sealer(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """A sealer that this place allows."""
+    order = planned.order
     if finding.slab is None:
         return
     slab = order.slabs[finding.slab]
-    for k, sealer in enumerate(facts.workshop.sealers):
+    for k, sealer in enumerate(planned.workshop.sealers):
         if slab.place in sealer.places and sealer.name != slab.finish.sealer:
             path = ("slabs", finding.slab, "finish", "sealer")
             yield Option("sealer", (Change(path, sealer.name),), 1.0 + 0.1 * k)

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from ledgerstone.checks import Facts, Finding, Stage, check_order
+from ledgerstone.checks import Finding, Stage
+from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import MOST_SLABS, Order
 from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.buttons import shown_once
@@ -20,8 +21,9 @@ from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN
 from ledgerstone.remedies.state import State, start
-from ledgerstone.remedies.trial import Outcome, Trial
+from ledgerstone.remedies.trial import Outcome, Trials
 from ledgerstone.remedies.words import say
+from ledgerstone.stages import Planned, StageContext, plan
 
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
@@ -38,11 +40,17 @@ MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
 def find(
-    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial, budget: Budget
+    planned: Planned,
+    context: StageContext,
+    findings: tuple[Finding, ...],
+    trials: Trials,
+    *,
+    budget: Budget,
+    contain: Contain = let_through,
 ) -> Found:
     """Search for remedies of every stopping finding, and for one change that settles all."""
-    search = _Search(order, facts, findings, trial, budget)
-    plain = _kept_for_a_plain(order) * len(order.slabs)
+    search = _Search(planned, context, findings, trials, budget=budget, contain=contain)
+    plain = _kept_for_a_plain(planned.order) * len(planned.order.slabs)
     fix = search.contained_fix(SIZES_WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
     budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
     search.whole.full = FULL_FOR_REMEDIES
@@ -77,30 +85,34 @@ class _Search:
 
     def __init__(
         self,
-        order: Order,
-        facts: Facts,
+        planned: Planned,
+        context: StageContext,
         findings: tuple[Finding, ...],
-        trial: Trial,
+        trials: Trials,
+        *,
         budget: Budget,
+        contain: Contain,
     ) -> None:
-        self.order, self.facts, self.start = order, facts, start(order)
+        self.planned, self.context, self.contain = planned, context, contain
+        self.order, self.start = planned.order, start(planned.order)
+        self.trials = trials
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
         self.budget = budget
-        self.whole = Tried(trial, facts, budget, "whole")
+        self.whole = Tried(trials.whole, context, budget, "whole")
         self._alone: dict[int, Tried] = {}
         self._mended: dict[int, State] = {}
 
     def contained_fix(self, most_share: float, kept: float) -> Fix | None:
         """The least change after which nothing stops; none where a fault of ours lost it."""
-        with self.facts.contain("remedy"):
+        with self.contain("remedy"):
             return self.fix(most_share, kept)
         return None
 
     def contained_remedies(self, finding: Finding) -> tuple[Remedy, ...]:
         """What settles a finding; a fault of ours costs what was not found before it."""
         shown: list[Remedy] = []
-        with self.facts.contain("remedy"):
+        with self.contain("remedy"):
             for remedy in self.remedies(finding):
                 shown.append(remedy)  # noqa: PERF402  what was found before a fault is kept
         return tuple(shown)
@@ -141,13 +153,11 @@ class _Search:
     def _slab(self, i: int, most_share: float) -> State | None:
         """Put one slab right by itself: in its shape and in its strength."""
         alone = Order(slabs=(self.order.slabs[i],))
-        facts = self._facts(alone)
 
         def trial(state: State) -> Outcome:
-            at = self._facts(state.order)
-            return Outcome(state.order, check_order(at, OF_A_SLAB), at)
+            return Outcome(state.order, self.trials.alone(state.order))
 
-        tried = self._alone.setdefault(i, Tried(trial, facts, self.budget, "alone"))
+        tried = self._alone.setdefault(i, Tried(trial, self.context, self.budget, "alone"))
         tried.full = FULL_FOR_A_SLAB
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
@@ -159,10 +169,11 @@ class _Search:
         if found is not None:
             return found
         tried.full += FULL_FOR_A_SLAB
-        first = next(iter(check_order(facts, OF_A_SLAB).stops), None)
+        first = next(iter(self.trials.alone(alone).stops), None)
         if first is None:
             return begin
-        plain = (begin.after(option.changes) for option in last_resort(first, alone, facts))
+        last = last_resort(first, plan(alone, self.context), self.context)
+        plain = (begin.after(option.changes) for option in last)
         return next((state for state in plain if not tried.stops(state)), None)
 
     @property
@@ -173,10 +184,6 @@ class _Search:
     def why_not(self) -> str:
         """Say why nothing was found: what is still in the way of a plain slab."""
         return f"{NOTHING} What stands in the way: {self.stops[0].says}"
-
-    def _facts(self, order: Order) -> Facts:
-        old = self.facts
-        return Facts(order, old.workshop, old.bookings, old.today, old.plates)
 
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
@@ -203,7 +210,7 @@ class _Search:
     def _ladders(self, finding: Finding) -> Iterable[list[Option]]:
         """Options by effect, the lighter ones first; the others only where those are not enough."""
         for heavy in (False, True):
-            yield from ladders(options(finding, self.order, self.facts, heavy=heavy))
+            yield from ladders(options(finding, self.planned, self.context, heavy=heavy))
 
     def _settles(self, finding: Finding) -> Callable[[Option], bool]:
         """A test of options: the finding is settled, and nothing new stops the order."""

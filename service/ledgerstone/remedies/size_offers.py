@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.order import LShape, Order, Point, Round
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_outline
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room
 from ledgerstone.remedies.strength_helps import helps, lightens
+from ledgerstone.stages import Planned, StageContext
 
 _ALIKE_MM = 2.0  # within the cast tolerance
 _COSTS = 20.0
@@ -53,12 +54,15 @@ def _legs_with(i: int, order: Order, scale: tuple[float, float]) -> Changes:
     return (Change(("slabs", i, "rests", "at"), at),)
 
 
-def to_the_table(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def to_the_table(
+    finding: Finding, planned: Planned, _context: StageContext, most: float
+) -> Iterable[Option]:
     """Bring a slab down to the casting table; either way round."""
+    order = planned.order
     if finding.slab is None:
         return
-    i, table = finding.slab, facts.workshop.table
-    width, depth = _box_mm(facts, i)
+    i, table = finding.slab, planned.workshop.table
+    width, depth = _box_mm(planned, i)
     for most_x, most_y in ((table.length_mm, table.width_mm), (table.width_mm, table.length_mm)):
         fx, fy = min(1.0, most_x / width), min(1.0, most_y / depth)
         if isinstance(order.slabs[i].outline, Round):
@@ -66,30 +70,36 @@ def to_the_table(finding: Finding, order: Order, facts: Facts, most: float) -> I
         yield from _resized(i, order, (fx, fy), most)
 
 
-def _box_mm(facts: Facts, i: int) -> tuple[float, float]:
+def _box_mm(planned: Planned, i: int) -> tuple[float, float]:
     """How large the box round a slab is; never nothing."""
-    x0, y0, x1, y1 = facts.shapes[i].outline.bounds
+    x0, y0, x1, y1 = planned.shapes[i].outline.bounds
     return max(x1 - x0, ROUND_TO_MM), max(y1 - y0, ROUND_TO_MM)
 
 
-def wider_outline(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def wider_outline(
+    finding: Finding, planned: Planned, _context: StageContext, most: float
+) -> Iterable[Option]:
     """Bring a sliver up to the narrowest that is cast."""
+    order = planned.order
     if finding.slab is None:
         return
-    i, least = finding.slab, facts.workshop.shaping.smallest_side_mm
-    width, depth = _box_mm(facts, i)
+    i, least = finding.slab, planned.workshop.shaping.smallest_side_mm
+    width, depth = _box_mm(planned, i)
     fx, fy = max(1.0, least / width), max(1.0, least / depth)
     if isinstance(order.slabs[i].outline, Round):
         fx = fy = max(fx, fy)
     yield from _resized(i, order, (fx, fy), most)
 
 
-def smaller_slab(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def smaller_slab(
+    finding: Finding, planned: Planned, _context: StageContext, most: float
+) -> Iterable[Option]:
     """Make the slab a little shorter, or a little less deep."""
+    order = planned.order
     if finding.slab is None:
         return
     i = finding.slab
-    longest = facts.shapes[i].length_mm >= facts.shapes[i].width_mm
+    longest = planned.shapes[i].length_mm >= planned.shapes[i].width_mm
     for share in _SHARES:
         if share <= most + 1e-9 and helps(finding, 1 - share) and lightens(finding, 1 - share):
             scales = [(1 - share, 1.0), (1.0, 1 - share)]
@@ -97,20 +107,26 @@ def smaller_slab(finding: Finding, order: Order, facts: Facts, most: float) -> I
                 yield from _resized(i, order, scale, most)
 
 
-def short_enough(finding: Finding, order: Order, facts: Facts, most: float) -> Iterable[Option]:
+def short_enough(
+    finding: Finding, planned: Planned, _context: StageContext, most: float
+) -> Iterable[Option]:
     """Make the slab just as short as passes, where that is not far from what was asked for."""
+    order = planned.order
     long, limit = (numbers.get("length_mm") for numbers in (finding.measured, finding.limit))
     if finding.slab is None or not isinstance(long, float) or not isinstance(limit, float):
         return
     share = 1.0 - limit / long
     if 0.0 < share <= most:
-        shape, scale = facts.shapes[finding.slab], limit / long
+        shape, scale = planned.shapes[finding.slab], limit / long
         axes = (scale, 1.0) if shape.length_mm >= shape.width_mm else (1.0, scale)
         yield from _resized(finding.slab, order, axes, most)
 
 
-def slimmer_notch(finding: Finding, order: Order, _facts: Facts, most: float) -> Iterable[Option]:
+def slimmer_notch(
+    finding: Finding, planned: Planned, _context: StageContext, most: float
+) -> Iterable[Option]:
     """Make an L's notch smaller, until its arms are wider than they are thick."""
+    order = planned.order
     if finding.slab is None:
         return
     slab = order.slabs[finding.slab]
@@ -131,11 +147,14 @@ def slimmer_notch(finding: Finding, order: Order, _facts: Facts, most: float) ->
             yield Option(effect, tuple(changes), 1.0 + _COSTS * sum(shares))
 
 
-def other_thickness(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def other_thickness(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Try the stocked thicknesses, the nearest first; pieces that are joined keep to one."""
+    order = planned.order
     if finding.slab is None:
         return
-    old, shaping = order.slabs[finding.slab].thickness, facts.workshop.shaping
+    old, shaping = order.slabs[finding.slab].thickness, planned.workshop.shaping
     alike_mm = 0.0 if finding.check in _TOO else _ALIKE_MM
     for usual in shaping.thicknesses_mm:
         new = old.like(usual)

@@ -5,34 +5,39 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from datetime import date, timedelta
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.option import Option
+from ledgerstone.stages import Planned, StageContext
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.workshop.records import Sealer, Workshop
 
 
-def sooner(_f: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def sooner(_f: Finding, planned: Planned, _context: StageContext, _most: float) -> Iterable[Option]:
     """The heated tent, no sample tile, collection, a quicker sealer, a surface of fewer days."""
+    order = planned.order
     heated = (Change(("heated_curing",), new=True),)
-    if facts.workshop.tent is not None and not order.heated_curing:
+    if planned.workshop.tent is not None and not order.heated_curing:
         yield Option("heated", heated, 1.0)
-        if order.delivery.kind != "collect" and facts.area is not None:
+        if order.delivery.kind != "collect" and planned.area is not None:
             both = (*heated, Change(("delivery", "kind"), "collect"))
             yield Option("heated-and-collect", both, 3.2)
     if order.sample_tile:
         yield Option("no-tile", (Change(("sample_tile",), new=False),), 1.5)
-    if order.delivery.kind != "collect" and facts.area is not None:
+    if order.delivery.kind != "collect" and planned.area is not None:
         yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
-    for k, changes in enumerate(_sealers(order, facts.workshop)):
+    for k, changes in enumerate(_sealers(order, planned.workshop)):
         yield Option("sealer-sooner", changes, 2.5 + 0.1 * k)
-    for k, changes in enumerate(_surfaces(order, facts.workshop)):
+    for k, changes in enumerate(_surfaces(order, planned.workshop)):
         yield Option("surface-sooner", changes, 3.0 + 0.1 * k)
 
 
-def later_day(finding: Finding, order: Order, _facts: Facts, _most: float) -> Iterable[Option]:
+def later_day(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """The day on which it can be there: after everything that keeps the customer's own."""
+    order = planned.order
     arrives = finding.measured.get("arrives_on")
     if isinstance(arrives, str) and order.needed_by is not None:
         day = date.fromisoformat(arrives)

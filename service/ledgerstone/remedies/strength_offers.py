@@ -10,7 +10,7 @@ from shapely.geometry import Point as PlanePoint
 from shapely.geometry import shape as geometry
 
 from ledgerstone import plane
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Finding
 from ledgerstone.order import Order, Point, Rests, Round, Slab, Unit
 from ledgerstone.outline import XY, side_names
 from ledgerstone.remedies.change import Change, Path
@@ -20,6 +20,7 @@ from ledgerstone.remedies.policy import has_its_size
 from ledgerstone.remedies.size_offers import joined
 from ledgerstone.remedies.strength_helps import helps
 from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned, StageContext
 from ledgerstone.strength.rests import PANEL_MM
 
 _FRAME_MM = 40.0
@@ -36,27 +37,31 @@ _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 
 
 def smaller_openings(
-    finding: Finding, order: Order, facts: Facts, most_share: float
+    finding: Finding, planned: Planned, _context: StageContext, most_share: float
 ) -> Iterable[Option]:
     """Make the opening beside which it cracks a little smaller, unless it has its own size."""
+    order = planned.order
     if finding.slab is None:
         return
     i = finding.slab
-    for k in _beside(finding, facts.shapes[i]):
+    for k in _beside(finding, planned.shapes[i]):
         cutout = order.slabs[i].cutouts[k]
         for share in _SHARES:
-            wider = _less_slender(facts.shapes[i], k, share)
+            wider = _less_slender(planned.shapes[i], k, share)
             if has_its_size(cutout) or share > most_share + 1e-9 or not helps(finding, wider):
                 continue
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
             yield Option("smaller-opening", changes, 2.0 + 50 * share)
 
 
-def centred(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def centred(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Move the opening beside which it cracks to where the strips in front and behind are alike."""
+    order = planned.order
     if finding.slab is None:
         return
-    i, shape = finding.slab, facts.shapes[finding.slab]
+    i, shape = finding.slab, planned.shapes[finding.slab]
     for k in _beside(finding, shape):
         cutout, polygon = order.slabs[i].cutouts[k], shape.openings[k].polygon
         x0, y0, x1, y1 = shape.outline.bounds
@@ -95,11 +100,14 @@ def _beside(finding: Finding, shape: Shape) -> Iterable[int]:
         yield index
 
 
-def other_rests(finding: Finding, order: Order, facts: Facts, _most: float) -> Iterable[Option]:
+def other_rests(
+    finding: Finding, planned: Planned, _context: StageContext, _most: float
+) -> Iterable[Option]:
     """Shorten an overhang, place legs better, add one, or carry the slab on more."""
+    order = planned.order
     if finding.slab is None:
         return
-    slab, shape = order.slabs[finding.slab], facts.shapes[finding.slab]
+    slab, shape = order.slabs[finding.slab], planned.shapes[finding.slab]
     rests, base = slab.rests, ("slabs", finding.slab, "rests")
     if rests is None:
         return

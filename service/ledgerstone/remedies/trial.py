@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from ledgerstone.checks import Checked, Facts
+from ledgerstone.checks import Checked
 from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.remedies.state import State
@@ -13,11 +13,10 @@ from ledgerstone.remedies.state import State
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a changed order came to: the order as understood, its checks and its facts."""
+    """What a changed order came to: the order as understood, and its checks."""
 
     order: Order
     checked: Checked
-    facts: Facts
 
     @property
     def stops(self) -> frozenset[str]:
@@ -27,8 +26,25 @@ class Outcome:
     @property
     def price(self) -> Price | None:
         """What the customer would be asked, where nothing stops it."""
-        return None if self.checked.stops else self.facts.price
+        whole = self.checked.worked_out
+        return None if whole is None else whole.priced.price
 
 
 # Tries a state as a patch of the order as it was sent: None where that is not understood.
 Trial = Callable[[State], Outcome | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Trials:
+    """How changes are tried.
+
+    Attributes
+    ----------
+    whole
+        On the order as it was sent, by every check: the proof.
+    alone
+        Works an order of one slab out, as far as its shape and strength.
+    """
+
+    whole: Trial
+    alone: Callable[[Order], Checked]

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
-from ledgerstone.checks import Facts, Finding
+from ledgerstone.checks import Checked, WorkedOut
 from ledgerstone.order import Order, Shade
 from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget
@@ -42,35 +42,38 @@ class Saving:
     sooner_days: int
 
 
-def ways_to_save(
-    order: Order, facts: Facts, findings: tuple[Finding, ...], trial: Trial, budget: Budget
-) -> tuple[Saving, ...]:
+def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving, ...]:
     """Up to three changes that make an order cheaper, lighter or sooner, the cheapest first.
 
     Each is proved by every check, adds no caution, costs less, comes no later, and keeps sizes in
     plan, cut-outs and finish.
     """
-    total = facts.price.total
-    known = {finding.check for finding in findings if finding.level == "caution"}
+    now = checked.worked_out
+    if now is None:
+        return ()
+    order, total = now.planned.order, now.priced.price.total
+    known = {finding.check for finding in checked.findings if finding.level == "caution"}
     found = []
-    for changes in _candidates(order, facts):
+    for changes in _candidates(order, now):
         state = start(order).after(changes)
         outcome = trial(state) if budget.tries(state.order, by="ways") else None
-        price = outcome.price if outcome is not None else None
-        if outcome is None or price is None or _adds_a_caution(outcome, known):
+        then = outcome.checked.worked_out if outcome is not None else None
+        if outcome is None or then is None or _adds_a_caution(outcome, known):
             continue
-        lighter = max(0.0, round(_kg(facts) - _kg(outcome.facts), 1))
-        sooner = (facts.lead_time.arrives_latest - outcome.facts.lead_time.arrives_latest).days
+        price = then.priced.price
+        lighter = max(0.0, round(_kg(now) - _kg(then), 1))
+        sooner = (now.lead_time.arrives_latest - then.lead_time.arrives_latest).days
         if sooner < 0:
             continue
-        much = lighter >= LIGHTER_SHARE * _kg(facts) or sooner >= SOONER_DAYS
+        much = lighter >= LIGHTER_SHARE * _kg(now) or sooner >= SOONER_DAYS
         if total - price.total >= total * LEAST_SHARE or (much and price.total < total):
             found.append(Saving(" ".join(say(state)), state, price, lighter, sooner))
     return tuple(sorted(found, key=lambda way: way.price.total)[:MOST_WAYS])
 
 
-def _kg(facts: Facts) -> float:
-    pairs = zip(facts.slab_kg, facts.order.slabs, strict=True)
+def _kg(worked_out: WorkedOut) -> float:
+    planned = worked_out.planned
+    pairs = zip(planned.slab_kg, planned.order.slabs, strict=True)
     return sum(kg * slab.quantity for kg, slab in pairs)
 
 
@@ -79,54 +82,54 @@ def _adds_a_caution(outcome: Outcome, known: set[str]) -> bool:
     return not cautions <= known
 
 
-def _candidates(order: Order, facts: Facts) -> Iterable[Changes]:
-    yield from _thinner(order, facts)
-    yield from _other_delivery(order, facts)
-    yield from _ordinary_shade(order, facts)
+def _candidates(order: Order, now: WorkedOut) -> Iterable[Changes]:
+    yield from _thinner(order, now)
+    yield from _other_delivery(order, now)
+    yield from _ordinary_shade(order, now)
     if order.heated_curing:
         yield (Change(("heated_curing",), new=False),)
 
 
-def _thinner(order: Order, facts: Facts) -> Iterable[Changes]:
+def _thinner(order: Order, now: WorkedOut) -> Iterable[Changes]:
     """Every slab at the next thinner stocked thickness, where none is sure to crack."""
     changes = []
     for i, slab in enumerate(order.slabs):
-        stocked = facts.workshop.shaping.thicknesses_mm
+        stocked = now.planned.workshop.shaping.thicknesses_mm
         thinner = [usual for usual in stocked if usual < slab.thickness.mm - 0.5]
         if thinner:
             new = slab.thickness.like(max(thinner))
-            if _cracks_for_sure(facts, i, new.mm):
+            if _cracks_for_sure(now, i, new.mm):
                 return
             changes.append(Change(("slabs", i, "thickness"), new))
     if changes:
         yield tuple(changes)
 
 
-def _cracks_for_sure(facts: Facts, i: int, thickness_mm: float) -> bool:
+def _cracks_for_sure(now: WorkedOut, i: int, thickness_mm: float) -> bool:
     """Whether a slab of less thickness cracks in its place: this needs no trial.
 
     Its stress rises as it gets thinner at the least: so much under its own weight, which goes down
     with it, and by the square under what stands on it. Its strength is trusted a little more.
     """
-    old_mm = facts.order.slabs[i].thickness.mm
+    old_mm = now.planned.order.slabs[i].thickness.mm
     trusted = flexural_factor(thickness_mm) / flexural_factor(old_mm)
-    verdicts = [v for v in facts.strength[i].in_place.verdicts if v.case in _BY_LOAD]
+    verdicts = [v for v in now.judged.strength[i].in_place.verdicts if v.case in _BY_LOAD]
     return any(v.utilisation * old_mm / thickness_mm > trusted for v in verdicts)
 
 
-def _other_delivery(order: Order, facts: Facts) -> Iterable[Changes]:
+def _other_delivery(order: Order, now: WorkedOut) -> Iterable[Changes]:
     """Collection; or a pallet to the kerb in place of a van."""
     if order.delivery.kind == "collect":
         return
     yield (Change(("delivery", "kind"), "collect"),)
-    area = facts.area
+    area = now.planned.area
     if order.delivery.kind == "own-van" and area is not None and area.pallet is not None:
         yield (Change(("delivery", "kind"), "pallet"),)
 
 
-def _ordinary_shade(order: Order, facts: Facts) -> Iterable[Changes]:
+def _ordinary_shade(order: Order, now: WorkedOut) -> Iterable[Changes]:
     """The palette's first shade, where a slab asked for one that costs extra."""
-    palette = {shade.name: shade for shade in facts.workshop.palette}
+    palette = {shade.name: shade for shade in now.planned.workshop.palette}
     usual = next((shade for shade in palette.values() if not shade.extra_per_m3), None)
     changes = tuple(
         Change(("slabs", i, "shade"), Shade(name=usual.name))

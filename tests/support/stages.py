@@ -1,12 +1,9 @@
-"""The stages of one order, each worked out when the search of changes first needs it."""
-
-from __future__ import annotations
+"""The stages of an order, for tests that look at one of them."""
 
 from collections.abc import Sequence
 from datetime import date
 from functools import cached_property
 
-from ledgerstone.containment import Contain, let_through
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Order
 from ledgerstone.price import Price
@@ -31,8 +28,8 @@ from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop.records import Area, Workshop
 
 
-class Facts:
-    """The stages of one order."""
+class Stages:
+    """The stages of one order, each worked out when a test first asks for it."""
 
     def __init__(
         self,
@@ -40,21 +37,18 @@ class Facts:
         workshop: Workshop,
         bookings: Sequence[Booking] | None,
         today: date,
-        plates: StageCache | None = None,
-        *,
-        contain: Contain = let_through,
+        cache: StageCache | None = None,
     ) -> None:
         self.order = order
-        self.contain = contain
         self.workshop = workshop
         self.bookings = None if bookings is None else tuple(bookings)
         self.today = today
-        self.plates = plates if plates is not None else StageCache()
+        self.cache = cache if cache is not None else StageCache()
 
     @property
     def context(self) -> StageContext:
         """What the stages depend on beside the order."""
-        return StageContext(self.workshop, self.bookings, self.today, self.plates)
+        return StageContext(self.workshop, self.bookings, self.today, self.cache)
 
     @cached_property
     def planned(self) -> Planned:

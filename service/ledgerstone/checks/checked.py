@@ -1,0 +1,64 @@
+"""What the checks of an order have to say, and the records of the stages that they looked at."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ledgerstone.checks.finding import Finding
+from ledgerstone.schedule import LeadTime, NeverWorked
+from ledgerstone.stages import Assessed, Judged, Planned, Priced, Scheduled
+
+
+@dataclass(frozen=True, slots=True)
+class WorkedOut:
+    """The records of every stage, of an order that nothing stops."""
+
+    planned: Planned
+    judged: Judged
+    priced: Priced
+
+    @property
+    def assessed(self) -> Assessed:
+        """The stresses, the steel and the ways of handling."""
+        return self.judged.assessed
+
+    @property
+    def scheduled(self) -> Scheduled:
+        """The operations and the days."""
+        return self.judged.scheduled
+
+    @property
+    def lead_time(self) -> LeadTime:
+        """When it is ready and when it arrives.
+
+        Raises
+        ------
+        NeverWorked
+            There is no such day.
+        """
+        if self.scheduled.lead_time is None:
+            raise NeverWorked("no day can be promised")
+        return self.scheduled.lead_time
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """What all checks that ran have to say, and the stages that did not run.
+
+    Attributes
+    ----------
+    planned
+        The slabs' plans; None where a fault of ours lost them.
+    worked_out
+        None where something stops the order, or not every stage was run.
+    """
+
+    findings: tuple[Finding, ...]
+    not_checked: tuple[str, ...] = ()
+    planned: Planned | None = None
+    worked_out: WorkedOut | None = None
+
+    @property
+    def stops(self) -> tuple[Finding, ...]:
+        """The findings for which the order cannot be done as asked."""
+        return tuple(finding for finding in self.findings if finding.level == "stops")
