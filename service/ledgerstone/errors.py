@@ -14,6 +14,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── TokenError           a link is not ours
     │   └── DatedAhead       it is ours, of a day that our clock has not reached (``issued``)
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
+    ├── WordingError         a catalogue cannot say what it is asked to (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
     ├── SettingsFault        the environment tells what cannot be used
     └── PlateError           a plate problem has no answer (``says``)
@@ -141,6 +142,23 @@ class TemplateFault(LedgerstoneError):
 
     def __init__(self, name: str, says: str) -> None:
         super().__init__(f"The template {name} cannot be filled in: {says}")
+        self.name = name
+        self.says = says
+
+
+class WordingError(LedgerstoneError):
+    """A catalogue cannot say a message: it is not there, or asks for what was not given.
+
+    Parameters
+    ----------
+    name
+        The message's.
+    says
+        What went wrong.
+    """
+
+    def __init__(self, name: str, says: str) -> None:
+        super().__init__(f"The message {name} cannot be said: {says}")
         self.name = name
         self.says = says
 

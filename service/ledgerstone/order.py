@@ -288,7 +288,10 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once; with ``templating`` we come and measure."""
+    """Everything a customer asks for at once; with ``templating`` we come and measure.
+
+    ``language`` is the one in which the order is answered.
+    """
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()
@@ -298,3 +301,4 @@ class Order:
     templating: bool = False
     heated_curing: bool = False
     since: str | None = None
+    language: str = "en"

@@ -27,6 +27,7 @@ from ledgerstone.errors import (
     TemplateFault,
     TokenError,
     TooIntricate,
+    WordingError,
 )
 
 log = logging.getLogger("ledgerstone")
@@ -49,6 +50,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     ProfileError: 500,
     SettingsFault: 500,
     PlateError: 500,
+    WordingError: 500,
 }
 
 

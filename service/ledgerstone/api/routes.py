@@ -9,6 +9,7 @@ from flask import Blueprint, Response, json, jsonify
 
 from ledgerstone.api import guard, metrics, pictures
 from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.languages import vary_by_language, with_language
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
@@ -34,7 +35,8 @@ def routes(context: AppContext) -> Blueprint:
     def quotes() -> Response:
         guard.must_accept_json()
         asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
-        document = guard.json_body()
+        sent = guard.json_body()
+        document = with_language(sent)
         minimal = guard.prefers_minimal()
         answer = answer_order(document, asked, search=not minimal)
         metrics.count_findings([finding.check for finding in answer.findings])
@@ -42,7 +44,7 @@ def routes(context: AppContext) -> Blueprint:
             response = _answer(answer, document, asked)
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
-        return response
+        return vary_by_language(response, sent)
 
     _drawing_routes(v1, context)
 
@@ -60,9 +62,10 @@ def _drawing_routes(v1: Blueprint, context: AppContext) -> None:
     def drawings() -> Response:
         guard.must_accept_json()
         asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
-        answer = answer_order(guard.json_body(), asked, search=False)
+        sent = guard.json_body()
+        answer = answer_order(with_language(sent), asked, search=False)
         since = offer_changed_by(answer.order, asked)
-        return jsonify(write_drawings(answer, asked, since))
+        return vary_by_language(jsonify(write_drawings(answer, asked, since)), sent)
 
     @v1.get("/drawings/<token>/<name>.svg")
     def drawing(token: str, name: str) -> Response:

@@ -25,6 +25,7 @@ from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
 Members = dict[str, Any]
@@ -32,7 +33,7 @@ Members = dict[str, Any]
 MM2_PER_M2: Final = 1e6
 MM3_PER_L: Final = 1e6
 MOST_FINDINGS = 100  # the gravest; an order that has more is not read to its end
-_OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name != "remedies")
+_OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name not in ("remedies", "says"))
 
 
 def write_quote(
@@ -64,6 +65,7 @@ def quote_members(
 ) -> Members:
     """Return what ``QuoteSchema`` writes; parameters as of ``write_quote``."""
     workshop = context.workshop
+    speech = speech_of(quote.order, workshop)
     offer = offer_of(quote, workshop, since)
     return {
         "reference": offer.reference,
@@ -78,7 +80,9 @@ def quote_members(
         "costs": costs_content(quote, workshop) if context.for_maker else None,
         "lead_time": quote.lead_time,
         "weight": {"slabs": quote.weights, "packed_kg": quote.packed_kg},
-        "findings": [finding_members(finding) for finding in quote.findings[:MOST_FINDINGS]],
+        "findings": [
+            finding_members(finding, speech) for finding in quote.findings[:MOST_FINDINGS]
+        ],
         "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop),
@@ -105,6 +109,7 @@ def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) 
     stops = [finding.id for finding in sent.findings if finding.level == "stops"]
     count = sum(f.level == "stops" and f.follows_from is None for f in sent.findings)
     things = f"{count} thing{'' if count == 1 else 's'}"
+    speech = speech_of(sent.order, context.workshop)
     return {
         "type": PROBLEMS + SENT_BACK.name,
         "title": SENT_BACK.title,
@@ -112,7 +117,7 @@ def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) 
         "detail": f"{things} to change before it can be made.",
         "order": write_order(sent.order),
         "findings": [
-            finding_members(finding, _remedies(document, sent, finding, context))
+            finding_members(finding, speech, _remedies(document, sent, finding, context))
             for finding in sent.findings[:MOST_FINDINGS]
         ],
         "more_findings": _more(sent.findings),
@@ -173,9 +178,10 @@ def _more(findings: Sequence[Finding]) -> int | None:
     return len(findings) - MOST_FINDINGS if len(findings) > MOST_FINDINGS else None
 
 
-def finding_members(finding: Finding, remedies: Sequence[Members] = ()) -> Members:
+def finding_members(finding: Finding, speech: Speech, remedies: Sequence[Members] = ()) -> Members:
     """Return one finding as ``FindingSchema`` writes it, with what would settle it."""
-    return {name: getattr(finding, name) for name in _OF_A_FINDING} | {"remedies": remedies}
+    members = {name: getattr(finding, name) for name in _OF_A_FINDING}
+    return members | {"says": speech.say(finding.message), "remedies": remedies}
 
 
 def _slabs(quote: Quote, workshop: Workshop) -> list[Members]:

@@ -45,6 +45,7 @@ from ledgerstone.workshop.records import Sealer, Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
 TITLE: Final = "Slab"
+_OF_AN_ORDER: Final = ("slabs", "joins", "language")
 
 _NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
 _PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
@@ -109,9 +110,9 @@ def drawing_token(
 
 
 def drawing_content(order: Order, annotations: Annotations = NO_ANNOTATIONS) -> dict[str, Any]:
-    """Take what drawings need: slabs, joins, a name and a day for the title block, and pins."""
+    """Take what drawings need: slabs, joins, a language, a name and a day to title it, and pins."""
     written = write_order(order, compact=True)
-    content: dict[str, Any] = {k: written[k] for k in ("slabs", "joins") if k in written}
+    content: dict[str, Any] = {k: written[k] for k in _OF_AN_ORDER if k in written}
     if annotations.reference:
         content["ref"] = annotations.reference
     if annotations.issued is not None:
@@ -149,7 +150,7 @@ class Drawer:
         NotUnderstood
             The workshop no longer offers what they name.
         """
-        held = {key: self.content[key] for key in ("slabs", "joins") if key in self.content}
+        held = {key: self.content[key] for key in _OF_AN_ORDER if key in self.content}
         return read_order(held, self.workshop)
 
     @cached_property

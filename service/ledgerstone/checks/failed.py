@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.wording import Message
 
 CHECK_FAILED: Final = "check-failed"
 
@@ -23,7 +24,7 @@ def check_failed(level: Level, stage: str, names: Sequence[str]) -> Finding:
     return Finding(
         CHECK_FAILED,
         level,
-        "We could not check all of this here. Send it to us as it is: we check it by hand.",
+        Message("check-failed"),
         "a fault of the service",
         measured={"checks": len(names)},
         key=f"{stage}-{level}",

@@ -13,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.json_types import JSON
+from ledgerstone.wording import Message, english
 
 Level = Literal["stops", "caution", "note"]
 LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
@@ -31,7 +32,7 @@ class Finding:
 
     check: str
     level: Level
-    says: str
+    message: Message | str
     source: str
     slab: int | None = None
     at: tuple[str, ...] = ()
@@ -40,6 +41,11 @@ class Finding:
     where_mm: Mapping[str, Any] | None = None
     key: str = ""
     follows_from: str | None = None
+
+    @property
+    def says(self) -> str:
+        """What it says in English: for papers that have no catalogue yet, logs and tests."""
+        return english(self.message)
 
     @property
     def id(self) -> str:

@@ -11,7 +11,7 @@ from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, geojson
 from ledgerstone.order import Rectangle, Round, Slab
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, slab_words
+from ledgerstone.wording import Message, slab_name
 
 _TOUCH_MM = 0.05
 
@@ -23,12 +23,11 @@ def necks_wide_enough(planned: Planned) -> Iterable[Finding]:
         limit = slab.thickness.mm
         necks = [] if _is_plain(slab) else thin_parts(shape.outline, limit)
         if necks:
-            name = capital(slab_words(slab, i, len(order.slabs)))
+            name = slab_name(slab, i, len(order.slabs))
             yield Finding(
                 "neck-too-narrow",
                 "stops",
-                f"{name} has a place that is narrower than it is thick, {slab.thickness.text()}:"
-                " it would break off.",
+                Message("neck-too-narrow", slab=name, thickness=slab.thickness),
                 "common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/outline",),

@@ -8,7 +8,7 @@ from ledgerstone.checks.finding import Finding
 from ledgerstone.mix import Pour, batch_plan, late_pours
 from ledgerstone.order import Order
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, slab_words
+from ledgerstone.wording import Message, slab_name
 from ledgerstone.workshop.records import Workshop
 
 
@@ -33,12 +33,16 @@ def _may_be_late(litres: float, workshop: Workshop) -> bool:
 
 def _late(order: Order, i: int, pour: Pour, workshop: Workshop) -> Finding:
     batches = sum(one.count for one in pour.batches)
-    name = capital(slab_words(order.slabs[i], i, len(order.slabs)))
     return Finding(
         "pour-too-slow",
         "stops",
-        f"{name} takes {batches} batches of concrete: the last would come {pour.open_minutes:g}"
-        f" minutes after the first, and ours stays open for {workshop.mixer.open_minutes:g}.",
+        Message(
+            "pour-too-slow",
+            slab=slab_name(order.slabs[i], i, len(order.slabs)),
+            batches=batches,
+            minutes=pour.open_minutes,
+            open_minutes=workshop.mixer.open_minutes,
+        ),
         "the workshop's own mixer and open time",
         slab=i,
         at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),

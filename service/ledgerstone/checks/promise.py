@@ -7,11 +7,10 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.stages import Scheduled
 from ledgerstone.transport import delivery_price, tidy_postcode
-from ledgerstone.wording import day_text
+from ledgerstone.wording import Message
 from ledgerstone.workshop.records import Workshop
 
 _OURS = "the workshop's own rule"
-_HOW = {"pallet": "by pallet", "own-van": "by our own van", "fitted": "with fitting"}
 
 
 def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
@@ -21,30 +20,26 @@ def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
     delivery = order.delivery
     if delivery.kind == "collect":
         return
-    how = _HOW[delivery.kind]
-    if delivery.postcode is None and planned.area is None:
-        says = f"Enter the postcode, so that delivery {how} can be priced, or collect the order."
-        yield _stopped("postcode-needed", says, "/delivery")
-    elif _is_no_postcode(delivery.postcode, workshop):
-        says = (
-            f"“{delivery.postcode}” is not a full postcode. Enter the full postcode, or choose"
-            " “I collect it”."
-        )
-        yield _stopped("postcode-unknown", says, "/delivery/postcode")
+    if planned.area is None and delivery.postcode is None:
+        message = Message("postcode-needed", way=delivery.kind)
+        yield _stopped("postcode-needed", message, "/delivery")
+    elif delivery.postcode is not None and _is_no_postcode(delivery.postcode, workshop):
+        message = Message("postcode-unknown", postcode=delivery.postcode)
+        yield _stopped("postcode-unknown", message, "/delivery/postcode")
     elif planned.area is None:
-        says = f"We do not deliver to {delivery.postcode}."
-        yield _stopped("area-not-served", says, "/delivery/postcode")
+        message = Message("area-not-served", postcode=delivery.postcode or "")
+        yield _stopped("area-not-served", message, "/delivery/postcode")
     elif delivery_price(order, planned.area) is None:
-        says = f"We do not deliver {how} to {planned.area.name}."
-        yield _stopped("way-not-served", says, "/delivery/kind")
+        message = Message("way-not-served", way=delivery.kind, area=planned.area.name)
+        yield _stopped("way-not-served", message, "/delivery/kind")
 
 
-def _is_no_postcode(text: str | None, workshop: Workshop) -> bool:
-    return text is not None and tidy_postcode(text, workshop.workshop.country) is None
+def _is_no_postcode(text: str, workshop: Workshop) -> bool:
+    return tidy_postcode(text, workshop.workshop.country) is None
 
 
-def _stopped(check: str, says: str, pointer: str) -> Finding:
-    return Finding(check, "stops", says, _OURS, at=(pointer,))
+def _stopped(check: str, message: Message, pointer: str) -> Finding:
+    return Finding(check, "stops", message, _OURS, at=(pointer,))
 
 
 def has_a_day(scheduled: Scheduled) -> Iterable[Finding]:
@@ -54,8 +49,7 @@ def has_a_day(scheduled: Scheduled) -> Iterable[Finding]:
     yield Finding(
         "no-day-free",
         "stops",
-        "Our calendar has no day by which this could be made, so we promise no day. Write to us,"
-        " and we will look at it together.",
+        Message("no-day-free"),
         "the workshop's calendar",
     )
 
@@ -67,16 +61,13 @@ def in_time(scheduled: Scheduled) -> Iterable[Finding]:
         return
     arrives = scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
-    says = (
-        f"You need it by {day_text(order.needed_by)}; ordered today it can be with you by"
-        f" {day_text(arrives)}."
-    )
+    message = Message("needed-by", needed_by=order.needed_by, arrives=arrives)
     if order.needed_by < scheduled.lead_time.if_ordered_by:
-        says = "That date has passed. Enter a later one."
+        message = Message("needed-by-past")
     yield Finding(
         "needed-too-soon" if late > 0 else "in-time",
         "stops" if late > 0 else "note",
-        says,
+        message,
         "the workshop's calendar",
         at=("/needed_by",),
         measured={"arrives_on": arrives.isoformat()},

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.wording import Message
 
 MOST_ALIKE = 6  # so many are read one by one
 _Kind = tuple[str, Level, int | None]
@@ -26,5 +27,5 @@ def collapse_repeats(findings: Iterable[Finding]) -> list[Finding]:
 def _first_of(alike: Sequence[Finding]) -> Finding:
     """The first of many, pointing at everything that they are about."""
     pointers = tuple(dict.fromkeys(pointer for finding in alike for pointer in finding.at))
-    says = f"{alike[0].says} {len(alike) - 1} more like it on this slab."
-    return replace(alike[0], says=says, at=pointers, key="")
+    message = Message("finding-repeated", first=alike[0].message, more=len(alike) - 1)
+    return replace(alike[0], message=message, at=pointers, key="")

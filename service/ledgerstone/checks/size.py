@@ -10,7 +10,7 @@ from ledgerstone.checks.finding import Finding, only
 from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, slab_words
+from ledgerstone.wording import Listed, Message, slab_name
 
 _OURS = "the workshop's own rule"
 _CAST_WITHIN_MM = 2.0
@@ -25,13 +25,17 @@ def fits_the_table(planned: Planned) -> Iterable[Finding]:
         if longer <= table.length_mm and shorter <= table.width_mm:
             continue
         said = _speaker(slab)
-        name = capital(slab_words(slab, i, len(order.slabs)))
-        size = f"{said.like(longer, 'up')} by {said.like(shorter, 'up')}"
-        room = f"{said.like(table.length_mm, 'down')} by {said.like(table.width_mm, 'down')}"
         yield Finding(
             "too-big-for-table",
             "stops",
-            f"{name} is {size}; the largest piece we cast is {room}.",
+            Message(
+                "too-big-for-table",
+                slab=slab_name(slab, i, len(order.slabs)),
+                length=said.like(longer, "up"),
+                width=said.like(shorter, "up"),
+                most_length=said.like(table.length_mm, "down"),
+                most_width=said.like(table.width_mm, "down"),
+            ),
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/outline",),
@@ -51,12 +55,13 @@ def thick_enough(planned: Planned) -> Iterable[Finding]:
         thin = thickness.mm < shaping.thinnest_mm
         limit_mm = shaping.thinnest_mm if thin else shaping.thickest_mm
         limit = thickness.like(limit_mm, "up" if thin else "down")
-        name = slab_words(slab, i, len(order.slabs))
-        most = "the thinnest" if thin else "the thickest"
+        name = slab_name(slab, i, len(order.slabs))
         yield Finding(
             "too-thin" if thin else "too-thick",
             "stops",
-            f"{capital(name)} is {thickness.text()} thick; {most} we cast is {limit}.",
+            Message(
+                "too-thin" if thin else "too-thick", slab=name, thickness=thickness, limit=limit
+            ),
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/thickness",),
@@ -77,12 +82,11 @@ def thickness_stocked(planned: Planned) -> Iterable[Finding]:
             odd.setdefault(mm, []).append(i)
     for mm, slabs in odd.items():
         said = order.slabs[slabs[0]].thickness
-        near = ", ".join(said.like(usual).text() for usual in shaping.thicknesses_mm)
+        usual = tuple(said.like(usual) for usual in shaping.thicknesses_mm)
         yield Finding(
             "odd-thickness",
             "note",
-            f"{said.text()} is not one of our usual thicknesses ({near}); mould sides are cut for"
-            " it.",
+            Message("odd-thickness", thickness=said, usual=Listed(usual, joined="comma")),
             _OURS,
             slab=only(slabs),
             at=tuple(f"/slabs/{i}/thickness" for i in slabs),
@@ -101,11 +105,11 @@ def wide_enough(planned: Planned) -> Iterable[Finding]:
             continue
         said = _speaker(slab)
         limit = said.like(limit_mm, "up")
-        name = capital(slab_words(slab, i, len(order.slabs)))
+        name = slab_name(slab, i, len(order.slabs))
         yield Finding(
             "sliver",
             "stops",
-            f"{name} is {said.like(shorter, 'down')} across; the narrowest we cast is {limit}.",
+            Message("sliver", slab=name, width=said.like(shorter, "down"), limit=limit),
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/outline",),

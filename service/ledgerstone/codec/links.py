@@ -105,9 +105,17 @@ def _named(offer: Offer, since: Offer | None) -> Offer:
     """Give an offer its own reference, or that of the offer it changes with the next letter."""
     if since is None:
         return replace(offer, reference=reference(canonical(write_offer(offer))))
-    same = (since.order, since.total, since.ready_on) == (offer.order, offer.total, offer.ready_on)
+    same = _without_language(since.order) == _without_language(offer.order) and (
+        since.total,
+        since.ready_on,
+    ) == (offer.total, offer.ready_on)
     letter = since.revision if same else next_letter(since.revision)
     return replace(offer, reference=since.reference, revision=letter)
+
+
+def _without_language(order: dict[str, Any]) -> dict[str, Any]:
+    """An order but for the language it is answered in: the same piece in another is no change."""
+    return {key: member for key, member in order.items() if key != "language"}
 
 
 def next_letter(letter: str) -> str:

@@ -14,6 +14,7 @@ from ledgerstone.codec.semantic_validation import slab_faults
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.order import Finish, Order, Shade, Slab
 from ledgerstone.outline import side_names
+from ledgerstone.wording import known_language
 from ledgerstone.workshop.records import Workshop
 
 _SCHEMA = OrderSchema()
@@ -67,7 +68,14 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
         pointer = f"/slabs/{i}"
         faults += [Fault(pointer + fault.pointer, fault.says) for fault in slab_faults_here]
         slabs.append(slab)
-    order = Order(**{**data, "slabs": tuple(slabs), "joins": tuple(data.get("joins", ()))})
+    order = Order(
+        **{
+            **data,
+            "slabs": tuple(slabs),
+            "joins": tuple(data.get("joins", ())),
+            "language": known_language(data.get("language"), workshop.workshop.language),
+        }
+    )
     faults += _join_faults(order)
     if order.heated_curing and workshop.tent is None:
         says = "We have no heated tent here. Leave “heated_curing” out, or write false."

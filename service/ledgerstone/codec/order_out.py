@@ -12,7 +12,7 @@ from ledgerstone.order import Order, Turn, Unit
 from ledgerstone.quantities import Length
 
 _ON_THE_WIRE = {(Unit, "use"): "for", (Turn, "before"): "from", (Turn, "after"): "into"}
-_ALWAYS = {"kind", "shade", "finish"}
+_ALWAYS = {"kind", "shade", "finish", "language"}
 
 
 def write_order(order: Order, *, compact: bool = False) -> dict[str, Any]:

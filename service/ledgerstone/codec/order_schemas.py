@@ -40,6 +40,8 @@ from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.json_types import JSON
 from ledgerstone.order import MOST_SLABS
 
+LONGEST_LANGUAGE_TAG = 35  # RFC 5646 §4.4.1
+
 __all__ = [
     "CUTOUTS",
     "MOST_CUTOUTS",
@@ -207,6 +209,14 @@ class OrderSchema(Strict):
     )
     heated_curing = YesNoField(
         "heated curing", about="Whether it cures in the heated tent. Left out, it does not."
+    )
+    language = TextField(
+        "the language",
+        longest=LONGEST_LANGUAGE_TAG,
+        about=(
+            "The language of the answer, as RFC 5646 writes it: `de`. Left out, or not spoken here,"
+            " the one that `Accept-Language` asks for, else the workshop's own."
+        ),
     )
     since = TextField(
         "the earlier quote's token",

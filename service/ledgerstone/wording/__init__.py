@@ -1,18 +1,65 @@
-"""Words that sentences share: one way to say an amount, a day, a weight, a number of people."""
+"""Every sentence that a person reads: named below the edge, said at the edge, kept in catalogues.
+
+Below the edge (checks, remedies, schedule, price, quote) nothing makes a sentence. It yields a
+``Message``: a name and its values, each of its own type, in no language::
+
+    Message("too-thin", slab=slab_name(slab, i, n), thickness=slab.thickness, limit=limit)
+
+Values are a text of the customer's or a word to choose by (``str``), a count (``int``), another
+number (``float``), a day (``date``), a ``Length`` in the customer's unit, ``Money``, ``Percent``,
+``Weight``, ``People``, the name of a thing (``slab_name``, ``cutout_name``, ``relief_name``,
+``side_name``), several things (``Listed``), or another ``Message`` where that is a whole clause.
+
+At the edge ``Speech.say(message)`` makes the sentence; ``speech_of(order, workshop)`` gives the
+speech of an order's language, ``speech_in(language)`` that of any. The sentences stand in
+``catalogues/LANGUAGE/AREA.ftl`` in Project Fluent's format (https://projectfluent.org), one
+message a line::
+
+    too-thin = { NAME($slab, start: "yes") } is { $thickness } thick; the thinnest is { $limit }.
+    too-thin = { NAME($slab, start: "yes") } ist { $thickness } dick; dünner als …
+
+``NAME($thing, case: "dative", start: "yes")`` says a name in a case (``nominative``, ``genitive``,
+``dative``, ``accusative``), with a capital where it begins a sentence; ``START($weight)`` gives
+any value a capital; ``HOWMANY($slabs)`` counts what is listed, to choose a plural by. What differs
+by a value is chosen inside a sentence (``{ $way -> [pallet] … *[fitted] … }``) or is a message of
+its own. No sentence is put together from fragments: whole sentences can be translated.
+
+A message's name is written out where it is made, so that ``tests/unit/test_catalogues.py`` finds
+what is missing, unused, untranslated or given other values than its sentence asks for.
+
+A maker's own sentences stand in ``sentences.LANGUAGE.ftl`` beside the profile.
+"""
 
 from __future__ import annotations
 
+from ledgerstone.wording.catalogues import LANGUAGES, known_language
+from ledgerstone.wording.formats import percent_of
+from ledgerstone.wording.message import (
+    Listed,
+    Message,
+    Money,
+    People,
+    Percent,
+    Value,
+    Weight,
+)
 from ledgerstone.wording.naming import (
     LONGEST_LABEL,
     cut_short,
+    cutout_name,
     cutout_words,
     label_words,
     listed_names,
+    relief_name,
     relief_words,
+    side_name,
     side_words,
+    slab_name,
     slab_words,
+    slabs_name,
     slabs_words,
 )
+from ledgerstone.wording.speech import Speech, english, speech_in, speech_of
 from ledgerstone.wording.vocabulary import (
     capital,
     day_text,
@@ -24,20 +71,39 @@ from ledgerstone.wording.vocabulary import (
 )
 
 __all__ = [
+    "LANGUAGES",
     "LONGEST_LABEL",
+    "Listed",
+    "Message",
+    "Money",
+    "People",
+    "Percent",
+    "Speech",
+    "Value",
+    "Weight",
     "capital",
     "cut_short",
+    "cutout_name",
     "cutout_words",
     "day_text",
+    "english",
+    "known_language",
     "label_words",
     "listed",
     "listed_names",
     "money_text",
     "people_text",
+    "percent_of",
     "percent_text",
+    "relief_name",
     "relief_words",
+    "side_name",
     "side_words",
+    "slab_name",
     "slab_words",
+    "slabs_name",
     "slabs_words",
+    "speech_in",
+    "speech_of",
     "weight_text",
 ]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, Order, Relief, Slab
+from ledgerstone.wording.message import Listed, Message
 from ledgerstone.wording.vocabulary import listed
 
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
@@ -34,6 +35,54 @@ ORDINALS = (
     "twentieth",
 )  # as many as a slab has cut-outs or reliefs
 _ARTICLE = re.compile(r"^(?:the|an?)\s+", re.IGNORECASE)
+
+
+def slab_name(slab: Slab, index: int, slabs: int) -> Message:
+    """Name a slab by its label, or by what it is."""
+    if slab.label:
+        return Message("slab-labelled", label=cut_short(slab.label))
+    return Message("slab-only") if slabs == 1 else Message("slab-numbered", number=index + 1)
+
+
+def slabs_name(order: Order, indices: Sequence[int]) -> Listed:
+    """Name several slabs: all of them where they are."""
+    if len(indices) > 1 and len(indices) == len(order.slabs):
+        return Listed((Message("slabs-all"),), count=len(indices))
+    names = (slab_name(order.slabs[i], i, len(order.slabs)) for i in indices)
+    return Listed(tuple(names), most=MOST_NAMED)
+
+
+def cutout_name(slab: Slab, index: int) -> Message:
+    """Name a cut-out by its label, or by its shape and which one of that shape it is."""
+    cutout: Cutout = slab.cutouts[index]
+    if cutout.label:
+        return Message("cutout-labelled", label=_without_article(cutout.label))
+    alike = [k for k, c in enumerate(slab.cutouts) if not c.label and c.kind == cutout.kind]
+    nth = alike.index(index) + 1 if len(alike) > 1 else 0
+    return Message("cutout", kind=cutout.kind, nth=nth)
+
+
+def relief_name(slab: Slab, index: int) -> Message:
+    """Name a relief by its label, or by what it is and which one."""
+    relief: Relief = slab.reliefs[index]
+    if relief.label:
+        return Message("relief-labelled", label=_without_article(relief.label))
+    alike = [k for k, c in enumerate(slab.reliefs) if not c.label and c.kind == relief.kind]
+    nth = alike.index(index) + 1 if len(alike) > 1 else 0
+    return Message("relief", kind=relief.kind, nth=nth)
+
+
+def side_name(name: str) -> Message:
+    """Name a side."""
+    if name.isdigit():
+        return Message("side-numbered", number=int(name))
+    return Message("side", side=name)
+
+
+def _without_article(label: str) -> str:
+    """Cut a label short; the catalogue gives it its article."""
+    short = cut_short(label)
+    return _ARTICLE.sub("", short) or short
 
 
 def listed_names(names: Sequence[str]) -> str:
@@ -80,8 +129,7 @@ def relief_words(slab: Slab, index: int) -> str:
 
 def label_words(label: str) -> str:
     """Name a thing by its label, with one article whether the label has one or not."""
-    short = cut_short(label)
-    return f"the {_ARTICLE.sub('', short) or short}"
+    return f"the {_without_article(label)}"
 
 
 def cut_short(label: str) -> str:

@@ -22,6 +22,9 @@ class Identity:
     currency: str = documented("ISO 4217 letters: GBP")
     email: str = documented("where customers write")
     telephone: str = documented("where customers ring")
+    language: Literal["en", "de"] = field(
+        default="en", metadata=about("what customers read where they ask for no other")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,6 +7,7 @@ the starting profile prints beside it. A field with a default may be left out of
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from ledgerstone.workshop._bench import Bench, BookingRules, Tent
@@ -132,4 +133,7 @@ class Workshop:
     )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
+    sentences: Mapping[str, str] = field(
+        default_factory=dict, hash=False, metadata={"computed": True}
+    )
     fingerprint: str = field(default="", metadata={"computed": True})

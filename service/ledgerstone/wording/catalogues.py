@@ -1,0 +1,60 @@
+"""The catalogues of sentences: read once from their files, with a maker's own in their place.
+
+Project Fluent's format: it has plurals, choices by a value, and named values; a message is a
+whole sentence, so that each language orders its words as it must.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+from typing import Any, Final
+
+from fluent.runtime import FluentBundle, FluentResource
+from fluent.syntax import ast
+
+LANGUAGES: Final = ("en", "de")
+USUAL: Final = "en"
+_FOLDER: Final = Path(__file__).with_name("catalogues")
+
+
+@cache
+def catalogue(language: str) -> ast.Resource:
+    """Return every message of a language, from all its files."""
+    files = sorted((_FOLDER / language).glob("*.ftl"))
+    return FluentResource("\n".join(file.read_text(encoding="utf-8") for file in files))
+
+
+def bundle(
+    language: str, locale: str, functions: dict[str, Callable[..., Any]], own: str = ""
+) -> FluentBundle:
+    """Make what fills messages of one language in.
+
+    Parameters
+    ----------
+    locale
+        The place whose plurals are used.
+    own
+        The maker's own messages, which stand in place of ours.
+    """
+    made = FluentBundle([locale], functions=functions, use_isolating=False)
+    made.add_resource(catalogue(language))
+    if own:
+        made.add_resource(FluentResource(own), allow_overrides=True)
+    return made
+
+
+def known_language(*asked: str | None, usual: str = USUAL) -> str:
+    """Return the first language asked for that there is a catalogue of; else the usual one.
+
+    Parameters
+    ----------
+    asked
+        Language tags (RFC 5646); what is none is passed over.
+    """
+    for tag in asked:
+        language = (tag or "").replace("_", "-").partition("-")[0].lower()
+        if language in LANGUAGES:
+            return language
+    return usual

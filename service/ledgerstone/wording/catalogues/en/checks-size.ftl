@@ -1,0 +1,9 @@
+# Checks of what one piece may measure, and of its pour.
+
+too-big-for-table = { NAME($slab, start: "yes") } is { $length } by { $width }; the largest piece we cast is { $most_length } by { $most_width }.
+too-thin = { NAME($slab, start: "yes") } is { $thickness } thick; the thinnest we cast is { $limit }.
+too-thick = { NAME($slab, start: "yes") } is { $thickness } thick; the thickest we cast is { $limit }.
+odd-thickness = { $thickness } is not one of our usual thicknesses ({ $usual }); mould sides are cut for it.
+sliver = { NAME($slab, start: "yes") } is { $width } across; the narrowest we cast is { $limit }.
+neck-too-narrow = { NAME($slab, start: "yes") } has a place that is narrower than it is thick, { $thickness }: it would break off.
+pour-too-slow = { NAME($slab, start: "yes") } takes { $batches } batches of concrete: the last would come { $minutes } minutes after the first, and ours stays open for { $open_minutes }.

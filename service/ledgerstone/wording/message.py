@@ -1,0 +1,113 @@
+"""What is to be said, before it is said: a message's name and its values."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from types import MappingProxyType
+from typing import Literal
+
+from ledgerstone.quantities import Length
+
+
+@dataclass(frozen=True, slots=True)
+class Money:
+    """An amount of a currency, said to the hundredth."""
+
+    currency: str
+    amount: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Percent:
+    """A share of a hundred, said with as many places as it has."""
+
+    amount: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Weight:
+    """A mass, kg, said to a tenth of a kilogram."""
+
+    kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class People:
+    """So many people; small numbers are words."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """Several things in one sentence.
+
+    Attributes
+    ----------
+    joined
+        What stands between the last two: the catalogue's word, or a comma.
+    most
+        Of more things than this, the first two are said and the others counted.
+    count
+        How many are meant, where one name stands for several.
+    """
+
+    things: tuple[Value, ...]
+    joined: Literal["and", "or", "comma"] = "and"
+    most: int | None = None
+    count: int | None = None
+
+
+class Message:
+    """One sentence or more, or the name of a thing, by its name in the catalogues.
+
+    Two messages are equal where their names and values are. A text among the values is the
+    customer's own (a label, a postcode), or a word that the catalogue chooses by and never prints.
+
+    Parameters
+    ----------
+    name
+        Its name in the catalogues.
+    values
+        What it is filled in with, by the catalogues' names.
+    """
+
+    __slots__ = ("name", "values")
+
+    name: str
+    values: Mapping[str, Value]
+
+    def __init__(self, name: str, /, **values: Value) -> None:
+        object.__setattr__(self, "name", name)
+        object.__setattr__(self, "values", MappingProxyType(values))
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"{name} of a message stays as it is")
+
+    def __delattr__(self, name: str) -> None:
+        raise AttributeError(f"{name} of a message stays as it is")
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Message):
+            return NotImplemented
+        return (self.name, self.values) == (other.name, other.values)
+
+    def __hash__(self) -> int:
+        return hash((self.name, tuple(sorted(self.values))))
+
+    def __repr__(self) -> str:
+        values = "".join(f", {name}={value!r}" for name, value in self.values.items())
+        return f"Message({self.name!r}{values})"
+
+    def __reduce__(self) -> tuple[object, ...]:
+        return _again, (self.name, dict(self.values))
+
+
+Value = str | int | float | date | Length | Money | Percent | Weight | People | Listed | Message
+
+
+def _again(name: str, values: dict[str, Value]) -> Message:
+    return Message(name, **values)

@@ -1,0 +1,158 @@
+"""Messages become sentences, in one language and one place's formats."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import lru_cache
+from typing import Any, Final
+
+from babel import Locale
+from fluent.runtime.types import FluentType
+
+from ledgerstone.errors import WordingError
+from ledgerstone.order import Order
+from ledgerstone.wording.catalogues import USUAL, bundle
+from ledgerstone.wording.formats import Formats
+from ledgerstone.wording.message import (
+    Listed,
+    Message,
+    People,
+    Value,
+)
+from ledgerstone.workshop.records import Workshop
+
+_LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
+
+
+class Speech:
+    """Says messages in one language.
+
+    Parameters
+    ----------
+    language
+        One that there is a catalogue of.
+    own
+        The maker's own messages of that language, which stand in place of ours.
+    """
+
+    def __init__(self, language: str, own: str = "") -> None:
+        self.language = language
+        locale = _LOCALES[language]
+        self.formats = Formats(Locale.parse(locale, sep="-"))
+        functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
+        self._bundle = bundle(language, locale, functions, own)
+
+    def say(self, message: Message | str) -> str:
+        """Say a message.
+
+        A text is given back as it is: what is not yet in the catalogues.
+
+        Raises
+        ------
+        WordingError
+            The catalogue has no such message, or asks for a value that was not given.
+        """
+        return message if isinstance(message, str) else self.value(message)
+
+    def value(self, value: Value, case: str = "nominative") -> str:
+        """Say one value as it stands in a sentence."""
+        if isinstance(value, People):
+            value = Message("people", count=value.count)
+        if isinstance(value, Message):
+            return self._filled(value, {"case": case})
+        if isinstance(value, Listed):
+            return self._listed(value, case)
+        return self.formats.written(value)
+
+    def _filled(self, message: Message, more: Mapping[str, str]) -> str:
+        if not self._bundle.has_message(message.name):
+            raise WordingError(message.name, "there is no such message")
+        pattern = self._bundle.get_message(message.name).value
+        given = {name: self._given(value) for name, value in message.values.items()}
+        if pattern is None:
+            raise WordingError(message.name, "it has no text")
+        said, faults = self._bundle.format_pattern(pattern, {**given, **more})
+        if faults:
+            raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
+        return str(said)
+
+    def _given(self, value: Value) -> str | FluentType:
+        if isinstance(value, str):
+            return value
+        if isinstance(value, int):
+            return _Count(value)
+        return _Given(value, self)
+
+    def _listed(self, listed: Listed, case: str) -> str:
+        said = [self.value(thing, case) for thing in listed.things]
+        if len(said) < 2:
+            return "".join(said)
+        if listed.most is not None and len(said) > listed.most:
+            return self.say(Message("list-more", one=said[0], other=said[1], count=len(said) - 2))
+        first = said[0]
+        for other in said[1:-1]:
+            first = self.say(Message("list-between", one=first, other=other))
+        last = {"and": "list-last-and", "or": "list-last-or", "comma": "list-between"}
+        return self.say(Message(last[listed.joined], one=first, other=said[-1]))
+
+    @staticmethod
+    def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
+        """``NAME($thing, case: "dative", start: "yes")``: a name in its case, or at a start."""
+        said = given.said(case) if isinstance(given, _Given) else str(given)
+        return capital(said) if start == "yes" else said
+
+
+class _Given(FluentType):
+    """A value that is said only where it stands."""
+
+    def __init__(self, value: Value, speech: Speech) -> None:
+        self.value = value
+        self._speech = speech
+
+    def said(self, case: str) -> str:
+        return self._speech.value(self.value, case)
+
+    def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
+        return self.said("nominative")
+
+
+class _Count(int, FluentType):
+    """A whole number: written without groups, and counted by the language's plurals."""
+
+    def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
+        return str(int(self))
+
+
+def _start(given: Any) -> str:  # noqa: ANN401  whatever stands in a catalogue
+    """``START($weight)``: what begins a sentence."""
+    return capital(given.said("nominative") if isinstance(given, _Given) else str(given))
+
+
+def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catalogue
+    """``HOWMANY($slabs)``: how many things are listed, to choose a plural by; one, if no list."""
+    if isinstance(given, _Given) and isinstance(given.value, Listed):
+        listed = given.value
+        return _Count(len(listed.things) if listed.count is None else listed.count)
+    return _Count(1)
+
+
+def capital(sentence: str) -> str:
+    """Begin a sentence with a capital, past an opening quotation mark."""
+    at = 1 if sentence[:1] in ("“", "„") else 0
+    return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]
+
+
+def speech_of(order: Order, workshop: Workshop) -> Speech:
+    """Return what says messages in the language of an order, in the workshop's own words."""
+    return speech_in(order.language, workshop.sentences.get(order.language, ""))
+
+
+@lru_cache(maxsize=8)
+def speech_in(language: str, own: str = "") -> Speech:
+    """Return what says messages in a language, made once."""
+    return Speech(language, own)
+
+
+def english(message: Message | str) -> str:
+    """Say a message in English, with our own words: for logs, and for who has no customer."""
+    return speech_in(USUAL).say(message)

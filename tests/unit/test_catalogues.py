@@ -1,0 +1,107 @@
+"""The catalogues of sentences hold the same in every language, and all of it is used."""
+
+import re
+from typing import Final
+
+import pytest
+from fluent.syntax import ast
+
+from ledgerstone.cutouts import CUTOUT_KINDS
+from ledgerstone.wording import LANGUAGES, speech_in
+from ledgerstone.wording.catalogues import catalogue
+from support.catalogue_reader import made, messages, samples, values_of
+
+FUNCTIONS: Final = {"NAME", "START", "HOWMANY"}
+# What the speech itself says of values.
+OF_VALUES: Final = {"people", "list-between", "list-last-and", "list-last-or", "list-more"}
+# Messages that are the same words in both languages.
+SAME_WORDS: Final = {"list-between"}
+ISOLATION: Final = re.compile("[\u2066-\u2069]")
+ALL: Final = sorted(set().union(*(messages(language) for language in LANGUAGES)))
+USED: Final = list(made())
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_entry_of_a_catalogue_is_read(language: str) -> None:
+    """No line of a catalogue is junk to the parser."""
+    junk = [entry.content for entry in catalogue(language).body if isinstance(entry, ast.Junk)]
+    assert junk == []
+    assert len(messages(language)) > 20
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_catalogue_calls_what_there_is(language: str) -> None:
+    """A message calls functions of the speech, and messages of its own language, alone."""
+    for name, asked in messages(language).items():
+        assert asked.functions <= FUNCTIONS, name
+        assert asked.messages <= messages(language).keys(), name
+
+
+def _is_grammar(name: str) -> bool:
+    """Whether a message is part of another's grammar: a language may have its own of these."""
+    return any(name in asked.messages for lang in LANGUAGES for asked in messages(lang).values())
+
+
+@pytest.mark.parametrize("name", [name for name in ALL if not _is_grammar(name)])
+def test_a_message_is_in_every_language_with_the_same_values(name: str) -> None:
+    """No language lacks a message, and none asks for a value that the others do not."""
+    assert [lang for lang in LANGUAGES if name not in messages(lang)] == []
+    wanted = [values_of(language, name) for language in LANGUAGES]
+    assert wanted == [wanted[0]] * len(wanted)
+
+
+def test_every_name_is_written_out() -> None:
+    """Where code makes a message its name stands there, so that it can be looked for."""
+    assert [place for place, name, _ in USED if name is None] == []
+
+
+def test_every_message_that_is_made_is_there() -> None:
+    """Code makes no message that a catalogue lacks."""
+    assert [(place, name) for place, name, _ in USED if name not in messages("en")] == []
+
+
+def test_every_message_is_made() -> None:
+    """No catalogue holds what nobody says."""
+    made_somewhere = {name for _, name, _ in USED} | OF_VALUES
+    unused = [name for name in ALL if name not in made_somewhere and not _is_grammar(name)]
+    assert unused == []
+
+
+def test_a_message_is_given_what_its_sentence_asks_for() -> None:
+    """Code gives each message just the values that its sentence names."""
+    wrong = [
+        (place, name, sorted(given ^ values_of("en", str(name))))
+        for place, name, call in USED
+        if None not in (given := {word.arg for word in call.keywords})
+        and given != values_of("en", str(name))
+    ]
+    assert wrong == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", [name for name in ALL if not _is_grammar(name)])
+def test_every_message_is_said(name: str, language: str) -> None:
+    """A message with values of every kind it chooses by becomes plain text in each language."""
+    for message in samples(name):
+        said = speech_in(language).say(message)
+        assert said.strip() == said != ""
+        assert not ISOLATION.search(said)
+        assert not re.search(r"[{}$]|\?\?\?| {2}", said), said
+
+
+@pytest.mark.parametrize("name", [name for name in ALL if not _is_grammar(name)])
+def test_no_message_is_left_in_english(name: str) -> None:
+    """A message of words is another in German than in English, but for those named here."""
+    same = [
+        speech_in("en").say(message) == speech_in("de").say(message).replace("12,5", "12.5")
+        for message in samples(name)
+    ]
+    has_words = re.search(r"[a-z]{2}", messages("en")[name].text)
+    assert (not all(same)) or name in SAME_WORDS or not has_words
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_kind_of_cutout_has_its_word(language: str) -> None:
+    """No kind of cut-out is called by another kind's word."""
+    named = "cutout-kind" if language == "en" else "cutout-kind-stem"
+    assert set(messages(language)[named].chosen["kind"]) == set(CUTOUT_KINDS)
