@@ -70,6 +70,8 @@ DOORS = {
     "markupsafe": ("papers",),
     "pint": ("quantities",),
     "selectolax": ("enquiry.html_text",),
+    "fluent": ("wording",),
+    "babel": ("wording",),
 }
 
 # What reads a clock, the environment, files and streams; nothing else does.
@@ -80,6 +82,7 @@ LOOKS_OUTSIDE = (
     "cli",
     "papers.templates",
     "settings",
+    "wording.catalogues",
     "workshop.loader",
 )
 COMMAND = "__main__"

@@ -8,7 +8,6 @@ from functools import cache
 from typing import Any
 
 from fluent.syntax import ast
-from fluent.syntax.visitor import Visitor
 
 from design.source import python_files
 from ledgerstone.quantities import Length
@@ -20,36 +19,46 @@ _GRAMMAR = "case"  # the speech gives it to every name
 _PLURALS = {"one": 1, "other": 5}
 
 
-class Asked(Visitor):  # type: ignore[misc]
-    """What one message asks for: values, functions, other messages, and what it chooses by."""
+class Asked:
+    """What one message asks for: values, functions, other messages, and what it chooses by.
 
-    def __init__(self) -> None:
+    ``names`` are the values that it says by a function.
+    """
+
+    def __init__(self, pattern: ast.Pattern) -> None:
         self.values: set[str] = set()
         self.names: set[str] = set()
         self.functions: set[str] = set()
         self.messages: set[str] = set()
         self.chosen: dict[str, list[str | int]] = {}
         self.text = ""
+        for node in _nodes(pattern):
+            self._read(node)
 
-    def visit_VariableReference(self, node: ast.VariableReference) -> None:  # noqa: N802
-        self.values.add(str(node.id.name))
+    def _read(self, node: ast.BaseNode) -> None:
+        match node:
+            case ast.VariableReference():
+                self.values.add(str(node.id.name))
+            case ast.FunctionReference():
+                self.functions.add(str(node.id.name))
+                self.names |= {str(one.id.name) for one in node.arguments.positional}
+            case ast.MessageReference():
+                self.messages.add(str(node.id.name))
+            case ast.SelectExpression(selector=ast.VariableReference() as selector):
+                keys = self.chosen.setdefault(str(selector.id.name), [])
+                keys += [_key(variant.key) for variant in node.variants]
+            case ast.TextElement():
+                self.text += str(node.value)
 
-    def visit_FunctionReference(self, node: ast.FunctionReference) -> None:  # noqa: N802
-        self.functions.add(str(node.id.name))
-        self.names |= {str(one.id.name) for one in node.arguments.positional}
-        self.generic_visit(node)
 
-    def visit_MessageReference(self, node: ast.MessageReference) -> None:  # noqa: N802
-        self.messages.add(str(node.id.name))
-
-    def visit_SelectExpression(self, node: ast.SelectExpression) -> None:  # noqa: N802
-        if isinstance(node.selector, ast.VariableReference):
-            keys = self.chosen.setdefault(str(node.selector.id.name), [])
-            keys += [_key(variant.key) for variant in node.variants]
-        self.generic_visit(node)
-
-    def visit_TextElement(self, node: ast.TextElement) -> None:  # noqa: N802
-        self.text += str(node.value)
+def _nodes(part: object) -> Iterator[ast.BaseNode]:
+    """Every node of a pattern, in the order of its text."""
+    if isinstance(part, list):
+        for one in part:
+            yield from _nodes(one)
+    elif isinstance(part, ast.BaseNode):
+        yield part
+        yield from _nodes(list(vars(part).values()))
 
 
 def _key(key: ast.Identifier | ast.NumberLiteral) -> str | int:
@@ -64,8 +73,7 @@ def messages(language: str) -> dict[str, Asked]:
         if isinstance(entry, ast.Message):
             name = str(entry.id.name)
             assert name not in found, f"{name} stands twice in {language}"
-            found[name] = Asked()
-            found[name].visit(entry.value)
+            found[name] = Asked(entry.value)
     return found
 
 
@@ -82,21 +90,20 @@ def names_in(language: str, name: str) -> set[str]:
     return asked.names.union(*(names_in(language, other) for other in asked.messages))
 
 
-def _chosen(name: str) -> dict[str, list[str | int]]:
-    """Return what a message chooses by, of each of its values, in any language."""
-    found: dict[str, list[str | int]] = {}
-    for language in LANGUAGES:
-        asked = messages(language)[name]
-        for chosen in (asked.chosen, *(_chosen(inner) for inner in asked.messages)):
-            for value, keys in chosen.items():
-                found.setdefault(value, []).extend(keys)
-    found.pop(_GRAMMAR, None)
-    return found
+def _chosen(language: str, name: str) -> Iterator[tuple[str, list[str | int]]]:
+    """Yield what a message chooses by, of each of its values."""
+    asked = messages(language)[name]
+    yield from ((value, keys) for value, keys in asked.chosen.items() if value != _GRAMMAR)
+    for inner in asked.messages:
+        yield from _chosen(language, inner)
 
 
 def samples(name: str) -> Iterator[Message]:
     """Yield a message with values such as it may be given, each that it chooses by once."""
-    chosen = _chosen(name)
+    chosen: dict[str, list[str | int]] = {}
+    for language in LANGUAGES:
+        for value, keys in _chosen(language, name):
+            chosen.setdefault(value, []).extend(keys)
     every = set().union(*(values_of(language, name) for language in LANGUAGES))
     named = set().union(*(names_in(language, name) for language in LANGUAGES))
     for turn in range(max([2, *(len(keys) for keys in chosen.values())])):

@@ -51,7 +51,7 @@ declare namespace Contract {
   type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
   type Operation = {op: "test" | "replace" | "add" | "remove", path: string, value?: any};
   type OperationTime = {name: string, stage: string, slab: number | null, hands_minutes: number, machine_minutes: number, wait_hours: number};
-  type Order = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, since?: string};
+  type Order = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string};
   type Outline = {kind: string, corner_radius?: Length, length?: Length, width?: Length, corner_radii?: Record<string, Length>, notch?: Notch, diameter?: Length, points?: Point[]};
   type Place = {type: "Point" | "LineString" | "Polygon" | "MultiPolygon", coordinates: any[]};
   type Point = {x: Length, y: Length};

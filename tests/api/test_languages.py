@@ -1,0 +1,78 @@
+"""An order is answered in its own language, in the header's, or in the workshop's."""
+
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from conftest import EXAMPLE_ORDER
+from support.asking import changed
+
+if TYPE_CHECKING:
+    from flask.testing import FlaskClient
+
+ENGLISH = "The slab is 20 mm thick; the thinnest we cast is 25 mm."
+GERMAN = "Die Platte ist 20 mm dick; dünner als 25 mm gießen wir nicht."
+THIN = changed(("/slabs/0/thickness", "20 mm"), ("/slabs/0/label", ""))
+
+
+def _says(answer: Any) -> str:  # noqa: ANN401  a response of the client's
+    return next(f["says"] for f in answer.get_json()["findings"] if f["check"] == "too-thin")
+
+
+@pytest.mark.parametrize(
+    ("header", "says", "language"),
+    [
+        ("de", GERMAN, "de"),
+        ("de-AT, en;q=0.5", GERMAN, "de"),
+        ("fr, de;q=0.7, en;q=0.3", GERMAN, "de"),
+        ("en-GB, de;q=0.9", ENGLISH, "en"),
+        ("fr", ENGLISH, "en"),
+        ("de;q=0", ENGLISH, "en"),
+        ("*", ENGLISH, "en"),
+    ],
+)
+def test_the_header_decides_where_the_order_says_nothing(
+    client: "FlaskClient", header: str, says: str, language: str
+) -> None:
+    """The most wanted language that is spoken here is used, and the answer says it varies."""
+    answer = client.post("/v1/quotes", json=THIN, headers={"Accept-Language": header})
+    assert _says(answer) == says
+    assert answer.get_json()["order"]["language"] == language
+    assert "Accept-Language" in answer.headers["Vary"]
+
+
+@pytest.mark.parametrize(("asked", "says"), [("de", GERMAN), ("en", ENGLISH), ("tlh", ENGLISH)])
+def test_the_order_s_own_language_comes_first(client: "FlaskClient", asked: str, says: str) -> None:
+    """The order's language is used whatever the header says; an unknown one is the workshop's."""
+    order = {**THIN, "language": asked}
+    answer = client.post("/v1/quotes", json=order, headers={"Accept-Language": "de, en;q=0.1"})
+    assert _says(answer) == says
+    assert "Accept-Language" not in answer.headers["Vary"]
+
+
+def test_a_language_is_a_text(client: "FlaskClient") -> None:
+    """A language that is no text is not understood, at its place."""
+    answer = client.post("/v1/quotes", json={**THIN, "language": 3})
+    assert answer.status_code == 400
+    assert [fault["pointer"] for fault in answer.get_json()["faults"]] == ["/language"]
+
+
+def test_a_link_reads_the_same_for_everyone(client: "FlaskClient") -> None:
+    """A quote's link carries its language, whatever the one who opens it reads."""
+    order = {**EXAMPLE_ORDER, "needed_by": "2027-12-21"}
+    made = client.post("/v1/quotes", json=order, headers={"Accept-Language": "de"}).get_json()
+    opened = client.get(f"/v1/quotes/{made['token']}", headers={"Accept-Language": "en"}).get_json()
+    assert opened["order"]["language"] == "de"
+    told = [f["says"] for f in opened["today"]["body"]["findings"] if f["check"] == "in-time"]
+    assert told[0].startswith("Sie brauchen es bis zum 21. Dezember 2027; ")
+
+
+def test_a_change_of_language_is_no_change_of_the_order(client: "FlaskClient") -> None:
+    """The same order in another language keeps its reference and gets no revision letter."""
+    made = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    again = client.post(
+        "/v1/quotes", json={**EXAMPLE_ORDER, "since": made["token"], "language": "de"}
+    ).get_json()
+    assert again["reference"] == made["reference"]
+    assert again["changes"].get("revision", "") == ""
+    assert again["changes"]["says"] == []

@@ -1,0 +1,101 @@
+"""Sentences are made at the edge, from catalogues; what still makes its own is listed here."""
+
+import ast
+import re
+from collections.abc import Iterator
+from typing import Final
+
+from design.source import module_name, python_files
+
+# Below the edge a sentence is a Message. This list only ever gets shorter.
+STILL_IN_ENGLISH: Final = frozenset(
+    {
+        "checks.access",
+        "checks.age",
+        "checks.carrier",
+        "checks.edges",
+        "checks.hands",
+        "checks.joins",
+        "checks.moving",
+        "checks.place",
+        "checks.rails",
+        "checks.shade",
+        "checks.shape",
+        "checks.steel",
+        "checks.strength",
+        "checks.thickness",
+        "checks.units",
+        "checks.wear",
+        "checks.where",
+        "quote",
+        "remedies.cut_words",
+        "remedies.member_words",
+        "remedies.opening_words",
+        "remedies.relief_words",
+        "remedies.rest_words",
+        "remedies.search",
+        "remedies.words",
+        "schedule",
+        "schedule.ical",
+        "schedule.stages",
+        "schedule.waiting",
+        "transport.hands",
+        "work.listing",
+    }
+)
+BELOW_THE_EDGE: Final = (
+    "checks", "price", "quote", "remedies", "schedule", "stages", "transport", "work",
+)  # fmt: skip
+_WORDS: Final = re.compile(r"\b[a-z]{2,}\b")
+
+
+def _aside(tree: ast.Module) -> set[int]:
+    """The ids of what is no sentence: docstrings, errors' texts, and the parts of f-strings."""
+    found = set()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+            found.add(id(node.value))
+        elif isinstance(node, ast.Raise):
+            found |= {id(inner) for inner in ast.walk(node)}
+        elif isinstance(node, ast.JoinedStr):
+            found |= {id(part) for part in node.values}
+    return found
+
+
+def _said(node: ast.AST) -> str:
+    """The text of a constant or of an f-string, values left out."""
+    if isinstance(node, ast.JoinedStr):
+        return "".join(_said(part) for part in node.values)
+    return node.value if isinstance(node, ast.Constant) and isinstance(node.value, str) else ""
+
+
+def sentences(tree: ast.Module) -> Iterator[str]:
+    """Yield the texts of a module that read as sentences: words with values in them, or a stop."""
+    aside = _aside(tree)
+    for node in ast.walk(tree):
+        text = "" if id(node) in aside else _said(node)
+        words = len(_WORDS.findall(text))
+        is_pieced = isinstance(node, ast.JoinedStr) and words >= 2
+        if (is_pieced or (text.endswith(".") and words >= 3)) and not text.startswith("/"):
+            yield text
+
+
+def _module_names() -> Iterator[tuple[str, ast.Module]]:
+    for file, tree in python_files("service").items():
+        name = module_name(file)
+        if name.partition(".")[0] in BELOW_THE_EDGE:
+            yield name, tree
+
+
+def test_what_makes_its_own_sentences_is_listed() -> None:
+    """A module below the edge yields messages, but for those that are listed, and no others."""
+    found = {name for name, tree in _module_names() if any(sentences(tree))}
+    assert sorted(found - STILL_IN_ENGLISH) == []
+    assert sorted(STILL_IN_ENGLISH - found) == []
+
+
+def test_a_sentence_in_code_is_seen() -> None:
+    """Words with a value in them, and words with a stop, are sentences; an error's is none."""
+    told = 'def f():\n    yield f"{x} is too thin"\nb = "This is too thin."; c = "EN 206"'
+    assert sorted(sentences(ast.parse(told))) == [" is too thin", "This is too thin."]
+    assert list(sentences(ast.parse('"""This is one."""\nraise E("It is not so.")'))) == []
