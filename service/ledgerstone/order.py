@@ -1,7 +1,6 @@
 """What a customer asks for: frozen records of one order, with lengths as they were written.
 
-Origin of every slab: its front-left corner, x to the right along the front, y to the back;
-turns are anticlockwise. Names are the wire's own (methods §2).
+A slab's x runs right and its y back from its front-left corner; turns are anticlockwise.
 """
 
 from __future__ import annotations
@@ -288,10 +287,7 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once; with ``templating`` we come and measure.
-
-    ``language`` is the one in which the order is answered.
-    """
+    """Everything a customer asks for at once, answered in one language; we may come to measure."""
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()

@@ -16,7 +16,8 @@ THIN = changed(("/slabs/0/thickness", "20 mm"), ("/slabs/0/label", ""))
 
 
 def _says(answer: Any) -> str:  # noqa: ANN401  a response of the client's
-    return next(f["says"] for f in answer.get_json()["findings"] if f["check"] == "too-thin")
+    found = answer.get_json()["findings"]
+    return str(next(f["says"] for f in found if f["check"] == "too-thin"))
 
 
 @pytest.mark.parametrize(

@@ -5,11 +5,12 @@ from __future__ import annotations
 import ast as python
 from collections.abc import Iterator
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 from fluent.syntax import ast
 
-from design.source import python_files
+import ledgerstone
 from ledgerstone.quantities import Length
 from ledgerstone.wording import LANGUAGES, Listed, Message
 from ledgerstone.wording.catalogues import catalogue
@@ -41,7 +42,8 @@ class Asked:
                 self.values.add(str(node.id.name))
             case ast.FunctionReference():
                 self.functions.add(str(node.id.name))
-                self.names |= {str(one.id.name) for one in node.arguments.positional}
+                said = node.arguments.positional
+                self.names |= {v.id.name for v in said if isinstance(v, ast.VariableReference)}
             case ast.MessageReference():
                 self.messages.add(str(node.id.name))
             case ast.SelectExpression(selector=ast.VariableReference() as selector):
@@ -70,7 +72,7 @@ def messages(language: str) -> dict[str, Asked]:
     """Return every message of a language, by its name."""
     found: dict[str, Asked] = {}
     for entry in catalogue(language).body:
-        if isinstance(entry, ast.Message):
+        if isinstance(entry, ast.Message) and entry.value is not None:
             name = str(entry.id.name)
             assert name not in found, f"{name} stands twice in {language}"
             found[name] = Asked(entry.value)
@@ -122,11 +124,11 @@ def _sample(value: str, turn: int, chosen: dict[str, list[str | int]], named: se
 
 def made() -> Iterator[tuple[str, str | None, python.Call]]:
     """Yield every message that the code makes: its place, its name where written out, the call."""
-    for file, tree in python_files("service").items():
+    for file in sorted(Path(ledgerstone.__file__).parent.rglob("*.py")):
         place = ".".join(file.with_suffix("").parts[-2:])
         if place in OF_THE_SPEECH:
             continue
-        for node in python.walk(tree):
+        for node in python.walk(python.parse(file.read_text(encoding="utf-8"))):
             if isinstance(node, python.Call) and getattr(node.func, "id", "") == "Message":
                 for name in _names(node.args[0]):
                     yield f"{place}:{node.lineno}", name, node

@@ -10,6 +10,7 @@ from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_m
 from ledgerstone.order import Slab
 from ledgerstone.price import Price
 from ledgerstone.remedies import Found, Saving
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.slabs import Json
 
@@ -18,7 +19,7 @@ _FIX, _REMEDIES, _SHADE = FixSchema(), RemedySchema(many=True), ShadeAnswerSchem
 
 def write_finding(finding: Finding) -> Json:
     """Write one finding."""
-    written: Json = FINDING.dump(finding_members(finding))
+    written: Json = FINDING.dump(finding_members(finding, speech_in("en")))
     return written
 
 

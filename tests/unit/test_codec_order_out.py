@@ -34,7 +34,7 @@ def test_the_example_comes_back_as_it_was_sent(
 
 
 def test_a_compact_order_leaves_out_what_is_usual(workshop: Workshop) -> None:
-    """Defaults go; the kind, the shade and the finish stay, whatever the workshop's usual is."""
+    """Defaults go; kind, shade, finish and language stay, whatever the workshop's usual is."""
     assert compact(workshop, {"outline": box(900, 500), "thickness": "40 mm"}) == {
         "slabs": [
             {
@@ -46,7 +46,8 @@ def test_a_compact_order_leaves_out_what_is_usual(workshop: Workshop) -> None:
                     "sealer": workshop.sealers[0].name,
                 },
             }
-        ]
+        ],
+        "language": "en",
     }
 
 

@@ -144,7 +144,8 @@ def capital(sentence: str) -> str:
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:
     """Return what says messages in the language of an order, in the workshop's own words."""
-    return speech_in(order.language, workshop.sentences.get(order.language, ""))
+    own = (one.text for one in workshop.sentences if one.language == order.language)
+    return speech_in(order.language, next(own, ""))
 
 
 @lru_cache(maxsize=8)

@@ -36,3 +36,11 @@ class Mail:
         metadata=about("none is for a server on the same machine alone"),
     )
     user: str | None = field(default=None, metadata=about("who signs in, where anybody does"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnSentences:
+    """The maker's own sentences of one language: a file beside the profile, in Fluent's format."""
+
+    language: str = field(metadata={"computed": True})
+    text: str = field(metadata={"computed": True})

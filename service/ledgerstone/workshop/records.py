@@ -7,7 +7,6 @@ the starting profile prints beside it. A field with a default may be left out of
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from ledgerstone.workshop._bench import Bench, BookingRules, Tent
@@ -30,7 +29,7 @@ from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
-from ledgerstone.workshop._writing import Mail, Reply
+from ledgerstone.workshop._writing import Mail, OwnSentences, Reply
 
 __all__ = [
     "Added",
@@ -60,6 +59,7 @@ __all__ = [
     "Mail",
     "Mixer",
     "Offer",
+    "OwnSentences",
     "PaletteShade",
     "Pallet",
     "Pigment",
@@ -133,7 +133,5 @@ class Workshop:
     )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
-    sentences: Mapping[str, str] = field(
-        default_factory=dict, hash=False, metadata={"computed": True}
-    )
+    sentences: tuple[OwnSentences, ...] = field(default=(), metadata={"computed": True})
     fingerprint: str = field(default="", metadata={"computed": True})

@@ -32,7 +32,7 @@ _HEAD = """\
 # A line that begins with # and a key is something that may be left out; take the # away to use it.
 """
 
-_PLACEHOLDERS = {
+_PLACEHOLDERS: dict[str, Any] = {
     "name": "Your workshop",
     "town": "Your town",
     "email": "you@example.com",
