@@ -1,6 +1,7 @@
 /** Starts the page: its words, the workshop's choices, then the order. */
 
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
+import { LOCALES, offerLanguages, spokenOf } from "./language.js";
 import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
 import { fillWords, one, setWords } from "./show.js";
@@ -8,11 +9,22 @@ import { keepChoices, keptChoices } from "./store.js";
 
 const LONGEST_RETRY_S = 30;
 
-async function words() {
-  const { lang } = document.documentElement;
-  const { messages } = await import(`./messages.${lang.split("-")[0]}.js`);
-  setWords(messages, lang);
+/** @param {Service} service */
+async function words(service) {
+  const asked = new URLSearchParams(location.search).get("lang");
+  const language = spokenOf([asked, ...navigator.languages]) ?? (await workshops(service));
+  const { messages } = await import(`./messages.${language}.js`);
+  setWords(messages, LOCALES[language] ?? language);
+  service.language = language;
+  document.documentElement.lang = LOCALES[language] ?? language;
   fillWords(document);
+  offerLanguages(one("#languages"));
+}
+
+/** The workshop's own language, for a visitor who has none of the page's. @param {Service} service */
+async function workshops(service) {
+  const choices = await service.choices().catch(() => keptChoices());
+  return spokenOf([choices?.language, document.documentElement.lang]) ?? "en";
 }
 
 function address() {
@@ -54,9 +66,9 @@ function waited(kind, inS) {
 }
 
 if (window.parent !== window) void import("./embedded.js").then(({ fitInto }) => fitInto(window.parent));
-await words();
-defineAnswer();
 const service = new Service(address());
+await words(service);
+defineAnswer();
 const choices = await choicesFrom(service);
 showWorkshop(choices.workshop);
 new Page(service, choices).begin();

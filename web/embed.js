@@ -5,7 +5,7 @@
  *
  * The page stands where the script stands, as high as it needs to be. Its looks follow four custom
  * properties of the element round the script: --slab-accent, --slab-accent-dark, --slab-type and
- * --slab-radius. Under a strict policy the site allows this service in script-src and frame-src;
+ * --slab-radius. It speaks the visitor's language, or the one of data-lang on the script. Under a strict policy the site allows this service in script-src and frame-src;
  * the service allows the site by the origins in its profile.
  */
 (() => {
@@ -18,6 +18,7 @@
     const value = style.getPropertyValue(`--slab-${look}`).trim();
     if (value) page.searchParams.set(look, value);
   }
+  if (script.dataset.lang) page.searchParams.set("lang", script.dataset.lang);
   const frame = document.createElement("iframe");
   frame.title = script.dataset.title ?? "Price a slab";
   frame.src = page.href;
@@ -35,6 +36,7 @@
     if (origin !== page.origin || source !== frame.contentWindow) return;
     if (data?.type !== "ledgerstone:height" || data.v !== 1 || typeof data.px !== "number") return;
     there = true;
+    frame.title = script.dataset.title ?? String(data.title);
     frame.style.height = `${Math.max(LEAST_PX, Math.min(Math.ceil(data.px), MOST_PX))}px`;
     seen();
   });

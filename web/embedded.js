@@ -16,7 +16,7 @@ export function fitInto(site) {
     if (value.length <= LONGEST && CSS.supports(property, value)) root.style.setProperty(`--slab-${look}`, value);
   }
   // A height is no secret: whoever may frame the page is settled by the service's policy.
-  const tell = () => site.postMessage({ type: "ledgerstone:height", v: 1, px: document.body.offsetHeight }, "*");
+  const tell = () => site.postMessage({ type: "ledgerstone:height", v: 1, px: document.body.offsetHeight, title: document.title }, "*");
   new ResizeObserver(tell).observe(document.body);
   window.addEventListener("message", ({ source, data }) => {
     if (source === site && data?.type === "ledgerstone:seen" && Number.isFinite(data.bottom)) seen(data.bottom);

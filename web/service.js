@@ -19,6 +19,7 @@ export class Trouble extends Error {
 export class Service {
   /** @param {string} address where the service stands; "" is where the page stands */
   constructor(address) {
+    this.language = document.documentElement.lang;
     this.base = new URL(address === "" ? "./" : `${address.replace(/\/$/, "")}/`, document.baseURI);
   }
 
@@ -67,7 +68,7 @@ export class Service {
   async call(path, options) {
     const response = await fetch(new URL(path, this.base), {
       ...options,
-      headers: { Accept: "application/json, application/problem+json", ...options.headers },
+      headers: { Accept: "application/json, application/problem+json", "Accept-Language": this.language, ...options.headers },
       credentials: "omit",
     }).catch((fault) => {
       throw options.signal?.aborted ? fault : new Trouble("down");

@@ -1,5 +1,7 @@
 /** What the page shows: words, from one file of messages a language; and elements, into which words go as text. */
 
+import { withMark } from "./lib/lengths.js";
+
 /** @type {Messages} */
 let messages = {};
 let language = "en-GB";
@@ -30,13 +32,13 @@ export function knows(key) {
  */
 export function say(key, values = {}) {
   const message = messages[key] ?? key;
-  const text = typeof message === "string" ? message : message[plural(Number(values.n))];
+  const text = typeof message === "string" ? message : (message[plural(Number(values.n))] ?? message.other);
   return text.replace(/\{(\w+)\}/g, (_, name) => String(values[name] ?? ""));
 }
 
 /** @param {number} n */
 function plural(n) {
-  return once("plural", () => new Intl.PluralRules(language)).select(n) === "one" ? "one" : "other";
+  return once("plural", () => new Intl.PluralRules(language)).select(n);
 }
 
 /**
@@ -56,15 +58,26 @@ export function money(amount, currency) {
   return once(currency, () => new Intl.NumberFormat(language, { style: "currency", currency })).format(Number(amount));
 }
 
-/** Write an ISO 8601 day out: Thursday 25 March 2027. @param {string} iso @param {"long" | "short"} [how] */
+/** Write an ISO 8601 day out: Thursday 25 March 2027; Donnerstag, 25. März 2027. @param {string} iso @param {"long" | "short"} [how] */
 export function day(iso, how = "long") {
   const format = once(how, () => new Intl.DateTimeFormat(language, DAYS[how]));
-  return format.format(new Date(`${iso}T00:00:00Z`)).replace(",", "");
+  const text = format.format(new Date(`${iso}T00:00:00Z`));
+  return language === "en-GB" ? text.replace(",", "") : text;
 }
 
 /** @param {number} amount @param {number} [places] */
 export function number(amount, places = 0) {
   return once(`${places}`, () => new Intl.NumberFormat(language, { maximumFractionDigits: places })).format(amount);
+}
+
+/** The mark between whole and tenth: 0.5, 0,5. @returns {Mark} */
+export function mark() {
+  return number(0.5, 1).includes(",") ? "," : ".";
+}
+
+/** A length, as it goes to the service, by the language's mark. @param {unknown} length */
+export function lengthWords(length) {
+  return withMark(String(length ?? ""), mark());
 }
 
 /** @param {string[]} things */

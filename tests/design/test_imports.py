@@ -70,7 +70,7 @@ DOORS = {
     "markupsafe": ("papers",),
     "pint": ("quantities",),
     "selectolax": ("enquiry.html_text",),
-    "fluent": ("wording",),
+    "fluent": ("contract.page_messages", "wording"),
     "babel": ("wording",),
 }
 
@@ -80,6 +80,7 @@ LOOKS_OUTSIDE = (
     "calendar_file",
     "child_process",
     "cli",
+    "contract.page_messages",
     "papers.templates",
     "settings",
     "wording.catalogues",

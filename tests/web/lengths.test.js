@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { inMm, shownIn, spoken, withUnit } from "../../web/lib/lengths.js";
+import { inMm, shownIn, spoken, withMark, withPoint, withUnit } from "../../web/lib/lengths.js";
 
 test("a bare number takes the chosen unit; a text with its own keeps it", () => {
   assert.equal(withUnit("1450", "mm"), "1450 mm");
@@ -47,4 +47,28 @@ test("a worked-out length is spoken in whole millimetres or eighths of an inch",
   assert.equal(spoken(3.175, "in"), "1/8 in");
   assert.equal(spoken(38.1, "in"), "1 1/2 in");
   assert.equal(spoken(-38.1, "in"), "-1 1/2 in");
+});
+
+// The marks are CLDR's for de and en: "," and "." in Germany, "." and "," in Britain.
+const TYPED = /** @type {const} */ ([
+  ["1,5", "m", ",", "1.5"], ["1,5 m", "mm", ",", "1.5 m"], [",5", "cm", ",", ".5"], ["56,25cm", "mm", ",", "56.25cm"],
+  ["1.450", "mm", ",", "1450"], ["1.450 mm", "m", ",", "1450 mm"], ["1.450,5", "mm", ",", "1450.5"], ["-1,5", "mm", ",", "-1.5"],
+  ["1,450", "mm", ".", "1450"], ["1,450 mm", "m", ".", "1450 mm"], ["1,450.5", "mm", ".", "1450.5"],
+]);
+
+test("a number typed with its language's marks goes to the service with a point and no mark of thousands", () => {
+  for (const [typed, unit, mark, wire] of TYPED) assert.equal(withPoint(typed, unit, mark), wire, typed);
+});
+
+test("what a mark could mean in two ways, or means nothing, goes as it was typed", () => {
+  for (const typed of ["1.45 m", "1.450 m", "1,450,5 mm", "1.45.2 mm", "22 1/16 in", "4' 9\"", "4 ft 9 in", "Küche", "1,5,2", ""])
+    assert.equal(withPoint(typed, "mm", ","), typed);
+  for (const typed of ["1,5 m", "1,450 m", "1,45", "1.450 mm", "1.5"]) assert.equal(withPoint(typed, "mm", "."), typed);
+});
+
+test("what is shown with the language's mark goes back to the service as it came", () => {
+  for (const wire of ["1.45 m", "1450 mm", "0.5 cm", "22 1/16 in", "4 ft 9.5 in", "1.5.2", "12.5"])
+    for (const mark of /** @type {const} */ ([".", ","])) assert.equal(withPoint(withMark(wire, mark), "m", mark), wire);
+  assert.equal(withMark("1.45 m", ","), "1,45 m");
+  assert.equal(withMark("nonsense 1.5.2", ","), "nonsense 1.5.2");
 });

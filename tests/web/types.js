@@ -50,13 +50,14 @@
 /** @typedef {"left" | "right" | "front" | "back"} Side */
 /** @typedef {{op: string, path: string, value?: any}} Operation */
 /** @typedef {"mm" | "cm" | "m" | "in"} Unit */
+/** @typedef {"." | ","} Mark between whole and tenth */
 /** @typedef {{kind: string, rim?: string, depth?: number, grooves?: number, fall?: number, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
 /**
  * @typedef {{size: [number, number], use?: string, place?: string, walls?: string[], notch?: string,
  *   round?: boolean, openings?: [name: string, x: number, y: number][], rests?: string,
  *   units?: [width: number, what: string][]}} Sheet
  */
-/** @typedef {string | {one: string, other: string}} Message */
+/** @typedef {string | ({other: string} & Record<string, string>)} Message one text, or one for each plural category */
 /** @typedef {Readonly<Record<string, Message>>} Messages */
 /** @typedef {Node | string | null | undefined | false} Child */
 /** @typedef {{x: number, y: number}} XY */

@@ -1,12 +1,13 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
+import { messages as german } from "../../web/messages.de.js";
 import { messages } from "../../web/messages.en.js";
-import { day, money, say, setWords } from "../../web/show.js";
+import { day, lengthWords, money, number, say, setWords } from "../../web/show.js";
 
 const web = new URL("../../web/", import.meta.url);
 const html = readFileSync(new URL("index.html", web), "utf8");
-const sources = readdirSync(web, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".js"));
+const sources = readdirSync(web, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".js") && !name.startsWith("messages."));
 const code = sources.map((name) => readFileSync(new URL(name, web), "utf8")).join("\n");
 const plain = (/** @type {string} */ text) => text.replaceAll("&lt;", "<").replaceAll("&amp;", "&");
 
@@ -28,9 +29,20 @@ test("every message that the code asks for by name is there", () => {
   for (const key of asked) assert.ok(key in messages, key);
 });
 
+test("every message is asked for, by its name or by how it begins", () => {
+  const named = new Set([...`${code} ${html}`.matchAll(/"([a-z_]+\.[\w-]+)"/g)].map(([, key = ""]) => key));
+  for (const [, key = ""] of html.matchAll(/data-says(?:-label)?="([^"]+)"/g)) named.add(key);
+  const begun = [...code.matchAll(/`([a-z_]+\.[a-z-]*)\$\{/g)].map(([, start = ""]) => start);
+  assert.ok(!begun.includes("answer."), "so many messages begin so that this would find nothing");
+  const asked = (/** @type {string} */ key) => named.has(key) || begun.some((start) => key.startsWith(start));
+  const choices = ["use", "kind", "corner", "profile", "side", "place", "surface", "rim", "finish", "delivery", "size_from"];
+  const unasked = Object.keys(messages).filter((key) => !asked(key) && !choices.includes(key.split(".")[0] ?? ""));
+  assert.deepEqual(unasked, []);
+});
+
 test("no message says what house style leaves out", () => {
-  const said = JSON.stringify(messages).toLowerCase();
-  for (const word of ["please", "sorry", "invalid", "illegal", "forbidden", "oops", "this field is required"])
+  const said = JSON.stringify([messages, german]).toLowerCase();
+  for (const word of [" bitte ", "ungültig", "leider", "unzulässig", "please", "sorry", "invalid", "illegal", "forbidden", "oops", "this field is required"])
     assert.ok(!said.includes(word), word);
 });
 
@@ -40,8 +52,18 @@ test("a message of one and of several is chosen by its number", () => {
   assert.equal(say("findings.count", { n: 3 }), "3 things to know.");
 });
 
-test("money and days are written as the page's language writes them", () => {
+test("money, days, numbers and lengths are written as the page's language writes them", () => {
   setWords(messages, "en-GB");
   assert.equal(money("1481.47", "GBP"), "£1,481.47");
   assert.equal(day("2027-03-25"), "Thursday 25 March 2027");
+  assert.equal(number(1800.5, 1), "1,800.5");
+  assert.equal(lengthWords("1.45 m"), "1.45 m");
+  setWords(german, "de-DE");
+  assert.equal(money("1481.47", "EUR"), "1.481,47\u00a0€");
+  assert.equal(day("2027-03-25"), "Donnerstag, 25. März 2027");
+  assert.equal(day("2026-12-21", "short"), "21. Dez.");
+  assert.equal(number(1800.5, 1), "1.800,5");
+  assert.equal(lengthWords("1.45 m"), "1,45 m");
+  assert.equal(say("findings.count", { n: 1 }), "1 Hinweis.");
+  assert.equal(say("findings.count", { n: 0 }), "0 Hinweise.");
 });

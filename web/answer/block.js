@@ -80,7 +80,7 @@ function lines({ price }, name) {
   const amount = (/** @type {string} */ text) => money(text, price.currency);
   const sums = [
     [say("answer.before-tax"), amount(price.net)],
-    ...(Number(price.tax_percent) > 0 ? [[`${name} ${number(price.tax_percent, 2)}%`, amount(price.tax)]] : []),
+    ...(Number(price.tax_percent) > 0 ? [[say("answer.tax-line", { name, percent: number(price.tax_percent, 2) }), amount(price.tax)]] : []),
     [say("answer.total"), amount(price.total)],
   ];
   const rows = price.lines.map(({ label, amount: sum }) => [label, amount(sum)]);

@@ -1,7 +1,7 @@
 /** What the checks have to say, numbered as on the drawing; and changes that settle it, each one button. */
 
 import { read } from "../lib/json.js";
-import { knows, listed, make, money, say } from "../show.js";
+import { knows, lengthWords, listed, make, money, number, say } from "../show.js";
 
 /** @param {Finding[]} findings @param {Context} context */
 export function findingList(findings, context) {
@@ -125,7 +125,7 @@ export function changeWords(order, { op, path, value }) {
   const name = nameOf(order, path);
   const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];
   if (op === "replace" && old && chosen) return say("remedy.becomes", { name, from: old, to: chosen });
-  if (op === "add" && chosen) return say("remedy.added", { name, to: `“${chosen}”` });
+  if (op === "add" && chosen) return say("remedy.added-choice", { name, to: chosen });
   const from = valueWords(read(order, path));
   const to = valueWords(value);
   if (op === "remove") return say("remedy.removed", { name });
@@ -144,8 +144,7 @@ function choiceWords(path, value) {
 
 /** @param {unknown} value */
 function valueWords(value) {
-  if (typeof value === "number") return String(value);
-  return typeof value === "string" ? value : "";
+  return typeof value === "number" || typeof value === "string" ? lengthWords(value) : "";
 }
 
 /** What a change costs or saves; where the order had no price, what it then has. @param {{price_change?: Money, price?: Price}} change */
@@ -158,7 +157,7 @@ export function costWords({ price_change: change, price }) {
 
 /** What a way to save saves beside money. @param {Remedy} remedy */
 function savedWords({ lighter_by_kg: kg, sooner_by_days: days }) {
-  return [kg ? say("remedy.lighter", { kg }) : null, days ? say("remedy.sooner", { n: days }) : null];
+  return [kg ? say("remedy.lighter", { kg: number(kg, 1) }) : null, days ? say("remedy.sooner", { n: days }) : null];
 }
 
 /**
@@ -188,7 +187,7 @@ function insideName(order, pointer, rest) {
 
 /** The nearest message for a part: itself, else what holds it. @param {string} part */
 function partName(part) {
-  for (let at = part; at; at = at.includes("/") ? at.slice(0, at.lastIndexOf("/")) : "")
+  for (let at = part.replaceAll("/", "-"); at; at = at.includes("-") ? at.slice(0, at.lastIndexOf("-")) : "")
     if (knows(`at.${at}`)) return say(`at.${at}`);
   return null;
 }

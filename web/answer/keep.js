@@ -12,14 +12,20 @@ export function keepTools(quote, keeping) {
   };
   const { link } = quote;
   const until = say(link ? "keep.link" : "keep.no-link", { reference: named(quote), day: day(quote.valid_until) });
-  const copied = link && button("copy", () => void copy(link, "answer.copied", tell));
+  const copied = link && button("copy", "answer.copy", () => void copy(link, "answer.copied", tell));
   const text = asText(quote);
   return make(
     "section",
     { class: "keeping" },
     make("h3", {}, say("keep.title")),
     make("p", {}, until),
-    make("div", { class: "keep" }, copied, button("copy-text", () => void copy(text, "answer.text-copied", tell)), button("print", () => window.print())),
+    make(
+      "div",
+      { class: "keep" },
+      copied,
+      button("copy-text", "answer.copy-text", () => void copy(text, "answer.text-copied", tell)),
+      button("print", "answer.print", () => window.print()),
+    ),
     sending(quote, text, keeping, tell),
     said,
   );
@@ -40,9 +46,9 @@ function sending(quote, text, { choices, request }, tell) {
   return make("details", { "data-key": "send" }, make("summary", { "data-key": "send-summary" }, say("keep.send", { name })), inner);
 }
 
-/** @param {"copy" | "copy-text" | "print"} name @param {() => void} press */
-function button(name, press) {
-  return make("button", { type: "button", class: "quiet", "data-key": name, press }, say(`answer.${name}`));
+/** @param {string} name @param {string} key @param {() => void} press */
+function button(name, key, press) {
+  return make("button", { type: "button", class: "quiet", "data-key": name, press }, say(key));
 }
 
 /** @param {string} words @param {string} done @param {(words: string) => void} tell */

@@ -22,9 +22,9 @@ export function asText(quote) {
   const lines = [
     say("keep.subject", { reference: named(quote) }),
     ...slabs,
-    `${say("answer.price")}: ${money(price.total, price.currency)}`,
+    say("keep.text-price", { total: money(price.total, price.currency) }),
     `${daySentence(quote)}.`,
-    `${say(`answer.${quote.standing === "quotation" ? "quotation" : "estimate"}`)}, ${say("answer.valid", { day: day(until) })}.`,
+    say(quote.standing === "quotation" ? "keep.text-quotation" : "keep.text-estimate", { day: day(until) }),
     link ?? "",
   ];
   return lines.filter(Boolean).join("\n");

@@ -1,8 +1,9 @@
 /** What a control's entry does to the order. */
 
 import { read, without, written } from "../lib/json.js";
-import { withUnit } from "../lib/lengths.js";
+import { withPoint, withUnit } from "../lib/lengths.js";
 import { inKind, newRests, sealerFor, sidesOf } from "../order/slabs.js";
+import { mark } from "../show.js";
 import { pointerOf } from "./fields.js";
 
 const USUAL_EDGE_MM = 5;
@@ -25,9 +26,10 @@ function valueOf(control, as, store) {
   if (control instanceof HTMLInputElement && as === "yes") return control.checked || "";
   if (control instanceof HTMLInputElement && as === "wall") return control.checked ? "wall" : "square";
   const text = control.value.trim();
-  if (as === "length") return withUnit(text, store.unit);
+  if (as === "length") return withUnit(withPoint(text, store.unit, mark()), store.unit);
   if (as === "whole" && /^\d{1,9}$/.test(text)) return Number(text);
-  if (as === "number" && /^-?\d{1,9}(\.\d+)?$/.test(text)) return Number(text);
+  const number = mark() === "," ? text.replace(",", ".") : text;
+  if (as === "number" && /^-?\d{1,9}(\.\d+)?$/.test(number)) return Number(number);
   return text;
 }
 

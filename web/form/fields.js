@@ -2,7 +2,7 @@
 
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements } from "../show.js";
+import { elements, lengthWords } from "../show.js";
 
 /**
  * The JSON Pointer of an element, from what it and what holds it say.
@@ -40,7 +40,9 @@ export function refill(root, store, { all }) {
 function refillOne(element, value, store) {
   if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = value === true || value === "wall";
   else if (isControl(element)) {
-    const text = element.dataset.as === "length" ? shownIn(value, store.unit) : String(value ?? "");
+    const { as = "text" } = element.dataset;
+    const plain = as === "length" ? shownIn(value, store.unit) : String(value ?? "");
+    const text = as === "length" || typeof value === "number" ? lengthWords(plain) : plain;
     if (element.value !== text) element.value = text;
   }
 }

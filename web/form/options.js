@@ -3,7 +3,7 @@
 import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
-import { elements, knows, make, one, say } from "../show.js";
+import { elements, knows, lengthWords, make, one, say } from "../show.js";
 import { fromTemplate } from "./templates.js";
 
 /** @param {HTMLElement} form @param {Choices} choices */
@@ -16,7 +16,7 @@ export function fillOptions(form, choices) {
   fill(form, "#finish-surface", surfaces);
   fill(form, "#finish-sealer", choices.sealers.map(({ name, says }) => pick("finish-sealer", name, name, says)));
   const usual = choices.thicknesses_mm.map((mm) =>
-    make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, spoken(mm, "mm")),
+    make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, lengthWords(spoken(mm, "mm"))),
   );
   fill(form, "[data-quick]", usual);
   for (const field of elements(form, "[data-offer]")) {

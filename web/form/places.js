@@ -1,9 +1,9 @@
 /** Other ways to say where an opening is: by its distance to an edge, or centred on a unit. */
 
 import { read } from "../lib/json.js";
-import { inMm, shownIn, spoken, withUnit } from "../lib/lengths.js";
+import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
-import { elements, make, say } from "../show.js";
+import { elements, lengthWords, make, mark, say } from "../show.js";
 import { unitMiddles } from "../sketch/drag.js";
 import { boxOf, cutoutOf } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
@@ -30,7 +30,7 @@ export function placedByGap(control, store) {
   const number = numberOf(control, store);
   const { cutouts, outline } = store.shown;
   const cutout = cutouts?.[number];
-  const gap = inMm(withUnit(control.value, store.unit));
+  const gap = inMm(withUnit(withPoint(control.value, store.unit, mark()), store.unit));
   if (!cutout || gap === null) return null;
   const off = (gap - gapsOf(cutout, outline)[side]) * (side === "left" || side === "front" ? 1 : -1);
   return moved(store, number, side === "left" || side === "right" ? { x: off, y: 0 } : { x: 0, y: off });
@@ -74,7 +74,7 @@ export function syncPlaces(form, store) {
     /** @type {HTMLElement} */ (control.closest(".field")).hidden = !fromStart && (slab.size_from ?? "finished") !== "finished";
     if (control === document.activeElement) continue;
     const gap = gapsOf(cutout, slab.outline)[side];
-    control.value = shownIn(spoken(gap, store.unit), store.unit);
+    control.value = lengthWords(shownIn(spoken(gap, store.unit), store.unit));
   }
   const { length } = read(slab, "/rests/units") ?? [];
   for (const place of elements(form, "[data-on-units]")) {

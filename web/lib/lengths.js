@@ -21,6 +21,26 @@ export function withUnit(typed, unit) {
   return /\d|[½¼¾⅛⅜⅝⅞]/.test(text) && BARE.test(text) ? `${text} ${unit}` : text;
 }
 
+/**
+ * A typed number as the service reads it. In 1.450 mm and 1,450 mm the mark of thousands goes where
+ * it is one in this language, which it is of millimetres and centimetres; elsewhere it stays as typed.
+ * @param {string} typed
+ * @param {Unit} unit that a number alone is in
+ * @param {Mark} mark the language's decimal mark
+ */
+export function withPoint(typed, unit, mark) {
+  const [, number = "", own = ""] = withUnit(typed, unit).match(/^([-−]?[\d.,]*\d)\s*(\S*)$/) ?? [];
+  const grouped = mark === "," ? /^[-−]?\d{1,3}(\.\d{3})+(,\d+)?$/ : /^[-−]?\d{1,3}(,\d{3})+(\.\d+)?$/;
+  if (grouped.test(number) && /^(mm|cm)$/i.test(own))
+    return typed.replace(number, number.replaceAll(mark === "," ? "." : ",", "").replace(",", "."));
+  return mark === "," ? typed.replace(/^([^.,]*),(\d[^.,]*)$/, "$1.$2") : typed;
+}
+
+/** What the service reads as 1.45, with the language's mark; what is no plain number stays. @param {string} text @param {Mark} mark */
+export function withMark(text, mark) {
+  return mark === "," && !text.includes(",") ? text.replace(/^([^.]*\d)\.(\d[^.]*)$/, "$1,$2") : text;
+}
+
 /** @param {unknown} value a text with its unit, or a number of millimetres @param {Unit} unit */
 export function shownIn(value, unit) {
   if (value === undefined || value === null) return "";

@@ -1,7 +1,7 @@
 /** What is written on the plan: how it lies on the screen, its sizes, its numbered findings. */
 
 import { spoken } from "../lib/lengths.js";
-import { draw, say } from "../show.js";
+import { draw, lengthWords, say } from "../show.js";
 
 const LEFT = 40;
 const RIGHT = 24;
@@ -29,10 +29,10 @@ export function frameFor(box, wide) {
 export function overall({ kind, length, width, diameter }, { at, box }) {
   const [foot, far] = [at(box.from), at(box.to)];
   const [middleX, middleY] = [(foot.x + far.x) / 2, (foot.y + far.y) / 2];
-  const front = kind === "round" ? String(diameter) : say("sketch.front", { length: String(length ?? "") });
+  const front = kind === "round" ? lengthWords(diameter) : say("sketch.front", { length: lengthWords(length) });
   const parts = [draw("text", { x: middleX, y: foot.y + 30, class: "size" }, front.trim())];
   if (width !== undefined && kind !== "round")
-    parts.push(draw("text", { transform: `translate(${foot.x - 24} ${middleY}) rotate(-90)`, class: "size" }, String(width)));
+    parts.push(draw("text", { transform: `translate(${foot.x - 24} ${middleY}) rotate(-90)`, class: "size" }, lengthWords(width)));
   return parts;
 }
 
@@ -51,7 +51,7 @@ export function dimensions(movable, { at, box }, unit, lines) {
     lines.y === null ? null : draw("line", { class: "guide", x1: foot.x - 6, x2: far.x + 6, y1: here.y, y2: here.y }),
   ].filter((guide) => guide !== null);
   if (!movable.shape) return guides;
-  const [x, y] = [spoken(movable.x, unit), spoken(movable.y, unit)];
+  const [x, y] = [lengthWords(spoken(movable.x, unit)), lengthWords(spoken(movable.y, unit))];
   return [
     ...guides,
     draw("path", { class: "dimension", d: `M${foot.x} ${here.y}H${here.x}V${foot.y}` }),

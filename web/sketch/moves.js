@@ -4,7 +4,7 @@ import { goTo } from "../form/fields.js";
 import { without } from "../lib/json.js";
 import { fineStep, spoken } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
-import { make, one, say } from "../show.js";
+import { lengthWords, make, one, say } from "../show.js";
 
 export class Moves {
   /** @param {Sketch} sketch @param {HTMLElement} place */
@@ -42,7 +42,7 @@ export class Moves {
       { axis: "y", key: sized ? "moves.less" : "moves.front", by: { x: 0, y: -mm } },
       { axis: "y", key: sized ? "moves.more" : "moves.back", by: { x: 0, y: mm } },
     ];
-    const step = spoken(mm, this.sketch.page.store.unit);
+    const step = lengthWords(spoken(mm, this.sketch.page.store.unit));
     return ways
       .filter(({ axis }) => axes.includes(axis))
       .map(({ key, by }) => this.button(key, { step }, (movable) => this.sketch.drag.nudge(movable, by)));

@@ -1,7 +1,7 @@
 /** The plan that is drawn at once and by hand; nothing in it is worked out but where things lie. */
 
 import { spoken } from "../lib/lengths.js";
-import { draw, one, say } from "../show.js";
+import { draw, lengthWords, one, say } from "../show.js";
 import { Drag } from "./drag.js";
 import { boxOf, outlineOf, pathOf } from "./geometry.js";
 import { dimensions, frameFor, overall, pins } from "./marks.js";
@@ -137,7 +137,7 @@ export class Sketch {
   words({ name, x, y, axes, shape }) {
     const { unit } = this.page.store;
     const key = !shape ? `sketch.handle-${axes}` : "sketch.opening";
-    return say(key, { name, x: spoken(x, unit), y: spoken(y, unit) });
+    return say(key, { name, x: lengthWords(spoken(x, unit)), y: lengthWords(spoken(y, unit)) });
   }
 
   /** @param {Movable} movable @param {XY} to @param {{cause: Cause, group: string}} how */

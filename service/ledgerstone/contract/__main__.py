@@ -1,18 +1,22 @@
-"""``python -m ledgerstone.contract document`` and ``… types``: what is made from the schemas.
+"""``python -m ledgerstone.contract document``, ``… types``, ``… messages.en``: what is made.
 
-The first is ``service/ledgerstone/api/openapi.yaml``, the second ``tests/web/contract.d.ts``.
+From the schemas: ``service/ledgerstone/api/openapi.yaml`` and ``tests/web/contract.d.ts``. From the
+catalogues: ``web/messages.en.js`` and ``web/messages.de.js``.
 """
 
 import argparse
 import sys
 from collections.abc import Callable
+from functools import partial
 
 from ledgerstone.contract.document import document, document_text
+from ledgerstone.contract.page_messages import LANGUAGES, messages_script
 from ledgerstone.contract.page_types import page_types
 
 MADE: dict[str, Callable[[], str]] = {
     "document": document_text,
     "types": lambda: page_types(document()["components"]["schemas"]),
+    **{f"messages.{language}": partial(messages_script, language) for language in LANGUAGES},
 }
 
 if __name__ == "__main__":

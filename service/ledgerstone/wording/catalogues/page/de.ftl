@@ -1,0 +1,621 @@
+# Alles, was die Seite für Kunden sagt. Ein Attribut ist ein Satz oder eine Beschriftung; Namen von
+# Platten und Ausschnitten stehen für sich, damit sie nicht gebeugt werden müssen.
+
+page =
+    .title = Was würde Ihre Platte kosten?
+    .lead = Geben Sie an, was Sie gemessen haben. Preis, Termin und Gewicht folgen beim Tippen, ebenso alles, was so nicht machbar ist.
+    .skip = Zur Antwort springen
+    .made-by = { $name }, { $town }
+    .no-script = Die Preise hier werden mit JavaScript berechnet, und das ist in diesem Browser ausgeschaltet. Die Fragen unten sind das, was wir wissen müssen: Schreiben Sie uns Ihre Antworten, dann rechnen wir den Preis von Hand.
+    .reach = Fragen Sie uns direkt: Schreiben Sie an { $email } oder rufen Sie { $telephone } an.
+    .write-to = Schreiben Sie an
+    .or-call = oder rufen Sie an:
+
+history =
+    .undo = Rückgängig
+    .redo = Wiederholen
+    .name = Änderungen
+    .undone = Rückgängig gemacht.
+    .redone = Wiederholt.
+
+draft =
+    .kept = Was Sie eingeben, bleibt in diesem Browser, nur auf diesem Gerät.
+    .clear = Alles löschen und neu beginnen
+    .cleared = Gelöscht. Das ist wieder die Platte vom Anfang.
+    .restored = Hier haben Sie zuletzt aufgehört.
+    .not-kept = Dieser Browser behält nicht, was Sie eingeben: Es ist weg, wenn Sie die Seite schließen.
+
+slabs =
+    .title = Ihre Platten
+    .one = Platte { $number }
+    .called = Platte { $number }: { $label }
+    .add = Weitere Platte hinzufügen
+    .copy = Diese Platte kopieren
+    .remove = Diese Platte entfernen
+    .added = Platte { $number } hinzugefügt.
+    .removed = Platte entfernt. „Rückgängig“ holt sie zurück.
+
+joins =
+    .title = Wo Platten aneinanderstoßen
+    .hint = Eine lange Zeile oder ein L besteht oft aus zwei Platten mit einer Fuge. Geben Sie an, welche Seiten aneinanderstoßen.
+    .one = Fuge { $number }
+    .add = Fuge hinzufügen
+
+join =
+    .one = Diese Platte
+    .side = mit dieser Seite
+    .other = stößt an diese Platte
+    .other-side = an deren Seite
+    .gap = Fugenbreite
+
+shape =
+    .title = Form und Größe
+
+label =
+    .label = Name dieser Platte
+    .hint = Freiwillig, zum Beispiel „Küche links“
+
+use =
+    .label = Was es wird
+    .worktop = Arbeitsplatte oder Theke
+    .upstand = Aufkantung
+    .splashback = Rückwand
+    .end-panel = Seitenwange
+    .shelf = Regalboden
+    .table = Tischplatte
+    .hearth = Kaminplatte
+    .sill = Fensterbank
+
+quantity =
+    .label = Wie viele gleiche
+
+kind =
+    .label = Form
+    .rectangle = Rechteck
+    .l-shape = L-Form
+    .round = Rund
+    .polygon = Beliebige gerade Seiten
+
+unit =
+    .label = Sie messen in
+    .hint = Eine Zahl allein gilt in dieser Einheit. Sie können die Einheit auch selbst dazuschreiben: 1,45 m, 56 cm oder 22 1/16 in.
+    .mm = mm
+    .cm = cm
+    .m = m
+    .in = Zoll
+
+size_from =
+    .label = Was ist gemessen: die Platte, der Platz zwischen den Wänden oder die Schränke?
+    .finished = Die Platte selbst
+    .between-walls = Der Platz zwischen den Wänden
+    .over-units = Die Schränke, auf denen sie liegt
+    .template-to-follow = Ungefähr; eine Schablone folgt
+    .finished-size = Die fertige Platte misst dann { $length } × { $width } mm.
+
+start =
+    .title = Beginnen mit
+    .blank = Einfache Platte
+    .basin = Waschtischplatte
+    .hob = Zeile mit Kochfeld
+    .table = Runder Tisch
+    .l-left = L, Schenkel links
+    .l-right = L, Schenkel rechts
+    .hearth = Kaminplatte
+    .outdoor = Platte im Freien um ein Gerät
+    .done = { $name }: steht auf dem Plan. „Rückgängig“ holt die vorige Platte zurück.
+
+place =
+    .title = Nach den Rändern oder auf einem Schrank ausrichten
+    .left = Von seinem Rand bis zum linken Ende
+    .right = Von seinem Rand bis zum rechten Ende
+    .front = Von seinem Rand bis vorn
+    .back = Von seinem Rand bis hinten
+    .on-unit = Mittig setzen auf
+    .label = Wo sie liegen wird
+    .indoors = Im Innenraum
+    .wet-room = Im Nassraum
+    .outdoors = Im Freien
+
+outline =
+    .length = Länge
+    .length-hint = Entlang der Vorderkante, von links nach rechts
+    .width = Tiefe
+    .width-hint = Von vorn nach hinten
+    .diameter = Durchmesser
+    .points = Ecken, der Reihe nach um die Platte
+    .points-hint = Der Abstand jeder Ecke vom linken Ende und von vorn. Beginnen Sie vorn links.
+    .add-point = Ecke hinzufügen
+    .point = Ecke { $number }
+
+notch =
+    .title = Der Teil, der beim L fehlt
+    .corner = Welche Ecke fehlt, von oben gesehen
+    .length = Seine Länge, von links nach rechts
+    .width = Seine Tiefe, von vorn nach hinten
+
+corner =
+    .front-left = Vorn links
+    .front-right = Vorn rechts
+    .back-right = Hinten rechts
+    .back-left = Hinten links
+
+corner_radius =
+    .label = Gerundete Ecken
+    .hint = Der Radius; für eckige Ecken leer lassen
+
+corner_radii =
+    .title = Anderer Radius an einer Ecke
+
+thickness =
+    .label = Dicke
+    .usual = Übliche Dicken
+
+openings =
+    .title = Ausschnitte
+    .add = Ausschnitt hinzufügen
+    .none = Noch keine Ausschnitte.
+    .no-script = Ausschnitte: wofür jeder ist, seine Größe und wo seine Mitte liegt
+    .added = { $label }: hinzugefügt.
+    .removed = { $label }: entfernt. Mit „Rückgängig“ kommt es zurück.
+
+piece =
+    .basin = Waschbecken
+    .sink = Spüle
+    .tap = Armatur
+    .hob = Kochfeld
+    .appliance = Gerät
+    .round = runder Ausschnitt
+    .rectangle = Rechteck
+    .slot = Langloch
+    .drainer = Abtropffläche
+    .recess = Vertiefung
+    .rebate = Falz
+
+add =
+    .basin = Waschbecken
+    .sink = Spüle
+    .tap = Armatur
+    .hob = Kochfeld
+    .round = Runder Ausschnitt
+    .rectangle = Rechteck
+    .slot = Langloch
+    .drainer = Abtropffläche
+    .recess = Vertiefung
+    .rebate = Falz
+
+cutout =
+    .label = Name
+    .diameter = Durchmesser
+    .length = Länge, von links nach rechts
+    .width = Tiefe, von vorn nach hinten
+    .x = Mitte vom linken Ende
+    .y = Mitte von vorn
+    .rim = Seine Kante
+    .rim-shown = sichtbar, bearbeitet
+    .rim-covered = unter einem Rand
+    .more = Mehr zu diesem Ausschnitt
+    .corner_radius = Eckradius
+    .turn_degrees = Gedreht um, in Grad
+    .turn-hint = Gegen den Uhrzeigersinn, von oben gesehen
+    .open_to = Zu einer Seite offen
+    .not-open = Rundum geschlossen
+    .heat = Ein heißes Gerät sitzt darin
+    .size_from = Seine Größe
+    .measured = ist gemessen
+    .template-to-follow = kommt später von einer Schablone
+    .remove = Diesen Ausschnitt entfernen
+    .points = Ecken des Ausschnitts
+
+reliefs =
+    .add = Abtropffläche, Vertiefung oder Falz hinzufügen
+
+relief =
+    .outline = Ihre Form
+    .x = Vom linken Ende bis zum linken Rand
+    .y = Von vorn bis zum vorderen Rand
+    .depth = Tiefe nach unten
+    .grooves = Anzahl der Rillen
+    .fall = Gefälle entlang der Rillen
+
+sketch =
+    .name = Ihre Platte von oben
+    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt an einer Kante. Oder wählen Sie einen aus und nehmen Sie seine Tasten oder die Pfeiltasten.
+    .front = vorn { $length }
+    .length = Länge
+    .width = Tiefe
+    .diameter = Durchmesser
+    .notch = Innenecke des L
+    .opening = { $name }: Mitte { $x } von links, { $y } von vorn
+    .handle-x = { $name }: { $x }
+    .handle-y = { $name }: { $y }
+    .handle-xy = { $name }: { $x } von links, { $y } von vorn
+    .pin = Gut zu wissen, Nummer { $number }: { $says }
+
+moves =
+    .name = Verschieben: { $name }
+    .left = { $step } nach links
+    .right = { $step } nach rechts
+    .front = { $step } nach vorn
+    .back = { $step } nach hinten
+    .less = { $step } weniger
+    .more = { $step } mehr
+    .centre-x = Mittig zwischen links und rechts
+    .centre-y = Mittig zwischen vorn und hinten
+    .field = Zu den Feldern
+    .remove = Entfernen
+
+edges =
+    .title = Kanten
+    .hint = Jede Kante ist gerade und leicht gebrochen, wenn Sie nichts anderes angeben.
+    .no-script = Kanten: welche sind gefast, gerundet oder stehen an einer Wand
+
+edge =
+    .profile = Profil
+    .size = Maß
+    .more = Wassernase oder herabgezogene Kante
+    .drip = Wassernase an der Unterseite
+    .drop = Herabgezogene Kante: wie weit nach unten
+    .mitred = An der Ecke auf Gehrung
+
+profile =
+    .square = Gerade
+    .bevel = Gefast
+    .round = Gerundet
+    .wall = An der Wand, nicht sichtbar
+
+side =
+    .front = Vorn
+    .back = Hinten
+    .left = Linkes Ende
+    .right = Rechtes Ende
+    .notch-x = Innen im L, der Länge nach
+    .notch-y = Innen im L, von vorn nach hinten
+    .rim = Rundum
+    .number = Seite { $number }
+
+look =
+    .title = Aussehen
+
+shade =
+    .label = Farbton
+    .hint = Jeder Bildschirm zeigt Farben anders. Lassen Sie sich ein gegossenes Muster geben, bevor Sie sich entscheiden.
+
+surface =
+    .label = Oberfläche
+    .as-cast = Schalungsglatt
+    .honed = Fein geschliffen
+    .polished = Poliert
+
+sealer =
+    .label = Versiegelung
+
+rests =
+    .title = Worauf sie liegt
+    .label = Auflage
+    .unknown = Das weiß ich noch nicht
+    .units = Unterschränke
+    .frame = Ein Gestell
+    .ends = Ein Auflager an jedem Ende
+    .legs = Beine
+    .ledges = Konsolen oder Leisten
+    .full = Vollflächig auf ebenem Untergrund
+    .fixed = Sie wird befestigt
+
+units =
+    .title = Schränke, von links nach rechts
+    .one = Schrank { $number }
+    .width = Breite
+    .for = Wofür er ist
+    .base = Schrank oder Schubladen
+    .basin = Becken
+    .hob = Kochfeld
+    .gap = Lücke, nichts darunter
+    .wall-left = Eine Wand am linken Ende
+    .wall-right = Eine Wand am rechten Ende
+    .add = Schrank hinzufügen
+
+overhang =
+    .title = Wie weit die Platte über die Schränke ragt
+
+frame =
+    .sides = Seiten, die das Gestell trägt
+    .width = Auflagebreite des Gestells
+
+ends =
+    .depth = Tiefe des Auflagers
+
+legs =
+    .title = Beine
+    .one = Bein { $number }
+    .pad = Breite der Auflage eines Beins
+    .add = Bein hinzufügen
+
+ledges =
+    .title = Konsolen oder Leisten
+    .one = Leiste { $number }
+    .start-x = Beginn: vom linken Ende
+    .start-y = Beginn: von vorn
+    .end-x = Ende: vom linken Ende
+    .end-y = Ende: von vorn
+    .depth = Tiefe der Leiste
+    .add = Leiste hinzufügen
+
+point =
+    .x = Vom linken Ende
+    .y = Von vorn
+
+row =
+    .remove = Entfernen
+    .remove-named = Entfernen: { $name }
+
+delivery =
+    .title = Wie sie zu Ihnen kommt
+    .label = Lieferung
+    .collect = Ich hole sie ab
+    .pallet = Auf Palette, bis Bordsteinkante
+    .own-van = Mit unserem Transporter
+    .fitted = Geliefert und eingebaut
+    .postcode = Postleitzahl
+    .way-in = Der Weg ins Haus
+    .way-in-hint = Eine Platte wird hochkant getragen. Geben Sie an, was Sie wissen; nach dem Rest fragen wir.
+    .doorway = Engste Tür, lichte Breite
+    .steps = Stufen hinauf oder hinunter
+    .floor = Stockwerk
+    .floor-hint = 0 ist das Erdgeschoss
+    .people = Personen, die zum Tragen da sind
+    .ceiling = Niedrigste Deckenhöhe
+    .turn = Eine enge Kurve
+    .turn-from = Breite vor der Kurve
+    .turn-into = Breite nach der Kurve
+    .lift = Ein Aufzug
+    .lift-width = Breite innen
+    .lift-depth = Tiefe innen
+    .lift-height = Höhe innen
+    .lift-door = Tür, lichte Breite
+    .lift-rated = Tragkraft in kg
+
+needed_by =
+    .label = Gebraucht bis
+    .hint = Freiwillig
+
+form =
+    .check = Alles prüfen
+    .error = Fehler:
+    .problem = Etwas stimmt noch nicht
+    .error-title = Fehler: { $title }
+
+answer =
+    .title = Die Antwort
+    .starting = Das Angebot der Werkstatt wird geladen.
+    .asking = Wird berechnet…
+    .slow = Das dauert länger als üblich. Nichts ist verloren.
+    .stale = Zum Stand vor Ihrer letzten Änderung
+    .partial = Was es in Ordnung brächte, konnte gerade nicht gesucht werden.
+    .no-price = Noch kein Preis
+    .no-price-why = So ist es nicht machbar. Was zu ändern ist, steht unten.
+    .unread =
+        { $n ->
+            [one] { $n } Angabe ist noch nicht lesbar.
+           *[other] { $n } Angaben sind noch nicht lesbar.
+        }
+    .price = Preis
+    .with-tax = inkl. { $percent }{ "\u00A0" }% { $name }
+    .no-tax = es fällt keine Steuer an
+    .net = { $net } und { $tax } { $name }
+    .deposit = Anzahlung { $deposit }
+    .day = Termin
+    .arrives = Bei Ihnen bis { $day }
+    .between = Zwischen { $earliest } und { $latest }
+    .collect = Abholbereit am { $day }
+    .glance-arrives = bei Ihnen bis { $day }
+    .glance-collect = Abholung { $day }
+    .if-ordered = Bei Bestellung bis { $day }
+    .weight = Gewicht
+    .weighs = { $label }: { $about }
+    .packed = { $kg } kg verpackt
+    .size = Fertigmaß { $length } × { $width } × { $thickness } mm
+    .standing = Verbindlichkeit
+    .estimate = Kostenschätzung
+    .quotation = Festes Angebot
+    .valid = gilt bis { $day }
+    .lines = Woraus sich der Preis zusammensetzt
+    .stages = Wofür die Tage gebraucht werden
+    .amount = Betrag
+    .what = Was
+    .from-to = { $from } bis { $to }
+    .when = Wann
+    .before-tax = Vor Steuer
+    .tax = Steuer
+    .total = Gesamt
+    .depends = Bedingungen
+    .reference = Nummer { $reference }
+    .copy = Link zu diesem Angebot kopieren
+    .copied = Der Link ist kopiert.
+    .not-copied = Der Link ließ sich hier nicht kopieren. Er lautet: { $link }
+    .print = Drucken
+    .copy-text = Als Text kopieren
+    .text-copied = Das Angebot ist als Text kopiert.
+    .tax-line = { $name } { $percent }{ "\u00A0" }%
+    .announce = { $total } inkl. { $name }. { $day }. { $findings }
+    .announce-no-tax = { $total }. { $day }. { $findings }
+    .announce-stopped =
+        { $n ->
+            [one] So ist es nicht machbar: { $n } Punkt zu ändern.
+           *[other] So ist es nicht machbar: { $n } Punkte zu ändern.
+        }
+    .glance = Zur Antwort
+
+weeks =
+    .title = Die Wochen
+    .alt = Von { $from } bis { $to }: { $stages }
+    .one = { $name } am { $from }
+    .span = { $name } { $from } bis { $to }
+
+keep =
+    .title = Dieses Angebot aufbewahren
+    .link = Seine Nummer ist { $reference }. Sein Link öffnet es wieder, wie es jetzt ist; es gilt bis { $day }.
+    .no-link = Seine Nummer ist { $reference }. Für einen Link ist es zu umfangreich: Kopieren Sie es als Text.
+    .send = Senden an { $name }
+    .text-price = Preis: { $total }
+    .text-estimate = Kostenschätzung, gilt bis { $day }.
+    .text-quotation = Festes Angebot, gilt bis { $day }.
+    .mail = Schreiben Sie uns damit
+    .call = Anrufen: { $telephone }
+    .subject = Angebot { $reference }
+
+request =
+    .hint = Wir senden das Angebot und was Sie hier schreiben an die Werkstatt und behalten nichts davon.
+    .name = Ihr Name
+    .reach = Ihre E-Mail-Adresse oder Telefonnummer
+    .note = Was wir sonst wissen sollten (freiwillig)
+    .send = Senden
+    .failed = Es ließ sich gerade nicht senden. Schreiben Sie stattdessen an { $email }: Der Link unten enthält alles.
+
+findings =
+    .stopped = Was zu ändern ist
+    .to-know = Gut zu wissen
+    .count =
+        { $n ->
+            [one] { $n } Hinweis.
+           *[other] { $n } Hinweise.
+        }
+    .change-count =
+        { $n ->
+            [one] { $n } Punkt zu ändern
+           *[other] { $n } Punkte zu ändern
+        }
+    .stops = So nicht machbar
+    .caution = Achtung
+    .note = Hinweis
+    .go = Zum Feld: { $name }
+    .not-checked = Wird erst danach geprüft: { $stages }.
+
+stage =
+    .shape = die Form
+    .strength = die Festigkeit
+    .promise = Lieferung und Termin
+
+remedy =
+    .fix-all = Alle diese Änderungen übernehmen
+    .nearest = Das Nächste, das wir machen können
+    .ways = So sparen Sie
+    .from-to = { $name }: { $from } wird { $to }
+    .becomes = { $name }: „{ $from }“ wird „{ $to }“
+    .changed = { $name }: geändert
+    .added = { $name }: { $to }
+    .added-choice = { $name }: „{ $to }“
+    .add = { $name }: kommt dazu
+    .removed = { $name }: entfällt
+    .then = Der Preis ist dann { $price }
+    .more = { $amount } mehr
+    .less = { $amount } weniger
+    .same = Der Preis bleibt
+    .lighter = { $kg } kg leichter
+    .sooner =
+        { $n ->
+            [one] { $n } Tag früher
+           *[other] { $n } Tage früher
+        }
+    .done = Geändert. Mit „Rückgängig“ kommt der vorige Stand zurück.
+    .stale = Die Anfrage hat sich seitdem geändert, deshalb passt das nicht mehr. Eine neue Antwort ist unterwegs.
+
+drawing =
+    .name = Zeichnung
+    .view = Wie es aussehen wird
+    .plan = Plan
+    .assembled = Alles zusammen
+    .assembled-alt = Alle Platten zusammen, von oben.
+    .true-size = Ein Ausschnitt in wahrer Größe, zum Drucken
+    .view-alt = Wie es aussehen wird: { $says }
+    .plan-alt = Plan von oben: { $says }
+    .missing = Die Zeichnung lässt sich gerade nicht zeigen.
+    .large = Zeichnung allein öffnen
+
+trouble =
+    .down = Der Preisdienst ist nicht erreichbar.
+    .busy = Der Preisdienst ist ausgelastet.
+    .failed = Der Preisdienst ist daran gescheitert.
+    .missing = Der Preisdienst antwortet hier nicht.
+    .kept = Was Sie eingegeben haben, bleibt erhalten.
+    .retry = Neuer Versuch in { $n } s.
+    .now = Jetzt versuchen
+    .well = Der Preisdienst antwortet wieder.
+
+quote =
+    .opening = Das Angebot wird geöffnet.
+    .missing = Der Link zu diesem Angebot lässt sich hier nicht öffnen. Hier ist stattdessen Ihr eigener Entwurf.
+    .opened = Das ist Angebot { $reference } vom { $day }. „Rückgängig“ holt Ihren eigenen Entwurf zurück.
+    .title = Angebot { $reference }, wie es gemacht wurde
+    .price = { $total } inkl. { $tax } { $name }
+    .ready = Fertig am { $day }, bei Bestellung bis { $by }
+    .deposit = Anzahlung
+    .today-same = Heute wäre es dasselbe.
+    .today = Heute wären es { $total }, fertig am { $day }. Wie sich das zusammensetzt, steht unten.
+    .today-stopped = Heute ist es so nicht machbar. Was zu ändern ist, steht unten.
+    .today-gone = So wie es war, ist es heute nicht mehr zu haben. Wählen Sie im Formular neu.
+    .changes = Was anders ist als bei { $reference }
+    .later =
+        { $n ->
+            [one] { $n } Tag später fertig
+           *[other] { $n } Tage später fertig
+        }
+    .sooner =
+        { $n ->
+            [one] { $n } Tag früher fertig
+           *[other] { $n } Tage früher fertig
+        }
+    .close = Dieses Angebot schließen
+
+at =
+    .quantity = wie viele gleiche
+    .use = was es wird
+    .size_from = was gemessen ist
+    .outline = Umriss
+    .outline-length = Länge
+    .outline-width = Tiefe
+    .outline-diameter = Durchmesser
+    .outline-notch-length = Länge des fehlenden Teils
+    .outline-notch-width = Tiefe des fehlenden Teils
+    .outline-corner_radius = Eckradius
+    .thickness = Dicke
+    .shade = Farbton
+    .shade-name = Farbton
+    .finish = Ausführung
+    .finish-surface = Oberfläche
+    .finish-sealer = Versiegelung
+    .place = wo sie liegen wird
+    .rests = worauf sie liegt
+    .rests-kind = worauf sie liegt
+    .cutouts = Ausschnitte
+    .edges = Kanten
+    .sample_tile = Musterplatte
+    .templating = Aufmaß vor Ort
+    .heated_curing = beheizte Nachbehandlung
+    .delivery = Lieferung
+    .delivery-kind = Art der Lieferung
+    .delivery-postcode = Postleitzahl
+    .needed_by = gebraucht bis
+    .diameter = Durchmesser
+    .length = Länge
+    .width = Tiefe
+    .corner_radius = Eckradius
+    .centre-x = Mitte vom linken Ende
+    .centre-y = Mitte von vorn
+    .turn_degrees = Drehung
+    .rim = Kante
+    .open_to = zu einer Seite offen
+    .at-x = Lage vom linken Ende
+    .at-y = Lage von vorn
+    .depth = Tiefe nach unten
+    .grooves = Rillen
+    .fall = Gefälle
+    .gap = Fugenbreite
+    .profile = Profil
+    .size = Maß
+    .opening = Ausschnitt { $number }
+    .relief = Vertiefung { $number }
+    .joins = Fugen
+    .slab = Platte { $number }
+    .the-slab = die Platte
+    .of = { $thing }, { $part }
+    .order = die Anfrage

@@ -1,0 +1,115 @@
+"""What the page says is made from the catalogues, and each language says all of it."""
+
+import re
+
+import pytest
+
+from design.source import ROOT
+from ledgerstone.contract.page_messages import (
+    LANGUAGES,
+    PageText,
+    messages_script,
+    page_messages,
+    texts_of,
+)
+
+OTHERS = [language for language in LANGUAGES if language != "en"]
+
+# What is written alike in both languages.
+ALIKE = {
+    *("page.made-by", "unit.mm", "unit.cm", "unit.m", "cutout.label", "sketch.handle-x"),
+    *("sketch.handle-y", "answer.weighs", "answer.announce-no-tax", "remedy.added", "drawing.plan"),
+    *("at.of",),
+}
+
+
+def said(text: PageText) -> list[str]:
+    """Every text that a message may come to."""
+    return [text] if isinstance(text, str) else list(text.values())
+
+
+def values_in(text: PageText) -> list[set[str]]:
+    """The names of the values in each text."""
+    return [set(re.findall(r"\{(\w+)\}", one)) for one in said(text)]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_committed_file_is_the_one_that_is_made(language: str) -> None:
+    """The page's file of a language is what its catalogue makes."""
+    file = ROOT / f"web/messages.{language}.js"
+    assert file.read_text(encoding="utf-8") == messages_script(language), (
+        f"write it again: python -m ledgerstone.contract messages.{language} > web/{file.name}"
+    )
+
+
+def test_there_is_a_catalogue_for_each_language_and_no_more() -> None:
+    """The languages are those that have a catalogue of the page."""
+    folder = ROOT / "service/ledgerstone/wording/catalogues/page"
+    assert sorted(file.stem for file in folder.glob("*.ftl")) == sorted(LANGUAGES)
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_another_language_says_all_that_the_first_says(language: str) -> None:
+    """Each message is there, with the same values in it, in as many forms as it needs."""
+    first, other = page_messages("en"), page_messages(language)
+    assert list(first) == list(other)
+    for key, text in first.items():
+        assert isinstance(text, str) == isinstance(other[key], str), key
+        assert values_in(text) == values_in(other[key]), key
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_message_is_left_untranslated(language: str) -> None:
+    """Only what is written alike in both languages is the same in both."""
+    first, other = page_messages("en"), page_messages(language)
+    assert {key for key in first if first[key] == other[key]} == ALIKE
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_message_is_empty_or_badly_spaced(language: str) -> None:
+    """Nothing begins or ends with a blank, and no two blanks stand together."""
+    for key, text in page_messages(language).items():
+        for one in said(text):
+            assert one.strip() == one != "", key
+            assert "  " not in one, key
+
+
+def test_german_addresses_the_reader_politely() -> None:
+    """The page says Sie and Ihr, never du or dein, and quotes with German marks."""
+    for key, text in page_messages("de").items():
+        for one in said(text):
+            assert not re.search(r"\b[Dd](u|ich|ir|ein(e[nmrs]?)?)\b", one), key
+            assert not re.search(r"[“”]\w|\"", one), key
+
+
+@pytest.mark.parametrize(
+    ("source", "fault"),
+    [
+        ("page =\n    .title = { $a", "not read as Fluent"),
+        ("page =\n    .title = a\n    .title = b\n", "twice"),
+        ("page =\n    .one = { $m ->\n        [one] a\n       *[other] b\n    }\n", "other than"),
+        ("page =\n    .one = { $n ->\n        [1] a\n       *[other] b\n    }\n", "categories"),
+        ("page =\n    .one = { $n ->\n       *[one] a\n    }\n", "no .other"),
+        ("page =\n    .one = { NUMBER($n) }\n", "text and values"),
+        ("page = One\n", "is no attribute"),
+    ],
+)
+def test_a_catalogue_that_the_page_cannot_say_is_refused(source: str, fault: str) -> None:
+    """What the page's messages cannot hold fails when they are made, by the message's name."""
+    with pytest.raises(ValueError, match=fault):
+        texts_of(source)
+
+
+def test_a_message_is_read_as_fluent_writes_it() -> None:
+    """A value is a name in braces, a plural a text for each category, a literal its character."""
+    source = (
+        'slabs =\n    .one = Slab { $number }\n    .share = { $n }{ "\\u00A0" }%\n'
+        "    .count =\n        { $n ->\n            [one] { $n } slab\n"
+        "           *[other] { $n } slabs\n"
+        "        }\n"
+    )
+    assert texts_of(source) == {
+        "slabs.one": "Slab {number}",
+        "slabs.share": "{n}\u00a0%",
+        "slabs.count": {"one": "{n} slab", "other": "{n} slabs"},
+    }
