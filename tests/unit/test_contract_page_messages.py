@@ -5,6 +5,7 @@ import re
 import pytest
 
 from design.source import ROOT
+from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import (
     LANGUAGES,
     PageText,
@@ -113,3 +114,31 @@ def test_a_message_is_read_as_fluent_writes_it() -> None:
         "slabs.share": "{n}\u00a0%",
         "slabs.count": {"one": "{n} slab", "other": "{n} slabs"},
     }
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_the_committed_document_is_the_one_that_is_made(language: str) -> None:
+    """The page's document of another language is what its own and the catalogue make."""
+    file = ROOT / f"web/index.{language}.html"
+    document = (ROOT / "web/index.html").read_text(encoding="utf-8")
+    assert file.read_text(encoding="utf-8") == document_in(language, document), (
+        f"write it again: python -m ledgerstone.contract index.{language} < web/index.html"
+    )
+
+
+def test_a_document_says_its_texts_and_names_in_another_language() -> None:
+    """Texts, names and the language go over, as HTML; markup and what is empty stay."""
+    document = (
+        '<html lang="en-GB"><h1 data-says="page.title">What would your slab cost?</h1>'
+        '<nav data-says-label="slabs.title" aria-label="Your slabs"><b data-says="slabs.add"></b>'
+    )
+    assert document_in("de", document) == (
+        '<html lang="de"><h1 data-says="page.title">Was würde Ihre Platte kosten?</h1>'
+        '<nav data-says-label="slabs.title" aria-label="Ihre Platten"><b data-says="slabs.add"></b>'
+    )
+
+
+def test_a_document_that_says_otherwise_than_its_catalogue_is_refused() -> None:
+    """A text in the document that its language's catalogue does not have is a fault."""
+    with pytest.raises(ValueError, match=r"page\.title"):
+        document_in("de", '<h1 data-says="page.title">What does a slab cost?</h1>')

@@ -1,7 +1,8 @@
 """``python -m ledgerstone.contract document``, ``… types``, ``… messages.en``: what is made.
 
 From the schemas: ``service/ledgerstone/api/openapi.yaml`` and ``tests/web/contract.d.ts``. From the
-catalogues: ``web/messages.en.js`` and ``web/messages.de.js``.
+catalogues: ``web/messages.en.js`` and ``web/messages.de.js``; and ``… index.de < web/index.html``,
+which is ``web/index.de.html``.
 """
 
 import argparse
@@ -10,12 +11,19 @@ from collections.abc import Callable
 from functools import partial
 
 from ledgerstone.contract.document import document, document_text
+from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import LANGUAGES, messages_script
 from ledgerstone.contract.page_types import page_types
+
+
+def _page_in(language: str) -> str:
+    return document_in(language, sys.stdin.read())
+
 
 MADE: dict[str, Callable[[], str]] = {
     "document": document_text,
     "types": lambda: page_types(document()["components"]["schemas"]),
+    **{f"index.{language}": partial(_page_in, language) for language in LANGUAGES[1:]},
     **{f"messages.{language}": partial(messages_script, language) for language in LANGUAGES},
 }
 

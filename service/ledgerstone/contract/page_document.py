@@ -1,0 +1,42 @@
+"""The page's document in another language, for whoever reads it without a script."""
+
+from __future__ import annotations
+
+import re
+from html import escape, unescape
+
+from ledgerstone.contract.page_messages import page_messages
+
+__all__ = ["document_in"]
+
+_SAID = re.compile(r'(<[^<>]*\bdata-says="([^"]+)"[^<>]*>)([^<]+)(?=<)')
+_LABEL = re.compile(r'(\bdata-says-label="([^"]+)" aria-label=")[^"]*(?=")')
+_LANGUAGE = re.compile(r'(?<=<html lang=")[^"]*(?=")')
+
+
+def document_in(language: str, document: str) -> str:
+    """Say in a language all that a document says before any script runs.
+
+    Parameters
+    ----------
+    document
+        The page's own, in which an element names its message: ``data-says`` its text,
+        ``data-says-label`` its name.
+
+    Raises
+    ------
+    ValueError
+        Where it names no message, or says otherwise than its own language's catalogue.
+    """
+    english, other = page_messages("en"), page_messages(language)
+
+    def said(found: re.Match[str]) -> str:
+        opening, key, text = found.groups()
+        if unescape(text) != english.get(key):
+            raise ValueError(f"{key} is {english.get(key)!r} and not {text!r}")
+        return opening + escape(str(other[key]), quote=False)
+
+    def label(found: re.Match[str]) -> str:
+        return found[1] + escape(str(other[found[2]]))
+
+    return _LANGUAGE.sub(language, _LABEL.sub(label, _SAID.sub(said, document)), count=1)
