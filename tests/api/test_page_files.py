@@ -53,3 +53,18 @@ def test_a_file_that_has_not_changed_is_not_sent_again(
     again = visitor.get("/app.js", headers=asked, buffered=True)
     assert again.status_code == 304
     assert again.data == b""
+
+
+@pytest.mark.parametrize(("language", "name"), [("en", "index.html"), ("de", "index.de.html")])
+def test_the_page_opens_in_the_workshops_language(tmp_path: Path, language: str, name: str) -> None:
+    """Its address answers the document that reads so without a script; the other has its name."""
+    profile = tmp_path / "workshop.toml"
+    told = DEMONSTRATION.read_text(encoding="utf-8")
+    assert 'language = "en"' in told
+    profile.write_text(told.replace('language = "en"', f'language = "{language}"'))
+    settings = Settings(workshop_path=profile, signing_keys=SIGNING_KEYS, web_folder=WEB)
+    visitor = create_app(settings).test_client()
+    assert visitor.get("/", buffered=True).data == (WEB / name).read_bytes()
+    assert visitor.get("/v1/choices").get_json()["language"] == language
+    for each in ("index.html", "index.de.html"):
+        assert visitor.get(f"/{each}", buffered=True).data == (WEB / each).read_bytes()

@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, Page
 
 from browser.conftest import ROOT, Served
 from browser.states import every_state
-from ledgerstone.contract.page_messages import LANGUAGES
+from ledgerstone.wording import LANGUAGES
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

@@ -7,12 +7,12 @@ import pytest
 from design.source import ROOT
 from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import (
-    LANGUAGES,
     PageText,
     messages_script,
     page_messages,
     texts_of,
 )
+from ledgerstone.wording import LANGUAGES
 
 OTHERS = [language for language in LANGUAGES if language != "en"]
 

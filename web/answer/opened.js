@@ -44,9 +44,13 @@ function show(page, found) {
   answer?.scrollIntoView({ block: "start" });
 }
 
-/** The offer's order with everything that it left unsaid, as a change to the offer. @param {Opened} found */
+/**
+ * The offer's order with everything that it left unsaid, as a change to the offer; asked anew it is
+ * answered in the page's language.
+ * @param {Opened} found
+ */
 export function orderOf({ order, today, token }) {
-  const whole = today?.kind === "quote" || today?.kind === "sent-back" ? today.body.order : order;
+  const { language: _offered, ...whole } = today?.kind === "quote" || today?.kind === "sent-back" ? today.body.order : order;
   return { ...whole, since: token };
 }
 

@@ -67,7 +67,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     guard.register(app, context.workshop)
     _problem_pages(app)
     if settings.web_folder is not None:
-        page_routes(app, settings.web_folder)
+        page_routes(app, settings.web_folder, workshop.workshop.language)
     if running.counts is None:
         running.counts = Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
     metrics.register(app, running.counts)

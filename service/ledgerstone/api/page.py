@@ -11,12 +11,14 @@ from flask import Flask, Response, request, send_from_directory
 _PACKED = {"text/html", "text/css", "text/javascript", "image/svg+xml"}
 
 
-def page_routes(app: Flask, folder: Path) -> None:
-    """Answer the page's address, and each of its files by name."""
+def page_routes(app: Flask, folder: Path, language: str) -> None:
+    """Answer the page's address in the workshop's language, and each of its files by name."""
+    own = f"index.{language}.html"
+    document = own if (folder / own).is_file() else "index.html"
 
     @app.get("/")
     def index() -> Response:
-        return _file("index.html")
+        return _file(document)
 
     @app.get("/<path:name>")
     def file(name: str) -> Response:

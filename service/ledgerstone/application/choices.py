@@ -18,6 +18,7 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
     written: dict[str, Any] = CHOICES.dump(
         {
             "workshop": identity,
+            "language": identity.language,
             "currency": identity.currency,
             "tax": workshop.tax if workshop.tax.registered else None,
             "uses": USES,

@@ -113,6 +113,7 @@ class ChoicesSchema(Answer):
     """What this workshop offers in public."""
 
     workshop = Part("Whose workshop it is.", WorkshopSchema)
+    language = Text("The language of whoever asks for none that is spoken here: `en` or `de`.")
     currency = Text("The currency of every price, as its ISO 4217 code.")
     tax = Part("The tax; null where the workshop charges none.", TaxSchema, or_null=True)
     uses = Many("What a slab can be used as.", fields.String(validate=validate.OneOf(USES)))

@@ -12,8 +12,9 @@ from functools import partial
 
 from ledgerstone.contract.document import document, document_text
 from ledgerstone.contract.page_document import document_in
-from ledgerstone.contract.page_messages import LANGUAGES, messages_script
+from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.contract.page_types import page_types
+from ledgerstone.wording import LANGUAGES
 
 
 def _page_in(language: str) -> str:

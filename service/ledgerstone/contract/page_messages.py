@@ -13,9 +13,8 @@ from importlib.resources import files
 
 from fluent.syntax import FluentParser, ast
 
-__all__ = ["LANGUAGES", "PageText", "messages_script", "page_messages", "texts_of"]
+__all__ = ["PageText", "messages_script", "page_messages", "texts_of"]
 
-LANGUAGES = ("en", "de")
 COUNTED = "n"
 _HEAD = """\
 /** Made from catalogues/page/{language}.ftl: python -m ledgerstone.contract messages.{language} */
