@@ -3,6 +3,7 @@
 import copy
 import shutil
 from datetime import date
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
@@ -26,6 +27,12 @@ BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stab
 
 # The example order of the README.
 EXAMPLE_ORDER = BENCH
+
+
+def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:
+    """Leave files of long searches alone where none is run: to collect one takes its time too."""
+    unwanted = "not long" in config.option.markexpr
+    return True if unwanted and collection_path.name.endswith("_long.py") else None
 
 
 @pytest.fixture(scope="session")

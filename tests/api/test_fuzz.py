@@ -10,67 +10,27 @@ from datetime import date
 from typing import Any
 
 import pytest
-import schemathesis
-from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import run_state_machine_as_test
-from schemathesis import Case, GenerationMode
-from schemathesis.checks import not_a_server_error
+from schemathesis import Case
 from schemathesis.core.result import Ok
-from schemathesis.specs.openapi.checks import (
-    content_type_conformance,
-    response_schema_conformance,
-    status_code_conformance,
-)
 
+from api.fuzzing import (
+    APP,
+    CHECKS,
+    COUNTED,
+    DOCUMENT,
+    ORDERS,
+    QUOTES,
+    answer_is_documented,
+    each_day_alike,
+)
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
-from ledgerstone.api import Settings, create_app
+from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from support.asking import NEVER_SAID, sentences
 from support.strategies.orders import orders
-
-PROBLEM = "application/problem+json"
-QUOTES = "POST /v1/quotes"
-CHECKS = [
-    not_a_server_error,
-    status_code_conformance,
-    content_type_conformance,
-    response_schema_conformance,
-]
-LENGTHS = st.one_of(
-    st.integers(1, 3000).map("{} mm".format),
-    st.integers(1, 300).map("{} cm".format),
-    st.decimals(0, 3, places=2).map("{} m".format),
-    st.builds("{} {}/16 in".format, st.integers(0, 90), st.sampled_from([1, 3, 5, 7, 9, 11, 13])),
-    st.builds("{}' {}\"".format, st.integers(0, 8), st.integers(0, 11)),
-    st.text(min_size=1, max_size=8).map("1{}".format),
-)
-schemathesis.openapi.format("length", LENGTHS)
-
-APP = create_app(
-    Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _zone: date(2026, 11, 25))
-)
-DOCUMENT = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
-DOCUMENT.config.generation.update(modes=[GenerationMode.POSITIVE, GenerationMode.NEGATIVE])
-# Orders that break the schema are the bad-input table's; making them at random takes minutes.
-ORDERS = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
-ORDERS.config.generation.update(modes=[GenerationMode.POSITIVE])
-
-
-def _each_day_alike(examples: int) -> settings:
-    """The same examples every time, as many as the everyday suite has time for."""
-    return settings(
-        max_examples=examples,
-        derandomize=True,
-        deadline=None,
-        database=None,
-        phases=[Phase.explicit, Phase.generate],
-        suppress_health_check=list(HealthCheck),
-    )
-
-
-COUNTED: Counter[tuple[str, int]] = Counter()
 
 
 @pytest.fixture(scope="module", autouse=True)
@@ -83,42 +43,18 @@ def counted() -> Iterator[None]:
     print(f"\n{COUNTED.total()} cases: {dict(sorted(by_status.items()))}")
 
 
-def _answer_is_documented(case: Case[Any]) -> None:
-    answer = case.call()
-    COUNTED[case.operation.label, answer.status_code] += 1
-    case.validate_response(answer, checks=CHECKS)
-    if answer.status_code >= 400:
-        assert answer.headers["content-type"] == [PROBLEM]
-
-
 @DOCUMENT.include(method="GET").parametrize()
-@_each_day_alike(30)
+@each_day_alike(30)
 def test_whatever_is_fetched_the_answer_is_documented(case: Case[Any]) -> None:
     """No GET is answered by a fault of ours, each answer matches, each refusal is a problem."""
-    _answer_is_documented(case)
+    answer_is_documented(case)
 
 
 @ORDERS.include(method="POST").parametrize()
-@_each_day_alike(10)
+@each_day_alike(10)
 def test_whatever_is_posted_the_answer_is_documented(case: Case[Any]) -> None:
     """No POST is answered by a fault of ours, each answer matches, each refusal is a problem."""
-    _answer_is_documented(case)
-
-
-@pytest.mark.long
-@DOCUMENT.include(method="GET").parametrize()
-@_each_day_alike(260)
-def test_a_great_many_calls_are_fetched(case: Case[Any]) -> None:
-    """The same of nine times as many GETs."""
-    _answer_is_documented(case)
-
-
-@pytest.mark.long
-@ORDERS.include(method="POST").parametrize()
-@_each_day_alike(200)
-def test_a_great_many_bodies_are_posted(case: Case[Any]) -> None:
-    """The same of twenty times as many POSTs."""
-    _answer_is_documented(case)
+    answer_is_documented(case)
 
 
 # Of these bodies schemathesis 4.32 cannot make broken ones ("Cannot generate an array with 1
@@ -157,10 +93,10 @@ def spoilt_orders(draw: st.DrawFn) -> JSON:
 def test_spoilt_orders_are_problems(count: int) -> None:
     """Orders spoilt in one place are never a fault of ours, and each answer is documented."""
 
-    @_each_day_alike(count)
+    @each_day_alike(count)
     @given(spoilt_orders())
     def post(body: JSON) -> None:
-        _answer_is_documented(ORDERS["/v1/quotes"]["POST"].Case(body=body))
+        answer_is_documented(ORDERS["/v1/quotes"]["POST"].Case(body=body))
 
     post()
 
@@ -183,7 +119,7 @@ class _Walk(ORDERS.as_state_machine()):  # type: ignore[misc]  # made as schemat
 @pytest.mark.parametrize("walks", [2, pytest.param(60, marks=pytest.mark.long)])
 def test_calls_that_follow_from_one_another_are_documented(walks: int) -> None:
     """From a quote to its own link and on, each answer is one that the document tells of."""
-    limits = settings(_each_day_alike(walks), stateful_step_count=4)
+    limits = settings(each_day_alike(walks), stateful_step_count=4)
     run_state_machine_as_test(_Walk, settings=limits)
     assert COUNTED[QUOTES, 200] > 0
     assert COUNTED["GET /v1/quotes/{token}", 200] > 0
@@ -270,7 +206,7 @@ _ORDERS = st.fixed_dictionaries(
 
 
 @given(order=_ORDERS)
-@_each_day_alike(40)
+@each_day_alike(40)
 def test_orders_that_people_could_send_are_answered(
     order: dict[str, Any], schemas: Schemas
 ) -> None:

@@ -1,0 +1,70 @@
+"""What the fuzz of the documented schema is made of: its documents, limits and one call."""
+
+from collections import Counter
+from datetime import date
+from typing import Any
+
+import schemathesis
+from hypothesis import HealthCheck, Phase, settings
+from hypothesis import strategies as st
+from schemathesis import Case, GenerationMode
+from schemathesis.checks import not_a_server_error
+from schemathesis.specs.openapi.checks import (
+    content_type_conformance,
+    response_schema_conformance,
+    status_code_conformance,
+)
+
+from conftest import MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+
+PROBLEM = "application/problem+json"
+QUOTES = "POST /v1/quotes"
+CHECKS = [
+    not_a_server_error,
+    status_code_conformance,
+    content_type_conformance,
+    response_schema_conformance,
+]
+LENGTHS = st.one_of(
+    st.integers(1, 3000).map("{} mm".format),
+    st.integers(1, 300).map("{} cm".format),
+    st.decimals(0, 3, places=2).map("{} m".format),
+    st.builds("{} {}/16 in".format, st.integers(0, 90), st.sampled_from([1, 3, 5, 7, 9, 11, 13])),
+    st.builds("{}' {}\"".format, st.integers(0, 8), st.integers(0, 11)),
+    st.text(min_size=1, max_size=8).map("1{}".format),
+)
+schemathesis.openapi.format("length", LENGTHS)
+
+APP = create_app(
+    Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _zone: date(2026, 11, 25))
+)
+DOCUMENT = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
+DOCUMENT.config.generation.update(modes=[GenerationMode.POSITIVE, GenerationMode.NEGATIVE])
+# Orders that break the schema are the bad-input table's; making them at random takes minutes.
+ORDERS = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
+ORDERS.config.generation.update(modes=[GenerationMode.POSITIVE])
+
+
+def each_day_alike(examples: int) -> settings:
+    """The same examples every time, as many as the everyday suite has time for."""
+    return settings(
+        max_examples=examples,
+        derandomize=True,
+        deadline=None,
+        database=None,
+        phases=[Phase.explicit, Phase.generate],
+        suppress_health_check=list(HealthCheck),
+    )
+
+
+COUNTED: Counter[tuple[str, int]] = Counter()
+
+
+def answer_is_documented(case: Case[Any]) -> None:
+    """Make a call, and hold its answer to the document."""
+    answer = case.call()
+    COUNTED[case.operation.label, answer.status_code] += 1
+    case.validate_response(answer, checks=CHECKS)
+    if answer.status_code >= 400:
+        assert answer.headers["content-type"] == [PROBLEM]
