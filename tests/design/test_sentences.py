@@ -10,24 +10,15 @@ from design.source import module_name, python_files
 # Below the edge a sentence is a Message. This list only ever gets shorter.
 STILL_IN_ENGLISH: Final = frozenset(
     {
-        "checks.access",
         "checks.age",
-        "checks.carrier",
-        "checks.edges",
-        "checks.hands",
-        "checks.joins",
         "checks.moving",
         "checks.place",
         "checks.rails",
-        "checks.shade",
-        "checks.shape",
         "checks.steel",
         "checks.strength",
-        "checks.thickness",
         "checks.units",
-        "checks.wear",
         "checks.where",
-        "quote",
+        "terms",
         "remedies.cut_words",
         "remedies.member_words",
         "remedies.opening_words",
@@ -44,7 +35,8 @@ STILL_IN_ENGLISH: Final = frozenset(
     }
 )
 BELOW_THE_EDGE: Final = (
-    "checks", "price", "quote", "remedies", "schedule", "stages", "transport", "work",
+    "checks", "price", "quote", "remedies", "schedule", "shade", "stages", "terms",
+    "transport", "work",
 )  # fmt: skip
 _WORDS: Final = re.compile(r"\b[a-z]{2,}\b")
 

@@ -46,5 +46,5 @@ def write_ways(document: Json, ways: Sequence[Saving], now: Price) -> list[Json]
 
 def write_shade(slab: Slab, workshop: Workshop) -> Json:
     """Write how a slab's shade looks."""
-    written: Json = _SHADE.dump(shade_members(slab, workshop))
+    written: Json = _SHADE.dump(shade_members(slab, workshop, speech_in("en")))
     return written

@@ -13,7 +13,14 @@ from support.catalogue_reader import made, messages, samples, values_of
 
 FUNCTIONS: Final = {"NAME", "START", "HOWMANY"}
 # What the speech itself says of values.
-OF_VALUES: Final = {"people", "list-between", "list-last-and", "list-last-or", "list-more"}
+OF_VALUES: Final = {
+    "people",
+    "list-between",
+    "list-last-and",
+    "list-last-or",
+    "list-last-comma-and",
+    "list-more",
+}
 # Messages that are the same words in both languages.
 SAME_WORDS: Final = {"list-between"}
 ISOLATION: Final = re.compile("[\u2066-\u2069]")

@@ -21,6 +21,7 @@ from ledgerstone.shade import (
     shade_seen,
 )
 from ledgerstone.shade.model import ShadeModel
+from ledgerstone.wording import english
 from ledgerstone.workshop import (
     DEMONSTRATION,
     Dose,
@@ -124,7 +125,7 @@ def test_a_shade_whose_pigments_were_read_is_worked_out(workshop: Workshop) -> N
     assert seen.lab == shade_model(workshop).lab("grey", seen.recipe.doses)
     assert seen.hex == lab_to_srgb(seen.lab)
     assert seen.uncertainty_delta_e is not None
-    assert SCREENS_DIFFER in seen.says
+    assert english(SCREENS_DIFFER) in seen.says
 
 
 def test_a_shade_with_a_pigment_unread_is_by_eye(workshop: Workshop) -> None:

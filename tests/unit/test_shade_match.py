@@ -12,9 +12,9 @@ import pytest
 from ledgerstone.order import Shade
 from ledgerstone.shade import (
     Lab,
-    certainty_words,
+    certainty_of,
     delta_e_2000,
-    difference_words,
+    difference_message,
     dose_step_percent,
     matched_shade_seen,
     model_of,
@@ -24,6 +24,7 @@ from ledgerstone.shade import (
     srgb_to_lab,
 )
 from ledgerstone.shade.colour import delta_e_2000_all
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Dose, Pigment, Workshop
 
 
@@ -135,12 +136,13 @@ def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
 )
 def test_a_difference_in_plain_words(made: Lab, wished: Lab, says: str) -> None:
     """How far a colour stays off, and in which direction, is said as one would say it."""
-    assert difference_words(made, wished) == says
+    assert english(difference_message(made, wished)) == says
 
 
 def test_how_sure_in_plain_words() -> None:
     """Less sure is said with less: a batch apart, seen side by side, clearly different."""
-    said = [certainty_words(delta_e) for delta_e in (1.2, 3.0, 8.0)]
+    sure = [certainty_of(delta_e) for delta_e in (1.2, 3.0, 8.0)]
+    said = [english(Message("shade-worked-out", certainty=one)) for one in sure]
     assert [any(word in s for s in said) for word in ("batch", "side by side", "clearly")] == [
         True
     ] * 3

@@ -85,7 +85,7 @@ def quote_members(
         ],
         "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
-        "slabs": _slabs(quote, workshop),
+        "slabs": _slabs(quote, workshop, speech),
         "ways_to_save": saving_members(document, quote.ways, quote.price)
         if document is not None and quote.searched
         else None,
@@ -184,14 +184,14 @@ def finding_members(finding: Finding, speech: Speech, remedies: Sequence[Members
     return members | {"says": speech.say(finding.message), "remedies": remedies}
 
 
-def _slabs(quote: Quote, workshop: Workshop) -> list[Members]:
+def _slabs(quote: Quote, workshop: Workshop, speech: Speech) -> list[Members]:
     return [
         {
             "finished_mm": shape,
             "area_m2": shape.net_area_mm2 / MM2_PER_M2,
             "volume_l": shape.volume_mm3 / MM3_PER_L,
             "strength": _strength(strength),
-            "shade": shade_members(slab, workshop),
+            "shade": shade_members(slab, workshop, speech),
         }
         for slab, shape, strength in zip(
             quote.order.slabs, quote.shapes, quote.strength, strict=True
@@ -211,7 +211,7 @@ def _strength(strength: SlabStrength) -> Members:
     }
 
 
-def shade_members(slab: Slab, workshop: Workshop) -> Members:
+def shade_members(slab: Slab, workshop: Workshop, speech: Speech) -> Members:
     """Return how a slab's shade looks dry, wet and sealed, how sure that is, and its dose."""
     seen = shade_seen(slab.shade, workshop)
     if seen is None:
@@ -228,5 +228,5 @@ def shade_members(slab: Slab, workshop: Workshop) -> Members:
         "dose_percent": seen.recipe.dose_percent,
         "uncertainty_delta_e": seen.uncertainty_delta_e,
         "away_delta_e": seen.away_delta_e,
-        "says": seen.says,
+        "says": speech.say(seen.message),
     }

@@ -8,7 +8,7 @@ from ledgerstone.codec import order_schemas as bounds
 from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
-from ledgerstone.wording import money_text
+from ledgerstone.wording import english, money_text
 from ledgerstone.workshop.records import Workshop
 
 
@@ -27,7 +27,7 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
             "thicknesses_mm": workshop.shaping.thicknesses_mm,
             "shades": [palette_shade_seen(shade, workshop) for shade in workshop.palette],
             "matching": workshop.shade.matching,
-            "screens_say": SCREENS_DIFFER,
+            "screens_say": english(SCREENS_DIFFER),
             "finishes": workshop.finishes,
             "sealers": workshop.sealers,
             "edges": workshop.edges,

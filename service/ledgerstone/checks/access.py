@@ -21,7 +21,7 @@ from ledgerstone.transport import (
     on_edge,
     tilt_in_lift_degrees,
 )
-from ledgerstone.wording import capital, people_text, slab_words, weight_text
+from ledgerstone.wording import Message, People, Weight, slab_name
 
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
@@ -35,7 +35,7 @@ class Carried:
     """One slab on its way in, and the level at which it is said that it does not pass."""
 
     index: int
-    name: str
+    name: Message
     piece: Piece
     kg: float
     level: Level
@@ -46,7 +46,7 @@ def carried(planned: Planned) -> Iterable[Carried]:
     order = planned.order
     level: Level = "stops" if order.delivery.kind == "fitted" else "caution"
     for i, slab, shape in planned.slabs():
-        name = slab_words(slab, i, len(order.slabs))
+        name = slab_name(slab, i, len(order.slabs))
         yield Carried(i, name, on_edge(slab, shape), planned.slab_kg[i], level)
 
 
@@ -60,12 +60,14 @@ def through_the_doorway(scheduled: Scheduled) -> Iterable[Finding]:
     for one in carried(planned):
         across = one.piece.across_mm
         if across > doorway.mm:
-            says = (
-                f"On edge and padded, {one.name} is {doorway.like(across, 'up')} across; the"
-                f" doorway is {doorway.text()} wide."
+            message = Message(
+                "doorway-too-narrow",
+                slab=one.name,
+                across=doorway.like(across, "up"),
+                doorway=doorway,
             )
             yield _finding(
-                one, "doorway-too-narrow", says, "doorway", ("width_mm", across, doorway.mm)
+                one, "doorway-too-narrow", message, "doorway", ("width_mm", across, doorway.mm)
             )
 
 
@@ -81,14 +83,11 @@ def round_the_turn(scheduled: Scheduled) -> Iterable[Finding]:
         rough = most - 2 * HANDS_MM
         numbers = ("length_mm", one.piece.length_mm, most)
         if not _passes(one.piece, most, ceiling):
-            says = _does_not_turn(one, turn, most, ceiling)
-            yield _finding(one, "turn-too-tight", says, "turn", numbers)
+            message = _does_not_turn(one, turn, most, ceiling)
+            yield _finding(one, "turn-too-tight", message, "turn", numbers)
         elif not _passes(one.piece, rough, ceiling):
-            says = (
-                f"{capital(one.name)} gets round the turn by geometry alone, and whoever carries"
-                " it needs room too. Try it with a batten of that length, or name another way in."
-            )
-            tight = _finding(one, "turn-too-tight", says, "turn", numbers)
+            message = Message("turn-only-by-geometry", slab=one.name)
+            tight = _finding(one, "turn-too-tight", message, "turn", numbers)
             yield replace(tight, level="caution")
 
 
@@ -100,17 +99,17 @@ def _passes(piece: Piece, longest_mm: float, ceiling: Length | None) -> bool:
     return least_tilt_degrees(piece, longest_mm, height) is not None
 
 
-def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | None) -> str:
-    said = turn.before
+def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | None) -> Message:
+    said, told = turn.before, "no" if ceiling is None else "yes"
     if most_mm == 0.0:
-        what = f"padded, {one.name} is wider than the way round the turn"
-    else:
-        what = (
-            f"{one.name} is {said.like(one.piece.length_mm, 'up')} long; level and on edge, no more"
-            f" than {said.like(most_mm, 'down')} gets round the turn"
-        )
-    tilted = " Tell us the ceiling height: it may pass tilted." if ceiling is None else ""
-    return f"{capital(what)}.{tilted}"
+        return Message("turn-narrower-than-slab", slab=one.name, ceiling_told=told)
+    return Message(
+        "turn-too-tight",
+        slab=one.name,
+        length=said.like(one.piece.length_mm, "up"),
+        most=said.like(most_mm, "down"),
+        ceiling_told=told,
+    )
 
 
 def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
@@ -130,23 +129,17 @@ def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
-    name = capital(one.name)
     if tilt_in_lift_degrees(one.piece, lift) is None:
-        says = (
-            f"{name} does not go into the lift, level or tilted. If there are steps that it can be"
-            " carried up, tell us of them."
-        )
+        message = Message("lift-too-small", slab=one.name)
         numbers = ("length_mm", one.piece.length_mm, _diagonal_mm(lift))
-        return _finding(one, "lift-too-small", says, "lift", numbers)
+        return _finding(one, "lift-too-small", message, "lift", numbers)
     kg = one.kg + RIDERS * RIDER_KG
     if kg <= lift.rated_kg:
         return None
-    says = (
-        f"{name} and two people weigh {weight_text(kg)} together; the lift is rated for"
-        f" {lift.rated_kg:g} kg."
-    )
+    rated = Weight(lift.rated_kg)
+    message = Message("lift-overloaded", slab=one.name, together=Weight(kg), rated=rated)
     numbers = ("load_kg", kg, lift.rated_kg)
-    return _finding(one, "lift-overloaded", says, "lift/rated_kg", numbers)
+    return _finding(one, "lift-overloaded", message, "lift/rated_kg", numbers)
 
 
 def _diagonal_mm(lift: Lift) -> float:
@@ -167,23 +160,26 @@ def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
     for one in carried(planned):
         if steps == 0 or one.kg <= most or goes_by_lift(one, order.delivery.lift):
             continue
-        says = (
-            f"{capital(one.name)} weighs {weight_text(one.kg)}, and up steps"
-            f" {people_text(lifting.most_people)} here carry no more than {most:g} kg."
+        message = Message(
+            "too-heavy-for-steps",
+            slab=one.name,
+            weight=Weight(one.kg),
+            people=People(lifting.most_people),
+            most=Weight(most),
         )
-        found = _finding(one, "too-heavy-for-steps", says, "steps", ("slab_kg", one.kg, most))
+        found = _finding(one, "too-heavy-for-steps", message, "steps", ("slab_kg", one.kg, most))
         found = replace(found, source="the workshop's own limit, no safe limit")
         yield replace(found, level="caution") if steps <= FEW_STEPS else found
 
 
 def _finding(
-    one: Carried, check: str, says: str, pointer: str, numbers: tuple[str, float, float]
+    one: Carried, check: str, message: Message, pointer: str, numbers: tuple[str, float, float]
 ) -> Finding:
     key, measured, limit = numbers
     return Finding(
         check,
         one.level,
-        says,
+        message,
         _GEOMETRY,
         slab=one.index,
         at=(f"/delivery/{pointer}", f"/slabs/{one.index}/outline"),

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.transport import on_edge, pallets_by_size
-from ledgerstone.wording import capital, slab_words, weight_text
+from ledgerstone.wording import Message, Weight, slab_name
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
@@ -39,15 +39,18 @@ def _too_large(planned: Planned, longest_mm: float, deepest_mm: float) -> Iterab
     for i, slab, shape in planned.slabs():
         piece, said = on_edge(slab, shape), slab.thickness
         sizes = (("long", piece.length_mm, longest_mm), ("deep", piece.depth_mm, deepest_mm))
-        for word, size, most in sizes:
+        for way, size, most in sizes:
             if size <= most:
                 continue
-            name = capital(slab_words(slab, i, len(planned.order.slabs)))
             yield Finding(
                 "too-long-for-pallet",
                 "stops",
-                f"{name} is {said.like(size, 'up')} {word}; the carrier takes no more than"
-                f" {said.like(most, 'down')} on a pallet.",
+                Message(
+                    "too-long-for-pallet" if way == "long" else "too-deep-for-pallet",
+                    slab=slab_name(slab, i, len(planned.order.slabs)),
+                    size=said.like(size, "up"),
+                    most=said.like(most, "down"),
+                ),
                 _CARRIER,
                 slab=i,
                 at=("/delivery/kind", f"/slabs/{i}/outline"),
@@ -61,8 +64,7 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     return Finding(
         "too-heavy-for-pallet",
         "stops",
-        f"Packed, the order weighs {weight_text(packed_kg)}; the carrier takes no more than"
-        f" {most_kg:g} kg on a pallet.",
+        Message("too-heavy-for-pallet", packed=Weight(packed_kg), most=Weight(most_kg)),
         _CARRIER,
         at=("/delivery/kind",),
         measured={"packed_kg": round(packed_kg, 1)},
@@ -79,8 +81,7 @@ def tail_lift_takes_it(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "beyond-tail-lift",
             "caution",
-            f"Packed, the order weighs {weight_text(packed)}; the carrier's tail lift sets"
-            f" down {most:g} kg. Have a fork-lift there on the day, or order it in two parts.",
+            Message("beyond-tail-lift", packed=Weight(packed), most=Weight(most)),
             _CARRIER,
             at=("/delivery/kind",),
             measured={"packed_kg": round(packed, 1)},
@@ -95,8 +96,7 @@ def set_down_at_the_kerb(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "set-down-at-kerb",
             "note",
-            "The carrier sets the pallet down at the kerb, on hard and level ground: not on gravel,"
-            " grass, a slope or up a step. From there it is yours to bring in.",
+            Message("set-down-at-kerb"),
             "common practice, no source",
             at=("/delivery/kind",),
         )
@@ -113,12 +113,15 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
     at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
     length, said = pieces[at].length_mm, order.slabs[at].thickness
     if length > van.length_mm:
-        name = capital(slab_words(order.slabs[at], at, len(order.slabs)))
         yield Finding(
             "too-much-for-van",
             "stops",
-            f"{name} is {said.like(length, 'up')} long; our van takes"
-            f" {said.like(van.length_mm, 'down')}.",
+            Message(
+                "too-long-for-van",
+                slab=slab_name(order.slabs[at], at, len(order.slabs)),
+                length=said.like(length, "up"),
+                most=said.like(van.length_mm, "down"),
+            ),
             _VAN,
             slab=at,
             at=("/delivery/kind", f"/slabs/{at}/outline"),
@@ -129,8 +132,9 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "too-much-for-van",
             "stops",
-            f"Packed, the order weighs {weight_text(planned.packed_kg)}; our van carries"
-            f" {van.most_kg:g} kg.",
+            Message(
+                "too-heavy-for-van", packed=Weight(planned.packed_kg), most=Weight(van.most_kg)
+            ),
             _VAN,
             at=("/delivery/kind",),
             measured={"packed_kg": round(planned.packed_kg, 1)},
@@ -151,8 +155,7 @@ def vehicle_to_collect(scheduled: Scheduled) -> Iterable[Finding]:
     yield Finding(
         "vehicle-to-collect",
         "note",
-        f"To collect it, come with a van whose floor is clear for {long} and that may carry"
-        f" {carries} kg. It travels on edge against a frame, strapped, never flat.",
+        Message("vehicle-to-collect", length=long, carries=Weight(carries)),
         "size and mass; on edge: common practice, no source",
         slab=at,
         at=("/delivery/kind",),

@@ -8,7 +8,7 @@ from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Edge, Order, Slab
 from ledgerstone.stages import Planned
 from ledgerstone.surfaces import LEAST_FACE_MM, SURFACES
-from ledgerstone.wording import side_words, slab_words
+from ledgerstone.wording import Message, side_name, slab_name
 
 _OURS = "the workshop's own rule"
 
@@ -31,8 +31,13 @@ def profiles_made(planned: Planned) -> Iterable[Finding]:
             yield Finding(
                 "edge-not-made",
                 "stops",
-                f"The {edge.profile} along {side_words(side)} is {size.text()}; the"
-                f" {'smallest' if small else 'largest'} we make is {limit}.",
+                Message(
+                    "edge-too-small" if small else "edge-too-large",
+                    profile=edge.profile,
+                    side=side_name(side),
+                    size=size,
+                    limit=limit,
+                ),
                 _OURS,
                 slab=i,
                 at=(f"/slabs/{i}/edges/{side}/size",),
@@ -68,12 +73,19 @@ def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
     edge = slab.edges[side]
     size = edge.size if edge.size is not None else slab.thickness
     least = slab.thickness.like(LEAST_FACE_MM, "up")
-    left_words = f"{slab.thickness.like(left, 'down')}" if left > 0.0 else "nothing"
     return Finding(
         "edge-too-deep",
         "stops",
-        f"The {edge.profile} along {side_words(side)} takes {size.text()} of"
-        f" {slab.thickness.text()} and leaves {left_words}; it needs {least}.",
+        Message(
+            "edge-too-deep",
+            profile=edge.profile,
+            side=side_name(side),
+            size=size,
+            thickness=slab.thickness,
+            is_left="some" if left > 0.0 else "nothing",
+            left=slab.thickness.like(max(left, 0.0), "down"),
+            limit=least,
+        ),
         "common practice, no source",
         slab=i,
         at=(f"/slabs/{i}/edges/{side}/size",),
@@ -86,18 +98,20 @@ def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
 def _too_thin(order: Order, i: int, side: str, left: float) -> Finding:
     slab = order.slabs[i]
     surface = slab.finish.surface
-    kind = SURFACES[surface]
-    needs = kind.least_face_mm
-    thick, limit = slab.thickness.like(left, "down"), slab.thickness.like(needs, "up")
-    name = slab_words(slab, i, len(order.slabs))
-    where, at = "its edge", f"/slabs/{i}/thickness"
-    if side:
-        where = f"the {slab.edges[side].profile} along {side_words(side)}"
-        at = f"/slabs/{i}/edges/{side}/size"
+    needs = SURFACES[surface].least_face_mm
+    at = f"/slabs/{i}/edges/{side}/size" if side else f"/slabs/{i}/thickness"
     return Finding(
         "edge-too-thin-for-finish",
         "stops",
-        f"To {kind.verb} {name} we need {limit} of upright edge; {where} has {thick}.",
+        Message(
+            "edge-too-thin-for-finish",
+            surface=surface,
+            slab=slab_name(slab, i, len(order.slabs)),
+            limit=slab.thickness.like(needs, "up"),
+            profile=slab.edges[side].profile if side else "none",
+            side=side_name(side) if side else "",
+            left=slab.thickness.like(left, "down"),
+        ),
         "common practice, no source",
         slab=i,
         at=(f"/slabs/{i}/finish/surface", at),

@@ -8,15 +8,9 @@ from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Delivery
 from ledgerstone.stages import Scheduled
 from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
-from ledgerstone.wording import capital, people_text, slab_words, weight_text
+from ledgerstone.wording import Listed, Message, People, Weight, slab_name
 
-_LEFT: dict[str, str] = {
-    "collect": "Collected",
-    "pallet": "Left at the kerb",
-    "own-van": "Brought to your door by our van",
-}
 _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is to be assessed"
-_ASSESS = " Plan and assess that lift first: these figures are no safe limit."
 
 
 def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
@@ -31,20 +25,27 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     people = people_to_lift(kg, workshop)
     if people > workshop.lifting.most_people or people <= (delivery.people or 0):
         return
-    name = slab_words(order.slabs[heaviest], heaviest, len(order.slabs))
-    carry = f"{people_text(people)} to carry in {name}, {weight_text(kg)}"
-    if delivery.people is None:
-        says = f"{_LEFT[delivery.kind]}: you need {carry}.{_assess(people, kg)}"
-    else:
-        only = people_text(delivery.people) if delivery.people else "nobody"
-        says = (
-            f"It takes {carry}, and {only} will be there. Have more people there on the day, or"
-            f" choose fitting.{_assess(people, kg)}"
+    slab = slab_name(order.slabs[heaviest], heaviest, len(order.slabs))
+    needed, weight = People(people), Weight(kg)
+    assess = "yes" if _to_be_assessed(people, kg) else "no"
+    message = Message(
+        "hands-needed", way=delivery.kind, people=needed, slab=slab, weight=weight, assess=assess
+    )
+    if delivery.people is not None:
+        there = delivery.people
+        message = Message(
+            "hands-too-few",
+            people=needed,
+            slab=slab,
+            weight=weight,
+            count=there,
+            there=People(there),
+            assess=assess,
         )
     yield Finding(
         "hands-needed",
         "note" if delivery.people is None else "caution",
-        says,
+        message,
         _SHARE,
         slab=heaviest,
         at=("/delivery/people",),
@@ -53,10 +54,10 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     )
 
 
-def _assess(people: int, kg: float) -> str:
-    """Ask for an assessment above the filter of so many, or where there is no filter for them."""
+def _to_be_assessed(people: int, kg: float) -> bool:
+    """Whether a lift is above the filter of so many, or there is no filter for them."""
     filtered = team_lift_kg(men=people)
-    return _ASSESS if filtered is None or kg > filtered else ""
+    return filtered is None or kg > filtered
 
 
 def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
@@ -68,13 +69,16 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
     for i, (slab, kg) in enumerate(zip(order.slabs, planned.slab_kg, strict=True)):
         if kg <= most:
             continue
-        name = capital(slab_words(slab, i, len(order.slabs)))
         yield Finding(
             "beyond-hands",
             "caution",
-            f"{name} weighs {weight_text(kg)}: more than the {most:g} kg that"
-            f" {people_text(lifting.most_people)} here carry. It goes on a trolley or by lifting"
-            " gear, on a firm and level way.",
+            Message(
+                "beyond-hands",
+                slab=slab_name(slab, i, len(order.slabs)),
+                weight=Weight(kg),
+                most=Weight(most),
+                people=People(lifting.most_people),
+            ),
             "the workshop's own limit, no safe limit",
             slab=i,
             at=(f"/slabs/{i}/outline", f"/slabs/{i}/thickness"),
@@ -91,29 +95,25 @@ def way_in_told(scheduled: Scheduled) -> Iterable[Finding]:
     """What was not told of the way in is asked, and is never taken as passing."""
     order = scheduled.planned.order
     delivery = order.delivery
-    missing = [] if delivery.kind == "collect" else list(_untold(delivery))
+    missing = () if delivery.kind == "collect" else tuple(_untold(delivery))
     if missing:
         yield Finding(
             "way-in-not-told",
             "note",
-            f"Tell us {_listed(missing)}. Until then we can't check that it can be carried in.",
+            Message("way-in-not-told", missing=Listed(missing, joined="comma-and")),
             "what was not told",
             at=("/delivery",),
         )
 
 
-def _untold(delivery: Delivery) -> Iterable[str]:
+def _untold(delivery: Delivery) -> Iterable[Message]:
     if delivery.doorway is None:
-        yield "the narrowest doorway on the way in"
+        yield Message("way-in-part", part="doorway")
     if delivery.turn is None:
-        yield "any tight turn"
+        yield Message("way-in-part", part="turn")
     if delivery.floor is None and delivery.steps is None:
-        yield "the floor, with any steps"
+        yield Message("way-in-part", part="floor")
     elif (delivery.floor or 0) != 0 and delivery.lift is None and delivery.steps is None:
-        yield "the steps up, or the size of the lift"
+        yield Message("way-in-part", part="steps-or-lift")
     elif delivery.steps is None and delivery.lift is None:
-        yield "any steps"
-
-
-def _listed(parts: list[str]) -> str:
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])}, and {parts[-1]}"
+        yield Message("way-in-part", part="steps")

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Join, JoinEnd, Order
 from ledgerstone.stages import Planned, Scheduled
-from ledgerstone.wording import capital, relief_words, side_words, slab_words
+from ledgerstone.wording import Message, relief_name, side_name, slab_name
 
 ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
 _STONE = "natural-stone practice: pieces within 3 mm of each other at a join"
@@ -20,17 +20,14 @@ def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
     order = scheduled.planned.order
     for k, join in enumerate(order.joins):
         if join.one.slab == join.other.slab and order.slabs[join.one.slab].quantity == 1:
-            says = (
-                f"Join {k + 1} names {_name(order, join.one)} twice. Name the two slabs that meet."
-            )
-            yield _finding("join-to-itself", "caution", k, says, "geometry")
+            message = Message("join-to-itself", join=k + 1, slab=_name(order, join.one))
+            yield _finding("join-to-itself", "caution", k, message, "geometry")
             continue
         yield _finding(
             "join-suggested",
             "note",
             k,
-            f"The join between {_name(order, join.one)} and {_name(order, join.other)} is priced"
-            " as asked. We'll agree where the join goes before we cast.",
+            Message("join-suggested", one=_name(order, join.one), other=_name(order, join.other)),
             "strength is checked for each slab by itself; a join carries nothing",
         )
 
@@ -49,9 +46,13 @@ def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
                 "join-of-unlike-thickness",
                 "caution",
                 k,
-                f"{capital(_name(order, join.one))} is {thick[0].text()} thick, and"
-                f" {_name(order, join.other)} is {thick[1].text()}. Make them alike, or have the"
-                " thinner one packed up.",
+                Message(
+                    "join-of-unlike-thickness",
+                    one=_name(order, join.one),
+                    thickness=thick[0],
+                    other=_name(order, join.other),
+                    other_thickness=thick[1],
+                ),
                 _STONE,
                 measured={"apart_mm": round(abs(thick[0].mm - thick[1].mm), 1)},
                 limit={"apart_mm": ALIKE_MM},
@@ -61,19 +62,19 @@ def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
 def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) -> Finding:
     said = order.slabs[join.one.slab].thickness
     both_ends = all(end.side in _ENDS for end in (join.one, join.other))
-    put_right = (
-        "Make them alike, so that front and back run through."
-        if both_ends
-        else "Tell us where along the longer side the other one meets it."
-    )
     return _finding(
         "join-of-unlike-sides",
         "caution" if both_ends else "note",
         k,
-        f"{capital(side_words(join.one.side))} of {_name(order, join.one)} is {said.like(one)}"
-        f" long, and {side_words(join.other.side)} of {_name(order, join.other)} is"
-        f" {said.like(other)}."
-        f" {put_right}",
+        Message(
+            "join-of-unlike-ends" if both_ends else "join-along-a-side",
+            side=side_name(join.one.side),
+            one=_name(order, join.one),
+            length=said.like(one),
+            other_side=side_name(join.other.side),
+            other=_name(order, join.other),
+            other_length=said.like(other),
+        ),
         _STONE,
         measured={"apart_mm": round(abs(one - other), 1)},
         limit={"apart_mm": ALIKE_MM},
@@ -87,13 +88,16 @@ def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
         one, other = (order.slabs[end.slab] for end in (join.one, join.other))
         if one.shade == other.shade and one.finish == other.finish:
             continue
-        what = "shade" if one.shade != other.shade else "finish"
         yield _finding(
             "join-of-unlike-looks",
             "caution",
             k,
-            f"{capital(_name(order, join.one))} and {_name(order, join.other)} are joined and are"
-            f" not of one {what}, so the join will show. Choose the same for both.",
+            Message(
+                "join-of-unlike-looks",
+                one=_name(order, join.one),
+                other=_name(order, join.other),
+                unlike="shade" if one.shade != other.shade else "finish",
+            ),
             "what was ordered",
         )
 
@@ -110,24 +114,22 @@ def carried_through(scheduled: Scheduled) -> Iterable[Finding]:
                     "join-through-relief",
                     "caution",
                     k,
-                    f"{capital(what)} of {_name(order, end)} comes to join {k + 1}. It is priced"
-                    " in that slab alone: how it carries on past the join is not worked out. Ask"
-                    " us.",
+                    Message("join-through-relief", what=what, slab=_name(order, end), join=k + 1),
                     "not worked out",
                     key=f"{k}-{end.slab}",
                 )
 
 
-def _at_the_join(planned: Planned, end: JoinEnd) -> str | None:
+def _at_the_join(planned: Planned, end: JoinEnd) -> Message | None:
     """What of a slab comes to its joined side: a drop there, or a relief that touches it."""
     slab, shape = planned.order.slabs[end.slab], planned.shapes[end.slab]
     edge = slab.edges.get(end.side)
     if edge is not None and edge.drop is not None:
-        return "the drop"
+        return Message("drop")
     line = next((side.line for side in shape.sides if side.name == end.side), None)
     for i, area in enumerate(shape.reliefs):
         if line is not None and area.distance(line) < _NEAR_MM:
-            return relief_words(slab, i)
+            return relief_name(slab, i)
     return None
 
 
@@ -138,14 +140,15 @@ def drops_hang(scheduled: Scheduled) -> Iterable[Finding]:
         sides = [name for name, edge in slab.edges.items() if edge.drop is not None]
         if not sides:
             continue
-        which = f"the drop at {side_words(sides[0])}" if len(sides) == 1 else "the drops"
-        is_are, their = ("is", "its") if len(sides) == 1 else ("are", "their")
         yield Finding(
             "drop-not-checked",
             "caution",
-            f"{capital(which)} of {slab_words(slab, i, len(order.slabs))} {is_are} priced and"
-            f" weighed, but the strength check takes the slab without {their} corner. Stand it on"
-            " something, and carry it with the corner braced.",
+            Message(
+                "drop-not-checked",
+                count=len(sides),
+                side=side_name(sides[0]),
+                slab=slab_name(slab, i, len(order.slabs)),
+            ),
             "not worked out",
             slab=i,
             at=tuple(f"/slabs/{i}/edges/{name}/drop" for name in sides),
@@ -161,15 +164,15 @@ def _side_mm(planned: Planned, end: JoinEnd) -> float | None:
     return next((side.length_mm for side in sides if side.name == end.side), None)
 
 
-def _name(order: Order, end: JoinEnd) -> str:
-    return slab_words(order.slabs[end.slab], end.slab, len(order.slabs))
+def _name(order: Order, end: JoinEnd) -> Message:
+    return slab_name(order.slabs[end.slab], end.slab, len(order.slabs))
 
 
 def _finding(
     check: str,
     level: Level,
     k: int,
-    says: str,
+    message: Message,
     source: str,
     *,
     measured: dict[str, float] | None = None,
@@ -179,7 +182,7 @@ def _finding(
     return Finding(
         check,
         level,
-        says,
+        message,
         source,
         at=(f"/joins/{k}",),
         measured=measured or {},

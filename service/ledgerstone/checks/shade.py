@@ -6,14 +6,14 @@ from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
 from ledgerstone.shade import (
-    difference_words,
+    difference_message,
     matched_shade_seen,
     nearest_palette_shade,
     shade_recipe,
     srgb_to_lab,
 )
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, slab_words
+from ledgerstone.wording import Message, slab_name
 from ledgerstone.workshop.doses import dose_verdict
 
 OUT_OF_REACH_DELTA_E = 5.0  # seen at once, not only side by side: from memory, common in trade
@@ -29,12 +29,11 @@ def matching_offered(planned: Planned) -> Iterable[Finding]:
         if wished is None or workshop.shade.matching:
             continue
         near, away = nearest_palette_shade(wished, workshop)
-        how = difference_words(near.lab, srgb_to_lab(wished))
+        how = difference_message(near.lab, srgb_to_lab(wished))
         yield Finding(
             "shade-not-matched",
             "stops",
-            f"We do not mix a shade to match {wished}; we cast the shades of our palette. The"
-            f" nearest is {near.name}, {how}.",
+            Message("shade-not-matched", wished=wished, nearest=near.name, difference=how),
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/shade",),
@@ -50,13 +49,16 @@ def within_reach(planned: Planned) -> Iterable[Finding]:
         seen = matched_shade_seen(wished, workshop) if wished is not None else None
         if wished is None or seen is None or (seen.away_delta_e or 0.0) <= OUT_OF_REACH_DELTA_E:
             continue
-        name = capital(slab_words(slab, i, len(order.slabs)))
         yield Finding(
             "shade-out-of-reach",
             "caution",
-            f"{name} cannot be {wished} in concrete: the nearest that we can mix is {seen.hex},"
-            f" {difference_words(seen.lab, srgb_to_lab(wished))}. Ask for a cast sample, or choose"
-            " a shade from our palette.",
+            Message(
+                "shade-out-of-reach",
+                slab=slab_name(slab, i, len(order.slabs)),
+                wished=wished,
+                nearest=seen.hex,
+                difference=difference_message(seen.lab, srgb_to_lab(wished)),
+            ),
             _DIFFERENCE,
             slab=i,
             at=(f"/slabs/{i}/shade/match",),
@@ -78,9 +80,12 @@ def dose_within_limit(planned: Planned) -> Iterable[Finding]:
         yield Finding(
             "dose-over-limit",
             "stops",
-            f"The shade {slab.shade.name or slab.shade.match} takes {dose.total_percent:g} %"
-            f" pigment, and we cast with {dose.most_percent:g} % at most, so that the concrete"
-            " keeps its strength.",
+            Message(
+                "dose-over-limit",
+                shade=slab.shade.name or slab.shade.match or "",
+                dose=dose.total_percent,
+                limit=dose.most_percent,
+            ),
             "ASTM C979/C979M-16 clause 1.4; for carbon black, US National Park Service"
             " Preservation Brief 2; as the workshop sets them",
             slab=i,

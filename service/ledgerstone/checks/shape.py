@@ -14,13 +14,13 @@ from ledgerstone.order import Cutout, LShape, Polygon, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape, Strip
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, cutout_words, listed_names, side_words, slab_words
+from ledgerstone.wording import MOST_NAMED, Listed, Message, cutout_name, side_name, slab_name
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _TOUCH_MM = 0.05
 _SLIGHT_MM2 = 1.0
 _CHORD_MM = 0.15  # how far the chords of a 1 m disc lie inside its rim
-_OURS = "the workshop's own rule"
+_OURS = "the workshop's own rule; common practice, no source"
 
 
 def cutouts_on_the_slab(planned: Planned) -> Iterable[Finding]:
@@ -31,13 +31,14 @@ def cutouts_on_the_slab(planned: Planned) -> Iterable[Finding]:
             outside = _outside(opening, shape)
             if not opening.polygon.is_empty and outside.area < _SLIGHT_MM2:
                 continue
-            name, what = slab_words(slab, i, len(order.slabs)), cutout_words(slab, opening.index)
-            past = f"{capital(what)} reaches past the edge of {name}."
-            swallows = opening.polygon.covers(shape.outline)
+            name, what = slab_name(slab, i, len(order.slabs)), cutout_name(slab, opening.index)
+            message = Message("cutout-off-slab", cutout=what, slab=name)
+            if opening.polygon.covers(shape.outline):
+                message = _swallows(what, name, slab, shape)
             yield Finding(
                 "cutout-off-slab",
                 "stops",
-                _swallows(what, name, slab, shape) if swallows else past,
+                message,
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts/{opening.index}",),
@@ -55,13 +56,12 @@ def cutouts_apart(planned: Planned) -> Iterable[Finding]:
     """No two cut-outs overlap or touch; those that run into one another are said together."""
     for i, slab, shape in planned.slabs():
         for group in _run_together(shape.openings):
-            names = [cutout_words(slab, opening.index) for opening in group]
-            each_other = "each other" if len(group) == 2 else "one another"
+            names = Listed(tuple(cutout_name(slab, o.index) for o in group), most=MOST_NAMED)
             polygons = [opening.polygon for opening in group]
             yield Finding(
                 "cutouts-overlap",
                 "stops",
-                f"{capital(listed_names(names))} run into {each_other}.",
+                Message("cutouts-overlap", cutouts=names),
                 "geometry",
                 slab=i,
                 at=tuple(f"/slabs/{i}/cutouts/{opening.index}" for opening in group),
@@ -89,7 +89,7 @@ def one_piece(planned: Planned) -> Iterable[Finding]:
             yield Finding(
                 "two-pieces",
                 "stops",
-                _pieces_words(shape, slab_words(slab, i, len(order.slabs))),
+                _pieces(shape, slab_name(slab, i, len(order.slabs))),
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts",),
@@ -99,18 +99,23 @@ def one_piece(planned: Planned) -> Iterable[Finding]:
             )
 
 
-def _pieces_words(shape: Shape, name: str) -> str:
+def _pieces(shape: Shape, name: Message) -> Message:
     """Say into how many pieces the cut-outs cut a slab, or that they leave nothing of it."""
     if not shape.net.is_empty:
-        return f"The cut-outs cut {name} into {len(plane.polygons_in(shape.net))} pieces."
-    return f"The cut-outs leave no concrete of {name}."
+        return Message("two-pieces", slab=name, pieces=len(plane.polygons_in(shape.net)))
+    return Message("nothing-left", slab=name)
 
 
-def _swallows(what: str, name: str, slab: Slab, shape: Shape) -> str:
+def _swallows(what: Message, name: Message, slab: Slab, shape: Shape) -> Message:
     """Say that a cut-out is as large as its slab."""
     said = slab.thickness
-    size = f"{said.like(shape.length_mm, 'up')} by {said.like(shape.width_mm, 'up')}"
-    return f"{capital(what)} takes all of {name}, which is {size}: no concrete would be left."
+    return Message(
+        "cutout-takes-all",
+        cutout=what,
+        slab=name,
+        length=said.like(shape.length_mm, "up"),
+        width=said.like(shape.width_mm, "up"),
+    )
 
 
 def strip_rule(cutout: Cutout, longer_mm: float, workshop: Workshop) -> StripRule | None:
@@ -164,13 +169,11 @@ def _strip_finding(
 ) -> Finding:
     """What is said of strips beside one opening; its place and numbers are the narrowest one's."""
     strip = min(strips, key=lambda one: one.width_mm)
-    stops = level == "stops"
-    says = _says_stopped(slab, strip, limit_mm) if stops else _says_careful(slab, strips, limit_mm)
     return Finding(
         "strip-too-narrow",
         level,
-        says,
-        f"{_OURS}; common practice, no source",
+        _strip_message(slab, strips, limit_mm, level),
+        _OURS,
         slab=i,
         at=tuple(dict.fromkeys(p for one in strips for p in _strip_pointers(i, one))),
         measured={"width_mm": round(strip.width_mm, 1)},
@@ -187,34 +190,21 @@ def _facing(faces: str | int) -> str:
     return f"side-{faces}" if faces.isdigit() else faces
 
 
-def _says_stopped(slab: Slab, strip: Strip, limit_mm: float) -> str:
-    said = _speaker(slab, strip)
-    width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
-    return f"The strip {_strip_words(slab, strip)} is {width} wide; it needs {limit}."
-
-
-def _says_careful(slab: Slab, strips: Sequence[Strip], limit_mm: float) -> str:
+def _strip_message(slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level) -> Message:
     strip = min(strips, key=lambda one: one.width_mm)
     said = _speaker(slab, strip)
+    faced = Listed(tuple(_faced_name(slab, one) for one in strips), most=MOST_NAMED)
+    cutout = cutout_name(slab, strip.opening)
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
-    if len(strips) == 1:
-        what, them = f"The strip {_strip_words(slab, strip)} is {width} wide", "it"
-    else:
-        faced = listed_names([_faced_words(slab, one) for one in strips])
-        opening = cutout_words(slab, strip.opening)
-        what = f"The strips between {opening} and {faced} are {width} wide or little more"
-        them = "them"
-    return f"{what}. We make {them}, with care; {limit} would travel better."
+    if level == "stops":
+        return Message("strip-too-narrow", cutout=cutout, faced=faced, width=width, limit=limit)
+    return Message("strip-made-with-care", cutout=cutout, faced=faced, width=width, limit=limit)
 
 
-def _strip_words(slab: Slab, strip: Strip) -> str:
-    return f"between {cutout_words(slab, strip.opening)} and {_faced_words(slab, strip)}"
-
-
-def _faced_words(slab: Slab, strip: Strip) -> str:
+def _faced_name(slab: Slab, strip: Strip) -> Message:
     if isinstance(strip.faces, int):
-        return cutout_words(slab, strip.faces)
-    return side_words(strip.faces)
+        return cutout_name(slab, strip.faces)
+    return side_name(strip.faces)
 
 
 def _speaker(slab: Slab, strip: Strip) -> Length:
@@ -240,14 +230,24 @@ def inside_corners(planned: Planned) -> Iterable[Finding]:
             cutout = slab.cutouts[opening.index]
             radius = cutout.corner_radius
             if radius is not None and radius.mm < limit:
-                name = cutout_words(slab, opening.index)
+                message = Message(
+                    "corners-of-cutout-too-tight",
+                    cutout=cutout_name(slab, opening.index),
+                    radius=radius,
+                    limit=radius.like(limit, "up"),
+                )
                 pointer = f"/slabs/{i}/cutouts/{opening.index}/corner_radius"
-                yield _corner_finding(i, f"The corners of {name}", radius, limit, pointer)
+                yield _corner_finding(i, message, radius, limit, pointer)
         told = _inside_radius_told(slab, shape)
         if told is not None and told.mm < limit:
-            one = isinstance(slab.outline, LShape)
-            what = "The L's inside corner" if one else "The slab's inside corners"
-            yield _corner_finding(i, what, told, limit, f"/slabs/{i}/outline")
+            shaped = "l" if isinstance(slab.outline, LShape) else "polygon"
+            message = Message(
+                "inside-corner-too-tight",
+                shape=shaped,
+                radius=told,
+                limit=told.like(limit, "up"),
+            )
+            yield _corner_finding(i, message, told, limit, f"/slabs/{i}/outline")
 
 
 def _inside_radius_told(slab: Slab, shape: Shape) -> Length | None:
@@ -265,15 +265,14 @@ def _is_convex(shape: Shape) -> bool:
     return bool(ring.convex_hull.area - ring.area < _SLIGHT_MM2)
 
 
-def _corner_finding(i: int, what: str, radius: Length, limit_mm: float, pointer: str) -> Finding:
-    limit = radius.like(limit_mm, "up")
-    verb = "has" if what.startswith("The L") else "have"
+def _corner_finding(
+    i: int, message: Message, radius: Length, limit_mm: float, pointer: str
+) -> Finding:
     return Finding(
         "inside-corner-too-tight",
         "stops",
-        f"{what} {verb} a radius of {radius.text()}; our formers make {limit} or more. A sharp"
-        " inside corner is where a crack starts.",
-        f"{_OURS}; common practice, no source",
+        message,
+        _OURS,
         slab=i,
         at=(pointer,),
         measured={"radius_mm": radius.mm},

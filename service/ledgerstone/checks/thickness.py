@@ -8,7 +8,7 @@ from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, Level, geojson
 from ledgerstone.order import Order
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, relief_words, slab_words
+from ledgerstone.wording import Message, relief_name, slab_name
 
 GRAINS = 3.0  # a depth of three grains lets them flow: ACI 318-19 26.4.2.1(a)(5)
 DRIP_MM = 8.0  # a drip is 6 to 10 mm wide and deep: from memory
@@ -35,21 +35,19 @@ def reliefs_shallow_enough(planned: Planned) -> Iterable[Finding]:
 
 def _left(order: Order, i: int, k: int, limit_mm: float, level: Level) -> Finding:
     slab = order.slabs[i]
-    relief = slab.reliefs[k]
-    left, depth = slab.thickness.mm - relief.depth.mm, relief.depth
-    name = capital(relief_words(slab, k))
+    depth = slab.reliefs[k].depth
+    left = slab.thickness.mm - depth.mm
+    relief, limit = relief_name(slab, k), slab.thickness.like(limit_mm, "up")
+    beneath = slab.thickness.like(max(left, 0.0), "down")
+    message = Message("relief-too-deep", relief=relief, left=beneath, limit=limit)
     if left <= 0.0:
-        what = f"{name} is {depth.text()} deep and goes right through the slab"
-    else:
-        what = f"{name} leaves {slab.thickness.like(left, 'down')} of concrete beneath it"
-    limit = slab.thickness.like(limit_mm, "up")
-    says = f"{what}; it needs {limit}."
-    if level == "caution":
-        says = f"{what}. We make it, with care; {limit} would travel better."
+        message = Message("relief-goes-through", relief=relief, depth=depth, limit=limit)
+    elif level == "caution":
+        message = Message("relief-made-with-care", relief=relief, left=beneath, limit=limit)
     return Finding(
         "relief-too-deep",
         level,
-        says,
+        message,
         _LEFT,
         slab=i,
         at=(f"/slabs/{i}/reliefs/{k}/depth", f"/slabs/{i}/thickness"),
@@ -73,8 +71,11 @@ def reliefs_on_the_slab(planned: Planned) -> Iterable[Finding]:
             yield Finding(
                 "relief-off-slab",
                 "stops",
-                f"{capital(relief_words(slab, k))} reaches past the edge of"
-                f" {slab_words(slab, i, len(order.slabs))}.",
+                Message(
+                    "relief-off-slab",
+                    relief=relief_name(slab, k),
+                    slab=slab_name(slab, i, len(order.slabs)),
+                ),
                 "geometry",
                 slab=i,
                 at=(f"/slabs/{i}/reliefs/{k}",),
@@ -96,8 +97,12 @@ def drips_shallow_enough(planned: Planned) -> Iterable[Finding]:
         yield Finding(
             "too-thin-for-drip",
             "stops",
-            f"A drip is a groove {slab.thickness.like(DRIP_MM)} deep beneath the edge; a slab of"
-            f" {slab.thickness} is too thin for one: it needs {needs}.",
+            Message(
+                "too-thin-for-drip",
+                drip=slab.thickness.like(DRIP_MM),
+                thickness=slab.thickness,
+                limit=needs,
+            ),
             _ACI,
             slab=i,
             at=tuple(f"/slabs/{i}/edges/{side}/drip" for side in sides),

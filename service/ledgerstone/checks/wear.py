@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Scheduled
-from ledgerstone.wording import capital, cutout_words, slab_words
+from ledgerstone.wording import Listed, Message, cutout_name, slab_name
 from ledgerstone.workshop.records import Sealer, Workshop
 
 TOPS = ("worktop", "table", "shelf", "sill")
@@ -17,7 +17,10 @@ BESIDE_HEAT_C = 100.0  # what is beside a hob is to stand, by one hob's manual
 GAP_MM = 10.0
 _WET = re.compile(r"\b(?:basin|sink|bowl|taps?|shower|bath)\b", re.IGNORECASE)
 _LIVE = re.compile(r"\b(?:sockets?|switch|switches|cables?|lights?|hob|oven)\b", re.IGNORECASE)
-_SHEET = "the sealer's own sheet, as the workshop gives it"
+_HEAT = "the sealer's own sheet, as the workshop gives it; 100 °C beside a hob: one hob's manual"
+_FOOD_RULE = (
+    "Regulation (EC) 1935/2004, article 3; the sealer's own sheet, as the workshop gives it"
+)
 
 
 def hot_appliances(scheduled: Scheduled) -> Iterable[Finding]:
@@ -27,13 +30,11 @@ def hot_appliances(scheduled: Scheduled) -> Iterable[Finding]:
         for k, cutout in enumerate(slab.cutouts):
             if not cutout.heat:
                 continue
-            name, gap = cutout_words(slab, k), slab.thickness.like(GAP_MM, "up")
+            name, gap = cutout_name(slab, k), slab.thickness.like(GAP_MM, "up")
             yield Finding(
                 "hot-appliance",
                 "caution",
-                f"Leave {gap} or more all round {name}, hung from its own frame: concrete moves"
-                " with heat, and our strength check leaves heat out. Follow its maker's clearances;"
-                " a registered gas engineer or electrician decides.",
+                Message("hot-appliance", cutout=name, gap=gap),
                 "a gap of 10 to 20 mm: common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/cutouts/{k}/heat",),
@@ -47,19 +48,22 @@ def _sealer_near_heat(order: Order, i: int, workshop: Workshop) -> Iterable[Find
     hot = any(cutout.heat for cutout in slab.cutouts)
     if not hot or sealer is None or sealer.heat_limit_c >= BESIDE_HEAT_C:
         return
-    others = [
+    others = tuple(
         s.name
         for s in workshop.sealers
         if s.heat_limit_c >= BESIDE_HEAT_C and slab.place in s.places
-    ]
-    choose = f"Choose {' or '.join(others)}" if others else "Keep it shielded"
+    )
     yield Finding(
         "sealer-near-heat",
         "caution",
-        f"The sealer “{sealer.name}” stands {sealer.heat_limit_c:g} °C, and beside a hot appliance"
-        f" {slab_words(slab, i, len(order.slabs))} may get hotter. {choose}, or expect it to mark"
-        " there.",
-        f"{_SHEET}; 100 °C beside a hob: one hob's manual",
+        Message(
+            "sealer-near-heat",
+            sealer=sealer.name,
+            stands_c=sealer.heat_limit_c,
+            slab=slab_name(slab, i, len(order.slabs)),
+            others=Listed(others, joined="or"),
+        ),
+        _HEAT,
         slab=i,
         at=(f"/slabs/{i}/finish/sealer",),
         measured={"heat_limit_c": sealer.heat_limit_c},
@@ -72,22 +76,10 @@ def acids_and_oil(scheduled: Scheduled) -> Iterable[Finding]:
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     tops = [s for s in order.slabs if s.place != "outdoors" and s.use in TOPS]
     for sealer in _sealers_of(tops, workshop):
-        if sealer.kind == "film":
-            says = (
-                f"The film of “{sealer.name}” keeps wine, lemon and oil off while it is whole."
-                " Where it is cut or worn they etch and stain the concrete within minutes: wipe"
-                " spills up, and have worn places sealed again."
-            )
-        else:
-            says = (
-                f"“{sealer.name}” soaks in and leaves no film: lemon, vinegar and wine etch the"
-                " concrete within minutes, and oil stains it. Wipe spills up at once, and use a"
-                " board."
-            )
         yield Finding(
             "acids-and-oil",
             "note",
-            says,
+            Message("acids-and-oil", kind=sealer.kind, sealer=sealer.name),
             "cement bodies' pages on acids: no cement lasts at pH 3, where lemon and vinegar are",
             at=_finishes(order, sealer),
             key=_slug(sealer),
@@ -98,30 +90,24 @@ def food_surfaces(scheduled: Scheduled) -> Iterable[Finding]:
     """Whether a food surface's sealer is declared for food is said: a note for each sealer."""
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     for sealer in _sealers_of([s for s in order.slabs if s.use in FOOD], workshop):
-        if sealer.food_declared:
-            says = (
-                f"The maker of “{sealer.name}” declares it for contact with food: ask us for the"
-                " declaration."
-            )
-        else:
-            says = (
-                f"“{sealer.name}” is not declared for contact with food. Prepare food on a board"
-                f"{_or_choose(order, workshop)}."
-            )
+        message = Message("food-declared", sealer=sealer.name)
+        if not sealer.food_declared:
+            others = Listed(_declared(order, workshop), joined="or")
+            message = Message("food-not-declared", sealer=sealer.name, others=others)
         yield Finding(
             "food-surface",
             "note",
-            says,
-            f"Regulation (EC) 1935/2004, article 3; {_SHEET}",
+            message,
+            _FOOD_RULE,
             at=_finishes(order, sealer),
             key=_slug(sealer),
         )
 
 
-def _or_choose(order: Order, workshop: Workshop) -> str:
+def _declared(order: Order, workshop: Workshop) -> tuple[str, ...]:
+    """The sealers that are declared for food and are for everywhere that food surfaces go."""
     places = {slab.place for slab in order.slabs if slab.use in FOOD}
-    declared = [s.name for s in workshop.sealers if s.food_declared and places <= set(s.places)]
-    return f", or choose {' or '.join(declared)}" if declared else ""
+    return tuple(s.name for s in workshop.sealers if s.food_declared and places <= set(s.places))
 
 
 def hearths(scheduled: Scheduled) -> Iterable[Finding]:
@@ -132,9 +118,7 @@ def hearths(scheduled: Scheduled) -> Iterable[Finding]:
             yield Finding(
                 "hearth",
                 "caution",
-                f"A registered installer decides the size and build of"
-                f" {slab_words(slab, i, len(order.slabs))}. By a fire, sections with gaps between"
-                " them crack less than one piece: ask before you order.",
+                Message("hearth", slab=slab_name(slab, i, len(order.slabs))),
                 "local rules for hearths; sections: common practice, no source",
                 slab=i,
                 at=(f"/slabs/{i}/use",),
@@ -148,12 +132,10 @@ def electrics_near_water(scheduled: Scheduled) -> Iterable[Finding]:
         live = [k for k, cutout in enumerate(slab.cutouts) if _LIVE.search(cutout.label)]
         wet = slab.place == "wet-room" or any(_WET.search(c.label) for c in slab.cutouts)
         if live and wet:
-            name = capital(cutout_words(slab, live[0]))
             yield Finding(
                 "electrics-near-water",
                 "caution",
-                f"{name} is near water. A registered electrician decides how far from it electrics"
-                " must stand: have them look at the plan before we cast.",
+                Message("electrics-near-water", cutout=cutout_name(slab, live[0])),
                 "local wiring rules",
                 slab=i,
                 at=tuple(f"/slabs/{i}/cutouts/{k}" for k in live),

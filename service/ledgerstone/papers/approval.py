@@ -27,7 +27,7 @@ from ledgerstone.papers.words import (
 )
 from ledgerstone.shade import SCREENS_DIFFER, shade_seen
 from ledgerstone.shape import Shape
-from ledgerstone.wording import day_text, money_text, weight_text
+from ledgerstone.wording import day_text, english, money_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 _SIZE_FROM = {
@@ -123,7 +123,7 @@ def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterable[tuple[
         yield f"Edge: {side_title(names).lower()}", edge_text(edge)
     yield "Shade and finish", shade_text(slab)
     seen = shade_seen(slab.shade, workshop)
-    yield "How sure", seen.says if seen is not None else SCREENS_DIFFER
+    yield "How sure", seen.says if seen is not None else english(SCREENS_DIFFER)
     rests = "" if slab.rests is None else f", on {rests_text(slab.rests)}"
     yield "Where it goes", f"{_PLACES[slab.place]}{rests}"
 

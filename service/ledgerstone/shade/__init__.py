@@ -33,7 +33,7 @@ from ledgerstone.shade.seen import (
     shade_seen,
     tint_of,
 )
-from ledgerstone.shade.words import SCREENS_DIFFER, certainty_words, difference_words
+from ledgerstone.shade.words import SCREENS_DIFFER, certainty_of, difference_message
 
 __all__ = [
     "SCREENS_DIFFER",
@@ -47,9 +47,9 @@ __all__ = [
     "absorption_ratio",
     "appearance",
     "beneath_film",
-    "certainty_words",
+    "certainty_of",
     "delta_e_2000",
-    "difference_words",
+    "difference_message",
     "dose_step_percent",
     "fit_curve",
     "lab_to_srgb",

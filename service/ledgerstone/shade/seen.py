@@ -13,7 +13,8 @@ from ledgerstone.shade.colour import Lab, delta_e_2000, lab_to_srgb, srgb_to_lab
 from ledgerstone.shade.layer import Appearance
 from ledgerstone.shade.match import Match, nearest_recipe
 from ledgerstone.shade.model import shade_model
-from ledgerstone.shade.words import SCREENS_DIFFER, certainty_words, difference_words
+from ledgerstone.shade.words import certainty_of, difference_message
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop.records import Dose, PaletteShade, Sealer, Workshop
 
 
@@ -45,7 +46,12 @@ class SeenShade:
     recipe: ShadeRecipe
     uncertainty_delta_e: float | None
     away_delta_e: float | None
-    says: str
+    message: Message
+
+    @property
+    def says(self) -> str:
+        """How sure the colour is, in English: for papers that have no catalogue yet."""
+        return english(self.message)
 
     @property
     def hex(self) -> str:
@@ -59,14 +65,13 @@ def palette_shade_seen(shade: PaletteShade, workshop: Workshop) -> SeenShade:
     recipe = ShadeRecipe(shade.cement, shade.doses, shade.extra_per_m3)
     if model.knows(shade.cement, shade.doses):
         sure = model.uncertainty_delta_e(shade.cement, shade.doses)
-        says = f"{certainty_words(sure)} {SCREENS_DIFFER}"
+        message = Message("shade-worked-out", certainty=certainty_of(sure))
         lab = model.lab(shade.cement, shade.doses)
         by_eye = False
-        return SeenShade(shade.name, lab, by_eye, recipe, sure, None, says)
-    how = "Judged by eye from" if shade.by_eye else "Read by instrument from"
-    says = f"{how} a cast tile. {SCREENS_DIFFER}"
+        return SeenShade(shade.name, lab, by_eye, recipe, sure, None, message)
+    message = Message("shade-judged-by-eye" if shade.by_eye else "shade-read-by-instrument")
     lab = srgb_to_lab(shade.colour)
-    return SeenShade(shade.name, lab, shade.by_eye, recipe, None, None, says)
+    return SeenShade(shade.name, lab, shade.by_eye, recipe, None, None, message)
 
 
 def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
@@ -76,11 +81,14 @@ def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
     if match is None:
         return None
     sure = shade_model(workshop).uncertainty_delta_e(match.cement, match.doses)
-    how = difference_words(match.lab, goal)
-    says = f"The nearest that we can mix is {how}. {certainty_words(sure)} {SCREENS_DIFFER}"
+    message = Message(
+        "shade-matched",
+        difference=difference_message(match.lab, goal),
+        certainty=certainty_of(sure),
+    )
     recipe = ShadeRecipe(match.cement, match.doses, _extra_per_m3(match.cement, workshop))
     by_eye = False
-    return SeenShade("", match.lab, by_eye, recipe, sure, match.away_delta_e, says)
+    return SeenShade("", match.lab, by_eye, recipe, sure, match.away_delta_e, message)
 
 
 def _match(goal: Lab, workshop: Workshop) -> Match | None:

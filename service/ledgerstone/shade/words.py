@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import math
+from typing import Final, Literal
 
 from ledgerstone.shade.colour import Lab, delta_e_2000
+from ledgerstone.wording import Listed, Message
 
-SCREENS_DIFFER = "Screens show colours differently: ask for a cast sample before you decide."
+Certainty = Literal["as-batches", "side-by-side", "not-read"]
+SCREENS_DIFFER: Final = Message("screens-differ")
 
 # ΔE00 about 1 is just noticed, up to 2 is a good match, 3-5 is seen: from memory, common in trade.
 NOTICED, GOOD, SEEN = 1.0, 2.0, 5.0
@@ -14,19 +17,20 @@ _GREYISH_CHROMA = 10.0
 _WORTH_A_WORD = 0.4  # of the largest part of the difference
 
 
-def difference_words(made: Lab, wished: Lab) -> str:
+def difference_message(made: Lab, wished: Lab) -> Message:
     """Say how the colour made differs from the colour wished: "a little warmer and lighter"."""
     away = delta_e_2000(made, wished)
     if away < NOTICED:
-        return "the same to the eye as the colour you asked for"
-    amount = "a touch" if away < GOOD else "a little" if away < SEEN else "clearly"
+        return Message("shade-the-same")
+    amount = "touch" if away < GOOD else "little" if away < SEEN else "clearly"
     if away >= 2 * SEEN:
         amount = "far"
-    return f"{amount} {' and '.join(_directions(made, wished))} than you asked for"
+    ways = (Message("shade-direction", direction=way) for way in _directions(made, wished))
+    return Message("shade-difference", amount=amount, directions=Listed(tuple(ways)))
 
 
 def _directions(made: Lab, wished: Lab) -> list[str]:
-    """The two largest parts of a difference, in words; the second only if it counts."""
+    """The two largest parts of a difference, by name; the second only if it counts."""
     parts = [*_tint(made, wished), (made[0] - wished[0], "lighter", "darker")]
     largest = max(abs(size) for size, *_ in parts)
     parts.sort(key=lambda part: -abs(part[0]))
@@ -43,7 +47,7 @@ def _tint(made: Lab, wished: Lab) -> list[tuple[float, str, str]]:
     stronger = math.hypot(*made[1:]) - chroma
     turned = math.sqrt(max(da**2 + db**2 - stronger**2, 0.0))
     size, more, less = _warmth(da, db)
-    return [(stronger, "stronger in colour", "greyer"), (math.copysign(turned, size), more, less)]
+    return [(stronger, "stronger", "greyer"), (math.copysign(turned, size), more, less)]
 
 
 def _warmth(da: float, db: float) -> tuple[float, str, str]:
@@ -56,12 +60,8 @@ def _warmth(da: float, db: float) -> tuple[float, str, str]:
     return math.copysign(size, db), "yellower", "bluer"
 
 
-def certainty_words(uncertainty_delta_e: float) -> str:
-    """Say how sure a worked-out colour is."""
+def certainty_of(uncertainty_delta_e: float) -> Certainty:
+    """Name how sure a worked-out colour is."""
     if uncertainty_delta_e < GOOD:
-        sure = "The cast piece may differ from it as one batch does from the next."
-    elif uncertainty_delta_e < SEEN:
-        sure = "The cast piece may differ from it by as much as you would see side by side."
-    else:
-        sure = "No tile near it has been read, so the cast piece may look clearly different."
-    return f"Worked out from tiles that we cast and had read. {sure}"
+        return "as-batches"
+    return "side-by-side" if uncertainty_delta_e < SEEN else "not-read"

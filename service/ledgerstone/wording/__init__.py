@@ -45,6 +45,7 @@ from ledgerstone.wording.message import (
 )
 from ledgerstone.wording.naming import (
     LONGEST_LABEL,
+    MOST_NAMED,
     cut_short,
     cutout_name,
     cutout_words,
@@ -73,6 +74,7 @@ from ledgerstone.wording.vocabulary import (
 __all__ = [
     "LANGUAGES",
     "LONGEST_LABEL",
+    "MOST_NAMED",
     "Listed",
     "Message",
     "Money",

@@ -56,7 +56,7 @@ class Listed:
     """
 
     things: tuple[Value, ...]
-    joined: Literal["and", "or", "comma"] = "and"
+    joined: Literal["and", "or", "comma", "comma-and"] = "and"
     most: int | None = None
     count: int | None = None
 

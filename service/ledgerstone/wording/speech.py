@@ -22,6 +22,12 @@ from ledgerstone.wording.message import (
 from ledgerstone.workshop.records import Workshop
 
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
+_LAST: Final = {
+    "and": "list-last-and",
+    "or": "list-last-or",
+    "comma": "list-between",
+    "comma-and": "list-last-comma-and",
+}
 
 
 class Speech:
@@ -92,7 +98,12 @@ class Speech:
         first = said[0]
         for other in said[1:-1]:
             first = self.say(Message("list-between", one=first, other=other))
-        last = {"and": "list-last-and", "or": "list-last-or", "comma": "list-between"}
+        last = {
+            "and": "list-last-and",
+            "or": "list-last-or",
+            "comma": "list-between",
+            "comma-and": "list-last-comma-and",
+        }
         return self.say(Message(last[listed.joined], one=first, other=said[-1]))
 
     @staticmethod

@@ -128,6 +128,7 @@ side-dative = { $side ->
 list-between = { $one }, { $other }
 list-last-and = { $one } und { $other }
 list-last-or = { $one } oder { $other }
+list-last-comma-and = { $one } und { $other }
 list-more = { $one }, { $other } und { $count } weitere
 
 people = { $count ->

@@ -61,6 +61,7 @@ side = { $side ->
 list-between = { $one }, { $other }
 list-last-and = { $one } and { $other }
 list-last-or = { $one } or { $other }
+list-last-comma-and = { $one }, and { $other }
 list-more = { $one }, { $other } and { $count } more
 
 people = { $count ->

@@ -1,0 +1,10 @@
+# Prüfungen, womit eine Bestellung fährt: Paletten und Hebebühne der Spedition, unser Transporter, Ihrer.
+
+too-long-for-pallet = { NAME($slab, start: "yes") } ist { $size } lang; die Spedition nimmt auf einer Palette höchstens { $most }.
+too-deep-for-pallet = { NAME($slab, start: "yes") } ist { $size } tief; die Spedition nimmt auf einer Palette höchstens { $most }.
+too-heavy-for-pallet = Verpackt wiegt die Bestellung { $packed }; die Spedition nimmt auf einer Palette höchstens { $most }.
+beyond-tail-lift = Verpackt wiegt die Bestellung { $packed }; die Hebebühne der Spedition setzt { $most } ab. Halten Sie am Tag der Lieferung einen Gabelstapler bereit, oder bestellen Sie in zwei Teilen.
+set-down-at-kerb = Die Spedition setzt die Palette an der Bordsteinkante ab, auf festem, ebenem Boden: nicht auf Kies, Gras, am Hang oder über eine Stufe. Von dort bringen Sie sie selbst hinein.
+too-long-for-van = { NAME($slab, start: "yes") } ist { $length } lang; in unseren Transporter passen { $most }.
+too-heavy-for-van = Verpackt wiegt die Bestellung { $packed }; unser Transporter trägt { $most }.
+vehicle-to-collect = Kommen Sie zum Abholen mit einem Transporter, dessen Ladefläche auf { $length } frei ist und der { $carries } laden darf. Die Platten fahren hochkant an einem Gestell, verzurrt, nie flach.

@@ -1,0 +1,18 @@
+# Prüfungen des Gebrauchs: Hitze, Lebensmittel, Säuren und Öl, Kamin, Strom nahe Wasser.
+
+hot-appliance = Lassen Sie rings um { NAME($cutout, case: "accusative") } mindestens { $gap } Luft, das Gerät in seinem eigenen Rahmen aufgehängt: Beton arbeitet bei Hitze, und unsere Festigkeitsprüfung berücksichtigt keine Hitze. Halten Sie die Abstände des Geräteherstellers ein; darüber entscheidet ein zugelassener Gas- oder Elektrofachbetrieb.
+sealer-near-heat = Die Versiegelung „{ $sealer }“ verträgt { $stands_c } °C; neben einem heißen Gerät kann { NAME($slab) } heißer werden. { HOWMANY($others) ->
+    [0] Schirmen Sie sie dort ab, oder rechnen Sie mit Flecken.
+   *[other] Wählen Sie { $others }, oder rechnen Sie dort mit Flecken.
+}
+acids-and-oil = { $kind ->
+    [film] Der Film von „{ $sealer }“ hält Wein, Zitrone und Öl ab, solange er unversehrt ist. Wo er zerkratzt oder abgenutzt ist, greifen sie den Beton in Minuten an und hinterlassen Flecken: Wischen Sie Verschüttetes auf, und lassen Sie abgenutzte Stellen neu versiegeln.
+   *[penetrating] „{ $sealer }“ zieht ein und bildet keinen Film: Zitrone, Essig und Wein greifen den Beton in Minuten an, und Öl hinterlässt Flecken. Wischen Sie Verschüttetes gleich auf, und benutzen Sie ein Brett.
+}
+food-declared = Der Hersteller erklärt „{ $sealer }“ als geeignet für den Kontakt mit Lebensmitteln: Die Erklärung erhalten Sie bei uns.
+food-not-declared = { HOWMANY($others) ->
+    [0] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu.
+   *[other] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu, oder wählen Sie { $others }.
+}
+hearth = Über Größe und Aufbau { NAME($slab, case: "genitive") } entscheidet ein zugelassener Ofen- und Kaminbauer. Am Feuer reißen mehrere Stücke mit Fugen dazwischen weniger als eines: Fragen Sie vor der Bestellung nach.
+electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet eine Elektrofachkraft: Lassen Sie sie den Plan ansehen, bevor wir gießen.

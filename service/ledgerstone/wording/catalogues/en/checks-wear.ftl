@@ -1,0 +1,18 @@
+# Checks of use: heat, food, acids and oil, hearths, electrics near water.
+
+hot-appliance = Leave { $gap } or more all round { NAME($cutout) }, hung from its own frame: concrete moves with heat, and our strength check leaves heat out. Follow its maker's clearances; a registered gas engineer or electrician decides.
+sealer-near-heat = The sealer “{ $sealer }” stands { $stands_c } °C, and beside a hot appliance { NAME($slab) } may get hotter. { HOWMANY($others) ->
+    [0] Keep it shielded, or expect it to mark there.
+   *[other] Choose { $others }, or expect it to mark there.
+}
+acids-and-oil = { $kind ->
+    [film] The film of “{ $sealer }” keeps wine, lemon and oil off while it is whole. Where it is cut or worn they etch and stain the concrete within minutes: wipe spills up, and have worn places sealed again.
+   *[penetrating] “{ $sealer }” soaks in and leaves no film: lemon, vinegar and wine etch the concrete within minutes, and oil stains it. Wipe spills up at once, and use a board.
+}
+food-declared = The maker of “{ $sealer }” declares it for contact with food: ask us for the declaration.
+food-not-declared = { HOWMANY($others) ->
+    [0] “{ $sealer }” is not declared for contact with food. Prepare food on a board.
+   *[other] “{ $sealer }” is not declared for contact with food. Prepare food on a board, or choose { $others }.
+}
+hearth = A registered installer decides the size and build of { NAME($slab) }. By a fire, sections with gaps between them crack less than one piece: ask before you order.
+electrics-near-water = { NAME($cutout, start: "yes") } is near water. A registered electrician decides how far from it electrics must stand: have them look at the plan before we cast.
