@@ -91,12 +91,7 @@ class Cases:
     def faces(self) -> tuple[FloatArray, FloatArray]:
         """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
         plate = self.rested.plate
-        return _stress.averaged_stress(
-            plate.model,
-            plate.model.averaging(plate.thickness_mm),
-            self._found.u,
-            plate.thickness_mm,
-        )
+        return _stress.averaged_stress(plate.model, self._found.u, plate.thickness_mm)
 
     def worst_stresses(self) -> list[Stress]:
         """Worst averaged stress of each case; nothing where the slab tips."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.lib.stride_tricks import as_strided
 from scipy.linalg import LinAlgError, cholesky_banded
-from scipy.linalg.blas import dtrsm
+from scipy.linalg.lapack import dtrtri
 from scipy.sparse import csr_array
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 
@@ -25,45 +25,44 @@ class Factor:
         Row of each unknown in the factor's order, shape (N,).
     pinned
         Rows (in the factor's order) that are held at nothing.
-    diagonal, below
-        Blocks of the factor on its diagonal and just under it.
+    inverse, below
+        Inverses of the factor's blocks on its diagonal, and its blocks just under them.
     """
 
     place: IntArray
     pinned: IntArray
-    diagonal: tuple[FloatArray, ...]
+    inverse: tuple[FloatArray, ...]
     below: tuple[FloatArray, ...]
 
     def forward(self, columns: FloatArray) -> FloatArray:
         """``Y`` of ``L Y = columns``; both of shape (N, k), columns in the mesh's order."""
-        size = len(self.diagonal[0])
-        placed = np.empty_like(columns)
+        size = len(self.inverse[0])
+        placed = np.empty(columns.shape)
         placed[self.place] = columns
         placed[self.pinned] = 0.0
         first = (placed != 0.0).argmax(axis=0) // size  # nothing before it but noughts
         order = np.argsort(first, kind="stable")
-        rows = np.asfortranarray(placed[:, order])
-        begun = np.searchsorted(first[order], np.arange(len(self.diagonal)), side="right")
-        for k, (block, many) in enumerate(zip(self.diagonal, begun.tolist(), strict=True)):
+        rows = placed[:, order]
+        begun = np.searchsorted(first[order], np.arange(len(self.inverse)), side="right")
+        for k, (inverse, many) in enumerate(zip(self.inverse, begun.tolist(), strict=True)):
             if many == 0:
                 continue
             part = rows[k * size : (k + 1) * size, :many]
             if k:
                 part -= self.below[k - 1] @ rows[(k - 1) * size : k * size, :many]
-            part[:] = dtrsm(1.0, block, part, lower=1)
-        found = np.empty_like(placed)
-        found[:, order] = rows
-        return found
+            part[:] = inverse @ part
+        placed[:, order] = rows
+        return placed
 
     def backward(self, rows: FloatArray) -> FloatArray:
         """``X`` of ``L' X = rows``, back in the mesh's order; both of shape (N, k)."""
-        found = rows.copy()
-        size = len(self.diagonal[0])
-        for k in range(len(self.diagonal) - 1, -1, -1):
+        found = np.array(rows, order="C")
+        size = len(self.inverse[0])
+        for k in range(len(self.inverse) - 1, -1, -1):
             part = found[k * size : (k + 1) * size]
-            if k + 1 < len(self.diagonal):
+            if k + 1 < len(self.inverse):
                 part -= self.below[k].T @ found[(k + 1) * size : (k + 2) * size]
-            part[:] = dtrsm(1.0, self.diagonal[k], part, lower=1, trans_a=1)
+            part[:] = self.inverse[k].T @ part
         return found[self.place]
 
 
@@ -141,10 +140,13 @@ def _pin(band: FloatArray, pinned: IntArray) -> None:
 
 
 def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray, ...]]:
-    """Dense blocks of a banded factor, read through its storage: A[i, j] lies at i + j (d-1)."""
+    """Dense blocks of a banded factor, read through its storage: A[i, j] lies at i + j (d-1).
+
+    Those on the diagonal are inverted: what follows is matrix products alone.
+    """
     depth, count = lower.shape
     size = max(depth - 1, 1)
-    diagonal, below = [], []
+    inverses, below = [], []
     padded = np.zeros((depth, count + size), order="F")
     padded[:, :count] = lower
     s0, s1 = padded.strides
@@ -152,8 +154,9 @@ def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray
     for start in range(0, count, size):
         here = min(size, count - start)
         dense = as_strided(padded[0:, start:], (2 * size, here), (s0, s1 - s0))
-        diagonal.append(dense[:here].copy(order="F"))  # what lies over its diagonal is never read
+        inverse, _ = dtrtri(dense[:here] * upper.T[:here, :here], lower=1)
+        inverses.append(np.ascontiguousarray(inverse))
         if start + size < count:
             after = min(size, count - start - size)
             below.append(dense[size : size + after] * upper[:after, :here])
-    return tuple(diagonal), tuple(below)
+    return tuple(inverses), tuple(below)

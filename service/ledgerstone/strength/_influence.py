@@ -17,13 +17,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.sparse import coo_array
 
-from ledgerstone.strength._element import deflection_row, rigidity
+from scipy.sparse import csr_array
+
+from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._loads import Load, unit_of
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._rested import Footing
 
 HALF_GAUSS = 0.5 / 3.0**0.5  # two Gauss places in a side of length one lie so far from its middle
@@ -49,35 +50,17 @@ def stress_columns(
         Unknowns of the cases for unit ``D``, shape (3 n, cases): they say which way the principal
         stress lies, which is then kept.
     """
-    rows = _component_rows(model, thickness_mm, np.array([peak.node for peak in peaks]))
+    count, at = len(model.mesh.nodes), np.array([peak.node for peak in peaks])
+    rows = [model.averaged(thickness_mm)[at + k * count].toarray() for k in range(3)]
     picked = u[:, [peak.case for peak in peaks]]
-    x, y, xy = np.einsum("kcd,dk->ck", rows, picked)
+    x, y, xy = (np.einsum("kd,dk->k", row, picked) for row in rows)
     turn = 0.5 * np.arctan2(2.0 * xy, x - y)
     top = np.array([peak.face == "top" for peak in peaks])
     turn = np.where(top, turn + 0.5 * np.pi, turn)
     sign = np.where(top, -1.0, 1.0)
+    sign /= thickness_mm**2
     share = sign * np.array([np.cos(turn) ** 2, np.sin(turn) ** 2, np.sin(2.0 * turn)])
-    return np.asfortranarray(np.einsum("ck,kcd->dk", share, rows))
-
-
-def _component_rows(model: Model, thickness_mm: float, nodes: IntArray) -> FloatArray:
-    """From the unknowns to the averaged stresses (x, y, xy) at nodes (k,), shape (k, 3, 3 n)."""
-    weights = model.averaging(thickness_mm).weights[nodes].tocoo()
-    triangle, corner = np.divmod(weights.col, 3)
-    operator = np.matmul(rigidity(model.nu), model.elements.curvature[triangle, corner])
-    scale = (
-        weights.data
-        * model.depth[triangle] ** 3
-        * 6.0
-        / (thickness_mm * model.depth[triangle]) ** 2
-    )
-    values = operator * scale[:, None, None]  # (entries, 3, 9)
-    row = 3 * weights.row[:, None, None] + np.arange(3)[None, :, None]
-    column = np.broadcast_to(model.unknowns[triangle][:, None, :], values.shape)
-    row = np.broadcast_to(row, values.shape)
-    shape = (3 * len(nodes), 3 * len(model.mesh.nodes))
-    whole = coo_array((values.ravel(), (row.ravel(), column.ravel())), shape=shape)
-    return np.asarray(whole.toarray().reshape(len(nodes), 3, -1))
+    return np.asarray(sum(s[:, None] * row for s, row in zip(share, rows, strict=True)).T)
 
 
 def influence(
@@ -116,23 +99,13 @@ class Influence:
     u: FloatArray
     own_mpa: FloatArray
 
-    def of_squares(self, squares: Squares) -> FloatArray:
+    def of_squares(self, squares: csr_array) -> FloatArray:
         """What a newton spread over each square adds to each stress, MPa, shape (p, k)."""
-        at = self.u[self.model.unknowns[squares.triangle]]
-        found = np.matmul(squares.row[:, None, :], at)[:, 0, :]
-        return np.asarray(found.reshape(-1, 4, self.u.shape[1]).sum(axis=1))
+        return np.asarray(squares @ self.u)
 
 
-@dataclass(frozen=True, slots=True)
-class Squares:
-    """Squares of the plate as four Gauss places each: their triangles (4 p,) and rows (4 p, 9)."""
-
-    triangle: IntArray
-    row: FloatArray
-
-
-def squares_at(model: Model, places: FloatArray, side_mm: float) -> Squares:
-    """Squares centred at places (p, 2), their mean deflection by two by two Gauss places.
+def squares_at(model: Model, places: FloatArray, side_mm: float) -> csr_array:
+    """Mean deflection of squares centred at places (p, 2), by two by two Gauss places: (p, 3 n).
 
     What hangs over an edge goes on the places that do not.
     """
@@ -142,4 +115,7 @@ def squares_at(model: Model, places: FloatArray, side_mm: float) -> Squares:
     on = (triangle >= 0).reshape(-1, 4)
     weight = (on / np.maximum(on.sum(axis=1, keepdims=True), 1)).ravel()
     rows = deflection_row(model.mesh.nodes[model.mesh.triangles[triangle]], share)
-    return Squares(triangle, rows * weight[:, None])
+    rows *= weight[:, None]
+    start = np.arange(0, 36 * len(places) + 1, 36)
+    shape = (len(places), 3 * len(model.mesh.nodes))
+    return csr_array((rows.ravel(), model.unknowns[triangle].ravel(), start), shape=shape)

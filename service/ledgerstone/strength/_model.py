@@ -7,10 +7,11 @@ from dataclasses import dataclass, field
 
 import numpy as np
 import shapely
+from scipy.sparse import csr_array
 from shapely.geometry import Polygon
 
 from ledgerstone.errors import OutlineUnusableError
-from ledgerstone.strength._averaging import Averaging, averaging_of
+from ledgerstone.strength._averaging import averaged_rows
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
 from ledgerstone.strength._loads import Load, nodal_forces
@@ -45,15 +46,17 @@ class Model:
     nu: float
     depth: FloatArray
     kept: dict[Load, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
-    averagings: dict[float, Averaging] = field(default_factory=dict)
+    averagings: dict[float, csr_array] = field(default_factory=dict)
 
-    def averaging(self, thickness_mm: float) -> Averaging:
-        """Averaging over half of a thickness, at least 15 mm, around every node."""
+    def averaged(self, thickness_mm: float) -> csr_array:
+        """``averaged_rows`` over half of a thickness, at least 15 mm, around every node."""
         radius = max(thickness_mm / 2.0, LEAST_RADIUS_MM)
         if radius not in self.averagings:
             if len(self.averagings) >= MOST_AVERAGINGS_KEPT:
                 self.averagings.clear()
-            self.averagings[radius] = averaging_of(self.mesh, radius)
+            self.averagings[radius] = averaged_rows(
+                self.mesh, self.elements, self.nu, self.depth, radius
+            )
         return self.averagings[radius]
 
     @property
@@ -97,13 +100,13 @@ def model_of(
     """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
     mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones])
     elements = elements_of(mesh.nodes, mesh.triangles)
-    return _factored(mesh, elements, nu, _depth(mesh, thickness_mm, zones), {})
+    return _factored(mesh, elements, nu, _depth(mesh, thickness_mm, zones))
 
 
 def as_deep(model: Model, thickness_mm: float, zones: Sequence[tuple[Polygon, float]]) -> Model:
     """Model of the same plan with other thicknesses in the same zones: the mesh is shared."""
     depth = _depth(model.mesh, thickness_mm, zones)
-    return _factored(model.mesh, model.elements, model.nu, depth, model.averagings)
+    return _factored(model.mesh, model.elements, model.nu, depth)
 
 
 def _depth(mesh: Mesh, thickness_mm: float, zones: Sequence[tuple[Polygon, float]]) -> FloatArray:
@@ -114,15 +117,9 @@ def _depth(mesh: Mesh, thickness_mm: float, zones: Sequence[tuple[Polygon, float
     return depth
 
 
-def _factored(
-    mesh: Mesh,
-    elements: Elements,
-    nu: float,
-    depth: FloatArray,
-    averagings: dict[float, Averaging],
-) -> Model:
+def _factored(mesh: Mesh, elements: Elements, nu: float, depth: FloatArray) -> Model:
     factor = factored(stiffness(elements, nu, depth**3), mesh.triangles, mesh.nodes)
-    return Model(mesh, elements, factor, nu, depth, averagings=averagings)
+    return Model(mesh, elements, factor, nu, depth)
 
 
 def _meshed(

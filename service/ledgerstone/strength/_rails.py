@@ -16,12 +16,14 @@ from ledgerstone.outline import XY
 from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._tried import Batch, Tried
+from ledgerstone.strength.places import Place
 from ledgerstone.strength.rests import Level, on_rails
 from ledgerstone.strength.verdict import CAUTIONS
 
 LEVELS: tuple[Level, ...] = ("cabinet", "hardwood", "steel", "post")
 MOST_ROUNDS = 6
 MOST_FAILING = 8
+MOST_AGAIN = 24  # worst places so far that are tried first on other rails
 
 Levels = dict[int, Level]
 
@@ -46,9 +48,11 @@ def settled_on_rails(lying: Lying) -> tuple[Lying, tuple[Batch, ...], Levels]:
         raised = _raised(lying, rests, levels, [where for _, where in failing])
         if failing and raised is not None:
             tried = [one for one, _ in failing[:MOST_FAILING]]
-            choices = [on_levels(lying, each) for each in raised]
-            enough = next((k for k, one in enumerate(choices) if _holds(one, tried)), -1)
-            levels, railed = raised[enough], choices[enough]
+            worst = _worst_places(railed, batches)
+            for levels in raised:
+                railed = on_levels(lying, levels, worst)
+                if _holds(railed, tried):
+                    break
             batches = (railed.first,)
         elif failing or len(batches) > 1:
             break
@@ -60,8 +64,10 @@ def settled_on_rails(lying: Lying) -> tuple[Lying, tuple[Batch, ...], Levels]:
     return railed, batches, levels
 
 
-def on_levels(lying: Lying, levels: Mapping[int, Level]) -> Lying:
-    """Return the slab with other rails at the same places."""
+def on_levels(
+    lying: Lying, levels: Mapping[int, Level], places: tuple[Place, ...] | None = None
+) -> Lying:
+    """Return the slab with other rails at the same places, and where a person is tried first."""
     rests = lying.slab.rests
     if rests is None:
         return lying
@@ -69,8 +75,24 @@ def on_levels(lying: Lying, levels: Mapping[int, Level]) -> Lying:
     other = replace(lying, carrying=carrying)
     for shared in ("hull", "places", "seats", "equilibrium"):
         other.__dict__[shared] = getattr(lying, shared)
+    if places is not None:
+        other.__dict__["places"] = places
     other.__dict__["rested"] = lying.rested.giving_way([one.support for one in carrying])
     return other
+
+
+def _worst_places(lying: Lying, batches: Sequence[Batch]) -> tuple[Place, ...]:
+    """The places where a person used the slab most; narrow strips and free corners among them."""
+    found = [
+        (-round(one.mpa / lying.limit_mpa(tried.case), 6), tried.place)
+        for batch in batches
+        for tried, one in zip(batch.tried, batch.found, strict=True)
+        if tried.place is not None and tried.low is None
+    ]
+    found.sort(key=lambda row: row[0])
+    anywhere = [place for _, place in found if place.kind == "anywhere"]
+    others = [place for _, place in found if place.kind != "anywhere"]
+    return tuple(dict.fromkeys([*anywhere[:MOST_AGAIN], *others]))
 
 
 def _failing(lying: Lying, batches: Sequence[Batch]) -> Iterable[tuple[Tried, XY]]:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 import shapely
 from shapely.geometry import MultiPoint
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
@@ -42,6 +43,8 @@ class Footing:
         Three rigid motions about the slab's middle, in scaled slopes, shape (3 n, 3).
     middle, reach
         The point they turn about, mm, and the length that scales the slopes, mm.
+    hull
+        Of the reactions' pulls on the two slopes.
     slab_flexibility, compliance
         The slab's own flexibility at the stations for unit ``D``, and how the supports themselves
         give, mm/N, shapes (k, k); None where they are stiff.
@@ -56,6 +59,7 @@ class Footing:
     motions: FloatArray
     middle: tuple[float, float]
     reach: float
+    hull: BaseGeometry
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +94,11 @@ def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Fo
     flexibility, compliance = rows.T @ rows, compliance_of(supports, stations)
     whole = flexibility if compliance is None else flexibility + rigidity * compliance
     rests = contact.rests_of(whole, columns.T @ motions, stations.pushes_only)
+    hull = MultiPoint(rests.rigid[stations.is_force, 1:]).convex_hull
+    shapely.prepare(hull)
     at = (float(middle[0]), float(middle[1]))
     return Footing(
-        stations, rows, flexibility, compliance, rests, Contact(rests), motions, at, reach
+        stations, rows, flexibility, compliance, rests, Contact(rests), motions, at, reach, hull
     )
 
 
@@ -111,7 +117,8 @@ def given_way(
     flexibility = footing.slab_flexibility
     whole = flexibility if compliance is None else flexibility + rigidity * compliance
     rests = contact.rests_of(whole, footing.rests.rigid, footing.stations.pushes_only)
-    return replace(footing, compliance=compliance, rests=rests, contact=Contact(rests))
+    made = Contact(rests, footing.contact)
+    return replace(footing, compliance=compliance, rests=rests, contact=made)
 
 
 def held_down(footing: Footing) -> Footing:
@@ -195,14 +202,16 @@ def _each(
 
 def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ...]:
     """How each case tips, or None; one whose resultant lies well among the rests does not."""
-    hull = MultiPoint(footing.rests.rigid[footing.stations.is_force, 1:]).convex_hull
+    hull = footing.hull
     at = pulls[1:] / np.where(pulls[0] > 0.0, pulls[0], np.inf)
     down = pulls[0] > 0.0
-    away = np.where(down, shapely.distance(hull, shapely.points(*at)), 0.0)
     among = shapely.contains_xy(hull, *at) & down
+    pushes, spans = footing.stations.pushes_only, footing.rests.spans
+    if among.all() or (spans and not pushes.any()):
+        return (None,) * len(among)
+    away = np.where(down, shapely.distance(hull, shapely.points(*at)), 0.0)
     # where every rest only pushes, a resultant clear of their hull is held by none of them
-    tips = down & (away > CLEAR_OF_THE_HULL) & bool(footing.stations.pushes_only.all())
-    spans = footing.rests.spans
+    tips = down & (away > CLEAR_OF_THE_HULL) & bool(pushes.all())
     return tuple(
         None if among[k] else _tip(footing, pulls[:, k], holds=spans and not tips[k])
         for k in range(len(among))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import numpy as np
 
-from ledgerstone.strength._averaging import Averaging
 from ledgerstone.strength._element import rigidity
 from ledgerstone.strength._model import Model
 from ledgerstone.strength._outline import FloatArray
@@ -23,18 +22,17 @@ def corner_moments(model: Model, u: FloatArray) -> FloatArray:
 
 
 def averaged_stress(
-    model: Model, averaging: Averaging, u: FloatArray, thickness_mm: float
+    model: Model, u: FloatArray, thickness_mm: float
 ) -> tuple[FloatArray, FloatArray]:
-    """Largest tensile stress at the bottom and at the top around every node, MPa, (p, k) each.
+    """Largest tensile stress at the bottom and at the top around every node, MPa, (n, k) each.
 
-    The stress tensor ``6 m / h²`` is averaged first and its principal value taken then, so that
-    thickness may change within the area and the mean does not depend on how the axes lie.
+    It is the principal value of the averaged stress.
     """
-    corner = (
-        corner_moments(model, u) * (6.0 / (thickness_mm * model.depth) ** 2)[:, None, None, None]
-    )
-    count, cases = len(corner), corner.shape[-1]
-    mean = averaging.weights @ corner.reshape(3 * count, 3 * cases)
-    x, y, xy = mean.reshape(-1, 3, cases).transpose(1, 0, 2)
-    middle, reach = 0.5 * (x + y), np.hypot(0.5 * (x - y), xy)
+    mean = model.averaged(thickness_mm) @ u
+    mean /= thickness_mm**2
+    x, y, xy = mean.reshape(3, -1, u.shape[1])
+    middle = 0.5 * (x + y)
+    x -= y
+    x *= 0.5
+    reach = np.sqrt(x * x + xy * xy)
     return middle + reach, reach - middle

@@ -2,34 +2,36 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import numpy as np
 from scipy.linalg import LinAlgError
 
 from ledgerstone.strength import contact
-from ledgerstone.strength._exchange import (
-    BoolArray,
-    Exchange,
-    bordered,
-    exchange_of,
-    solved_for_all,
-    solved_within,
-)
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._exchange import BoolArray, Exchange, Together, exchange_of
+from ledgerstone.strength._outline import FloatArray, IntArray
 
 MOST_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
+FAMILIAR = 0.99  # cosine to a settled case, beyond which the same rests are likely to touch
+PIONEERS = 8  # of many that are not: so many are settled first, as far apart as may be
+FAR = 10  # rests in which a case may differ from the nearest base before it gets one of its own
+MOST_BASES = 6
+SHARPENINGS = 2
 
 
 class Contact:
     """One slab's rests, for many cases at once.
 
-    The first case is settled by itself. The rests that touch in it are the base from which the
-    others' are found, together; each of those is then solved straight, and held to equilibrium,
-    signs and gaps. One that does not meet them is settled by itself.
+    The first case is settled by itself, unless ``like`` says which rests may touch. From what
+    touches in it, and in cases settled since, the others' are found together; each is held to
+    equilibrium, signs and gaps. One that does not meet them is settled by itself.
     """
 
-    def __init__(self, rests: contact.Rests) -> None:
+    def __init__(self, rests: contact.Rests, like: Contact | None = None) -> None:
         self._rests = rests
-        self._exchange: Exchange | None = None
+        self._like = like
+        self._flexibility = rests.flexibility / rests.stiffening
+        self._exchanges: list[Exchange] = []
         self._seen: list[tuple[FloatArray, BoolArray]] = []
 
     def settled(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance]:
@@ -45,19 +47,18 @@ class Contact:
         ContactNotSettledError
             As ``settled``.
         """
+        found: list[contact.Balance | None] = [None] * free.shape[1]
         try:
-            exchange = self._made_ready(free[:, 0], pulls[:, 0])
-            scaled, count = free.T / self._rests.stiffening, free.shape[1]
+            self._make_ready(free[:, 0], pulls[:, 0])
             portion = max(1, MOST_TOGETHER // len(free) ** 2)
-            found = [
-                one
-                for k in range(0, count, portion)
-                for one in self._together(
-                    exchange, scaled[k : k + portion], pulls.T[k : k + portion]
-                )
-            ]
+            for cases in self._in_turn(free, pulls):
+                for k in range(0, len(cases), portion):
+                    some = cases[k : k + portion]
+                    settled = self._together(free[:, some].T, pulls[:, some].T)
+                    for case, one in zip(some.tolist(), settled, strict=True):
+                        found[case] = one
         except LinAlgError:
-            found = [None] * free.shape[1]
+            pass
         return [
             one or contact.settled(self._rests, free[:, k], pulls[:, k])
             for k, one in enumerate(found)
@@ -73,38 +74,66 @@ class Contact:
         touching
             Rests that touch in each case, whatever their reactions' signs, shape (k, c).
         """
-        scaled = free.T / self._rests.stiffening
-        none = np.zeros((len(scaled), 3))
-        reactions, motions = self._straight(scaled, none, touching.T)
-        return reactions.T, self._rests.stiffening * motions.T
-
-    def _made_ready(self, free: FloatArray, pull: FloatArray) -> Exchange:
         rests = self._rests
-        if self._exchange is None:
+        scaled, none = free.T / rests.stiffening, np.zeros((free.shape[1], 3))
+        self._add_bases(touching.T)
+        reactions, motions = self._solved(scaled, none, touching.T)
+        found = self._sharper(scaled, none, touching.T, reactions, motions)
+        return found[0].T, rests.stiffening * found[1].T
+
+    def _make_ready(self, free: FloatArray, pull: FloatArray) -> None:
+        """Solve for a first base: what touched under the same slab before, or in the first case."""
+        rests = self._rests
+        if self._seen:
+            return
+        if self._like is not None and self._like._seen:
+            self._seen = list(self._like._seen)
+            bases = [one.base for one in self._like._exchanges]
+        else:
             base = contact.settled(rests, free, pull).touching
-            flexibility = rests.flexibility / rests.stiffening
             wanted = free / rests.stiffening + rests.rigid @ pull
-            self._seen = [(_unit(wanted[None]), base[None])]
-            self._exchange = exchange_of(flexibility, rests.rigid, rests.pushes_only, base)
-        return self._exchange
+            self._seen, bases = [(_unit(wanted[None]), base[None])], [base]
+        self._exchanges = [exchange_of(self._flexibility, rests.rigid, base) for base in bases]
 
-    def _together(
-        self, exchange: Exchange, free: FloatArray, pulls: FloatArray
-    ) -> list[contact.Balance | None]:
-        """Balance of each row's case, None where it is not met; ``free`` is over the stiffening."""
+    def _in_turn(self, free: FloatArray, pulls: FloatArray) -> Iterator[IntArray]:
+        """Cases in one portion, or first those that are least like each other and all settled."""
+        unit = _unit(free.T / self._rests.stiffening + pulls.T @ self._rests.rigid.T)
+        seen = np.concatenate([one for one, _ in self._seen])
+        like = (unit @ seen.T).max(axis=1)
+        every = np.arange(len(unit))
+        if (like < FAMILIAR).sum() <= 2 * PIONEERS:
+            yield every
+            return
+        first: list[int] = []
+        for _ in range(PIONEERS):
+            first.append(int(like.argmin()))
+            like = np.maximum(like, unit @ unit[first[-1]])
+        yield np.array(first)
+        yield np.setdiff1d(every, first)
+
+    def _together(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance | None]:
+        """Balance of each row's case, None where it is not met."""
         rests = self._rests
-        load = np.abs(pulls).max(axis=1)
-        opening = contact.OPENS * (np.abs(free).max(axis=1) + load)
-        wanted = free + pulls @ rests.rigid.T
+        scaled, load = free / rests.stiffening, np.abs(pulls).max(axis=1)
+        opening = contact.OPENS * (np.abs(scaled).max(axis=1) + load)
+        wanted = scaled + pulls @ rests.rigid.T
+        begin = self._most_like(wanted) | ~rests.pushes_only
+        self._add_bases(begin)
+        cases = Together.of(self._exchanges, wanted, pulls, begin)
         nothing = np.column_stack([contact.PULLS * load, opening])
-        touching = np.ones(wanted.shape, dtype=bool)
-        if rests.pushes_only.any():
-            touching = exchange.touching(wanted, pulls, nothing, self._most_like(wanted))
+        touching, values = cases.settled(rests.pushes_only, nothing, begin)
         self._seen.append((_unit(wanted), touching))
-        reactions, motions = self._straight(wanted, pulls, touching)
-        sunk = wanted - reactions @ (rests.flexibility / rests.stiffening) + motions @ rests.rigid.T
+        reactions, motions = np.where(touching, values[:, :-3], 0.0), values[:, -3:]
+        for _ in range(SHARPENINGS):
+            sunk = self._sunk(wanted, reactions, motions)
+            close = np.where(touching, np.abs(sunk), 0.0).max(axis=1) <= opening
+            off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
+            if (close & (off <= contact.BALANCE * load)).all():
+                break
+            reactions, motions = self._sharper(wanted, pulls, touching, reactions, motions)
         pushes = np.where(rests.pushes_only, reactions, 0.0).min(axis=1) >= -contact.PULLS * load
-        clear = np.where(touching, -np.inf, sunk).max(axis=1) <= opening
+        sunk = self._sunk(wanted, reactions, motions)
+        clear = np.where(touching, np.abs(sunk), sunk).max(axis=1) <= opening
         balanced = np.abs(reactions @ rests.rigid - pulls).max(axis=1) <= contact.BALANCE * load
         lengths = rests.stiffening * motions
         return [
@@ -112,24 +141,48 @@ class Contact:
             for k, good in enumerate((pushes & clear & balanced).tolist())
         ]
 
+    def _sunk(self, wanted: FloatArray, reactions: FloatArray, motions: FloatArray) -> FloatArray:
+        """Overlaps, shape (c, k)."""
+        return wanted - reactions @ self._flexibility + motions @ self._rests.rigid.T
+
+    def _solved(
+        self, wanted: FloatArray, pulls: FloatArray, touching: BoolArray
+    ) -> tuple[FloatArray, FloatArray]:
+        """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
+        cases = Together.of(self._exchanges, wanted, pulls, touching)
+        values = cases.values(np.arange(len(wanted)), touching)
+        return np.where(touching, values[:, :-3], 0.0), values[:, -3:]
+
+    def _sharper(
+        self,
+        wanted: FloatArray,
+        pulls: FloatArray,
+        touching: BoolArray,
+        reactions: FloatArray,
+        motions: FloatArray,
+    ) -> tuple[FloatArray, FloatArray]:
+        """The same, less what rounding left of the overlaps and out of balance."""
+        left = np.where(touching, self._sunk(wanted, reactions, motions), 0.0)
+        more = self._solved(left, pulls - reactions @ self._rests.rigid, touching)
+        return reactions + more[0], motions + more[1]
+
     def _most_like(self, wanted: FloatArray) -> BoolArray:
         """The touching rests of the settled case that is most like each one, (c, k)."""
         seen = np.concatenate([unit for unit, _ in self._seen])
         touching = np.concatenate([touching for _, touching in self._seen])
         return np.asarray(touching[(_unit(wanted) @ seen.T).argmax(axis=1)])
 
-    def _straight(
-        self, wanted: FloatArray, pulls: FloatArray, touching: BoolArray
-    ) -> tuple[FloatArray, FloatArray]:
-        """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
-        rests = self._rests
-        matrix = bordered(rests.flexibility / rests.stiffening, rests.rigid)
-        if touching.all():  # one factor for every case
-            solved = solved_for_all(matrix, np.column_stack([wanted, pulls]).T).T
-            return solved[:, :-3], solved[:, -3:]
-        within = np.column_stack([touching, np.ones((len(touching), 3), dtype=bool)])
-        solved = solved_within(matrix, np.column_stack([wanted, pulls]), within)
-        return solved[:, :-3], solved[:, -3:]
+    def _add_bases(self, begin: BoolArray) -> None:
+        """Solve for more bases where several cases begin far from those there are."""
+        while len(self._exchanges) < MOST_BASES:
+            differs = [(begin ^ one.base).sum(axis=1) for one in self._exchanges]
+            far = begin[np.min(differs, axis=0) > FAR] if differs else begin
+            if differs and len(far) < 3:
+                return
+            apart = far.astype(float) @ (1.0 - far.T) + (1.0 - far) @ far.T.astype(float)
+            base = far[int(apart.sum(axis=1).argmin())]
+            made = exchange_of(self._flexibility, self._rests.rigid, base)
+            self._exchanges.append(made)
 
 
 def _unit(rows: FloatArray) -> FloatArray:

@@ -48,6 +48,10 @@ class Rests:
         ``R`` in scaled coordinates, shape (k, 3).
     pushes_only
         Shape (k,).
+    stiffening
+        What the rigid motions are stiffened with: the mean flexibility.
+    spans
+        Whether the rests hold all three rigid motions.
     """
 
     flexibility: FloatArray
@@ -55,11 +59,7 @@ class Rests:
     pushes_only: BoolArray
     stiffening: float
 
-    @property
-    def spans(self) -> bool:
-        """Whether the rests hold all three rigid motions."""
-        size = np.linalg.svd(self.rigid, compute_uv=False)
-        return bool(len(size) == 3 and size[-1] > 1e-6 * max(size[0], 1e-30))
+    spans: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +76,12 @@ def rests_of(flexibility: FloatArray, rigid: FloatArray, pushes_only: BoolArray)
     mean = float(np.trace(flexibility)) / max(len(flexibility), 1)
     stiffening = mean if mean > 0.0 else 1.0
     ready = flexibility + stiffening * (rigid @ rigid.T) + RIDGE * stiffening * np.eye(len(rigid))
-    return Rests(ready, rigid, pushes_only, stiffening)
+    return Rests(ready, rigid, pushes_only, stiffening, _spans(rigid))
+
+
+def _spans(rigid: FloatArray) -> bool:
+    size = np.linalg.svd(rigid.T @ rigid, compute_uv=False)  # squares of the pull's own
+    return bool(len(size) == 3 and size[-1] > 1e-12 * max(size[0], 1e-30))
 
 
 def imbalance(rests: Rests, pull: FloatArray) -> float:
