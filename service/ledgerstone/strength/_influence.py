@@ -17,7 +17,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-
 from scipy.sparse import csr_array
 
 from ledgerstone.strength._element import deflection_row

@@ -64,6 +64,11 @@ class Contact:
             for k, one in enumerate(found)
         ]
 
+    @property
+    def known(self) -> tuple[list[tuple[FloatArray, BoolArray]], list[BoolArray]]:
+        """Settled cases with the rests that touch in them, and the bases solved for."""
+        return list(self._seen), [one.base for one in self._exchanges]
+
     def on_the_same(self, free: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
         """Reactions (k, c) and motions (3, c) of self-balanced loads on rests that stay in touch.
 
@@ -86,10 +91,10 @@ class Contact:
         rests = self._rests
         if self._seen:
             return
-        if self._like is not None and self._like._seen:
-            self._seen = list(self._like._seen)
-            bases = [one.base for one in self._like._exchanges]
-        else:
+        bases: list[BoolArray] = []
+        if self._like is not None:
+            self._seen, bases = self._like.known
+        if not self._seen:
             base = contact.settled(rests, free, pull).touching
             wanted = free / rests.stiffening + rests.rigid @ pull
             self._seen, bases = [(_unit(wanted[None]), base[None])], [base]
