@@ -1,6 +1,7 @@
 """A fix keeps what the customer asked for: openings at their size, walls where they stand."""
 
 import copy
+import re
 from typing import Any, Final
 
 import jsonpatch
@@ -136,16 +137,59 @@ def test_a_long_run_with_a_hob_and_a_sink_keeps_both(client: FlaskClient) -> Non
 
 
 def test_the_legs_of_a_round_table_move_with_it(client: FlaskClient) -> None:
-    """A table of 1100 on four legs that became 1300: they stand as far in from its new rim."""
+    """A table of 1100 on four legs that became 1300: they move in with it, and it is said why.
+
+    The casting table is 1200 mm wide, and a round top is not made in pieces.
+    """
     at = [(300, 300), (800, 300), (800, 800), (300, 800)]
     rests = {"kind": "legs", "pad": "80 mm", "at": [{"x": x, "y": y} for x, y in at]}
     outline = {"kind": "round", "diameter": "1300 mm"}
     order: Json = {
         "slabs": [{"use": "table", "outline": outline, "thickness": "40 mm", "rests": rests}]
     }
+    assert answered(client, order)["why_no_fix"] == (
+        "The slab is round and is cast in one piece; our table takes 2700 mm by 1200 mm."
+    )
     _, made, _ = fixed(client, order, "nearest_makeable")
     slab = made["slabs"][0]
     middle = float(slab["outline"]["diameter"].removesuffix(" mm")) / 2
     legs = slab["rests"]["at"]
     for axis in ("x", "y"):
         assert abs(sum(float(leg[axis]) for leg in legs) / len(legs) - middle) <= 5
+
+
+def test_a_length_in_another_unit_is_brought_back(client: FlaskClient) -> None:
+    """A sink and its tap told 25 times too far off come back onto the slab together."""
+    cutouts = [
+        opening("sink", SINK, "600 mm", "7620 mm"),
+        hole("tap", "35 mm", "600 mm", "7900 mm", "covered"),
+        opening("hob", HOB, "1700 mm", "310 mm", "covered"),
+    ]
+    order = rectangle("2400 mm", "650 mm", rests={"kind": "full"}, cutouts=cutouts)
+    says, made, _ = fixed(client, order)
+    assert len(says) == 1
+    assert says[0].startswith("Move the sink ")
+    assert "hob" not in says[0]
+    assert sizes(made) == sizes(order)
+    sink, tap = (made["slabs"][0]["cutouts"][k]["centre"] for k in (0, 1))
+    away = float(tap["y"].removesuffix(" mm")) - float(sink["y"].removesuffix(" mm"))
+    assert 200 < away < 300 or tap["x"] != sink["x"]
+
+
+def test_an_l_is_cut_from_its_inside_corner(client: FlaskClient) -> None:
+    """With arms of 550 mm both pieces are straight, and the first has a round size."""
+    says, made, _ = fixed(client, ell("2320 mm", "2400 mm", ("1770 mm", "1850 mm")))
+    assert [slab["outline"]["kind"] for slab in made["slabs"]] == ["rectangle", "rectangle"]
+    assert "550 mm" in says[0]
+
+
+def test_movements_are_round_in_the_customers_unit(client: FlaskClient) -> None:
+    """An order in inches is moved by quarters of an inch."""
+    hob = opening("hob", ("22 in", "19 1/4 in"), "20 in", "15 15/16 in", "covered")
+    order = rectangle("78 in", "26 in", "1 1/2 in", rests={"kind": "full"}, cutouts=[hob])
+    told = answered(client, order)
+    says = [one["says"] for finding in told["findings"] for one in finding["remedies"]]
+    says += told.get("fix_all", {"says": []})["says"]
+    moves = [one for one in says if one.startswith("Move")]
+    assert moves
+    assert all(re.fullmatch(r"Move the hob (\d+ )?(1/2|1/4|3/4|\d+) in .*", one) for one in moves)

@@ -57,7 +57,8 @@ class Tally:
     ----------
     outcome
         Of those with room, or for which room is not looked for: ``fix_all``, a ``fix_all`` that
-        takes a ``liberty``, ``nearest_makeable`` or ``neither``.
+        takes a ``liberty``, the ``nearest`` makeable with a plain ``reason`` or without, or
+        ``neither``.
     no_room, reasons
         Why there is no room; and how many of all without a ``fix_all`` have a plain reason.
     search_ms, check_ms
@@ -155,6 +156,7 @@ def _add(made: Tally, order: Json, answer: SentBack, kind: str) -> None:
     if full:
         made.no_room[full] += 1
         made.no_room["… with a fix_all or a plain reason"] += "fix_all" in fixes or reason
+        made.no_room["… with a fix_all or a nearest"] += bool(fixes.keys() - {"why_no_fix"})
         return
     outcome = _outcome(order, fixes, reason=reason)
     made.outcome[outcome] += 1
@@ -166,9 +168,9 @@ def _outcome(order: Json, fixes: Json, *, reason: bool) -> str:
     if "fix_all" in fixes:
         taken = list(liberties(order, patched(order, fixes["fix_all"]["patch"])))
         return "liberty" if taken else "fix_all"
-    if reason:
-        return "reason"
-    return "nearest_makeable" if "nearest_makeable" in fixes else "neither"
+    if "nearest_makeable" in fixes:
+        return "nearest and reason" if reason else "nearest"
+    return "reason" if reason else "neither"
 
 
 def part(ordered: Sequence[float], share: float) -> float:
@@ -185,11 +187,10 @@ def show(kind: str, made: Tally) -> None:
         print(f"  left out for no room: {made.sent_back - counted} ({share:.1f} %)")
         for why, number in made.no_room.most_common():
             print(f"    {number:5d} {why}")
-    either = made.share("fix_all", "liberty", "nearest_makeable")
+    either = made.share("fix_all", "liberty", "nearest", "nearest and reason")
+    told = made.share("fix_all", "reason", "nearest and reason")
     print(f"  of {counted}: fix_all {made.share('fix_all'):.1f} %, that or nearest {either:.1f} %,")
-    print(
-        f"    that or a plain reason {made.share('fix_all', 'reason'):.1f} %; {dict(made.outcome)}"
-    )
+    print(f"    that or a plain reason {told:.1f} %; {dict(made.outcome)}")
     print(f"  why not, of those without a fix_all: {dict(made.reasons)}")
     for name, times in (("sent back", made.search_ms), ("one full check", made.check_ms)):
         ms = sorted(times)

@@ -77,7 +77,10 @@ class SentBackSchema(ProblemSchema):
         FixSchema,
         absent="Absent where `fix_all` is there, or none was found.",
     )
-    why_no_fix = Text("Why neither was found.", absent="Absent where one was, or none looked for.")
+    why_no_fix = Text(
+        "Why nothing keeps all that was asked for: what has no room; or that nothing was found.",
+        absent="Absent where a fix was found, where the nearest says enough, or none looked for.",
+    )
 
 
 PROBLEM: Final = ProblemSchema()

@@ -6,6 +6,7 @@ import heapq
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from itertools import count
+from typing import Final
 
 from ledgerstone.checks import Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
@@ -13,14 +14,23 @@ from ledgerstone.remedies.budget import Budget, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.policy import HEAVY, NOTHING, SIZES_WITHIN, Weight, added, kind_of
+from ledgerstone.remedies.policy import (
+    HEAVY,
+    NOTHING,
+    SIZES_WITHIN,
+    Weight,
+    added,
+    kind_of,
+    weight,
+)
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.stages import Planned, StageContext, plan
 
 MOST_STATES = 32
 MOST_TRIED = 100
-HELPED = 4.0
+# What does not settle a thing by itself is tried after what does, thickness and all.
+PARTIAL: Final[Weight] = weight("thicker", 4.0)
 LAYING_OUT = 0.6  # units that it takes to find where all openings of a slab have room
 LOOK = 0.5  # of a slab's strength: it is moved, or it lies
 
@@ -157,7 +167,7 @@ def _options(
             continue
         rung = least(rungs, settles)
         if rung is None:
-            yield replace(rungs[-1], cost=rungs[-1].cost + HELPED)
+            yield replace(rungs[-1], beside=added(rungs[-1].beside, PARTIAL))
             continue
         settled = rung.weight if settled is None else settled
         then = tried.then(state, rung)

@@ -38,6 +38,7 @@ _MID = (0.25, 0.75)  # where neither casting nor carrying says how long a piece 
 _ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
 _ROUNDER_BY_MM = 30.0  # so far from the best place a rounder number is worth it
 _OVER_A_SIDE, _CORNER, _CLEAR, _OVER_A_UNIT, _HALVED = 1.0, 1.5, 2.0, 3.0, 10.0
+_UNEVEN = 0.1  # a first piece in no round number, where both arms of an L leave the choice
 
 
 def in_pieces(
@@ -169,8 +170,9 @@ def _places(
         if least <= at <= high:
             yield _OVER_A_SIDE + _away(at, best, low, whole), at
     for at in _inner_corners(plan, axis):
-        if low <= at <= high:
-            yield _CORNER + abs(at - best) / whole, at
+        if CLEAR_MM <= at <= whole - CLEAR_MM:
+            uneven = _UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=5.0) is None)
+            yield _CORNER + uneven + abs(at - best) / whole, at
     cost = _OVER_A_UNIT if on_units else _CLEAR
     bays = on_units or [(least, high)]
     taken = list(_taken(shape, axis))
@@ -265,13 +267,21 @@ def _inner_corners(plan: Plan, axis: Axis) -> Iterator[float]:
             yield corner[k] if along[k] > corner[k] else corner[k] - GAP_MM
 
 
-def _round_place(plan: Plan, axis: Axis, best: float, span: tuple[float, float]) -> float | None:
-    """The place nearest to the best at which the first piece has a round size as it is told."""
+def _round_place(
+    plan: Plan, axis: Axis, best: float, span: tuple[float, float], least_mm: float = 0.0
+) -> float | None:
+    """The place nearest to the best at which the first piece has a round size as it is told.
+
+    Parameters
+    ----------
+    least_mm
+        No finer grid than this counts as round.
+    """
     name, side = ("length", "left") if axis == "x" else ("width", "front")
     told: Length = getattr(plan.slab.outline, name, plan.slab.thickness)
     more = plan.added_mm.get(side, 0.0)
     near: float | None = None
-    for grid in _ROUND_MM[told.unit in ("in", "ft")]:
+    for grid in (one for one in _ROUND_MM[told.unit in ("in", "ft")] if one >= least_mm):
         for steps in (math.floor((best + more) / grid), math.ceil((best + more) / grid)):
             at = steps * grid - more
             if span[0] - 1e-6 <= at <= span[1] + 1e-6 and at > 0.0:

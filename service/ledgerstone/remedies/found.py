@@ -40,7 +40,8 @@ class Found:
     nearest_makeable
         A bigger change, only where there is no ``fix_all``.
     why_not
-        The plain reason where nothing was found.
+        The plain reason why no ``fix_all`` was found: always where nothing was, and beside a
+        nearest makeable where something is shown to have no room.
     verified
         How often an order, or one slab alone, went through the checks of strength too.
     """

@@ -11,8 +11,8 @@ from ledgerstone.remedies.state import Piece, State
 
 _EXACTLY_MM = 0.01
 _BETTER = {
-    *(("units", "full"), ("frame", "full")),
     *(("legs", "frame"), ("ends", "frame"), ("ledges", "frame")),
+    *((kind, "full") for kind in ("units", "frame", "legs", "ends", "ledges")),
 }
 
 
@@ -37,7 +37,7 @@ def _keeps_piece(sent: Slab, piece: Piece, slab: Slab) -> bool:
 
 
 def _keeps_rests(piece: Piece, slab: Slab) -> bool:
-    """Whether a slab is carried as it was, or better: a board may lie on units or a frame."""
+    """Whether a slab is carried as it was, or better: on a frame, or all over on a board."""
     if piece.was.rests is None or slab.rests is None or piece.was.rests.kind == slab.rests.kind:
         return True
     return (piece.was.rests.kind, slab.rests.kind) in _BETTER

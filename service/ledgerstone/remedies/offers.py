@@ -30,6 +30,7 @@ _WHOLE_PLAN: tuple[Offer, ...] = (
 _BEARING: tuple[Offer, ...] = (
     strength.other_rests,
     strength.centred,
+    places.roomier,
     sizes.other_thickness,
     in_pieces,
     strength.smaller_openings,
@@ -56,6 +57,7 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
     "tips-over": (strength.other_rests,),
     "cracks-when-moved": (
         strength.centred,
+        places.roomier,
         sizes.other_thickness,
         strength.smaller_openings,
         sizes.smaller_slab,

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
+from shapely.geometry import shape as geometry
+
 from ledgerstone.checks import Finding
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, LShape, Order, Point, Rectangle, Slab
@@ -25,6 +27,8 @@ _EACH_COSTS = 0.1
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 MOST_AT_ONCE = 2
+_ROOMIER = (3.0, 2.0, 1.5)
+_BESIDE_MM = 100.0
 _EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
 MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 
@@ -60,6 +64,25 @@ def placed_anew(
         spoken_of = map(int, named(finding, "cutouts"))
         every = _with_belongings(order.slabs[i], planned.shapes[i], spoken_of)
     yield from placed("move-all", i, planned, context, Freedom(moves=every))
+
+
+def roomier(
+    finding: Finding, planned: Planned, context: StageContext, _most: float
+) -> Iterable[Option]:
+    """Place all openings anew with wider strips about a tap, where a slab cracks beside one."""
+    i, order = finding.slab, planned.order
+    if i is None or finding.where_mm is None:
+        return
+    shape, spot = planned.shapes[i], geometry(dict(finding.where_mm))
+    taps = belongings(order.slabs[i], shape)
+    if all(shape.openings[k].polygon.distance(spot) > _BESIDE_MM for k in taps):
+        return
+    every = frozenset(range(len(order.slabs[i].cutouts)))
+    for times in _ROOMIER:
+        found = list(placed("move-apart", i, planned, context, Freedom(every, times=times)))
+        if found:
+            yield from (option for option in found if option.changes)
+            return
 
 
 def resized(

@@ -50,6 +50,11 @@ class Item:
         """How far it reaches along a direction, from its centre."""
         return float((self.points @ n).max())
 
+    def support_between(self, n: XY) -> float:
+        """How much it takes along a direction, from side to side."""
+        along = np.array(n)
+        return self.support(along) + self.support(-along)
+
 
 @dataclass(frozen=True, slots=True)
 class Plane:
@@ -79,10 +84,15 @@ class Room:
 
     planes: tuple[Plane, ...]
     obstacles: tuple[Obstacle, ...]
-    size_mm: XY
+    box_mm: tuple[float, float, float, float]
     grows_mm: XY = (0.0, 0.0)
     grow_step_mm: XY = (5.0, 5.0)
     most_share: float = 0.0
+
+    @property
+    def size_mm(self) -> XY:
+        """How long and how wide its box is."""
+        return self.box_mm[2] - self.box_mm[0], self.box_mm[3] - self.box_mm[1]
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,26 +9,29 @@ with their support functions ``h``: a choice of one linear row among several, so
 mixed-integer linear programme. Movements, and how far a tap strays from its bowl, are least.
 
 Source: support functions and separating directions of convex bodies; big-M disjunctions (textbook
-methods). The programme is solved by HiGHS through scipy, on one thread and by a count of nodes, so
-that an answer repeats.
+methods), with ``M`` no larger than the room lets a row become. The programme is solved by HiGHS
+through scipy, on one thread and by a count of nodes, so that an answer repeats.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_array
 
+from ledgerstone.outline import XY
 from ledgerstone.remedies.placeable import FloatArray, Item, Obstacle, Placed, Plane, Room
 
 Row = dict[int, float]
 Limited = tuple[Row, float]  # the sum over a row is at most so much
 
-SLACK_MM = -0.02  # widths are rounded to a tenth before they are held to their rule
+SLACK_MM = -0.04  # widths are rounded to a tenth before they are held to their rule
 MOST_NODES = 60
+_INFEASIBLE = 2  # the status of scipy.optimize.milp
 _A_MOVE_COSTS_MM = 12.0  # what moves at all, and along each axis, weighs like so much more
 _STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
 _FOLLOWS_COSTS = 0.05
@@ -50,6 +53,13 @@ def place(items: Sequence[Item], room: Room) -> Placed | None:
     return programme.solve()
 
 
+def has_no_room(items: Sequence[Item], room: Room) -> bool:
+    """Say whether it is shown that items cannot all be placed."""
+    programme = _Programme(items, room)
+    programme.build()
+    return programme.is_infeasible()
+
+
 class _Programme:
     """The mixed-integer programme: columns of each item, two of growth, then of choices.
 
@@ -62,6 +72,7 @@ class _Programme:
         self.far = 1.5 * max(room.size_mm) + max(
             (float(np.abs(item.centre).max()) for item in items), default=0.0
         )
+        self.impossible = False
         self.cost: list[float] = []
         self.upper: list[float] = []
         self.whole: list[int] = []
@@ -80,18 +91,33 @@ class _Programme:
 
     def _item(self, k: int, item: Item) -> None:
         weight = _FOLLOWS_COSTS if item.follows is not None else 1.0
-        for axis in (0, 1):
-            most = float(int(self.far / item.step_mm[axis])) if item.moves else 0.0
-            for _ in range(2):
-                self._column(weight * item.step_mm[axis], most, whole=True)
         share = self.room.most_share if item.shrinks else 0.0
+        most = [self._most_steps(item, share, axis) for axis in (0, 1)]
+        for axis in (0, 1):
+            for steps in most[axis]:
+                self._column(weight * item.step_mm[axis], steps, whole=True)
         self._column(_SHRINK_COSTS_MM, share, whole=False)
         for axis in (0, 1):
             self._column(weight * _A_MOVE_COSTS_MM, float(item.moves), whole=True)
-            first, most = _COLUMNS * k + 2 * axis, self.far / item.step_mm[axis]
-            moves = {first: 1.0, first + 1: 1.0, _COLUMNS * k + _ALONG + axis: -most}
+            first = _COLUMNS * k + 2 * axis
+            moves = {first: 1.0, first + 1: 1.0}
             if item.moves:
-                self.rows.append((moves, 0.0))
+                self.rows.append(
+                    ({**moves, _COLUMNS * k + _ALONG + axis: -max(1.0, *most[axis])}, 0.0)
+                )
+
+    def _most_steps(self, item: Item, share: float, axis: int) -> XY:
+        """How far an item may go up and down an axis at the most, for it ends on the slab."""
+        if not item.moves:
+            return 0.0, 0.0
+        step = item.step_mm[axis]
+        if item.outward is not None:
+            return float(int(self.far / step)), float(int(self.far / step))
+        n = np.eye(2)[axis]
+        low, high = self.room.box_mm[axis], self.room.box_mm[axis + 2] + self.room.grows_mm[axis]
+        up = high - float(item.centre[axis]) - (1.0 - share) * item.support(n)
+        down = float(item.centre[axis]) - (1.0 - share) * item.support(-n) - low
+        return max(0.0, float(int(up / step) + 1)), max(0.0, float(int(down / step) + 1))
 
     def build(self) -> None:
         """Write every row."""
@@ -155,31 +181,47 @@ class _Programme:
         if not (one.moves or other.moves or one.shrinks or other.shrinks):
             return []
         clear = min(one.clear_mm, other.clear_mm) + SLACK_MM
-        rows, gaps = [], []
+        rows, gaps, inside = [], [], self._inside(other) - self._inside(one)
         for n in _directions(one, other, len(self.items) <= _FEW):
-            gap = float(n @ (other.centre - one.centre)) - one.support(n) - other.support(-n)
+            reach = one.support(n) + other.support(-n)
             row = self._reach(j, n)
             row |= self._reach(k, -n)
-            rows.append((row, gap - clear))
-            gaps.append(gap)
+            rows.append((row, float(n @ (other.centre - one.centre)) - reach - clear))
+            gaps.append(float(n @ inside) - reach)
         if max(gaps) > _NEAR_MM or len(self.items) > _MANY:
             return [rows[int(np.argmax(gaps))]]  # apart, or too many to choose: as they stand
         return rows
 
+    def _inside(self, item: Item) -> FloatArray:
+        """The middle of an item where it lies, or the nearest to it on the slab."""
+        box = self.room.box_mm
+        return np.clip(item.centre, box[:2], box[2:]) if item.moves else item.centre
+
     def _choose(self, rows: Iterable[Limited]) -> None:
-        """At least one of some rows holds."""
+        """At least one of some rows holds: of those that can, where none holds in any case."""
         every = list(rows)
         self.as_they_lie &= not every or any(limit >= 0.0 for _, limit in every)
-        if len(every) <= 1:
-            self.rows += every
+        spans = [self._span(row) for row, _ in every]
+        pairs = list(zip(every, spans, strict=True))
+        if not every or any(most <= limit for (_, limit), (_, most) in pairs):
             return
-        most = 4.0 * self.far
+        can = [(row, limit, most) for (row, limit), (least, most) in pairs if least <= limit]
+        self.impossible |= not can
+        if len(can) == 1:
+            self.rows.append(can[0][:2])
+        if len(can) <= 1:
+            return
         chosen = []
-        for row, limit in every:
+        for row, limit, most in can:
             column = self._column(0.0, 1.0, whole=True)
             chosen.append(column)
-            self.rows.append(({**row, column: most}, limit + most))
+            self.rows.append(({**row, column: most - limit}, most))
         self.rows.append((dict.fromkeys(chosen, -1.0), -1.0))
+
+    def _span(self, row: Row) -> XY:
+        """The least and the most that a row can come to."""
+        each = [value * self.upper[column] for column, value in row.items()]
+        return sum(min(0.0, one) for one in each), sum(max(0.0, one) for one in each)
 
     def _follow(self, k: int, j: int) -> None:
         """What strays from what it belongs to costs more than what moves with it."""
@@ -200,19 +242,30 @@ class _Programme:
         """Solve it, and read what was found."""
         if self.as_they_lie:
             return Placed({}, {}, (0.0, 0.0))
+        if self.impossible:
+            return None
+        solved = self._solved()
+        return None if solved.x is None else self._read(np.asarray(solved.x))
+
+    def is_infeasible(self) -> bool:
+        """Say whether no placement is shown to exist: a search cut short shows nothing."""
+        if self.as_they_lie or self.impossible:
+            return self.impossible
+        return bool(self._solved().status == _INFEASIBLE)
+
+    def _solved(self) -> Any:  # noqa: ANN401  scipy has no type for it
         at = [(i, c, v) for i, (row, _) in enumerate(self.rows) for c, v in row.items()]
         matrix = csr_array(
             ([v for _, _, v in at], ([i for i, _, _ in at], [c for _, c, _ in at])),
             shape=(len(self.rows), len(self.cost)),
         )
-        solved = milp(
+        return milp(
             np.array(self.cost),
             constraints=LinearConstraint(matrix, ub=np.array([limit for _, limit in self.rows])),
             bounds=Bounds(0.0, np.array(self.upper)),
             integrality=np.array(self.whole),
             options={"node_limit": MOST_NODES, "mip_rel_gap": 0.1},
         )
-        return None if solved.x is None else self._read(np.asarray(solved.x))
 
     def _read(self, x: FloatArray) -> Placed:
         moved: dict[int, tuple[float, float]] = {}

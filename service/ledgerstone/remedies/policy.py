@@ -44,6 +44,7 @@ KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
         "more-legs": Kind.HANDLING,
         "frame": Kind.HANDLING,
         "bed": Kind.HANDLING,
+        "frame-and-bed": Kind.HANDLING,
         "deliver-pallet": Kind.HANDLING,
         "deliver-own-van": Kind.HANDLING,
         "deliver-fitted": Kind.HANDLING,
@@ -59,6 +60,7 @@ KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
         # Where an opening or a relief lies.
         "move": Kind.PLACE,
         "move-all": Kind.PLACE,
+        "move-apart": Kind.PLACE,
         "relief-in": Kind.PLACE,
         "relief-centred": Kind.PLACE,
         # A rim, a radius, an edge, an overhang, the depth of a relief.

@@ -15,17 +15,20 @@ _CARRIED = {
     "full": "Bed {name} all over on a solid base.",
     "legs": "Carry {name} on four legs near its corners.",
 }
+_ON_A_BOARD = "Lay a solid board under {name}, and bed it on that all over."
+_ON_A_FRAME = "Carry {name} on a frame with a solid board, and bed it on that all over."
+_BEDDED = {
+    **dict.fromkeys(("units", "frame"), _ON_A_BOARD),
+    **dict.fromkeys(("legs", "ends", "ledges"), _ON_A_FRAME),
+}
 
 
 def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[str]:
     """Say what changed about the rests of a slab of that name."""
     if now is None:
         return
-    if was is not None and was.kind in ("units", "frame") and now.kind == "full":
-        yield f"Lay a solid board under {name}, and bed it on that all over."
-        return
     if was is None or was.kind != now.kind:
-        yield _CARRIED.get(now.kind, "Change what {name} rests on.").format(name=name)
+        yield _carried(was, now).format(name=name)
         return
     for side, overhang in now.overhang.items():
         if side in was.overhang and was.overhang[side] != overhang:
@@ -40,6 +43,12 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
         yield f"Carry {name} on its frame at {listed_all(gained)} too."
     if was.at != now.at:
         yield _legs(was, now, name)
+
+
+def _carried(was: Rests | None, now: Rests) -> str:
+    if was is not None and now.kind == "full":
+        return _BEDDED.get(was.kind, _CARRIED["full"])
+    return _CARRIED.get(now.kind, "Change what {name} rests on.")
 
 
 def _panels(was: Rests, now: Rests, name: str) -> Iterator[str]:

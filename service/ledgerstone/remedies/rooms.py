@@ -36,12 +36,16 @@ _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 
 @dataclass(frozen=True, slots=True)
 class Freedom:
-    """What a layout may change: which openings move or shrink, and by what share sizes may."""
+    """What a layout may change: which openings move or shrink, and by what share sizes may.
+
+    Small openings keep so many ``times`` as far from all else as their rule asks.
+    """
 
     moves: frozenset[int] = frozenset()
     shrinks: frozenset[int] = frozenset()
     grows: bool = False
     most_share: float = 0.0
+    times: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,16 +66,15 @@ class Layout:
 
     def room(self) -> Room:
         """The slab as a room: the sides of units are its last obstacles."""
-        size = (self.shape.length_mm, self.shape.width_mm)
+        box = self.shape.outline.bounds
         share = self.freedom.most_share if self.freedom.grows else 0.0
-        outline = getattr(self.slab.outline, "length", self.slab.thickness)
-        step = step_mm(outline, self.to_mm)
+        told = [getattr(self.slab.outline, n, self.slab.thickness) for n in ("length", "width")]
         return Room(
             planes=tuple(_planes(self.shape.outline)),
             obstacles=(*self._in_plan(), *self._joint(), *self._panels()),
-            size_mm=size,
-            grows_mm=(share * size[0], share * size[1]),
-            grow_step_mm=(step, step),
+            box_mm=box,
+            grows_mm=(share * (box[2] - box[0]), share * (box[3] - box[1])),
+            grow_step_mm=(step_mm(told[0], self.to_mm), step_mm(told[1], self.to_mm)),
             most_share=self.freedom.most_share,
         )
 
@@ -112,16 +115,19 @@ class Layout:
         )
 
     def _open_side(self, opening: Opening, cutout: Cutout) -> BaseGeometry | None:
+        """The side that an opening is open to, where it gets there."""
         if cutout.open_to is None or opening.polygon.is_empty:
             return None
-        return self.shape.side(cutout.open_to).line
+        side = self.shape.side(cutout.open_to).line
+        return side if opening.polygon.distance(side) <= _TIDY_MM else None
 
     def _clear_mm(self, opening: Opening) -> float:
         """What an opening's rule asks beside it, and what the grains need to get there."""
         cutout = self.slab.cutouts[opening.index]
         rule = strip_rule(cutout, opening.longer_mm, self.workshop)
         grains = GRAINS_WIDE * self.workshop.recipe.largest_aggregate_mm
-        return max(rule.stops_mm if rule is not None else 1.0, grains)
+        clear = max(rule.stops_mm if rule is not None else 1.0, grains)
+        return clear * (self.freedom.times if opening.longer_mm <= _PANELS_FROM_MM else 1.0)
 
     def _in_plan(self) -> Iterator[Obstacle]:
         """Pockets of the outline, and legs beneath it."""

@@ -20,6 +20,7 @@ from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN
+from ledgerstone.remedies.reasons import reason
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trials
 from ledgerstone.remedies.words import say
@@ -27,13 +28,13 @@ from ledgerstone.stages import Planned, StageContext, plan
 
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
-FULL_FOR_A_SLAB = 10  # strength worked out so often, at most, for one slab
+FULL_FOR_A_SLAB = 14  # strength worked out so often, at most, for one slab
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 2  # and for the remedies of all findings together
-KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.4, 0.5  # of what is left when each thing is begun
+KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # of what is left when each thing is begun
 # Units kept until the last resort, a plain slab in its place: for each slab, and for all of them.
 PLAIN_SLAB, PLAIN_SLABS = 9.0, 32.0
-FOR_THE_SLABS = 0.75  # the rest is for what they come to together
+FOR_THE_SLABS = 0.85  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
 NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
 MOST_FINDINGS = 12  # remedies are sought for so many findings
@@ -63,7 +64,7 @@ def find(
     nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
     if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
         fix, nearest = nearest, None
-    why_not = None if fix is not None or nearest is not None else search.why_not()
+    why_not = None if fix is not None else search.why_not(nearest)
     return Found(remedies, fix, nearest, why_not, search.verified)
 
 
@@ -126,8 +127,8 @@ class _Search:
             How much of the budget is kept for what comes after.
         """
         state, count = self.start, len(self.order.slabs)
-        for i in range(count):
-            self.budget.keep(kept, FOR_THE_SLABS, count - i)
+        for k, i in enumerate(sorted(range(count), key=self._is_stopped)):
+            self.budget.keep(kept, FOR_THE_SLABS, count - k)
             mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
             if mended is None:
                 return None
@@ -140,6 +141,10 @@ class _Search:
         if most_share > SIZES_WITHIN:
             starts.append(starts[0].after((Change(("delivery", "kind"), "collect"),)))
         return next(filter(None, (self._whole(one, most_share) for one in starts)), None)
+
+    def _is_stopped(self, i: int) -> bool:
+        """Whether something is known to stop a slab: what others leave is then for it."""
+        return any(stop.slab == i for stop in self.stops)
 
     def _whole(self, begin: State, most_share: float) -> Fix | None:
         """Put right what the slabs, each put right by itself, come to together."""
@@ -181,8 +186,12 @@ class _Search:
         """How many full verifications were spent."""
         return self.whole.verified + sum(tried.verified for tried in self._alone.values())
 
-    def why_not(self) -> str:
-        """Say why nothing was found: what is still in the way of a plain slab."""
+    def why_not(self, nearest: Fix | None) -> str | None:
+        """Say why no fix keeps all that was asked for: what has no room, or that none was found."""
+        with self.contain("remedy"):
+            shown = reason(self.planned, self.context.workshop)
+            if shown is not None or nearest is not None:
+                return shown
         return f"{NOTHING} What stands in the way: {self.stops[0].says}"
 
     def remedies(self, finding: Finding) -> Iterable[Remedy]:

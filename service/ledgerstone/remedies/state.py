@@ -79,8 +79,13 @@ class State:
         return here
 
     def cut(self, cut: Cut, fitting_gap_mm: float) -> State | None:
-        """Return the state after a slab is cut in two; None where it can't be told."""
+        """Return the state after a slab is cut in two; None where it can't be told.
+
+        A plain slab in the place of another is not cut: it is as small as it need be.
+        """
         slab, piece = self.order.slabs[cut.slab], self.pieces[cut.slab]
+        if piece.plain:
+            return None
         parts = apart(slab, cut, fitting_gap_mm)
         plain = replace(cut, through=None)
         was = apart(piece.was, plain, fitting_gap_mm) if parts is not None else None

@@ -13,10 +13,12 @@ from ledgerstone import plane
 from ledgerstone.checks import Finding
 from ledgerstone.order import Order, Point, Rests, Round, Slab, Unit
 from ledgerstone.outline import XY, side_names
+from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
 from ledgerstone.remedies.place_offers import stepped
 from ledgerstone.remedies.policy import has_its_size
+from ledgerstone.remedies.rooms import COARSE_MM, step_mm
 from ledgerstone.remedies.size_offers import joined
 from ledgerstone.remedies.strength_helps import helps
 from ledgerstone.shape import Shape
@@ -33,6 +35,11 @@ _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a roun
 _MOST_LEGS = 18
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _HANGS_MM = 100.0  # what hangs over further is not bedded
+# A board lies on units or on a frame; on what else carries a slab it needs a frame first.
+_BED_ON = {
+    **dict.fromkeys(("units", "frame"), ("bed", 12.0)),
+    **dict.fromkeys(("legs", "ends", "ledges"), ("frame-and-bed", 19.0)),
+}
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 
 
@@ -68,10 +75,14 @@ def centred(
         a0, b0, a1, b1 = polygon.bounds
         by = (y0 + y1 - b0 - b1) / 2 if x1 - x0 >= y1 - y0 else (x0 + x1 - a0 - a1) / 2
         axis = "y" if x1 - x0 >= y1 - y0 else "x"
-        by = math.copysign(ROUND_TO_MM * (abs(by) // ROUND_TO_MM), by)
-        if cutout.centre is not None and cutout.open_to is None and by:
+        if cutout.centre is None or cutout.open_to is not None:
+            continue
+        old: Length = getattr(cutout.centre, axis)
+        step = step_mm(old, COARSE_MM)
+        by = math.copysign(step * (abs(by) // step), by)
+        if by:
             path = ("slabs", i, "cutouts", k, "centre", axis)
-            place = stepped(getattr(cutout.centre, axis), by)
+            place = stepped(old, by)
             yield Option("move", (Change(path, place),), 1.0 + abs(by) / 100)
 
 
@@ -224,25 +235,25 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
 
 
 def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
-    """A frame under every side, or a bed all over: on a board, where there are units or a frame.
+    """A frame under every side, or a bed all over: on a board on its units, or on a frame.
 
     A slab over units keeps what carries it, for its size comes from there; the pieces of one slab
     are bedded alike.
     """
     slab, base = order.slabs[i], ("slabs", i, "rests")
     rests, say = slab.rests, slab.thickness
-    if rests is None or slab.size_from == "over-units":
+    if rests is None or (slab.size_from == "over-units" and (rests.units or rests.overhang)):
         return
     frame = Rests("frame", sides=side_names(slab.outline), width=say.like(_FRAME_MM))
     if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests:
         on_units = rests.kind == "units"
         yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), 7.0)
     hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
-    on_board = rests.kind in ("units", "frame") and not hangs
+    effect, cost = _BED_ON.get(rests.kind, ("bed-instead", 12.0))
     bed = tuple(
         Change(("slabs", k, "rests"), Rests("full", fixed=rests.fixed))
         for k in joined(order, i)
         for own in [order.slabs[k].rests]
         if own is not None and own.kind == rests.kind
     )
-    yield Option("bed" if on_board else "bed-instead", bed, 12.0)
+    yield Option("bed-instead" if hangs else effect, bed, cost)

@@ -1,0 +1,91 @@
+"""The plain reason why no fix keeps all that was asked for: what can be shown to have no room."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from ledgerstone.order import Cutout, Rectangle, Round, Slab
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.cut_outlines import plan_of
+from ledgerstone.remedies.place_offers import MOST_TOGETHER
+from ledgerstone.remedies.placing import has_no_room
+from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
+from ledgerstone.shape import Shape
+from ledgerstone.stages import Planned
+from ledgerstone.wording import capital, cutout_words, listed, slab_words
+from ledgerstone.workshop.records import Workshop
+
+
+def reason(planned: Planned, workshop: Workshop) -> str | None:
+    """Say what has no room, whatever a fix may change; None where nothing is shown to."""
+    return next(_reasons(planned, workshop), None)
+
+
+def _reasons(planned: Planned, workshop: Workshop) -> Iterator[str]:
+    slabs = planned.order.slabs
+    for i, (slab, shape) in enumerate(zip(slabs, planned.shapes, strict=True)):
+        name = slab_words(slab, i, len(slabs))
+        yield from _one_piece(slab, shape, name, workshop)
+        alone = [k for k in range(len(slab.cutouts)) if _full(slab, shape, workshop, (k,))]
+        yield from (_alone(slab, shape, k, name, workshop) for k in alone)
+        every = tuple(range(len(slab.cutouts)))
+        if not alone and 1 < len(every) <= MOST_TOGETHER and _full(slab, shape, workshop, every):
+            names = listed([cutout_words(slab, k) for k in every])
+            yield f"{capital(names)} do not all have room beside one another on {name}."
+
+
+def _one_piece(slab: Slab, shape: Shape, name: str, workshop: Workshop) -> Iterator[str]:
+    """What is too large for the table, and is not made in pieces."""
+    table, say = workshop.table, slab.thickness
+    sizes = sorted((shape.length_mm, shape.width_mm))
+    limits = sorted((table.length_mm, table.width_mm))
+    fits = all(size <= limit for size, limit in zip(sizes, limits, strict=True))
+    if fits or plan_of(slab, workshop.shaping.fitting_gap_mm) is not None:
+        return
+    like = slab.outline.diameter if isinstance(slab.outline, Round) else say
+    largest = f"{like.like(table.length_mm, 'down')} by {like.like(table.width_mm, 'down')}"
+    what = "round" if isinstance(slab.outline, Round) else "of this shape"
+    yield f"{capital(name)} is {what} and is cast in one piece; our table takes {largest}."
+
+
+def _full(slab: Slab, shape: Shape, workshop: Workshop, which: tuple[int, ...]) -> bool:
+    """Whether some openings are shown to have no room, at the sizes that a fix may give them."""
+    layout = Layout(slab, shape, workshop, _freedom(slab, which), FINE_MM)
+    room = layout.room()
+    items = layout.items(room)
+    if len(which) < len(items):
+        pairs = zip(items, shape.openings, strict=True)
+        items = [replace(item, follows=None) for item, own in pairs if own.index in which]
+    return has_no_room(items, room)
+
+
+def _freedom(slab: Slab, which: tuple[int, ...]) -> Freedom:
+    free = frozenset(k for k in which if not has_its_size(slab.cutouts[k]))
+    grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
+    return Freedom(frozenset(which), free, grows=grows, most_share=SIZES_WITHIN)
+
+
+def _alone(slab: Slab, shape: Shape, k: int, name: str, workshop: Workshop) -> str:
+    """Say how much one opening takes, and how much there is."""
+    layout = Layout(slab, shape, workshop, Freedom(frozenset((k,))), FINE_MM)
+    item = layout.items(layout.room())[k]
+    spans = (("from left to right", (1.0, 0.0), shape.length_mm, "long"),
+             ("from front to back", (0.0, 1.0), shape.width_mm, "deep"))  # fmt: skip
+    what, clear = capital(cutout_words(slab, k)), 2 * item.clear_mm
+    for way, n, size, word in spans:
+        takes = item.support_between(n) + clear
+        if takes > size:
+            like = _like(slab.cutouts[k])
+            return (
+                f"{what} takes {like.like(takes, 'up')} {way} with the concrete beside it; "
+                f"{name} is {like.like(size, 'down')} {word}."
+            )
+    under = ", nor clear of the sides of the units" if slab.rests and slab.rests.units else ""
+    return f"{what} has no room on {name} with concrete enough round it{under}."
+
+
+def _like(cutout: Cutout) -> Length:
+    told = cutout.diameter or cutout.length
+    return told if told is not None else cutout.points[0].x
