@@ -11,6 +11,7 @@ from pint import UnitRegistry
 from ledgerstone import _length_faults, _length_grammar
 from ledgerstone._length_grammar import Unit
 from ledgerstone.errors import QuantityError
+from ledgerstone.message import Spoken
 
 __all__ = ["LONGEST_MM", "Length", "Origin", "Rounding", "Unit"]
 
@@ -48,7 +49,7 @@ _NOISE_PLACES: Final = 6  # of a millimetre: every 64th of an inch lies on this 
 
 
 @dataclass(frozen=True, slots=True, order=True)
-class Length:
+class Length(Spoken):
     """A length that keeps the unit in which it came.
 
     Lengths are equal, ordered and hashed by how long they are: 1 m equals 1000 mm.

@@ -125,7 +125,7 @@ def test_a_quotes_link_shows_it_as_offered(
     expect(changes.get_by_role("listitem")).to_have_count(2)
     expect(changes).to_contain_text("1730 mm")
     expect(changes).to_contain_text(re.compile(r"£\d+\.\d\d more"))
-    desk.get_by_role("button", name="Put this quote away").click()
+    desk.get_by_role("button", name="Close this quote").click()
     expect(offered).to_have_count(0)
     assert "#" not in desk.url
     for _ in range(3):

@@ -12,6 +12,7 @@ from design.source import PACKAGE, module_name, python_files
 # methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
     "json_types",
+    "message",
     "errors",
     "child_process",
     "_length_faults",

@@ -15,7 +15,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import LANGUAGES, Listed, Message
 from ledgerstone.wording.catalogues import catalogue
 
-OF_THE_SPEECH = ("wording.message", "wording.speech")
+OF_THE_SPEECH = ("ledgerstone.message", "wording.speech")
 _GRAMMAR = "case"  # the speech gives it to every name
 _PLURALS = {"one": 1, "other": 5}
 

@@ -32,9 +32,7 @@ A maker's own sentences stand in ``sentences.LANGUAGE.ftl`` beside the profile.
 
 from __future__ import annotations
 
-from ledgerstone.wording.catalogues import LANGUAGES, known_language
-from ledgerstone.wording.formats import percent_of
-from ledgerstone.wording.message import (
+from ledgerstone.message import (
     Listed,
     Message,
     Money,
@@ -43,6 +41,8 @@ from ledgerstone.wording.message import (
     Value,
     Weight,
 )
+from ledgerstone.wording.catalogues import LANGUAGES, known_language
+from ledgerstone.wording.formats import percent_of
 from ledgerstone.wording.naming import (
     LONGEST_LABEL,
     MOST_NAMED,

@@ -12,8 +12,8 @@ from typing import Any, Final
 from babel import Locale
 from babel.dates import format_date
 
+from ledgerstone.message import Money, Percent, Weight
 from ledgerstone.quantities import Length
-from ledgerstone.wording.message import Money, Percent, Weight
 
 _SIGNS: Final = {"GBP": "£", "EUR": "€", "USD": "$"}
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}

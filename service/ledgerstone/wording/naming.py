@@ -6,8 +6,8 @@ import re
 from collections.abc import Sequence
 
 from ledgerstone.cutouts import kind_of
+from ledgerstone.message import Listed, Message
 from ledgerstone.order import Cutout, Order, Relief, Slab
-from ledgerstone.wording.message import Listed, Message
 from ledgerstone.wording.vocabulary import listed
 
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one

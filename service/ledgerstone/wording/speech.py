@@ -10,15 +10,15 @@ from babel import Locale
 from fluent.runtime.types import FluentType
 
 from ledgerstone.errors import WordingError
-from ledgerstone.order import Order
-from ledgerstone.wording.catalogues import USUAL, bundle
-from ledgerstone.wording.formats import Formats
-from ledgerstone.wording.message import (
+from ledgerstone.message import (
     Listed,
     Message,
     People,
     Value,
 )
+from ledgerstone.order import Order
+from ledgerstone.wording.catalogues import USUAL, bundle
+from ledgerstone.wording.formats import Formats
 from ledgerstone.workshop.records import Workshop
 
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}

@@ -9,11 +9,15 @@ from decimal import Decimal
 from types import MappingProxyType
 from typing import Literal
 
-from ledgerstone.quantities import Length
+
+class Spoken:
+    """A value that each language writes in its own way; a length is one too."""
+
+    __slots__ = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Money:
+class Money(Spoken):
     """An amount of a currency, said to the hundredth."""
 
     currency: str
@@ -21,28 +25,28 @@ class Money:
 
 
 @dataclass(frozen=True, slots=True)
-class Percent:
+class Percent(Spoken):
     """A share of a hundred, said with as many places as it has."""
 
     amount: Decimal
 
 
 @dataclass(frozen=True, slots=True)
-class Weight:
+class Weight(Spoken):
     """A mass, kg, said to a tenth of a kilogram."""
 
     kg: float
 
 
 @dataclass(frozen=True, slots=True)
-class People:
+class People(Spoken):
     """So many people; small numbers are words."""
 
     count: int
 
 
 @dataclass(frozen=True, slots=True)
-class Listed:
+class Listed(Spoken):
     """Several things in one sentence.
 
     Attributes
@@ -106,7 +110,7 @@ class Message:
         return _again, (self.name, dict(self.values))
 
 
-Value = str | int | float | date | Length | Money | Percent | Weight | People | Listed | Message
+Value = str | int | float | date | Spoken | Message
 
 
 def _again(name: str, values: dict[str, Value]) -> Message:
