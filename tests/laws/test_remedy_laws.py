@@ -24,7 +24,7 @@ few = settings(
 )
 
 
-@few
+@settings(few, max_examples=12)
 @given(modest_orders())
 def test_remedies_of_usual_orders_are_proved(order: Json) -> None:
     """On orders of usual sizes every remedy shown holds when others apply it."""
@@ -38,7 +38,7 @@ def test_remedies_of_any_order_are_proved(order: Json) -> None:
     hold_the_laws(order, CONTEXTS["usual"])
 
 
-@settings(few, max_examples=150)
+@settings(few, max_examples=100)
 @given(st.sampled_from(STOPPED).flatmap(lambda name: st.tuples(st.just(name), aimed_orders(name))))
 def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json]) -> None:
     """So they do on orders that go wrong in one way after another, at workshops of all kinds."""

@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.quote import Quote
+from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
@@ -68,17 +68,35 @@ def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(context: Quot
     assert any("overhang" in says and "instead of 380 mm" in says for says in remedies)
 
 
-def test_an_opening_off_one_side_is_never_opened_to_another(context: QuoteContext) -> None:
-    """A sink over the front may be meant to be open to the front; to the back it cannot be."""
-    order = rectangle(
-        "1400 mm", "600 mm", cutouts=[hole("sink", "360 mm", "700 mm", "60 mm")],
-        rests={"kind": "full"},
-    )  # fmt: skip
-    answer = sent_back(context, order)
+def opened_to(answer: SentBack) -> set[object]:
+    """To which sides the remedies shown would open an opening."""
     assert answer.found is not None
     shown = [r for each in answer.found.remedies.values() for r in each]
-    opened = {c.new for r in shown for c in r.state.changes() if c.path[-1] == "open_to"}
-    assert opened == {"front"}
+    return {c.new for r in shown for c in r.state.changes() if c.path[-1] == "open_to"}
+
+
+def test_a_round_bowl_is_never_opened_to_a_side(context: QuoteContext) -> None:
+    """A bowl over the front edge has a whole rim: it is moved, and no notch is offered for it."""
+    bowl = hole("bowl", "360 mm", "700 mm", "60 mm")
+    answer = sent_back(
+        context, rectangle("1400 mm", "600 mm", cutouts=[bowl], rests={"kind": "full"})
+    )
+    assert opened_to(answer) == set()
+
+
+def test_an_opening_off_one_side_is_never_opened_to_another(context: QuoteContext) -> None:
+    """A sink over the front may be meant to be open to the front; to the back it cannot be."""
+    sink = {
+        "kind": "rectangle",
+        "label": "sink",
+        "length": "560 mm",
+        "width": "400 mm",
+        "centre": {"x": "700 mm", "y": "80 mm"},
+    }
+    answer = sent_back(
+        context, rectangle("1400 mm", "600 mm", cutouts=[sink], rests={"kind": "full"})
+    )
+    assert opened_to(answer) == {"front"}
     stages = Stages(answer.order, context.workshop, None, TODAY)
     [off] = [finding for finding in answer.findings if finding.check == "cutout-off-slab"]
     tried = [

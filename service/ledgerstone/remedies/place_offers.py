@@ -15,7 +15,7 @@ from ledgerstone.remedies.belonging import belongings
 from ledgerstone.remedies.change import Change, Changes, Path, changed
 from ledgerstone.remedies.option import Option, named, resized_cutout
 from ledgerstone.remedies.placeable import Obstacle, Placed
-from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size, is_bowl
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
@@ -195,6 +195,9 @@ def opened(
         return
     i, shape = finding.slab, planned.shapes[finding.slab]
     for k in map(int, named(finding, "cutouts")):
+        cutout = order.slabs[i].cutouts[k]
+        if has_its_size(cutout) and not (is_bowl(cutout) and cutout.kind == "rectangle"):
+            continue  # a hob, a tap and a round bowl have a whole rim; a sink may have an apron
         for side in shape.sides:
             crossed = shape.openings[k].polygon.intersects(side.line)
             if crossed and side.name != order.slabs[i].cutouts[k].open_to:
