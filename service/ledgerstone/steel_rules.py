@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from ledgerstone.order import Place, Slab
 from ledgerstone.shape import Shape
-from ledgerstone.strength.cracked import STEEL_FACTOR
+from ledgerstone.strength.cracked import Stuff
 from ledgerstone.workshop.records import Steel, Workshop
 
 # EN 1992-1-1 table 4.4N, structural class S4: XC1 inside, XC3 in a wet room, XC4 outdoors.
@@ -28,16 +28,18 @@ class Cover:
         return self.kept_mm >= self.wanted_mm - 0.5
 
 
-def cover_of(slab: Slab, steel: Steel) -> Cover:
+def cover_of(slab: Slab, steel: Steel, *, crossing: bool = False) -> Cover:
     """Find the cover wanted and kept, with the steel in mid-depth of the thinnest place.
 
-    A bar lies beside the wires that run its way, on those that cross: one bar and one wire.
-    Steel that cannot rust needs cover for bond alone: EN 1992-1-1 4.4.1.2(3), c_min,b.
+    A bar lies beside the wires that run its way, on those that cross: one bar and one wire; where
+    bars cross, on another bar. Stainless steel and glass fibre do not rust and need cover for bond
+    alone: EN 1992-1-1 4.4.1.2(3), c_min,b.
     """
-    thickness = least_thickness_mm(slab)
-    kept = 0.5 * (thickness - steel.bar_mm - steel.mesh_wire_mm)
-    bond = max(steel.bar_mm, LEAST_FOR_BOND_MM)
-    if steel.stainless:
+    bar = steel.bar_mm or steel.mesh_wire_mm
+    stack = bar + (bar if crossing else steel.mesh_wire_mm)
+    kept = 0.5 * (least_thickness_mm(slab) - stack)
+    bond = max(bar, LEAST_FOR_BOND_MM)
+    if not steel.rusts:
         return Cover(bond, kept)
     return Cover(max(bond, steel.cover_mm, PLAIN_STEEL_MM[slab.place]), kept)
 
@@ -48,19 +50,19 @@ def least_thickness_mm(slab: Slab) -> float:
     return max(slab.thickness.mm - deepest, 0.0)
 
 
-def anchorage_mm(workshop: Workshop) -> float:
-    """Length that anchors the profile's bar at its full strength, where bond is good.
+def anchorage_mm(workshop: Workshop, bar_mm: float) -> float:
+    """Length that anchors a bar at its full strength, where bond is good.
 
-    ``(d/4) f_yd / f_bd``, with ``f_bd = 2.25 f_ctd`` and ``f_ctd = 0.7 f_ctm / gamma_c``.
+    ``(d/4) f_yd / f_bd``, with ``f_bd = 2.25 f_ctd`` and ``f_ctd = 0.7 f_ctm / gamma_c``; a bar of
+    glass fibre is taken to be as rough as one of steel (from memory).
 
     Source
     ------
     EN 1992-1-1 8.4.2(2), (8.3) and (8.6). Bond is good in any slab under 250 mm (8.4.2).
     """
-    steel = workshop.steel
     bond = 2.25 * 0.7 * _fctm_mpa(workshop.recipe.fck_mpa) / workshop.concrete.partial_factor
-    needed = steel.bar_mm / 4.0 * steel.yield_mpa / STEEL_FACTOR / bond
-    return max(needed, 10.0 * steel.bar_mm, LEAST_ANCHORAGE_MM)
+    needed = bar_mm / 4.0 * Stuff.of(workshop.steel).design_mpa / bond
+    return max(needed, 10.0 * bar_mm, LEAST_ANCHORAGE_MM)
 
 
 def _fctm_mpa(fck_mpa: float) -> float:
@@ -90,11 +92,11 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
     return min(limits)
 
 
-def material_words(place: Place, *, stainless: bool) -> str:
+def material_words(place: Place, steel: Steel) -> str:
     """Say what the steel is made of in this place."""
     if place == "indoors":
         return "Plain steel will do indoors, stainless or glass fibre as well."
     where = "Outdoors" if place == "outdoors" else "In a wet room"
-    if stainless:
+    if not steel.rusts:
         return f"{where}, stainless steel or glass fibre: they do not rust under thin cover."
     return f"{where}, plain steel rusts under thin cover: take stainless or glass fibre."

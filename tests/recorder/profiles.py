@@ -14,7 +14,7 @@ _EDITS: Final[dict[str, tuple[Edit, ...]]] = {
         (r"(?m)^carbon_most_percent = 2$", "carbon_most_percent = 1"),
     ),
     "small mixer": ((r"(?m)^working_l = 50$", "working_l = 5"),),
-    "plain steel": ((r"(?m)^stainless = true$", "stainless = false"),),
+    "plain steel": ((r'(?m)^material = "stainless"$', 'material = "plain"'),),
     "short pallet": (
         (r'(?ms)^\[\[lifting\.pallets\]\]\nname = "full pallet".*?(?=^\[lifting\.van\])', ""),
         (r"(?m)^most_kg = 500$", "most_kg = 150"),

@@ -156,7 +156,7 @@ def test_coarse_grains_are_stopped_where_they_do_not_pass(workshop: Workshop) ->
 
 def test_plain_steel_outdoors_is_stopped_for_want_of_cover(workshop: Workshop) -> None:
     """40 mm cannot keep 30 mm over plain steel outdoors; stainless may lie nearer."""
-    plain = replace(workshop, steel=replace(workshop.steel, stainless=False))
+    plain = replace(workshop, steel=replace(workshop.steel, material="plain"))
     assert _one(_found(plain, slab_json(box(900, 500), place="outdoors")), "steel-rusts").level == (
         "stops"
     )

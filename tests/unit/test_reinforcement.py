@@ -1,6 +1,5 @@
 """Where steel belongs: along narrow strips, across inside corners, under cover."""
 
-import math
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -8,7 +7,7 @@ from typing import Any
 import pytest
 from shapely.geometry import LineString
 
-from ledgerstone.reinforcement import SteelPlan, advise
+from ledgerstone.reinforcement import PlacedBar, SteelPlan, advise
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
 from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
@@ -21,6 +20,11 @@ UNITS = {"kind": "units", "units": [{"width": 600}] * 4}
 HOB = cut("rectangle", (560, 490), (1200, 310), label="hob", rim="covered")
 
 
+_BENCH = {
+    key: value for key, value in JOBS["a bench on legs"]["slabs"][0].items() if key != "cutouts"
+}
+
+
 def _plan(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> SteelPlan:
     order = order_of(workshop, slab_json(outline, *cutouts, **more))
     stages = stages_of(order, workshop, date(2026, 11, 25))
@@ -28,12 +32,17 @@ def _plan(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> 
 
 
 def test_bars_run_past_a_hob_by_their_anchorage(workshop: Workshop) -> None:
-    """One bar in each 65 mm strip, as long as the hob and its anchorage on both sides."""
+    """One bar in each 65 mm strip, past the hob on both sides by its anchorage at least."""
     plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
-    along = [bar for bar in plan.bars if bar.why == "along a narrow strip"]
-    assert len(along) == 2
-    for bar in along:
-        assert bar.length_mm == pytest.approx(560 + 2 * anchorage_mm(workshop), abs=1)
+    for front, back in ((0, 65), (555, 620)):
+        along = [b for b in plan.bars if front < b.start_mm[1] < back and _is_lengthwise(b)]
+        assert len(along) == 1
+        assert along[0].start_mm[0] <= 1200 - 280 - anchorage_mm(workshop, 6.0) + 1
+        assert along[0].end_mm[0] >= 1200 + 280 + anchorage_mm(workshop, 6.0) - 1
+
+
+def _is_lengthwise(bar: PlacedBar) -> bool:
+    return bar.start_mm[1] == bar.end_mm[1]
 
 
 def test_a_wide_strip_takes_a_pair(workshop: Workshop) -> None:
@@ -79,12 +88,8 @@ def test_anchorage_is_the_standards(workshop: Workshop) -> None:
 
     36.2 diameters is the usual table value for good bond, B500 and C30/37.
     """
-    c30 = replace(
-        workshop,
-        recipe=replace(workshop.recipe, fck_mpa=30.0),
-        steel=replace(workshop.steel, bar_mm=10.0),
-    )
-    assert anchorage_mm(c30) == pytest.approx(362, rel=0.02)
+    c30 = replace(workshop, recipe=replace(workshop.recipe, fck_mpa=30.0))
+    assert anchorage_mm(c30, 10.0) == pytest.approx(362, rel=0.02)
 
 
 @pytest.mark.parametrize(
@@ -95,14 +100,14 @@ def test_plain_steel_wants_the_cover_of_its_place(
 ) -> None:
     """EN 1992-1-1 table 4.4N, S4: XC1 15, XC3 25, XC4 30 mm. Stainless needs bond alone, 10 mm."""
     slab = slab_of(workshop, box(900, 500), place=place)
-    plain = replace(workshop.steel, stainless=False)
+    plain = replace(workshop.steel, material="plain")
     assert cover_of(slab, plain).wanted_mm == wanted
     assert cover_of(slab, workshop.steel).wanted_mm == 10.0
 
 
 def test_ten_millimetre_bars_take_the_cover_of_a_thin_slab(workshop: Workshop) -> None:
     """In 40 mm plain 10 mm bars keep 14 mm of 15: said so, and thinner bars are named first."""
-    thick = replace(workshop, steel=replace(workshop.steel, bar_mm=10.0, stainless=False))
+    thick = replace(workshop, steel=replace(workshop.steel, bar_mm=10.0, material="plain"))
     plan = _plan(thick, box(900, 500), rests={"kind": "ends", "depth": 60})
     assert plan.cover.kept_mm == pytest.approx(0.5 * (40 - 10 - 2.5))
     assert not plan.cover.is_kept
@@ -128,7 +133,7 @@ def test_its_mass_is_that_of_its_parts(workshop: Workshop) -> None:
     """Bars by their length and mesh by its area."""
     plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
     steel = workshop.steel
-    bars = sum(bar.length_mm for bar in plan.bars) / 1000 * bar_kg_per_m(steel.bar_mm)
+    bars = sum(bar.length_mm for bar in plan.bars) / 1000 * bar_kg_per_m(6.0)
     mesh = sum(one.length_mm * one.width_mm for one in plan.mesh) / 1e6
     assert plan.kg == pytest.approx(
         bars + mesh * mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm)
@@ -143,12 +148,27 @@ def test_outdoors_the_steel_does_not_rust(workshop: Workshop) -> None:
     )
 
 
-def test_bars_are_asked_for_where_the_mesh_does_not_carry(workshop: Workshop) -> None:
-    """A bench needs bars across its middle after a crack; a short shelf is carried by its mesh."""
-    bench = JOBS["a bench on legs"]["slabs"][0]
-    order = order_of(workshop, bench)
-    stages = stages_of(order, workshop, date(2026, 11, 25))
-    plan = advise(order.slabs[0], stages.shapes[0], stages.strength[0], workshop)
-    assert plan.spacing_mm is not None
-    assert math.isfinite(plan.spacing_mm)
-    assert any("apart carry it after a crack" in note for note in plan.notes)
+def test_bars_are_listed_where_the_mesh_does_not_carry(workshop: Workshop) -> None:
+    """A bench is given bars lengthwise for a crack, none across it; its notes say so."""
+    plan = _plan(workshop, **_BENCH)
+    assert plan.after is not None
+    assert (plan.after.along.by, plan.after.across.by) == ("bars", "plain")
+    assert all(bar.start_mm[1] == bar.end_mm[1] for bar in plan.bars)
+    assert any("6 mm bars hold it" in note for note in plan.notes)
+    assert any("plain concrete across" in note for note in plan.notes)
+
+
+def test_a_bar_that_is_too_short_to_be_anchored_says_so(workshop: Workshop) -> None:
+    """Beside a 65 mm strip a corner's bar has little room: its share is said on the sheet."""
+    plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
+    corner = [bar for bar in plan.bars if bar.why == "across an inside corner"]
+    assert all(0.1 < bar.anchored < 0.9 for bar in corner), corner
+    assert any(f"{corner[0].mark} {100 * corner[0].anchored:.0f}%" in note for note in plan.notes)
+
+
+def test_a_workshop_without_bars_lays_none(workshop: Workshop) -> None:
+    """Glass mesh alone: no bar is listed, nor asked for."""
+    glass = replace(workshop.steel, material="glass-fibre", bar_mm=None, yield_mpa=1000.0)
+    plan = _plan(replace(workshop, steel=glass), box(900, 300), rests={"kind": "ends", "depth": 60})
+    assert plan.bars == ()
+    assert plan.mesh

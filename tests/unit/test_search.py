@@ -1,5 +1,6 @@
 """What spares the search of remedies its trials changes nothing about what it finds."""
 
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from typing import Final
@@ -32,7 +33,7 @@ def stages_of(document: Json, workshop: Workshop) -> Stages:
 
 @pytest.mark.parametrize("name", ["a 2.4 m run round a hob", "a bench on legs", "a hearth"])
 def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
-    """Looked at apart, a slab is as strong as looked at in one go."""
+    """Looked at apart, a slab is as strong as in one go; its steel is looked at after both."""
     stages = stages_of(JOBS[name], workshop)
     for i, slab in enumerate(stages.order.slabs):
         whole = slab_strength(
@@ -43,7 +44,10 @@ def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
             shed_c=stages.known.workshop_temp_c,
             plates=Plates(),
         )
-        assert stages.strength[i] == whole
+        found = stages.strength[i]
+        uncracked = tuple(v for v in found.in_place.verdicts if v.case != "after-a-crack")
+        found = replace(found, in_place=replace(found.in_place, verdicts=uncracked))
+        assert found == whole
 
 
 @pytest.mark.parametrize("name", CRACKING)

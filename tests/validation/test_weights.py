@@ -116,5 +116,5 @@ def test_the_allowance_for_steel_is_mesh_and_a_few_bars(workshop: Workshop) -> N
         return 7850 * math.pi * (wire_mm / 1000) ** 2 / 4
 
     mesh = 2 * 1000 / steel.mesh_pitch_mm * kg_per_m(steel.mesh_wire_mm)
-    bars = 1000 / 150 * kg_per_m(steel.bar_mm)
+    bars = 1000 / 150 * kg_per_m(6.0)
     assert mesh < workshop.rates.steel_kg_per_m2 < mesh + bars

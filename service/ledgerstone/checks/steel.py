@@ -79,7 +79,7 @@ def steel_covered(planned: Planned) -> Iterable[Finding]:
         cover = cover_of(slab, workshop.steel)
         if cover.is_kept:
             continue
-        rusts = not workshop.steel.stainless and slab.place != "indoors"
+        rusts = workshop.steel.rusts and slab.place != "indoors"
         name = slab_words(slab, i, len(order.slabs))
         kept = slab.thickness.like(max(cover.kept_mm, 0.0), "down")
         wanted = slab.thickness.like(cover.wanted_mm, "up")

@@ -21,7 +21,7 @@ from ledgerstone.stages import (
 )
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
-from ledgerstone.strength.verdict import Case, worst
+from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.wording import capital, slab_words, slabs_words
 
 _LYING: dict[str, str] = {
@@ -122,13 +122,17 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
     """On its rests each slab bears itself, what stands on it, and a person anywhere."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
-        verdicts = [v for v in strength.in_place.verdicts if v.case in _LYING]
-        verdict = worst(verdicts)
+        verdict = worst([v for v in strength.in_place.verdicts if _is_told(v)])
         if verdict is None or verdict.utilisation <= CARES:
             continue
         name = slab_words(slab, i, len(order.slabs))
         where = spot_words(slab, shape, verdict.where_mm)
-        if verdict.utilisation > 1.0:
+        if verdict.case == "after-a-crack":
+            says = (
+                f"{_LYING[verdict.case]}, {name} would break {where}: nothing in it carries across"
+                " a crack."
+            )
+        elif verdict.utilisation > 1.0:
             says = f"{_LYING[verdict.case]}, {name} would crack {where}."
         else:
             says = (
@@ -136,6 +140,13 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
                 " little to spare."
             )
         yield finding_of("cracks-in-place", i, verdict, says)
+
+
+def _is_told(verdict: Verdict) -> bool:
+    """What carries across a crack is told where it does not suffice; nothing wears it out."""
+    if verdict.case == "after-a-crack":
+        return verdict.utilisation > 1.0
+    return verdict.case in _LYING
 
 
 def still_cracks(check: str, i: int, planned: Planned, context: StageContext) -> bool:

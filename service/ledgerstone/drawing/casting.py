@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import shapely
 from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered
@@ -34,7 +35,8 @@ class Layer:
     """Steel of one slab, where it is gripped and where a rail is clamped, as it is drawn.
 
     ``grips_mm`` are two places along the long side, which lies along y where ``along_y``;
-    ``grip_says`` stands beside them. ``rail_mm`` are the ends of the rail, where there is one.
+    ``grip_says`` stands beside them. ``rail_mm`` are the ends of the rail, where there is one;
+    mesh is cut ``mesh_off_mm`` back from edges and openings.
     """
 
     bars: tuple[DrawnBar, ...]
@@ -43,6 +45,7 @@ class Layer:
     along_y: bool
     rail_mm: tuple[XY, XY] | None = None
     grip_says: str = ""
+    mesh_off_mm: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +68,7 @@ def draw_steel(shape: Shape, layer: Layer, *, title: str, says: str) -> str:
     height = per_mm * (y1 - y0) + 2 * (_EDGE + 24)
     drawn = [*_concrete(shape, scale)]
     for box in layer.mesh_mm:
-        drawn += _mesh(box, shape, scale)
+        drawn += _mesh(box, plane.buffer(shape.net, -layer.mesh_off_mm), scale)
     drawn += _grips(shape, layer, scale)
     if layer.rail_mm is not None:
         drawn += _rail(*layer.rail_mm, scale)
@@ -89,10 +92,12 @@ def _concrete(shape: Shape, scale: _Scale) -> list[Element]:
     return drawn
 
 
-def _mesh(box: tuple[float, float, float, float], shape: Shape, scale: _Scale) -> list[Element]:
-    """Draw a mesh by its edge and every fourth wire, cut back from the openings."""
+def _mesh(
+    box: tuple[float, float, float, float], room: BaseGeometry, scale: _Scale
+) -> list[Element]:
+    """Draw a mesh by its edge and every fourth wire, cut back from edges and openings."""
     x0, y0, x1, y1 = box
-    area = plane.intersection(shapely.box(x0, y0, x1, y1), plane.buffer(shape.net, -15.0))
+    area = plane.intersection(shapely.box(x0, y0, x1, y1), room)
     step = 200.0
     lines = [
         [(x0 + i * step, y0), (x0 + i * step, y1)] for i in range(1, int((x1 - x0) / step) + 1)
@@ -191,8 +196,13 @@ def _rail(start: XY, end: XY, scale: _Scale) -> list[Element]:
 # --- a section through the mould ------------------------------------------------------------
 
 
-def draw_section(*, thickness: str, height: str, cover: str, face: str, bar: str, says: str) -> str:
-    """Draw a section through the mould, face down, not to scale; every length is told in words."""
+def draw_section(
+    *, thickness: str, height: str, cover: str, face: str, bars: bool, bar: str, says: str
+) -> str:
+    """Draw a section through the mould, face down, not to scale; every length is told in words.
+
+    ``bar`` names the steel; ``bars`` are drawn beside the mesh where there are some.
+    """
     top, foot, left, right = 40.0, 120.0, 120.0, 470.0
     middle = (top + foot) / 2
     drawn = [
@@ -205,7 +215,7 @@ def draw_section(*, thickness: str, height: str, cover: str, face: str, bar: str
         element("path", d=f"M{left} {foot - 18}H{right}", stroke=PENCIL, stroke_dasharray="5 3"),
         element("path", d=f"M{left + 14} {middle}H{right - 14}", stroke=_STEEL, stroke_width=2),
         *(element("circle", cx=left + 40 + 44 * i, cy=middle - 4, r=3.4, fill=_STEEL)
-          for i in range(7)),
+          for i in range(7 if bars else 0)),
         *_up_down(left + 210, foot, middle + 2, ""),
         lettered(f"cover {cover}", (left + 218, middle + 17), _SMALL, halo="#ebe7dd"),
         *_up_down(left - 56, foot, top, thickness),

@@ -93,6 +93,7 @@ def _steel_drawing(job: Job, i: int) -> Block:
         grips,
         along_y,
         job.rail_in(i, shape),
+        mesh_off_mm=steel.beside_mm,
     )
     words = f"Steel of {job.names[i]} in its mould: {len(steel.bars)} bars"
     return drawing(draw_steel(shape, layer, title="Steel in the mould", says=words), words, 62)
@@ -109,11 +110,17 @@ def _section(job: Job, i: int) -> Block:
         height=f"at {mm(job.moulds.moulds[i].height_mm)} mm",
         cover=kept,
         face=face,
-        bar=f"{job.workshop.steel.bar_mm:g} mm bars on mesh {job.workshop.steel.mesh_wire_mm:g}"
-        f" at {job.workshop.steel.mesh_pitch_mm:g}",
+        bars=bool(steel.bars),
+        bar=_section_words(job, i),
         says=words,
     )
     return drawing(svg, words, 44)
+
+
+def _section_words(job: Job, i: int) -> str:
+    rack, bars = job.workshop.steel, job.steel[i].bars
+    mesh = f"mesh {rack.mesh_wire_mm:g} at {rack.mesh_pitch_mm:g}"
+    return f"{bars[0].diameter_mm:g} mm bars on {mesh}" if bars else mesh.capitalize()
 
 
 def _bars(job: Job, i: int) -> Block:

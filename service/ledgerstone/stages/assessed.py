@@ -8,7 +8,7 @@ from functools import partial
 
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Shade, Slab
-from ledgerstone.reinforcement import SteelPlan, advise
+from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
 from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, SlabKey, SteelKey
 from ledgerstone.stages.context import StageContext
@@ -108,7 +108,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
 
 
 def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
-    """Work out one slab's stresses on its rests.
+    """Work out one slab's stresses on its rests, and what holds it once it has cracked.
 
     Raises
     ------
@@ -120,7 +120,11 @@ def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
     def compute() -> InPlace:
         concrete = concrete_of(workshop)
         plate = plate_of(slab, shape, concrete, context.cache.plates)
-        return in_place(slab, shape, plate, concrete, workshop)
+        found = in_place(slab, shape, plate, concrete, workshop)
+        if found.cracking is None:
+            return found
+        after = after_a_crack(slab, shape, found.cracking, workshop)
+        return replace(found, verdicts=(*found.verdicts, after.verdict))
 
     key = InPlaceKey(SlabKey.of(_without_appearance(slab)), round(planned.slab_kg[i], DIGITS_KG))
     return context.cache.in_place.get_or_compute(key, compute)

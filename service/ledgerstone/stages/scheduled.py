@@ -76,6 +76,7 @@ def _list_of_work(
         tuple(one.way for one in handled),
         min_age_days=tuple(one.needs_age_days for one in handled),
         moulds=moulds,
+        bars=tuple(len(steel.bars) for steel in assessed.steel),
         with_tiles=with_tiles,
     )
 

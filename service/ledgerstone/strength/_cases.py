@@ -88,10 +88,15 @@ class Cases:
         return self._found.tips
 
     @cached_property
+    def components(self) -> FloatArray:
+        """Averaged stresses (x, y, xy) of the bottom around every node, MPa, shape (3, n, k)."""
+        plate = self.rested.plate
+        return _stress.averaged_components(plate.model, self._found.u, plate.thickness_mm)
+
+    @cached_property
     def faces(self) -> tuple[FloatArray, FloatArray]:
         """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
-        plate = self.rested.plate
-        return _stress.averaged_stress(plate.model, self._found.u, plate.thickness_mm)
+        return _stress.principal_stress(self.components)
 
     def worst_stresses(self) -> list[Stress]:
         """Worst averaged stress of each case; nothing where the slab tips."""

@@ -13,16 +13,14 @@ from ledgerstone.strength import _search
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._tried import Batch, Tried
-from ledgerstone.strength.cracked import IN_USE_DAYS, cracked_limit_mpa
+from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.places import Place
 from ledgerstone.strength.plate import Cases
 from ledgerstone.strength.verdict import Case, Verdict
 
-LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 MOST_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 4
-_PEOPLE: tuple[Case, ...] = ("somebody-sitting", "somebody-leaning")
 
 
 def every_batch(lying: Lying) -> tuple[Batch, ...]:
@@ -60,23 +58,11 @@ def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
     for case, found in of.items():
         one, limit = worst_of(found), lying.limit_mpa(case)
         yield Verdict(case, one.mpa, limit, one.where_mm, IN_USE_DAYS, one.tips)
-    people = [one for case in _PEOPLE for one in of.get(case, [])]
-    if people:
-        yield _after_a_crack(lying, of["own-weight"][0], worst_of(people))
 
 
 def sag_mm(batches: Sequence[Batch]) -> float:
     """Largest sag under own weight and the even load."""
     return round(float(batches[0].loose.sags_mm()[1]), 6)
-
-
-def _after_a_crack(lying: Lying, own: Governing, sitting: Governing) -> Verdict:
-    """Judge the worst section for 1.35 G + 1.5 Q by its steel, or else as plain concrete."""
-    lasting = min(own.mpa, sitting.mpa)
-    stress = LASTING * lasting + CHANGING * (sitting.mpa - lasting)
-    limit = cracked_limit_mpa(lying.workshop.steel, lying.concrete, lying.slab.thickness.mm)
-    case: Case = "after-a-crack"
-    return Verdict(case, stress, limit, sitting.where_mm, IN_USE_DAYS, sitting.tips)
 
 
 def _low_rests(lying: Lying, searched: Sequence[Batch]) -> Iterator[Tried]:

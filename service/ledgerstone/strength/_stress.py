@@ -21,18 +21,20 @@ def corner_moments(model: Model, u: FloatArray) -> FloatArray:
     return np.asarray(found.reshape(count, 3, 3, -1))
 
 
-def averaged_stress(
-    model: Model, u: FloatArray, thickness_mm: float
-) -> tuple[FloatArray, FloatArray]:
+def averaged_components(model: Model, u: FloatArray, thickness_mm: float) -> FloatArray:
+    """Averaged stresses ``(x, y, xy)`` of the bottom face around every node, MPa, (3, n, k)."""
+    mean = model.averaged(thickness_mm) @ u
+    mean /= thickness_mm**2
+    return np.asarray(mean.reshape(3, -1, u.shape[1]))
+
+
+def principal_stress(components: FloatArray) -> tuple[FloatArray, FloatArray]:
     """Largest tensile stress at the bottom and at the top around every node, MPa, (n, k) each.
 
     It is the principal value of the averaged stress.
     """
-    mean = model.averaged(thickness_mm) @ u
-    mean /= thickness_mm**2
-    x, y, xy = mean.reshape(3, -1, u.shape[1])
-    middle = 0.5 * (x + y)
-    x -= y
-    x *= 0.5
-    reach = np.sqrt(x * x + xy * xy)
+    x, y, xy = components
+    middle, half = 0.5 * (x + y), 0.5 * (x - y)
+    half *= half
+    reach = np.sqrt(half + xy * xy)
     return middle + reach, reach - middle

@@ -105,8 +105,16 @@ class Concrete:
         return float(beta_cc(age_days, self.cement) ** 0.3 * self.ecm_mpa)
 
     def mean_bending_mpa(self, thickness_mm: float, age_days: float) -> float:
-        """Mean bending strength of a plain slab at an age (EN 1992-1-1 (3.23) and (3.4))."""
-        return flexural_factor(thickness_mm) * self.fctm_at_mpa(age_days)
+        """Mean bending strength of a plain slab at an age: where it cracks, in the mean.
+
+        By the standard (EN 1992-1-1 (3.23) and (3.4)), or as strips of the recipe have broken.
+        """
+        growth = tensile_growth(age_days, self.cement)
+        if self.tested is None:
+            return flexural_factor(thickness_mm) * self.fctm_mpa * growth
+        size = flexural_factor(thickness_mm) / flexural_factor(self.tested.thickness_mm)
+        then = tensile_growth(self.tested.age_days, self.cement)
+        return self.tested.mean_mpa * size * growth / then
 
     def design_bending_mpa(
         self, thickness_mm: float, age_days: float, *, basis: DesignBasis | None = None

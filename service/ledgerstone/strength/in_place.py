@@ -11,6 +11,8 @@ from ledgerstone.strength._judging import sag_mm, verdicts
 from ledgerstone.strength._lying import Lying, hold_down
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
+from ledgerstone.strength.cracked import IN_USE_DAYS
+from ledgerstone.strength.cracking import Cracking, cracking_of
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import Bearing, Level, bearings
 from ledgerstone.strength.verdict import Verdict
@@ -41,6 +43,8 @@ class InPlace:
     rails
         Units, by their place in the list, across which something stronger than the cabinet's own
         rails must carry, where the order does not say what does.
+    cracking
+        What must carry it once cracked; None where nobody is on it.
     """
 
     verdicts: tuple[Verdict, ...] = ()
@@ -50,6 +54,7 @@ class InPlace:
     tips_under: tuple[XY, ...] = ()
     sag_mm: float = 0.0
     rails: tuple[tuple[int, Level], ...] = ()
+    cracking: Cracking | None = None
 
 
 def in_place(
@@ -96,4 +101,5 @@ def _lies(lying: Lying) -> InPlace:
         tips_under=() if fixed or tips_alone is not None else lying.tips_under,
         sag_mm=sag_mm(batches),
         rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
+        cracking=cracking_of(lying, batches, IN_USE_DAYS),
     )

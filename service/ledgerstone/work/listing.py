@@ -23,6 +23,7 @@ def operations(
     *,
     min_age_days: tuple[float | None, ...] = (),
     moulds: tuple[int, ...] = (),
+    bars: tuple[int, ...] = (),
     with_tiles: bool = False,
 ) -> tuple[Operation, ...]:
     """List every step of an order, in the order in which it is done.
@@ -37,6 +38,8 @@ def operations(
         Age of each slab's concrete, adjusted to 20 °C, before which it stays in its mould.
     moulds
         How many moulds of each slab are made; none is one for every piece.
+    bars
+        How many bars are cut for a piece of each slab; none is mesh alone.
     with_tiles
         Whether sample tiles are cast first, and the customer's yes to them waited for.
     """
@@ -46,7 +49,16 @@ def operations(
         ripe = min_age_days[i] if min_age_days else None
         steps += moulding(i, slab, shape, workshop, made)
         cover, heated = (cover_days[i], ripe), order.heated_curing
-        steps += casting(i, slab, shape, workshop, moulds=made, cover=cover, heated=heated)
+        steps += casting(
+            i,
+            slab,
+            shape,
+            workshop,
+            moulds=made,
+            bars=bars[i] if bars else 0,
+            cover=cover,
+            heated=heated,
+        )
         steps += moving(i, slab, shape, workshop, ways[i] if ways else None)
         steps += surfacing(i, slab, shape, workshop)
         steps += sealing(i, slab, shape, workshop)

@@ -60,22 +60,23 @@ def casting(
     workshop: Workshop,
     *,
     moulds: int,
+    bars: int,
     cover: tuple[float, float | None],
     heated: bool,
 ) -> Iterator[Operation]:
     """Yield the steps of every pour: steel, batch, face coat, back-fill, strike off, cover.
 
-    From the batch on they are one unbroken run: concrete does not wait for tomorrow. ``cover`` is
-    the days under cover and the adjusted age that is reached there; ``heated`` is in the tent.
+    From the batch on they are one unbroken run: concrete does not wait for tomorrow. ``bars`` are
+    those of one piece, ``cover`` is the days under cover and the adjusted age that is reached
+    there; ``heated`` is in the tent.
     """
     n, hours, area = slab.quantity, workshop.hours, shape.net_area_mm2 / MM2_PER_M2
     again = (n - moulds) * workshop.bench.mould_again_hours
     box = _on_table_mm(shape, workshop)
     if again:
         yield Operation("Clean and oil the mould again", "cast", i, again, pieces=n, table_mm=box)
-    yield Operation(
-        "Cut and tie the steel", "cast", i, n * hours.steel_per_m2 * area, pieces=n, table_mm=box
-    )
+    steel = hours.steel_per_m2 * area + hours.bar * bars
+    yield Operation("Cut and tie the steel", "cast", i, n * steel, pieces=n, table_mm=box)
     run: list[tuple[str, float, Machine | None]] = [
         ("Weigh and mix the batches", hours.pour_per_slab, "mixer"),
         ("Lay the steel, back-fill", hours.pour_per_m2 * area, "mixer"),

@@ -122,21 +122,43 @@ class Loads:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Steel:
-    """The reinforcement on the rack."""
+    """The reinforcement on the rack, steel or glass fibre; ``bar_mm`` left out: mesh alone."""
 
-    stainless: bool = documented("stainless or glass fibre: may be used outdoors and in wet rooms")
-    mesh_wire_mm: float = above_0("wire of the mesh")
+    material: Literal["stainless", "plain", "glass-fibre"] = documented(
+        "of bars and mesh; stainless and glass fibre do not rust under thin cover"
+    )
+    mesh_wire_mm: float = above_0("wire of the mesh; of glass fibre, as thick as its section")
     mesh_pitch_mm: float = above_0("between wires")
-    bar_mm: float = above_0("thinnest bar kept")
-    yield_mpa: float = field(default=500.0, metadata=about("0.2 % proof or yield", above=0))
+    bar_mm: float | None = field(
+        default=None, metadata=about("thinnest bar kept; left out: no bars are laid", above=0)
+    )
+    yield_mpa: float = field(
+        default=500.0,
+        metadata=about("0.2 % proof or yield; of glass fibre, what 95 in 100 reach", above=0),
+    )
+    e_mpa: float | None = field(
+        default=None,
+        metadata=about(
+            "its stiffness; left out: 200 000 of steel (EN 1992-1-1 3.2.7, EN 1993-1-4 2.1.3),"
+            " 45 000 of glass fibre (from memory)",
+            above=0,
+        ),
+    )
     cover_mm: float = field(
         default=15.0, metadata=about("least cover; EN 1992-1-1 table 4.4N, XC1", above=0)
     )
-    stock_length_mm: float = above_0("bars as bought")
-    bar_price: Decimal = at_least_0("one bar of that length")
+    stock_length_mm: float = field(default=3000.0, metadata=about("bars as bought", above=0))
+    bar_price: Decimal = field(
+        default=Decimal(0), metadata=about("one bar of that length", at_least=0)
+    )
     mesh_sheet_length_mm: float = above_0("mesh as bought, its longer side")
     mesh_sheet_width_mm: float = above_0("and its shorter")
     mesh_price_per_sheet: Decimal = at_least_0("one sheet")
+
+    @property
+    def rusts(self) -> bool:
+        """Whether it wants its cover against rust."""
+        return self.material == "plain"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

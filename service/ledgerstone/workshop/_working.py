@@ -20,7 +20,10 @@ class Hours:
     cutout: float = at_least_0("one knockout former, made and fixed")
     relief: float = at_least_0("one relief's former")
     drop_per_m: float = at_least_0("a downstand, each metre")
-    steel_per_m2: float = at_least_0("mesh and bars, cut and tied")
+    steel_per_m2: float = at_least_0("mesh, cut and tied")
+    bar: float = field(
+        default=0.05, metadata=about("each bar beside the mesh, cut and tied", at_least=0)
+    )
     pour_per_slab: float = at_least_0("weighing, mixing, cleaning out")
     pour_per_m2: float = at_least_0("steel laid, back-fill")
     demould_per_slab: float = at_least_0("sides off, base off")

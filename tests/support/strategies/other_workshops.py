@@ -24,7 +24,7 @@ def _small_mixer(of: Workshop) -> Workshop:
 
 
 def _plain_steel(of: Workshop) -> Workshop:
-    return replace(of, steel=replace(of.steel, stainless=False))
+    return replace(of, steel=replace(of.steel, material="plain"))
 
 
 def _short_pallet(of: Workshop) -> Workshop:

@@ -173,6 +173,11 @@ def _shortest_cover(handling: Handling, days: Days) -> Found:
 def _mesh(steel: Steel) -> Found:
     if steel.mesh_pitch_mm <= steel.mesh_wire_mm:
         yield ("steel", "mesh_pitch_mm"), "this is no more than the wire, mesh_wire_mm."
+    if steel.bar_mm is not None and not steel.bar_price:
+        yield (
+            ("steel", "bar_price"),
+            "write what a bar costs, or leave bar_mm out: no bars are kept.",
+        )
 
 
 CHECKS: tuple[Callable[..., Found], ...] = (

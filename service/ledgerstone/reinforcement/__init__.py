@@ -1,0 +1,90 @@
+"""Where steel belongs in a slab: bars along strips, across corners and for a crack; mesh."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from shapely.geometry.base import BaseGeometry
+
+from ledgerstone.order import Slab
+from ledgerstone.outline import XY
+from ledgerstone.reinforcement._after_crack import AfterCrack, Held, after_a_crack, room_for_bars
+from ledgerstone.reinforcement._bars import BarStock, PlacedBar, without_doubles
+from ledgerstone.reinforcement._corners import corner_bars
+from ledgerstone.reinforcement._mesh import mesh_of
+from ledgerstone.reinforcement._notes import notes
+from ledgerstone.reinforcement._strips import strip_bars
+from ledgerstone.shape import Shape
+from ledgerstone.steel import Bar, MeshPiece
+from ledgerstone.steel_rules import Cover, cover_of
+from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.workshop.records import Workshop
+
+__all__ = ["AfterCrack", "Held", "PlacedBar", "SteelPlan", "advise", "after_a_crack"]
+
+
+@dataclass(frozen=True, slots=True)
+class SteelPlan:
+    """The steel of one slab.
+
+    Attributes
+    ----------
+    bars
+        Where each lies.
+    mesh
+        Rectangles of mesh over the whole slab, openings to be cut out; ``mesh_at_mm`` are their
+        lower left corners.
+    beside_mm
+        Cover of bars and mesh in plan, from edges and openings.
+    cover
+        What lies over the steel, wanted and kept.
+    after
+        What holds the slab once it has cracked; None where nobody is on it.
+    notes
+        What the workshop should know, in sentences.
+    """
+
+    bars: tuple[PlacedBar, ...]
+    mesh: tuple[MeshPiece, ...]
+    mesh_at_mm: tuple[XY, ...]
+    beside_mm: float
+    cover: Cover
+    after: AfterCrack | None
+    notes: tuple[str, ...]
+
+    def cut(self) -> tuple[Bar, ...]:
+        """The bars to cut, one mark each."""
+        return tuple(Bar(bar.mark, bar.diameter_mm, bar.length_mm) for bar in self.bars)
+
+    @property
+    def kg(self) -> float:
+        """Mass of bars and mesh, the mesh before its openings are cut out."""
+        return sum(one.kg for one in self.cut()) + sum(piece.kg for piece in self.mesh)
+
+
+def advise(slab: Slab, shape: Shape, strength: SlabStrength, workshop: Workshop) -> SteelPlan:
+    """Say where bars and mesh belong in a slab that can be made."""
+    cracking = strength.in_place.cracking
+    after = None if cracking is None else after_a_crack(slab, shape, cracking, workshop)
+    single = without_doubles(_every_bar(shape, strength, workshop, after))
+    bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
+    mesh, places = mesh_of(shape, workshop, workshop.steel.cover_mm)
+    cover = cover_of(slab, workshop.steel, crossing=after is not None and after.crossing)
+    says = tuple(notes(slab, cover, bars, after, workshop))
+    return SteelPlan(bars, mesh, places, workshop.steel.cover_mm, cover, after, says)
+
+
+def _every_bar(
+    shape: Shape, strength: SlabStrength, workshop: Workshop, after: AfterCrack | None
+) -> Iterator[PlacedBar]:
+    """Those for a crack first: one of them in a strip stands in place of the strip's own."""
+    stock = BarStock.of(workshop)
+    if stock is None:
+        return
+    room: BaseGeometry = room_for_bars(shape, workshop, stock.diameter_mm)
+    if after is not None:
+        yield from after.bars
+    verdicts = (*strength.handled.verdicts, *strength.in_place.verdicts)
+    yield from strip_bars(shape, verdicts, workshop, stock, room)
+    yield from corner_bars(shape, workshop, stock, room)

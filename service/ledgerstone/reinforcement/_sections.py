@@ -1,0 +1,141 @@
+"""What the steel of a slab carries across a crack, section by section."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+import shapely
+from shapely.geometry import LineString
+
+from ledgerstone import plane
+from ledgerstone.order import Slab
+from ledgerstone.outline import XY
+from ledgerstone.reinforcement._bars import BarStock, PlacedBar
+from ledgerstone.shape import Shape
+from ledgerstone.steel_rules import least_thickness_mm
+from ledgerstone.strength.cracked import (
+    SteelLayer,
+    Stuff,
+    cracked_moment_nmm_per_mm,
+    round_mm2,
+)
+from ledgerstone.workshop.records import Workshop
+
+OPENING_MM = 100.0  # sections are looked at beside openings larger than this
+FAR_MM = 1e5
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """One section through concrete: across bars that run along x (axis 0) or y (axis 1).
+
+    ``at_mm`` is its place along the bars, ``low_mm`` and ``high_mm`` where the concrete ends.
+    """
+
+    axis: int
+    at_mm: float
+    low_mm: float
+    high_mm: float
+
+    @property
+    def width_mm(self) -> float:
+        """Its width."""
+        return self.high_mm - self.low_mm
+
+    def bars_mm2(self, bars: Sequence[PlacedBar], stock: BarStock) -> float:
+        """Area of the bars that cross it, each as far as its nearer end anchors it, mm²."""
+        return sum(self._anchored(bar, stock) * round_mm2(bar.diameter_mm) for bar in bars)
+
+    def _anchored(self, bar: PlacedBar, stock: BarStock) -> float:
+        (a0, b0), (a1, b1) = (
+            (xy[self.axis], xy[1 - self.axis]) for xy in (bar.start_mm, bar.end_mm)
+        )
+        level = 0.5 * (b0 + b1)
+        if abs(b1 - b0) > 1.0 or not self.low_mm <= level <= self.high_mm:
+            return 0.0
+        beyond = min(self.at_mm - min(a0, a1), max(a0, a1) - self.at_mm)
+        return min(max(beyond / stock.anchorage_mm, 0.0), 1.0)
+
+
+def cuts_of(shape: Shape, axis: int, governing_mm: XY, narrowest_mm: float) -> tuple[Cut, ...]:
+    """The sections that bars one way must cross: the governing one, and beside each opening."""
+    beside_openings = [
+        opening.polygon.centroid.coords[0][axis]
+        for opening in shape.openings
+        if opening.longer_mm > OPENING_MM and not opening.polygon.is_empty
+    ]
+    found = [cut for place in beside_openings for cut in _cuts_at(shape, axis, place)]
+    beside = governing_mm[1 - axis]
+    here = sorted(
+        _cuts_at(shape, axis, governing_mm[axis]),
+        key=lambda cut: max(cut.low_mm - beside, beside - cut.high_mm, 0.0),
+    )
+    return tuple(cut for cut in (*here[:1], *found) if cut.width_mm >= narrowest_mm)
+
+
+def _cuts_at(shape: Shape, axis: int, place: float) -> Iterator[Cut]:
+    ends = [(place, -FAR_MM), (place, FAR_MM)]
+    line = LineString(ends if axis == 0 else [(y, x) for x, y in ends])
+    for part in shapely.get_parts(plane.intersection(line, shape.net)):
+        reach = [xy[1 - axis] for xy in part.coords]
+        yield Cut(axis, place, min(reach), max(reach))
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A slab's thickness with what may be laid in it."""
+
+    thickness_mm: float
+    wire_mm: float
+    pitch_mm: float
+    bar_mm: float | None
+    stuff: Stuff
+    fck_mpa: float
+    gamma_c: float
+
+    @classmethod
+    def of(cls, slab: Slab, workshop: Workshop) -> Section:
+        """Take a slab at its thinnest."""
+        steel = workshop.steel
+        return cls(
+            least_thickness_mm(slab),
+            steel.mesh_wire_mm,
+            steel.mesh_pitch_mm,
+            steel.bar_mm,
+            Stuff.of(steel),
+            workshop.recipe.fck_mpa,
+            workshop.concrete.partial_factor,
+        )
+
+    def limit_mpa(self, bars_mm2_per_mm: float, *, crossing: bool) -> float:
+        """Stress of the whole section under the moment that mesh and bars carry, MPa.
+
+        The steel is in mid-depth, so that it serves both faces: the level that lies nearer to one
+        of them is taken. A bar lies on a wire, or, where bars cross, on a bar.
+        """
+        middle = 0.5 * self.thickness_mm
+        wires = SteelLayer(round_mm2(self.wire_mm) / self.pitch_mm, middle - 0.5 * self.wire_mm)
+        lies_on = self.bar_mm if crossing and self.bar_mm is not None else self.wire_mm
+        bars = SteelLayer(bars_mm2_per_mm, middle - 0.5 * lies_on)
+        moment = cracked_moment_nmm_per_mm(
+            [wires, bars], self.stuff, fck_mpa=self.fck_mpa, gamma_c=self.gamma_c
+        )
+        return 6.0 * moment / self.thickness_mm**2
+
+    def widest_spacing_mm(
+        self, wanted_mpa: float, closest_mm: float, *, crossing: bool
+    ) -> float | None:
+        """Widest spacing of bars that carries a stress; None where the closest does not."""
+        if self.bar_mm is None:
+            return None
+        area = round_mm2(self.bar_mm)
+        if self.limit_mpa(area / closest_mm, crossing=crossing) < wanted_mpa:
+            return None
+        low, high = 0.0, area / closest_mm
+        for _ in range(30):
+            half = 0.5 * (low + high)
+            enough = self.limit_mpa(half, crossing=crossing) >= wanted_mpa
+            low, high = (low, half) if enough else (half, high)
+        return math.inf if high <= 0.0 else area / high
