@@ -15,7 +15,7 @@ from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.strength.cracked import SteelLayer, Stuff, cracked_moment_nmm_per_mm
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.workshop import Workshop
-from unit.slabs import box, slab_json
+from support.slabs import box, slab_json
 from validation.test_calibration import JOBS, answered
 from validation.test_whole_orders import answered as order_answered
 from validation.test_whole_orders import facts, in_place, stops

@@ -44,7 +44,7 @@ def notes(
 
 def _after_words(after: AfterCrack, bar_mm: float | None) -> Iterator[str]:
     ways = (("lengthwise", after.along), ("across", after.across))
-    by_bars = [f"{held.spacing_mm:.0f} mm {name}" for name, held in ways if held.by == "bars"]
+    by_bars = [f"{name} {held.spacing_mm:.0f} mm" for name, held in ways if held.by == "bars"]
     if by_bars and bar_mm is not None:
         limit = min(held.limit_mpa for _, held in ways if held.by == "bars")
         yield (
