@@ -15,10 +15,9 @@ from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.strength.cracked import SteelLayer, Stuff, cracked_moment_nmm_per_mm
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.workshop import Workshop
+from support.calibration import JOBS
 from support.slabs import box, slab_json
-from validation.test_calibration import JOBS, answered
-from validation.test_whole_orders import answered as order_answered
-from validation.test_whole_orders import facts, in_place, stops
+from support.whole_orders import answered, in_place, stages, stops
 
 Json = dict[str, Any]
 WIRES_MM2: Final = 0.0982  # on each mm: π 2.5² / 4 / 50
@@ -60,7 +59,7 @@ def test_a_bench_lists_the_bars_that_hold_it(workshop: Workshop) -> None:
     As plain concrete a strip of it stands at 1.42: 1.35 × 0.48 N/mm and 1.5 × 1000 N over
     1100 mm make 2.9 MPa against 2.03.
     """
-    known = facts(workshop, BENCH)
+    known = stages(workshop, BENCH)
     plan: SteelPlan = known.known.steel[0]
     across = LineString([(700, 0), (700, 400)])
     bars = sum(bar.line.crosses(across) for bar in plan.bars)
@@ -74,7 +73,7 @@ def test_without_bars_the_same_bench_is_judged_as_plain_concrete(workshop: Works
     """No bars are kept: 1.42 at least after a crack (EN 1992-1-1 12.3.1), and it is sent back."""
     bare = replace(workshop, steel=replace(workshop.steel, bar_mm=None))
     assert in_place(bare, BENCH)["after-a-crack"].utilisation >= 1.42
-    answer = order_answered(bare, BENCH)
+    answer = answered(bare, BENCH)
     assert stops(answer) == {"cracks-in-place"}
     assert any("nothing in it carries across a crack" in one.says for one in answer.findings)
 
@@ -82,7 +81,7 @@ def test_without_bars_the_same_bench_is_judged_as_plain_concrete(workshop: Works
 @pytest.mark.parametrize("name", JOBS)
 def test_an_ordinary_job_lists_what_holds_it_after_a_crack(name: str, workshop: Workshop) -> None:
     """Each way that plain concrete does not carry has bars that carry what the slab cracks at."""
-    answer = answered(JOBS[name], workshop)
+    answer = answered(workshop, *JOBS[name]["slabs"], delivery=JOBS[name]["delivery"])
     assert isinstance(answer, Quote)
     for slab, plan in zip(answer.order.slabs, answer.steel, strict=True):
         if plan.after is None:
@@ -98,7 +97,7 @@ def test_an_ordinary_job_lists_what_holds_it_after_a_crack(name: str, workshop: 
 
 def test_what_is_listed_is_cut_and_priced(workshop: Workshop) -> None:
     """Bars and their minutes are in the price: each as long as the bench, three minutes each."""
-    known = facts(workshop, BENCH)
+    known = stages(workshop, BENCH)
     bars = known.known.steel[0].bars
     (cut,) = [one for one in known.scheduled.operations if one.name == "Cut and tie the steel"]
     area_m2 = known.shapes[0].net_area_mm2 / 1e6

@@ -4,51 +4,25 @@ Source of the figures, where none stands beside one: worked out independently of
 second plate solver (scikit-fem's Morley element on push-only springs) or by hand.
 """
 
-from datetime import date
 from itertools import pairwise
 from typing import Any, Final
 
 import pytest
 
-from ledgerstone.codec.order_in import read_order
-from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.quote import Quote
 from ledgerstone.strength._rails import on_levels
 from ledgerstone.strength.concrete import tensile_growth
 from ledgerstone.strength.plate import PatchLoad
 from ledgerstone.strength.rests import Level
-from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
 from support.calibration import on_units
 from support.lying import lying_of
-from support.slabs import box, cut, slab_json, stages_of
-from support.stages import Stages
+from support.slabs import box, cut, slab_json
+from support.whole_orders import COLLECT, answered, in_place, stops
 
 Json = dict[str, Any]
-TODAY: Final = date(2026, 11, 25)
 MATT: Final = {"surface": "as-cast", "sealer": "matt"}
-COLLECT: Final = {"kind": "collect"}
 BEYOND: Final = ("somebody-standing", "somebody-sitting", "somebody-leaning")
-
-
-def answered(workshop: Workshop, *slabs: Json, delivery: Json = COLLECT) -> Quote | SentBack:
-    """Read an order and answer it."""
-    order = read_order({"slabs": list(slabs), "delivery": delivery}, workshop)
-    return quote(order, workshop=workshop, bookings=None, today=TODAY)
-
-
-def stages(workshop: Workshop, slab: Json) -> Stages:
-    """Collect the stages of an order of one slab."""
-    return stages_of(read_order({"slabs": [slab], "delivery": COLLECT}, workshop), workshop, TODAY)
-
-
-def in_place(workshop: Workshop, slab: Json) -> dict[str, Verdict]:
-    """Verdicts of a slab on its rests, by case."""
-    return {v.case: v for v in stages(workshop, slab).strength[0].in_place.verdicts}
-
-
-def stops(answer: Quote | SentBack) -> set[str]:
-    """The checks that stop an order."""
-    return {finding.check for finding in answer.findings if finding.level == "stops"}
 
 
 # --- overhangs ---------------------------------------------------------------------------------
