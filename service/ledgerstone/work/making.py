@@ -88,13 +88,26 @@ def casting(
         yield Operation(
             name, "cast", i, n * each, pieces=n, machine=machine, table_mm=box, unbroken=at > 0
         )
+    yield _covered(i, n, workshop, cover, heated=heated, box=box)
+
+
+def _covered(
+    i: int,
+    n: int,
+    workshop: Workshop,
+    cover: tuple[float, float | None],
+    *,
+    heated: bool,
+    box: tuple[float, float],
+) -> Operation:
+    """Return the step of covering a slab, and the wait under the cover."""
     days, ripe = cover
     tent = workshop.tent if heated else None
-    yield Operation(
+    return Operation(
         "Cover it, damp",
         "cast",
         i,
-        n * hours.cover_per_slab,
+        n * workshop.hours.cover_per_slab,
         wait_hours=24 * days,
         hire=n * tent.price_per_day * Decimal(repr(days)) if tent else Decimal(0),
         pieces=n,
