@@ -11,8 +11,9 @@ from datetime import date
 from email.parser import BytesHeaderParser
 from typing import Any, Final
 
-from imapclient import DRAFTS, SENT, IMAPClient
+from imapclient import IMAPClient
 from imapclient.exceptions import IMAPClientError, LoginError
+from imapclient.imapclient import DRAFTS, SENT
 
 from ledgerstone.errors import MailboxFault
 from ledgerstone.mailbox.structure import Leaf, leaves
