@@ -51,6 +51,7 @@ class Relay:
     victim: int = 0
     sent: list[bytes] = field(default_factory=list)
     got_bytes: int = 0
+    _open: list[socket.socket] = field(default_factory=list)
     _seen: int = 0
     _is_armed: bool = False
 
@@ -59,9 +60,17 @@ class Relay:
         self.end, self._seen, self._is_armed = end, 0, False
         self.sent, self.got_bytes = [], 0
 
+    def cut(self) -> None:
+        """Break every conversation that there is."""
+        for one in self._open:
+            with suppress(OSError):
+                one.shutdown(socket.SHUT_RDWR)
+        self._open.clear()
+
     def converse(self, client: socket.socket) -> None:
         """Carry one conversation until one side leaves."""
         with client, socket.create_connection(("127.0.0.1", self.server_port)) as server:
+            self._open += [client, server]
             back = threading.Thread(target=self._carry_back, args=(server, client), daemon=True)
             back.start()
             with suppress(OSError):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import signal
 import time
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import AbstractContextManager
@@ -14,7 +15,7 @@ from zoneinfo import ZoneInfo
 
 from ledgerstone.cli.context import CliContext, context_for
 from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
-from ledgerstone.mailbox.passes import MailboxRun, look_through
+from ledgerstone.mailbox.passes import Looked, MailboxRun, look_through
 from ledgerstone.mailbox.server import PASSWORD, Server, connected
 from ledgerstone.mailbox.state import State, state_in
 from ledgerstone.papers.templates import templates_in
@@ -102,7 +103,7 @@ def _parser() -> argparse.ArgumentParser:
 def _once(command: _Command, state: State) -> int:
     context = command.opened()
     with _server(context, command) as server:
-        return NOT_ALL_ANSWERED if _pass(server, context, command, state) else DONE
+        return NOT_ALL_ANSWERED if _pass(server, context, command, state).failed else DONE
 
 
 def _watch(command: _Command, state: State) -> int:
@@ -110,14 +111,16 @@ def _watch(command: _Command, state: State) -> int:
 
     A server that is away is tried again, after longer and longer pauses.
     """
+    signal.signal(signal.SIGTERM, signal.default_int_handler)  # ends it as Ctrl-C does
     pause_s = FIRST_PAUSE_S
     while True:
         try:
             with _server(command.opened(), command) as server:
                 while True:
-                    _pass(server, command.opened(), command, state)
+                    looked = _pass(server, command.opened(), command, state)
                     pause_s = FIRST_PAUSE_S
-                    _wait(server)
+                    if server.open_arrivals().uid_next == looked.uid_next:
+                        _wait(server)
         except MailboxFault as fault:
             if not fault.is_away:
                 raise
@@ -128,7 +131,6 @@ def _watch(command: _Command, state: State) -> int:
 
 def _wait(server: Server) -> None:
     if server.tells_of_changes():
-        server.open_arrivals()
         server.wait(IDLE_S)
     else:
         time.sleep(POLL_S)
@@ -145,7 +147,7 @@ def _mailbox(context: CliContext) -> Mailbox:
     return mailbox
 
 
-def _pass(server: Server, context: CliContext, command: _Command, state: State) -> int:
+def _pass(server: Server, context: CliContext, command: _Command, state: State) -> Looked:
     zone = ZoneInfo(context.quoting.workshop.workshop.timezone)
     run = MailboxRun(
         quoting=context.quoting,

@@ -1,5 +1,5 @@
 """The maker's own mailbox: a draft reply to each new enquiry, and nothing sent, deleted or read."""
 
-from ledgerstone.mailbox.passes import MailboxRun, look_through
+from ledgerstone.mailbox.passes import Looked, MailboxRun, look_through
 
-__all__ = ["MailboxRun", "look_through"]
+__all__ = ["Looked", "MailboxRun", "look_through"]

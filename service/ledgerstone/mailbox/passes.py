@@ -26,6 +26,14 @@ _A_DAY: Final = timedelta(days=1)  # a message may cross a border of time zones 
 
 
 @dataclass(frozen=True, slots=True)
+class Looked:
+    """What a pass came to: how many messages could not be answered, and how far it looked."""
+
+    failed: int
+    uid_next: int
+
+
+@dataclass(frozen=True, slots=True)
 class MailboxRun:
     """What a pass works with.
 
@@ -57,8 +65,8 @@ class MailboxRun:
         return self.quoting.workshop.workshop.email.rpartition("@")[2]
 
 
-def look_through(server: Server, run: MailboxRun) -> int:
-    """Look through the new messages; return how many could not be answered.
+def look_through(server: Server, run: MailboxRun) -> Looked:
+    """Look through the new messages.
 
     Raises
     ------
@@ -77,7 +85,7 @@ def look_through(server: Server, run: MailboxRun) -> int:
         failed += not _dealt_with(server, run, uid, opened, oldest)
     if not failed:
         state.finish(today)
-    return failed
+    return Looked(failed, opened.uid_next)
 
 
 def _dealt_with(

@@ -38,9 +38,18 @@ _NO_DRAFTS: Final = (
 
 @dataclass(frozen=True, slots=True)
 class Opened:
-    """A folder as it was opened: what makes its UIDs valid, and whether a keyword can be kept."""
+    """A folder as it was opened.
+
+    Attributes
+    ----------
+    uidvalidity
+        For which its UIDs hold.
+    uid_next
+        Which the next message to come will have.
+    """
 
     uidvalidity: int
+    uid_next: int
     may_keep_keyword: bool
 
 
@@ -66,9 +75,12 @@ def connected(mailbox: Mailbox, password: str) -> Iterator[Server]:
         client = _signed_in(mailbox, password)
     try:
         yield Server(client, mailbox)
-    finally:
-        with suppress(IMAPClientError, OSError):
-            client.logout()
+    except BaseException:
+        with suppress(OSError):
+            client.shutdown()  # a server that is waited for, or away, hears no farewell
+        raise
+    with suppress(IMAPClientError, OSError):
+        client.logout()
 
 
 def _signed_in(mailbox: Mailbox, password: str) -> IMAPClient:
@@ -116,7 +128,7 @@ class Server:
         opened = self._open("folder", self._mailbox.folder, is_to_read=False)
         kept = opened.get(b"PERMANENTFLAGS", ())
         may = b"READ-WRITE" in opened and (b"\\*" in kept or KEYWORD.encode() in kept)
-        return Opened(int(opened[b"UIDVALIDITY"]), may)
+        return Opened(int(opened[b"UIDVALIDITY"]), int(opened.get(b"UIDNEXT", 0)), may)
 
     @_told()
     def open_written(self, folder: str) -> None:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from email.header import decode_header, make_header
-from email.utils import collapse_rfc2231_value, decode_rfc2231
+from email.utils import collapse_rfc2231_value, decode_params
 from typing import Any, Final
 
 MOST_LEAVES: Final = 300
@@ -97,19 +97,8 @@ def _parameters(listed: object) -> dict[str, str]:
         return {}
     names, values = listed[::2], listed[1::2]
     pairs = [(_text(n).lower(), _text(v)) for n, v in zip(names, values, strict=False)]
-    return dict(_whole(pairs))
-
-
-def _whole(pairs: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
-    pieces: dict[str, list[str]] = {}
-    for name, value in pairs:
-        pieces.setdefault(name.partition("*")[0], []).append(value)
-    encoded = {name.partition("*")[0] for name, _ in pairs if name.endswith("*")}
-    for name, values in pieces.items():
-        value = "".join(values)
-        if name in encoded:
-            value = collapse_rfc2231_value(decode_rfc2231(value))
-        yield name, value
+    whole = decode_params([("", ""), *pairs])[1:]
+    return {name: collapse_rfc2231_value(value) for name, value in whole}
 
 
 def _file_name(parameters: Mapping[str, str]) -> str:
