@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from email.header import decode_header, make_header
-from email.utils import collapse_rfc2231_value, decode_params
+from email.utils import collapse_rfc2231_value, decode_params, unquote
 from typing import Any, Final
 
 MOST_LEAVES: Final = 300
@@ -98,7 +98,7 @@ def _parameters(listed: object) -> dict[str, str]:
     names, values = listed[::2], listed[1::2]
     pairs = [(_text(n).lower(), _text(v)) for n, v in zip(names, values, strict=False)]
     whole = decode_params([("", ""), *pairs])[1:]
-    return {name: collapse_rfc2231_value(value) for name, value in whole}
+    return {name: unquote(collapse_rfc2231_value(value)) for name, value in whole}
 
 
 def _file_name(parameters: Mapping[str, str]) -> str:
