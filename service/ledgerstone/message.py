@@ -39,6 +39,14 @@ class Weight(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class Figure(Spoken):
+    """A number, said with so many places."""
+
+    amount: float
+    places: int
+
+
+@dataclass(frozen=True, slots=True)
 class People(Spoken):
     """So many people; small numbers are words."""
 
@@ -60,7 +68,7 @@ class Listed(Spoken):
     """
 
     things: tuple[Value, ...]
-    joined: Literal["and", "or", "comma", "comma-and"] = "and"
+    joined: Literal["and", "or", "comma", "comma-and", "sentences"] = "and"
     most: int | None = None
     count: int | None = None
 

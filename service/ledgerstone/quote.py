@@ -53,20 +53,21 @@ from ledgerstone.stages import (
     schedule,
 )
 from ledgerstone.strength.slabs import SlabStrength
-from ledgerstone.terms import Standing, depends_on, standing_of, standing_says
-from ledgerstone.transport import lift_words, people_to_lift
+from ledgerstone.terms import Standing, depends_on, standing_message, standing_of
+from ledgerstone.transport import lift_message, people_to_lift
+from ledgerstone.wording import Message
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
 
 @dataclass(frozen=True, slots=True)
 class SlabWeight:
-    """What one slab weighs, how many lift it, and both in words."""
+    """What one slab weighs, how many lift it, and what is to be said of both."""
 
     label: str
     slab_kg: float
     people_to_lift: int
-    says: str
+    message: Message
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +82,7 @@ class Quote:
     issued: date
     valid_until: date
     standing: Standing
-    depends_on: tuple[str, ...]
+    depends_on: tuple[Message, ...]
     price: Price
     lead_time: LeadTime
     weights: tuple[SlabWeight, ...]
@@ -273,13 +274,13 @@ def _quoted(
 
 def _weights(planned: Planned) -> Iterator[SlabWeight]:
     for slab, kg in zip(planned.order.slabs, planned.slab_kg, strict=True):
-        people, says = people_to_lift(kg, planned.workshop), lift_words(kg, planned.workshop)
-        yield SlabWeight(slab.label, kg, people, says)
+        people = people_to_lift(kg, planned.workshop)
+        yield SlabWeight(slab.label, kg, people, lift_message(kg, planned.workshop))
 
 
 def with_standing(answer: Quote, standing: Standing) -> Quote:
     """Give a quote another standing, and say so in what it rests on."""
-    was, now = (standing_says(answer.order, s, answer.valid_until)
+    was, now = (standing_message(answer.order, s, answer.valid_until)
                 for s in (answer.standing, standing))  # fmt: skip
-    rests_on = tuple(now if says == was else says for says in answer.depends_on)
+    rests_on = tuple(now if one == was else one for one in answer.depends_on)
     return replace(answer, standing=standing, depends_on=rests_on)

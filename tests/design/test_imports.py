@@ -53,7 +53,6 @@ ORDER = (
     "settings",
     "api",
     "contract",
-    "mailbox",
     "cli",
     "__main__",
 )
@@ -74,7 +73,6 @@ DOORS = {
     "selectolax": ("enquiry.html_text",),
     "fluent": ("contract.page_messages", "wording"),
     "babel": ("wording",),
-    "imapclient": ("mailbox.server",),
 }
 
 # What reads a clock, the environment, files and streams; nothing else does.
@@ -84,7 +82,6 @@ LOOKS_OUTSIDE = (
     "child_process",
     "cli",
     "contract.page_messages",
-    "mailbox.state",
     "papers.templates",
     "settings",
     "wording.catalogues",

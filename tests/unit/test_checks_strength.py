@@ -8,10 +8,11 @@ from typing import Any
 import pytest
 
 from ledgerstone.checks import STAGE_OF, Finding
-from ledgerstone.checks.where import spot_words
+from ledgerstone.checks.where import spot
 from ledgerstone.quote import work_out
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of
@@ -129,19 +130,20 @@ def test_places_are_said_in_the_customers_unit(workshop: Workshop) -> None:
     """Corners, ends and edges by name; elsewhere by distances in the unit that was written."""
     slab = slab_of(workshop, box("2 m", "60 cm"), thickness="4 cm")
     shape = shape_of(slab, workshop)
-    assert spot_words(slab, shape, (20, 20)) == "near the front left corner"
-    assert spot_words(slab, shape, (1000, 300)) == "in the middle"
-    assert spot_words(slab, shape, (1000, 590)) == "at the middle of the back edge"
-    assert spot_words(slab, shape, (1950, 300)) == "near the right end"
+    assert english(spot(slab, shape, (20, 20))) == "near the front left corner"
+    assert english(spot(slab, shape, (1000, 300))) == "in the middle"
+    assert english(spot(slab, shape, (1000, 590))) == "at the middle of the back edge"
+    assert english(spot(slab, shape, (1950, 300))) == "near the right end"
     assert (
-        spot_words(slab, shape, (614, 203)) == "about 61 cm from the left and 20 cm from the front"
+        english(spot(slab, shape, (614, 203)))
+        == "about 61 cm from the left and 20 cm from the front"
     )
 
 
 def test_beside_a_cut_out_the_strip_is_named(workshop: Workshop) -> None:
     """Near an opening its label and the concrete's width are said, rounded down."""
     slab = slab_of(workshop, box(1200, 620), cut("rectangle", (560, 490), (600, 310), label="hob"))
-    says = spot_words(slab, shape_of(slab, workshop), (600, 30))
+    says = english(spot(slab, shape_of(slab, workshop), (600, 30)))
     assert says == "beside the hob (the concrete there is 65 mm wide)"
 
 

@@ -12,11 +12,17 @@ from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, order_of, slab_json
 
 TODAY = date(2026, 11, 25)
 SMALL = slab_json(box(600, 400), rests={"kind": "full"})
+
+
+def rests_on(answer: Quote) -> tuple[str, ...]:
+    """What a quote rests on, said in English."""
+    return tuple(english(one) for one in answer.depends_on)
 
 
 def asked(workshop: Workshop, order: Order, *bookings: Booking, today: date = TODAY) -> Quote:
@@ -65,13 +71,13 @@ def test_what_waits_for_a_template_is_an_estimate(
     firm = replace(workshop, offer=replace(workshop.offer, standing="quotation"))
     answer = asked(firm, order_of(firm, SMALL | more))
     assert answer.standing == standing
-    assert any("template" in line for line in answer.depends_on) is (standing == "estimate")
+    assert any("template" in line for line in rests_on(answer)) is (standing == "estimate")
 
 
 def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     """The deposit is said in plain figures, and that a collected order is fetched."""
     answer = asked(workshop, order_of(workshop, SMALL))
-    assert answer.depends_on == (
+    assert rests_on(answer) == (
         (
             "The day is for an order by 25 November 2026 with the deposit of 40% paid. It is held"
             " once we have booked it."
@@ -89,18 +95,18 @@ def test_templates_that_are_to_follow_are_part_of_the_day(workshop: Workshop) ->
     """The day is for an order with deposit and templates; without a deposit, with templates."""
     to_follow = SMALL | {"size_from": "template-to-follow"}
     answer = asked(workshop, order_of(workshop, to_follow))
-    assert " with the deposit of 40% paid and the templates here. " in answer.depends_on[0]
+    assert " with the deposit of 40% paid and the templates here. " in rests_on(answer)[0]
     free = replace(workshop, offer=replace(workshop.offer, deposit_percent=Decimal(0)))
     answer = asked(free, order_of(free, to_follow))
-    assert "by 25 November 2026 with the templates here. " in answer.depends_on[0]
-    assert " by 25 November 2026. " in asked(free, order_of(free, SMALL)).depends_on[0]
+    assert "by 25 November 2026 with the templates here. " in rests_on(answer)[0]
+    assert " by 25 November 2026. " in rests_on(asked(free, order_of(free, SMALL)))[0]
 
 
 def test_another_standing_is_said_in_its_own_words(workshop: Workshop) -> None:
     """A quotation fixes its price until its last day; an estimate is a guess; each says one."""
     answer = asked(workshop, order_of(workshop, SMALL))
     quotation = with_standing(answer, "quotation")
-    assert quotation.depends_on[1] == (
+    assert rests_on(quotation)[1] == (
         "This is a quotation: its price is fixed until 25 December 2026, for the order as it stands"
         " here."
     )

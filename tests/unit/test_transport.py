@@ -12,13 +12,14 @@ from ledgerstone.transport import (
     area_of,
     crated_kg,
     delivery_price,
-    lift_words,
+    lift_message,
     packed_kg,
     pallet_for,
     people_to_lift,
     slab_kg,
     tidy_postcode,
 )
+from ledgerstone.wording import english
 from ledgerstone.workshop import Area, Workshop
 from support.slabs import Json, box, cut, order_of, shapes_of, slab_json, slab_of
 
@@ -250,4 +251,4 @@ def test_a_longer_pallet_costs_more_and_weighs_more(workshop: Workshop) -> None:
 )
 def test_a_weight_is_said_with_the_hands_it_wants(workshop: Workshop, kg: float, says: str) -> None:
     """By the workshop's 25 kg a person and its six people; beyond them by gear."""
-    assert lift_words(kg, workshop) == says
+    assert english(lift_message(kg, workshop)) == says

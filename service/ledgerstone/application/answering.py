@@ -21,7 +21,8 @@ from ledgerstone.quote import (
 )
 from ledgerstone.remedies import Outcome, State, Trial
 from ledgerstone.stages import StageContext
-from ledgerstone.terms import NOT_LOOKED, waits_for_template
+from ledgerstone.terms import waits_for_template
+from ledgerstone.wording import Message
 
 _NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
 
@@ -94,10 +95,11 @@ def offer_changed_by(order: Order, context: QuoteContext) -> Offer | None:
 
 def _without_bookings(answer: Quote, context: QuoteContext) -> Quote:
     """Say that the day is a guess; the maker is told why."""
-    why = f" {context.calendar_fault}" if context.for_maker else ""
-    says = f"{NOT_LOOKED}{why}"
+    message = Message("calendar-not-read")
+    if context.for_maker:
+        message = Message("calendar-not-read-because", why=context.calendar_fault)
     guess = with_standing(answer, "estimate")
-    return replace(guess, depends_on=(says, *guess.depends_on))
+    return replace(guess, depends_on=(message, *guess.depends_on))
 
 
 def _contained_trial(document: dict[str, Any], context: QuoteContext) -> Trial:

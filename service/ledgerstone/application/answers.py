@@ -22,7 +22,7 @@ from ledgerstone.codec.quote_schemas import QUOTE
 from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
-from ledgerstone.quote import Quote, SentBack
+from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Speech, speech_of
@@ -74,12 +74,15 @@ def quote_members(
         "issued": quote.issued,
         "valid_until": quote.valid_until,
         "standing": quote.standing,
-        "depends_on": quote.depends_on,
+        "depends_on": [speech.say(one) for one in quote.depends_on],
         "changes": None if since is None else change_members(since, offer),
         "price": quote.price,
         "costs": costs_content(quote, workshop) if context.for_maker else None,
         "lead_time": quote.lead_time,
-        "weight": {"slabs": quote.weights, "packed_kg": quote.packed_kg},
+        "weight": {
+            "slabs": [weight_members(one, speech) for one in quote.weights],
+            "packed_kg": quote.packed_kg,
+        },
         "findings": [
             finding_members(finding, speech) for finding in quote.findings[:MOST_FINDINGS]
         ],
@@ -182,6 +185,16 @@ def finding_members(finding: Finding, speech: Speech, remedies: Sequence[Members
     """Return one finding as ``FindingSchema`` writes it, with what would settle it."""
     members = {name: getattr(finding, name) for name in _OF_A_FINDING}
     return members | {"says": speech.say(finding.message), "remedies": remedies}
+
+
+def weight_members(weight: SlabWeight, speech: Speech) -> Members:
+    """Return what one slab weighs as its schema writes it."""
+    return {
+        "label": weight.label,
+        "slab_kg": weight.slab_kg,
+        "people_to_lift": weight.people_to_lift,
+        "says": speech.say(weight.message),
+    }
 
 
 def _slabs(quote: Quote, workshop: Workshop, speech: Speech) -> list[Members]:

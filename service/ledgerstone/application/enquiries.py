@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from contextlib import suppress
-from datetime import date
 from typing import Any, Final
 
 from marshmallow import ValidationError
@@ -55,24 +53,17 @@ def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     return written
 
 
-def make_answer(
-    read: Mapping[str, Any],
-    context: QuoteContext,
-    templates: Templates,
-    replaces: date | None = None,
-) -> bytes:
+def make_answer(read: Mapping[str, Any], context: QuoteContext, templates: Templates) -> bytes:
     """Write the draft that answers a message: a quote, a send-back with its fix, or questions.
 
     Parameters
     ----------
     read
         The message, as ``read_message`` gives it.
-    replaces
-        The day of an earlier letter in the thread, whose place this one takes.
 
     Raises
     ------
-    TemplateFault
+    NotUnderstood, TemplateFault
     """
     customer = read["customer"]
     answered = Answered(
@@ -81,18 +72,16 @@ def make_answer(
         subject=customer["subject"] or "",
         message_id=customer["message_id"] or "",
         references=customer["references"] or "",
-        replaces=replaces,
     )
     name = " ".join((customer["name"] or "").split())
-    if read["proposal"] is not None:
-        ask = {
-            "order": read["proposal"],
-            "customer": name,
-            "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
-            "missing": read["missing"],
-        }
-        with suppress(NotUnderstood):  # no piece of concrete could be meant: it only asks
-            return make_draft(ask, context, templates, answered)
-    questions = chosen_questions(read["missing"])
-    letter = Letter(context.workshop, name, questions=questions, replaces=replaces)
-    return message(questions_alone(letter, templates), context.workshop, (), answered)
+    if read["proposal"] is None:
+        questions = chosen_questions(read["missing"])
+        letter = Letter(context.workshop, name, questions=questions)
+        return message(questions_alone(letter, templates), context.workshop, (), answered)
+    ask = {
+        "order": read["proposal"],
+        "customer": name,
+        "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
+        "missing": read["missing"],
+    }
+    return make_draft(ask, context, templates, answered)

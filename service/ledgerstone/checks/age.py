@@ -11,17 +11,12 @@ from ledgerstone.schedule.booking import day_at
 from ledgerstone.stages import Scheduled
 from ledgerstone.strength.concrete import age_days_of, ageing_rate, tensile_growth
 from ledgerstone.strength.verdict import Case, Verdict
-from ledgerstone.wording import capital, day_text, slab_words
+from ledgerstone.wording import Listed, Message, slab_name
 from ledgerstone.workshop.records import Workshop
 
-_PEOPLE: dict[Case, str] = {
-    "somebody-standing": "stands",
-    "somebody-sitting": "sits",
-    "somebody-leaning": "leans",
-}
+_PEOPLE: tuple[Case, ...] = ("somebody-standing", "somebody-sitting", "somebody-leaning")
 _LASTING: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
 _MOST_DAYS = 400
-WHY = "its concrete is still gaining strength."
 
 
 def old_enough_in_place(scheduled: Scheduled) -> Iterable[Finding]:
@@ -41,7 +36,7 @@ def old_enough_in_place(scheduled: Scheduled) -> Iterable[Finding]:
         ]
         if young:
             needed = age_days_of(max(v.utilisation for v in young), workshop.recipe.cement_class)
-            name = slab_words(order.slabs[i], i, len(order.slabs))
+            name = slab_name(order.slabs[i], i, len(order.slabs))
             yield _too_young(i, name, young, (age, needed or 28.0), ages)
 
 
@@ -66,18 +61,20 @@ def _ages(days: LeadTime, slab: int, workshop: Workshop) -> dict[date, float]:
 
 
 def _too_young(
-    i: int, name: str, young: list[Verdict], age: tuple[float, float], ages: dict[date, float]
+    i: int, name: Message, young: list[Verdict], age: tuple[float, float], ages: dict[date, float]
 ) -> Finding:
     (now, needed) = age
     day = next((day for day, then in ages.items() if then >= needed), max(ages))
-    doing = [_PEOPLE[verdict.case] for verdict in young if verdict.case in _PEOPLE]
-    says = f"Nobody {' or '.join(doing)} on {name} before {day_text(day)}: {WHY}"
+    doing = (Message("person-doing", does=v.case) for v in young if v.case in _PEOPLE)
+    message = Message(
+        "young-for-people", doing=Listed(tuple(doing), joined="or"), slab=name, day=day
+    )
     if any(verdict.case in _LASTING for verdict in young):
-        says = f"{capital(name)} may be laid on its rests from {day_text(day)} on: {WHY}"
+        message = Message("young-for-its-rests", slab=name, day=day)
     return Finding(
         "young-in-place",
         "caution",
-        says,
+        message,
         "EN 1992-1-1 (3.4) and (B.10), as warm as the workshop",
         slab=i,
         at=(f"/slabs/{i}",),

@@ -7,26 +7,16 @@ from dataclasses import dataclass
 
 from ledgerstone.checks.finding import Finding, only
 from ledgerstone.mix import Tint, mixes_of
-from ledgerstone.order import Place, Slab
+from ledgerstone.order import Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, Scheduled
-from ledgerstone.wording import capital, slab_words, slabs_words
+from ledgerstone.wording import Figure, Listed, Message, slab_name, slabs_name
 from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")
 DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
 FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
-_NOT_FOR: dict[Place, str] = {
-    "indoors": "use indoors",
-    "wet-room": "a wet room",
-    "outdoors": "outdoors",
-}
-_PLACES: dict[Place, str] = {
-    "indoors": "indoors",
-    "wet-room": "in a wet room",
-    "outdoors": "outdoors",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,15 +59,21 @@ def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     asked = {exposure_of(slab): slab.place for slab in order.slabs}
     for exposure, place in asked.items():
-        short = list(_short(exposure, workshop)) if exposure is not None else []
-        if exposure is None or not short:
+        if exposure is None:
             continue
-        care = "keep it dry in winter" if exposure.frost else "keep it drained"
+        short, unproven = tuple(_short(exposure, workshop)), _unproven(exposure, workshop)
+        if not short and not unproven:
+            continue
         yield Finding(
             "mix-for-place",
             "caution",
-            f"{capital(_PLACES[place])}, our usual mix {' and '.join(short)}. Ask for another mix,"
-            f" or {care}.",
+            Message(
+                "mix-for-place",
+                place=place,
+                unproven="yes" if unproven else "no",
+                short=Listed(short, joined="comma"),
+                frost="yes" if exposure.frost else "no",
+            ),
             f"EN 206-1 table F.1, {exposure.name}; air by grain size: DIN 1045-2, from memory",
             at=tuple(
                 f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure
@@ -86,23 +82,25 @@ def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def _short(exposure: Exposure, workshop: Workshop) -> Iterable[str]:
-    """What a mix falls short of, in words, with what the standard asks."""
+def _unproven(exposure: Exposure, workshop: Workshop) -> bool:
+    """Whether frost is to be stood by air that the mix does not hold."""
+    recipe = workshop.recipe
+    return exposure.frost and recipe.air_percent < air_percent(recipe.largest_aggregate_mm)
+
+
+def _short(exposure: Exposure, workshop: Workshop) -> Iterable[Message]:
+    """What a mix falls short of, with what the standard asks."""
     recipe = workshop.recipe
     mixes = mixes_of(Tint(recipe.cement), workshop)
     water = round(max(mix.water_cement_ratio for mix in mixes), 2)
     cement = min(mix.cement_kg_per_m3 for mix in mixes)
-    if exposure.frost and recipe.air_percent < air_percent(recipe.largest_aggregate_mm):
-        yield "is not proven against frost"
-    short = []
     if water > exposure.most_water_cement:
-        short.append(f"water {water:.2f} of the cement (up to {exposure.most_water_cement:.2f})")
+        limit = Figure(exposure.most_water_cement, 2)
+        yield Message("mix-has-water", water=Figure(water, 2), limit=limit)
     if recipe.fck_mpa < exposure.fck_mpa:
-        short.append(f"strength {recipe.fck_mpa:g} N/mm² ({exposure.fck_mpa:g} or more)")
+        yield Message("mix-has-strength", strength=recipe.fck_mpa, limit=exposure.fck_mpa)
     if cement < exposure.cement_kg_per_m3:
-        short.append(f"cement {int(cement)} kg/m³ ({exposure.cement_kg_per_m3:g} or more)")
-    if short:
-        yield f"falls short of the standard: {', '.join(short)}"
+        yield Message("mix-has-cement", cement=int(cement), limit=exposure.cement_kg_per_m3)
 
 
 def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
@@ -113,12 +111,16 @@ def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
         if sealer is None or slab.place in sealer.places:
             continue
         others = [other.name for other in workshop.sealers if slab.place in other.places]
-        choose = "" if others else " Ask us for one that is."
         yield Finding(
             "sealer-not-for-place",
             "stops",
-            f"The sealer “{sealer.name}” is not for {_NOT_FOR[slab.place]}, where"
-            f" {slab_words(slab, i, len(order.slabs))} goes.{choose}",
+            Message(
+                "sealer-not-for-place",
+                sealer=sealer.name,
+                place=slab.place,
+                slab=slab_name(slab, i, len(order.slabs)),
+                others="some" if others else "none",
+            ),
             "the sealer's own sheet, as the workshop gives it",
             slab=i,
             at=(f"/slabs/{i}/finish/sealer", f"/slabs/{i}/place"),
@@ -137,8 +139,7 @@ def drips_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
         yield Finding(
             "drip-advised",
             "note",
-            "Outdoors, rain runs back along the underside. A drip, a groove beneath the front edge,"
-            " keeps it off what stands below: add one where an edge hangs free.",
+            Message("drip-advised"),
             "BS 5642 practice for copings",
             at=tuple(f"/slabs/{i}/edges" for i in without),
         )
@@ -153,12 +154,10 @@ def falls_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
         return
     widest = max(flat, key=lambda i: _across_mm(planned.shapes[i]))
     said = order.slabs[widest].thickness.like(_across_mm(planned.shapes[widest]) / FALL, "up")
-    about, it = ("about", "it") if len(flat) == 1 else ("1 in 60, up to", "them")
     yield Finding(
         "fall-advised",
         "note",
-        f"Lay {slabs_words(order, flat)} with a fall of {about} {said} across, so that water runs"
-        f" off {it}.",
+        Message("fall-advised", slabs=slabs_name(order, flat), fall=said),
         "1 in 60, the safer of two figures in use",
         slab=only(flat),
         at=tuple(f"/slabs/{i}/place" for i in flat),
@@ -175,12 +174,11 @@ def dark_shades_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     dark = [i for i, slab in enumerate(order.slabs) if _is_dark_outdoors(slab, workshop)]
     if dark:
-        names = " and ".join(dict.fromkeys(_shade_words(order.slabs[i]) for i in dark))
+        shades = tuple(dict.fromkeys(_shade_name(order.slabs[i]) for i in dark))
         yield Finding(
             "dark-outdoors",
             "note",
-            f"Outdoors, {names} may bloom white in its first winters and grow paler with the"
-            " years. Both show most on a dark slab: a lighter shade hides them.",
+            Message("dark-outdoors", shades=Listed(shades)),
             "common practice, no source",
             at=tuple(f"/slabs/{i}/shade" for i in dark),
         )
@@ -191,8 +189,8 @@ def _is_dark_outdoors(slab: Slab, workshop: Workshop) -> bool:
     return seen is not None and seen.lab[0] < DARK_LIGHTNESS
 
 
-def _shade_words(slab: Slab) -> str:
-    return slab.shade.name or slab.shade.match or "it"
+def _shade_name(slab: Slab) -> str:
+    return slab.shade.name or slab.shade.match or ""
 
 
 def _flat_outdoors(slab: Slab) -> bool:

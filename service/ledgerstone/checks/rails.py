@@ -12,10 +12,8 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Judged
 from ledgerstone.strength.rests import Level
 from ledgerstone.strength.slabs import SlabStrength
-from ledgerstone.wording import slab_words
+from ledgerstone.wording import Listed, Message, slab_name
 from ledgerstone.workshop.records import Workshop
-
-_USES = {"hob": "the hob's unit", "basin": "the basin's unit"}
 
 
 def rails_needed(judged: Judged) -> Iterable[Finding]:
@@ -26,13 +24,15 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
         if needed and slab.rests is not None:
             standing = {unit.index: unit for unit in standing_units(slab.rests, shape)}
             first = standing[needed[0][0]]
-            name = slab_words(slab, i, len(order.slabs))
-            fitted = " ".join(_sentences(slab, needed, judged.planned.workshop))
+            name = slab_name(slab, i, len(order.slabs))
+            fitted = tuple(
+                Message("rails-fit", rail=rail, post=post, units=units)
+                for rail, post, units in _fitted(slab, needed, judged.planned.workshop)
+            )
             yield Finding(
                 "rails-needed",
                 "caution",
-                f"{fitted} On the cabinet's own rails {name} could crack. At the back, a batten on"
-                " the wall does as well.",
+                Message("rails-needed", fitted=Listed(fitted, joined="sentences"), slab=name),
                 "beam between side panels; EN 338, EN 312, EN 1993-1-1 3.2.6",
                 slab=i,
                 at=tuple(f"/slabs/{i}/rests/units/{unit}" for unit, _ in needed),
@@ -42,38 +42,29 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
 
 def rail_conditions(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
-) -> Iterator[str]:
+) -> Iterator[Message]:
     """What an offer rests on: the rails that must be there when the slabs are laid."""
     for i, (slab, one) in enumerate(zip(order.slabs, strength, strict=True)):
-        name = slab_words(slab, i, len(order.slabs))
-        for sentence in _sentences(slab, one.in_place.rails, workshop):
-            yield f"Before {name} goes down: {sentence[0].lower()}{sentence[1:]}"
+        name = slab_name(slab, i, len(order.slabs))
+        for rail, post, units in _fitted(slab, one.in_place.rails, workshop):
+            yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
 
 
-def _sentences(
+def _fitted(
     slab: Slab, needed: Sequence[tuple[int, Level]], workshop: Workshop
-) -> Iterator[str]:
+) -> Iterator[tuple[str, str, Listed]]:
+    """Each rail that is to be fitted, whether a post stands under it, and across which units."""
     for level in ("hardwood", "steel", "post"):
         units = [unit for unit, kind in needed if kind == level]
         if units:
-            where = " and ".join(_unit_words(slab, unit) for unit in units)
-            yield (
-                f"Have a {_rail_words(level, workshop)} fitted across the front and back of"
-                f" {where}."
-            )
+            across = Listed(tuple(_unit_name(slab, unit) for unit in units))
+            rails = workshop.rails
+            rail = rails.steel.name if level == "steel" else rails.hardwood.name
+            yield rail, "yes" if level == "post" else "no", across
 
 
-def _rail_words(level: Level, workshop: Workshop) -> str:
-    if level == "steel":
-        return workshop.rails.steel.name
-    post = " with a post under its middle" if level == "post" else ""
-    return f"{workshop.rails.hardwood.name}{post}"
-
-
-def _unit_words(slab: Slab, unit: int) -> str:
-    rests = slab.rests
-    if rests is None:
-        return f"unit {unit + 1}"
-    uses = [one.use for one in rests.units]
-    name = _USES.get(uses[unit])
-    return name if name is not None and uses.count(uses[unit]) == 1 else f"unit {unit + 1}"
+def _unit_name(slab: Slab, unit: int) -> Message:
+    uses = [one.use for one in slab.rests.units] if slab.rests is not None else []
+    if uses and uses[unit] in ("hob", "basin") and uses.count(uses[unit]) == 1:
+        return Message("unit-of", use=uses[unit])
+    return Message("unit-numbered", number=unit + 1)

@@ -11,15 +11,8 @@ from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, Strip
 from ledgerstone.stages import Planned
 from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
-from ledgerstone.wording import capital, cutout_words, slab_words
+from ledgerstone.wording import Message, cutout_name, slab_name
 from ledgerstone.workshop.records import Steel
-
-_PLACES = {"outdoors": "outdoors", "wet-room": "in a wet room", "indoors": "indoors"}
-
-
-_NOT_HERE = (
-    " No thickness that we cast is enough there: have it indoors, or ask us for other steel."
-)
 
 
 def grains_pass(planned: Planned) -> Iterable[Finding]:
@@ -36,23 +29,26 @@ def grains_pass(planned: Planned) -> Iterable[Finding]:
 def _grains_stick(planned: Planned, i: int, largest_mm: float, limit_mm: float) -> Finding:
     """Say where the concrete does not flow: in a strip, or in all of a slab."""
     slab, shape = planned.order.slabs[i], planned.shapes[i]
-    name = capital(slab_words(slab, i, len(planned.order.slabs)))
     strip = _tightest(slab, shape, planned.workshop.steel)
     at: tuple[str, ...] = (f"/slabs/{i}/thickness",)
-    says = (
-        f"{name} lets grains of up to {limit_mm:g} mm into its thinnest or narrowest place; our"
-        f" concrete has grains of {largest_mm:g} mm."
+    message = Message(
+        "grains-stick",
+        slab=slab_name(slab, i, len(planned.order.slabs)),
+        limit_mm=limit_mm,
+        largest_mm=largest_mm,
     )
     if strip is not None:
-        opening = cutout_words(slab, strip.opening)
-        wide = slab.thickness.like(strip.width_mm, "down")
-        says = f"The {wide} strip beside {opening} is too narrow for our concrete to flow into."
+        message = Message(
+            "grains-stick-in-strip",
+            width=slab.thickness.like(strip.width_mm, "down"),
+            cutout=cutout_name(slab, strip.opening),
+        )
         faced = [strip.faces] if isinstance(strip.faces, int) else []
         at = tuple(f"/slabs/{i}/cutouts/{k}" for k in (strip.opening, *faced))
     return Finding(
         "aggregate-too-large",
         "stops",
-        says,
+        message,
         "ACI 318-19 26.4.2.1(a)(5)",
         slab=i,
         at=at,
@@ -80,30 +76,30 @@ def steel_covered(planned: Planned) -> Iterable[Finding]:
         if cover.is_kept:
             continue
         rusts = workshop.steel.rusts and slab.place != "indoors"
-        name = slab_words(slab, i, len(order.slabs))
+        name = slab_name(slab, i, len(order.slabs))
         kept = slab.thickness.like(max(cover.kept_mm, 0.0), "down")
         wanted = slab.thickness.like(cover.wanted_mm, "up")
         if rusts:
             thickest = replace(slab, thickness=slab.thickness.like(workshop.shaping.thickest_mm))
             enough = cover_of(replace(thickest, reliefs=()), workshop.steel).is_kept
-            says = (
-                f"{capital(_PLACES[slab.place])} steel in {name} would rust: it has {kept} of"
-                f" concrete over it and needs {wanted}."
-                f"{'' if enough else _NOT_HERE}"
+            message = Message(
+                "steel-rusts",
+                place=slab.place,
+                slab=name,
+                kept=kept,
+                wanted=wanted,
+                thicker="helps" if enough else "never-helps",
             )
         else:
-            says = (
-                f"{capital(name)} keeps {kept} of concrete over its steel where {wanted} is usual."
-                " It may show through a dark face; a thicker slab hides it."
-            )
-        yield _finding(i, cover, says, rusts=rusts)
+            message = Message("cover-too-thin", slab=name, kept=kept, wanted=wanted)
+        yield _finding(i, cover, message, rusts=rusts)
 
 
-def _finding(i: int, cover: Cover, says: str, *, rusts: bool) -> Finding:
+def _finding(i: int, cover: Cover, message: Message, *, rusts: bool) -> Finding:
     return Finding(
         "steel-rusts" if rusts else "cover-too-thin",
         "stops" if rusts else "caution",
-        says,
+        message,
         "EN 1992-1-1 table 4.4N and (4.2)",
         slab=i,
         at=(f"/slabs/{i}/thickness",),

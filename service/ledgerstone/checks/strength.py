@@ -8,7 +8,7 @@ from shapely.geometry import Point
 
 from ledgerstone.checks.finding import Finding, geojson, only
 from ledgerstone.checks.verdicts import CARES, finding_of
-from ledgerstone.checks.where import spot_words
+from ledgerstone.checks.where import spot
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Slab
 from ledgerstone.stages import (
@@ -22,17 +22,17 @@ from ledgerstone.stages import (
 from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Case, Verdict, worst
-from ledgerstone.wording import capital, slab_words, slabs_words
+from ledgerstone.wording import Message, slab_name, slabs_name
 
-_LYING: dict[str, str] = {
-    "own-weight": "Under its own weight",
-    "even-load": "With a kitchen's weight spread over it",
-    "somebody-sitting": "With somebody sitting on it",
-    "somebody-leaning": "With somebody leaning on it",
-    "somebody-standing": "With somebody standing on it",
-    "low-rest": "With one rest a little low",
-    "after-a-crack": "Once cracked, with somebody sitting on it",
-}
+_LYING: tuple[Case, ...] = (
+    "own-weight",
+    "even-load",
+    "somebody-sitting",
+    "somebody-leaning",
+    "somebody-standing",
+    "low-rest",
+    "after-a-crack",
+)
 CRACKS = ("cracks-in-place", "cracks-when-moved")
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
@@ -44,8 +44,7 @@ def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
         yield Finding(
             "strength-unknown",
             "stops",
-            f"We could not work out whether {slab_words(order.slabs[i], i, len(order.slabs))} will"
-            " crack: its shape is too detailed.",
+            Message("strength-unknown", slab=slab_name(order.slabs[i], i, len(order.slabs))),
             "the plate has no answer",
             slab=i,
             at=(f"/slabs/{i}",),
@@ -61,12 +60,10 @@ def rests_told(judged: Judged) -> Iterable[Finding]:
         if slab.rests is None and slab.use in ("worktop", "table", "shelf", "sill")
     ]
     if untold:
-        their = "its" if len(untold) == 1 else "their"
         yield Finding(
             "rests-not-told",
             "caution",
-            f"Tell us what {slabs_words(order, untold)} will rest on. Until then we can't check"
-            f" {their} strength there.",
+            Message("rests-not-told", slabs=slabs_name(order, untold)),
             "nothing was told",
             slab=only(untold),
             at=tuple(f"/slabs/{i}" for i in untold),
@@ -77,7 +74,7 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
     """Every rest meets concrete, and the slab's weight lies between them."""
     order = judged.planned.order
     for i, slab, _, strength in judged.slabs():
-        name = slab_words(slab, i, len(order.slabs))
+        name = slab_name(slab, i, len(order.slabs))
         stops = _must_stop(slab, strength)
         for bearing in {one.pointer: one for one in strength.in_place.off_the_slab}.values():
             yield _off_the_slab(i, slab, name, bearing, stops=stops)
@@ -86,8 +83,7 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
             yield Finding(
                 "tips-over",
                 "stops",
-                f"{capital(name)} could tip off its rests by its own weight: too much of it lies"
-                " beyond them.",
+                Message("tips-over", slab=name),
                 "EN 1990 table A1.2(A): 0.9 G inside against 1.1 G beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
@@ -101,15 +97,17 @@ def _must_stop(slab: Slab, strength: SlabStrength) -> bool:
     return not units or strength.in_place.nothing_carries
 
 
-def _off_the_slab(i: int, slab: Slab, name: str, bearing: Bearing, *, stops: bool) -> Finding:
+def _off_the_slab(i: int, slab: Slab, name: Message, bearing: Bearing, *, stops: bool) -> Finding:
     pointer = bearing.pointer
     number = pointer.rsplit("/", maxsplit=1)[-1]
-    thing = "Unit" if slab.rests is not None and slab.rests.kind == "units" else "Rest"
-    which = f"{thing} {int(number) + 1}" if number.isdigit() else "One rest"
+    rests = "units" if slab.rests is not None and slab.rests.kind == "units" else "rests"
+    which = Message("rest-of-several")
+    if number.isdigit():
+        which = Message("rest-numbered", kind=rests, number=int(number) + 1)
     return Finding(
         "rest-under-nothing",
         "stops" if stops else "caution",
-        f"{which} stands where {name} has no concrete, so it carries nothing.",
+        Message("rest-under-nothing", rest=which, slab=name),
         "geometry",
         slab=i,
         at=(f"/slabs/{i}{pointer}",),
@@ -125,21 +123,16 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
         verdict = worst([v for v in strength.in_place.verdicts if _is_told(v)])
         if verdict is None or verdict.utilisation <= CARES:
             continue
-        name = slab_words(slab, i, len(order.slabs))
-        where = spot_words(slab, shape, verdict.where_mm)
+        name, where = slab_name(slab, i, len(order.slabs)), spot(slab, shape, verdict.where_mm)
+        message = Message(
+            "cracks-in-place" if verdict.utilisation > 1.0 else "near-cracking-in-place",
+            load=verdict.case,
+            slab=name,
+            where=where,
+        )
         if verdict.case == "after-a-crack":
-            says = (
-                f"{_LYING[verdict.case]}, {name} would break {where}: nothing in it carries across"
-                " a crack."
-            )
-        elif verdict.utilisation > 1.0:
-            says = f"{_LYING[verdict.case]}, {name} would crack {where}."
-        else:
-            says = (
-                f"{_LYING[verdict.case]}, {name} comes near to cracking {where}. It holds, with"
-                " little to spare."
-            )
-        yield finding_of("cracks-in-place", i, verdict, says)
+            message = Message("breaks-after-a-crack", slab=name, where=where)
+        yield finding_of("cracks-in-place", i, verdict, message)
 
 
 def _is_told(verdict: Verdict) -> bool:
@@ -165,22 +158,17 @@ def still_cracks(check: str, i: int, planned: Planned, context: StageContext) ->
 def corners_and_level(judged: Judged) -> Iterable[Finding]:
     """A free corner wants a bracket, and uneven rests want packing: cautions, never stops."""
     order = judged.planned.order
-    says = {
-        "free-corner": "A person's weight on the free corner could crack {name} {where}. Have a"
-        " bracket fitted under the overhang.",
-        "low-rest-and-sitting": "The rests must be level and packed tight before {name} goes down."
-        " With one a little low, somebody sitting there could crack it {where}.",
-    }
     checks = {"free-corner": "free-corner", "low-rest-and-sitting": "level-the-rests"}
     for i, slab, shape, strength in judged.slabs():
         for verdict in strength.in_place.verdicts:
             if verdict.case not in _SIT or verdict.utilisation <= 1.0:
                 continue
-            words = says[verdict.case].format(
-                name=slab_words(slab, i, len(order.slabs)),
-                where=spot_words(slab, shape, verdict.where_mm),
+            message = Message(
+                "free-corner" if verdict.case == "free-corner" else "level-the-rests",
+                slab=slab_name(slab, i, len(order.slabs)),
+                where=spot(slab, shape, verdict.where_mm),
             )
-            yield finding_of(checks[verdict.case], i, verdict, words, level="caution")
+            yield finding_of(checks[verdict.case], i, verdict, message, level="caution")
 
 
 def stays_down(judged: Judged) -> Iterable[Finding]:
@@ -192,8 +180,11 @@ def stays_down(judged: Judged) -> Iterable[Finding]:
             yield Finding(
                 "tips-when-sat-on",
                 "caution",
-                f"Loose on its rests, {slab_words(slab, i, len(order.slabs))} would tip with"
-                f" somebody sitting {spot_words(slab, shape, tips[0])}. It must be fixed down.",
+                Message(
+                    "tips-when-sat-on",
+                    slab=slab_name(slab, i, len(order.slabs)),
+                    where=spot(slab, shape, tips[0]),
+                ),
                 "EN 1990 table A1.2(A): 0.9 G against 1.1 G and 1.5 Q beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
@@ -212,9 +203,11 @@ def looks_flat(judged: Judged) -> Iterable[Finding]:
             yield Finding(
                 "sags",
                 "caution",
-                f"{capital(slab_words(slab, i, len(order.slabs)))} would sag"
-                f" {slab.thickness.like(sag, 'up', to_mm=0.1)}, which"
-                " the eye can see. Bring its rests closer together, or make it thicker.",
+                Message(
+                    "sags",
+                    slab=slab_name(slab, i, len(order.slabs)),
+                    sag=slab.thickness.like(sag, "up", to_mm=0.1),
+                ),
                 "comfort: span / 720, after natural-stone practice",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),

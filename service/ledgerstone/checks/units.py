@@ -14,7 +14,7 @@ from ledgerstone.order import Cutout, Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
-from ledgerstone.wording import capital, cutout_words, slabs_words, weight_text
+from ledgerstone.wording import Message, Weight, cutout_name, slabs_name
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
@@ -104,12 +104,15 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     home = max(meant, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
     left, right = home.inside_mm
     sides = [side for unit in fouled for side in unit.sides if opening.polygon.intersects(side)]
-    name = cutout_words(slab, opening.index)
+    name, over = cutout_name(slab, opening.index), _unit_name(slab, fouled[0])
+    message = Message("cutout-over-unit-side", cutout=name, unit=over)
+    if x1 - x0 > right - left:
+        inside, own = slab.thickness.like(right - left, "down"), _unit_name(slab, home)
+        message = Message("cutout-wider-than-unit", cutout=name, unit=over, home=own, inside=inside)
     return Finding(
         "cutout-over-unit-side",
         "stops",
-        f"{capital(name)} lies over the side of {_unit_words(slab, fouled[0])}, which it would"
-        f" cut into.{_room(slab, x1 - x0, home)}",
+        message,
         _SOURCE,
         slab=i,
         at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{home.index}"),
@@ -127,20 +130,11 @@ def _use_of(cutout: Cutout) -> UnitFor | None:
     return "basin" if _BOWL.search(cutout.label) else None
 
 
-def _unit_words(slab: Slab, unit: StandingUnit) -> str:
+def _unit_name(slab: Slab, unit: StandingUnit) -> Message:
     """Name a unit by what it is for and its width, or by its number."""
     if slab.rests is None or unit.use not in ("basin", "hob"):
-        return f"unit {unit.index + 1}"
-    return f"the {slab.rests.units[unit.index].width.text()} {unit.use} unit"
-
-
-def _room(slab: Slab, across_mm: float, home: StandingUnit) -> str:
-    """Say how wide the unit is inside, where the opening is wider."""
-    left, right = home.inside_mm
-    if across_mm <= right - left:
-        return ""
-    words = capital(_unit_words(slab, home))
-    return f" {words} is {slab.thickness.like(right - left, 'down')} wide inside."
+        return Message("unit-numbered", number=unit.index + 1)
+    return Message("unit-for", width=slab.rests.units[unit.index].width, use=unit.use)
 
 
 def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
@@ -156,13 +150,15 @@ def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
         return
     heaviest = max(per_m.values())
     on_units, level = list(per_m), order.slabs[next(iter(per_m))].thickness.like(3.0)
-    lays, their = ("lays about", "its") if len(per_m) == 1 else ("lay up to", "their")
     yield Finding(
         "load-on-units",
         "note",
-        f"{capital(slabs_words(order, on_units))} {lays} {weight_text(heaviest)} on each metre of"
-        f" {their} units. Have them solid-sided, fixed to the wall and level within {level};"
-        " ask their supplier what load they take.",
+        Message(
+            "load-on-units",
+            slabs=slabs_name(order, on_units),
+            weight=Weight(heaviest),
+            level=level,
+        ),
         "mass by volume; solid sides and 3 mm: from memory",
         slab=only(on_units),
         at=tuple(f"/slabs/{i}/rests" for i in on_units),

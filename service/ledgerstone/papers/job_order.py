@@ -29,7 +29,7 @@ from ledgerstone.papers.printing import TICK
 from ledgerstone.papers.words import shade_text, size_text
 from ledgerstone.shade import tint_of
 from ledgerstone.terms import NOT_LOOKED
-from ledgerstone.wording import day_text
+from ledgerstone.wording import day_text, english
 
 CAUTIONS = (
     "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",
@@ -73,7 +73,7 @@ def _tent(job: Job) -> tuple[str, ...]:
 
 def _how_to_read(job: Job) -> Iterator[str]:
     """Yield what must be known of the day plan to work by it."""
-    yield from (one for one in job.quote.depends_on if one.startswith(NOT_LOOKED))
+    yield from (english(one) for one in job.quote.depends_on if one.name in NOT_LOOKED)
     yield (
         f"Hands are minutes of all hands together; the plan has {_pairs(job)} at work. Write down"
         " what each step really took and weighed: the next price is better for it."

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
 from typing import Any
 
 from ledgerstone.order import Order
@@ -19,7 +18,7 @@ from ledgerstone.papers.words import (
 )
 from ledgerstone.quote import Quote
 from ledgerstone.shape import Shape
-from ledgerstone.wording import day_text, money_text, weight_text
+from ledgerstone.wording import day_text, english, money_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
 Content = dict[str, Any]
@@ -36,8 +35,6 @@ class Letter:
         What was taken that the customer did not say, as one paragraph.
     questions
         What the customer is asked.
-    replaces
-        The day of an earlier letter whose place this one takes.
     """
 
     workshop: Workshop
@@ -45,7 +42,6 @@ class Letter:
     is_full: bool = True
     taken: str = ""
     questions: tuple[str, ...] = ()
-    replaces: date | None = None
 
     def content(self) -> Content:
         """Say what stands in every letter."""
@@ -61,7 +57,6 @@ class Letter:
             "full": self.is_full,
             "taken": self.taken,
             "questions": list(self.questions),
-            "replaces": day_text(self.replaces) if self.replaces else "",
         }
 
     def option(self, view: QuoteView) -> Content:
@@ -95,7 +90,7 @@ class Letter:
             "slabs": self._slabs(view),
             "cautions": [f.says for f in quote.findings if f.level == "caution"],
             "notes": [f.says for f in quote.findings if f.level == "note"],
-            "depends_on": list(quote.depends_on),
+            "depends_on": [english(one) for one in quote.depends_on],
             **linked(view.link),
         }
 

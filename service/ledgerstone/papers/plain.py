@@ -9,7 +9,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.papers.words import arrives_text, size_text, slab_name, tax_text
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Saving
-from ledgerstone.wording import day_text, money_text, weight_text
+from ledgerstone.wording import day_text, english, money_text, weight_text
 
 
 def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
@@ -33,7 +33,7 @@ def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
     ]
     wide = max(len(label) for label, _ in rows) + 2
     told = "".join(f"{label:<{wide}}{says}\n" for label, says in rows if says)
-    rests_on = "".join(f"          - {says}\n" for says in quote.depends_on)
+    rests_on = "".join(f"          - {english(one)}\n" for one in quote.depends_on)
     rests_on = f"\nThe price and the day rest on this:\n{rests_on}" if rests_on else ""
     return told + rests_on + _findings_text(quote.findings) + _ways_text(quote)
 

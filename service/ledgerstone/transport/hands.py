@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Literal
 
-from ledgerstone.wording import people_text, weight_text
+from ledgerstone.wording import Message, People, Weight
 from ledgerstone.workshop.records import Workshop
 
 Who = Literal["man", "woman"]
@@ -38,21 +38,20 @@ def people_to_lift(kg: float, workshop: Workshop) -> int:
     return max(1, math.ceil(kg / workshop.lifting.kg_per_person - 1e-9))
 
 
-def lift_words(kg: float, workshop: Workshop) -> str:
+def lift_message(kg: float, workshop: Workshop) -> Message:
     """Say a slab's mass and the hands it wants: “71.0 kg: three people and a trolley”.
 
     No number here is a safe limit. Source: tiers of sources §1.4, drawn from the HSE's
     team factors, by the workshop's own share for one person.
     """
     people = people_to_lift(kg, workshop)
-    weight, hands = weight_text(kg), people_text(people)
     if people == 1:
-        return f"{weight}: {hands} lifts it"
+        return Message("lift-by-one", weight=Weight(kg))
     if people == TWO:
-        return f"{weight}: {hands}, with carry clamps or a trolley"
+        return Message("lift-by-two", weight=Weight(kg))
     if people <= workshop.lifting.most_people:
-        return f"{weight}: {hands} and a trolley"
-    return f"{weight}: a trolley or lifting gear, never hands alone"
+        return Message("lift-by-several", weight=Weight(kg), people=People(people))
+    return Message("lift-by-gear", weight=Weight(kg))
 
 
 def push_kg(kg: float, *, rough: bool = False) -> float:

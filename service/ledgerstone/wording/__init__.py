@@ -33,6 +33,7 @@ A maker's own sentences stand in ``sentences.LANGUAGE.ftl`` beside the profile.
 from __future__ import annotations
 
 from ledgerstone.message import (
+    Figure,
     Listed,
     Message,
     Money,
@@ -75,6 +76,7 @@ __all__ = [
     "LANGUAGES",
     "LONGEST_LABEL",
     "MOST_NAMED",
+    "Figure",
     "Listed",
     "Message",
     "Money",

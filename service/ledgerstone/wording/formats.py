@@ -12,7 +12,7 @@ from typing import Any, Final
 from babel import Locale
 from babel.dates import format_date
 
-from ledgerstone.message import Money, Percent, Weight
+from ledgerstone.message import Figure, Money, Percent, Weight
 from ledgerstone.quantities import Length
 
 _SIGNS: Final = {"GBP": "£", "EUR": "€", "USD": "$"}
@@ -40,6 +40,10 @@ class Formats:
     def number(self, text: str) -> str:
         """Write a number that stands in figures with a point and no groups."""
         return text.replace(".", self._symbol("decimal"))
+
+    def fixed(self, figure: Figure) -> str:
+        """Write a number with its own number of places."""
+        return self.number(f"{figure.amount:.{figure.places}f}")
 
     def figure(self, number: float) -> str:
         """Write a number with at most six figures."""
@@ -85,6 +89,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Money: Formats.money,
         Percent: Formats.percent,
         Weight: Formats.weight,
+        Figure: Formats.fixed,
         Length: Formats.length,
         date: Formats.day,
         float: Formats.figure,

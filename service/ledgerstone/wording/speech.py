@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import lru_cache
-from typing import Any, Final
+from typing import Any, Final, Self
 
 from babel import Locale
 from fluent.runtime.types import FluentType
@@ -22,11 +22,12 @@ from ledgerstone.wording.formats import Formats
 from ledgerstone.workshop.records import Workshop
 
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
-_LAST: Final = {
-    "and": "list-last-and",
-    "or": "list-last-or",
-    "comma": "list-between",
-    "comma-and": "list-last-comma-and",
+_JOINED: Final = {
+    "and": ("list-between", "list-last-and"),
+    "or": ("list-between", "list-last-or"),
+    "comma": ("list-between", "list-between"),
+    "comma-and": ("list-between", "list-last-comma-and"),
+    "sentences": ("list-sentences", "list-sentences"),
 }
 
 
@@ -87,6 +88,8 @@ class Speech:
             return value
         if isinstance(value, int):
             return _Count(value)
+        if isinstance(value, float):
+            return _Number(value, self.formats)
         return _Given(value, self)
 
     def _listed(self, listed: Listed, case: str) -> str:
@@ -95,16 +98,11 @@ class Speech:
             return "".join(said)
         if listed.most is not None and len(said) > listed.most:
             return self.say(Message("list-more", one=said[0], other=said[1], count=len(said) - 2))
+        between, last = _JOINED[listed.joined]
         first = said[0]
         for other in said[1:-1]:
-            first = self.say(Message("list-between", one=first, other=other))
-        last = {
-            "and": "list-last-and",
-            "or": "list-last-or",
-            "comma": "list-between",
-            "comma-and": "list-last-comma-and",
-        }
-        return self.say(Message(last[listed.joined], one=first, other=said[-1]))
+            first = self.say(Message(between, one=first, other=other))
+        return self.say(Message(last, one=first, other=said[-1]))
 
     @staticmethod
     def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
@@ -125,6 +123,21 @@ class _Given(FluentType):
 
     def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
         return self.said("nominative")
+
+
+class _Number(float, FluentType):
+    """A number that sentences may choose by."""
+
+    _formats: Formats
+
+    def __new__(cls, value: float, formats: Formats) -> Self:
+        """Keep the formats beside the number."""
+        made = super().__new__(cls, value)
+        made._formats = formats
+        return made
+
+    def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
+        return self._formats.figure(float(self))
 
 
 class _Count(int, FluentType):

@@ -129,6 +129,7 @@ list-between = { $one }, { $other }
 list-last-and = { $one } und { $other }
 list-last-or = { $one } oder { $other }
 list-last-comma-and = { $one } und { $other }
+list-sentences = { $one } { $other }
 list-more = { $one }, { $other } und { $count } weitere
 
 people = { $count ->

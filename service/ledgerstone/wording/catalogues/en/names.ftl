@@ -62,6 +62,7 @@ list-between = { $one }, { $other }
 list-last-and = { $one } and { $other }
 list-last-or = { $one } or { $other }
 list-last-comma-and = { $one }, and { $other }
+list-sentences = { $one } { $other }
 list-more = { $one }, { $other } and { $count } more
 
 people = { $count ->

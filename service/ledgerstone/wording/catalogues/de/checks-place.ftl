@@ -1,0 +1,44 @@
+# Prüfungen des Orts: Frost und Nässe, Versiegelungen, Wassernasen und Gefälle; und des Alters bei der Lieferung.
+
+mix-for-place = { mix-place } { mix-is }. Fragen Sie nach einer anderen Mischung, oder { $frost ->
+    [yes] halten Sie die Platte im Winter trocken
+   *[no] lassen Sie kein Wasser darauf stehen
+}.
+mix-place = { $place ->
+    [outdoors] Im Freien
+    [wet-room] Im Nassraum
+   *[indoors] Im Innenraum
+}
+mix-is = { $unproven ->
+    [yes] { HOWMANY($short) ->
+        [0] ist unsere übliche Mischung nicht auf Frost geprüft
+       *[other] ist unsere übliche Mischung nicht auf Frost geprüft und bleibt hinter der Norm zurück: { $short }
+    }
+   *[no] bleibt unsere übliche Mischung hinter der Norm zurück: { $short }
+}
+mix-has-water = Wasser { $water } des Zements (höchstens { $limit })
+mix-has-strength = Druckfestigkeit { $strength } N/mm² (mindestens { $limit })
+mix-has-cement = Zement { $cement } kg/m³ (mindestens { $limit })
+sealer-not-for-place = { $others ->
+    [some] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt.
+   *[none] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt. Fragen Sie uns nach einer geeigneten.
+}
+sealer-place = { $place ->
+    [outdoors] draußen
+    [wet-room] Nassräume
+   *[indoors] Innenräume
+}
+drip-advised = Im Freien läuft Regen an der Unterseite zurück. Eine Wassernase, eine Nut unter der vorderen Kante, hält ihn von dem ab, was darunter steht: Wählen Sie eine, wo eine Kante frei übersteht.
+fall-advised = { HOWMANY($slabs) ->
+    [1] Verlegen Sie { NAME($slabs, case: "accusative") } mit etwa { $fall } Gefälle über die Tiefe, damit das Wasser abläuft.
+   *[other] Verlegen Sie { NAME($slabs, case: "accusative") } mit einem Gefälle von 1 zu 60, bis zu { $fall } über die Tiefe, damit das Wasser abläuft.
+}
+dark-outdoors = Im Freien kann { $shades } in den ersten Wintern weiß ausblühen und mit den Jahren heller werden. Beides sieht man auf einer dunklen Platte am meisten: Ein hellerer Farbton verbirgt es.
+
+young-for-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }: Ihr Beton wird noch fester.
+person-doing = { $does ->
+    [somebody-standing] stehen
+    [somebody-sitting] sitzen
+   *[somebody-leaning] sich aufstützen
+}
+young-for-its-rests = { NAME($slab, start: "yes") } darf ab dem { $day } auf ihre Auflager gelegt werden: Ihr Beton wird noch fester.

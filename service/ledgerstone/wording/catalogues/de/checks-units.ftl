@@ -1,0 +1,39 @@
+# Prüfungen der Unterschränke unter einer Platte und der Traversen darüber.
+
+unit-numbered = { $case ->
+    [genitive] des Unterschranks { $number }
+    [dative] dem Unterschrank { $number }
+    [accusative] den Unterschrank { $number }
+   *[nominative] der Unterschrank { $number }
+}
+unit-for = { $case ->
+    [genitive] des { unit-kind }s ({ $width })
+    [dative] dem { unit-kind } ({ $width })
+    [accusative] den { unit-kind } ({ $width })
+   *[nominative] der { unit-kind } ({ $width })
+}
+unit-of = { $case ->
+    [genitive] des { unit-kind }s
+    [dative] dem { unit-kind }
+    [accusative] den { unit-kind }
+   *[nominative] der { unit-kind }
+}
+unit-kind = { $use ->
+    [hob] Kochfeldschrank
+   *[basin] Spülenschrank
+}
+cutout-over-unit-side = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden.
+cutout-wider-than-unit = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden. { NAME($home, start: "yes") } ist innen { $inside } breit.
+load-on-units = { HOWMANY($slabs) ->
+    [1] { NAME($slabs, start: "yes") } belastet jeden Meter ihrer Unterschränke mit etwa { $weight }. Die Schränke müssen geschlossene Seitenwände haben, an der Wand befestigt und auf { $level } genau ausgerichtet sein; fragen Sie deren Hersteller, welche Last sie tragen.
+   *[other] { NAME($slabs, start: "yes") } belasten jeden Meter ihrer Unterschränke mit bis zu { $weight }. Die Schränke müssen geschlossene Seitenwände haben, an der Wand befestigt und auf { $level } genau ausgerichtet sein; fragen Sie deren Hersteller, welche Last sie tragen.
+}
+rails-needed = { $fitted } Auf den eigenen Traversen des Schranks könnte { NAME($slab) } reißen. Hinten genügt auch eine Leiste an der Wand.
+rails-fit = { $post ->
+    [yes] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
+   *[no] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
+}
+rails-before = { $post ->
+    [yes] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
+   *[no] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
+}

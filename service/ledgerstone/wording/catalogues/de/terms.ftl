@@ -1,0 +1,17 @@
+# Worauf Preis und Termin beruhen, und was ein Kostenvoranschlag oder ein Angebot ist.
+
+day-is-for = { $wanted ->
+    [deposit-and-templates] Der Termin gilt für eine Bestellung bis zum { $by }, wenn dann die Anzahlung von { $deposit } geleistet ist und die Schablonen hier sind. Fest ist er, sobald wir ihn eingetragen haben.
+    [deposit] Der Termin gilt für eine Bestellung bis zum { $by }, wenn dann die Anzahlung von { $deposit } geleistet ist. Fest ist er, sobald wir ihn eingetragen haben.
+    [templates] Der Termin gilt für eine Bestellung bis zum { $by }, wenn dann die Schablonen hier sind. Fest ist er, sobald wir ihn eingetragen haben.
+   *[nothing] Der Termin gilt für eine Bestellung bis zum { $by }. Fest ist er, sobald wir ihn eingetragen haben.
+}
+estimate-until-measured = Dies ist ein Kostenvoranschlag, bis wir bei Ihnen gemessen haben, überall in unserem Liefergebiet.
+estimate-until-templates = Dies ist ein Kostenvoranschlag, bis die Schablonen hier und vermessen sind.
+estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: Sobald wir die Bestellung geprüft haben, machen wir ein Angebot.
+quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, für die Bestellung, wie sie hier steht.
+sample-first = Es wird nichts zugeschnitten, bevor Sie einer Musterplatte zugestimmt haben.
+you-collect = Sie holen die Bestellung in der Werkstatt ab.
+made-to-measure = Es wird nach Ihren Maßen gefertigt und lässt sich deshalb in der Regel nicht zurückgeben, sobald es fertig ist. Das letzte Wort hat das Recht an Ihrem Wohnort.
+calendar-not-read = Wir konnten nicht in unseren Kalender sehen; der Termin ist deshalb eine Schätzung, die wir noch bestätigen.
+calendar-not-read-because = Wir konnten nicht in unseren Kalender sehen; der Termin ist deshalb eine Schätzung, die wir noch bestätigen. { $why }

@@ -1,0 +1,29 @@
+# Checks of a slab in place.
+
+strength-unknown = We could not work out whether { NAME($slab) } will crack: its shape is too detailed.
+rests-not-told = { HOWMANY($slabs) ->
+    [1] Tell us what { NAME($slabs) } will rest on. Until then we can't check its strength there.
+   *[other] Tell us what { NAME($slabs) } will rest on. Until then we can't check their strength there.
+}
+tips-over = { NAME($slab, start: "yes") } could tip off its rests by its own weight: too much of it lies beyond them.
+rest-under-nothing = { NAME($rest, start: "yes") } stands where { NAME($slab) } has no concrete, so it carries nothing.
+rest-of-several = one rest
+rest-numbered = { $kind ->
+    [units] unit { $number }
+   *[rests] rest { $number }
+}
+cracks-in-place = { under-load }, { NAME($slab) } would crack { $where }.
+near-cracking-in-place = { under-load }, { NAME($slab) } comes near to cracking { $where }. It holds, with little to spare.
+under-load = { $load ->
+    [even-load] With a kitchen's weight spread over it
+    [somebody-sitting] With somebody sitting on it
+    [somebody-leaning] With somebody leaning on it
+    [somebody-standing] With somebody standing on it
+    [low-rest] With one rest a little low
+   *[own-weight] Under its own weight
+}
+breaks-after-a-crack = Once cracked, with somebody sitting on it, { NAME($slab) } would break { $where }: nothing in it carries across a crack.
+free-corner = A person's weight on the free corner could crack { NAME($slab) } { $where }. Have a bracket fitted under the overhang.
+level-the-rests = The rests must be level and packed tight before { NAME($slab) } goes down. With one a little low, somebody sitting there could crack it { $where }.
+tips-when-sat-on = Loose on its rests, { NAME($slab) } would tip with somebody sitting { $where }. It must be fixed down.
+sags = { NAME($slab, start: "yes") } would sag { $sag }, which the eye can see. Bring its rests closer together, or make it thicker.

@@ -1,0 +1,17 @@
+# What a price and a day rest on, and what an estimate or a quotation is.
+
+day-is-for = { $wanted ->
+    [deposit-and-templates] The day is for an order by { $by } with the deposit of { $deposit } paid and the templates here. It is held once we have booked it.
+    [deposit] The day is for an order by { $by } with the deposit of { $deposit } paid. It is held once we have booked it.
+    [templates] The day is for an order by { $by } with the templates here. It is held once we have booked it.
+   *[nothing] The day is for an order by { $by }. It is held once we have booked it.
+}
+estimate-until-measured = This is an estimate until we have come and measured, anywhere in our delivery areas.
+estimate-until-templates = This is an estimate until the templates are here and measured.
+estimate-best-guess = This is an estimate, our best guess: once we have looked it over we quote for it.
+quotation-fixed = This is a quotation: its price is fixed until { $until }, for the order as it stands here.
+sample-first = Nothing is cut before you have said yes to a sample tile.
+you-collect = You collect the order from the workshop.
+made-to-measure = It is made to your measure, so as a rule it cannot be returned once it is made. The law where you live has the last word.
+calendar-not-read = We could not look into our calendar, so the day is a guess that we confirm.
+calendar-not-read-because = We could not look into our calendar, so the day is a guess that we confirm. { $why }
