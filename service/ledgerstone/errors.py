@@ -16,6 +16,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
     ├── WordingError         a catalogue cannot say what it is asked to (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
+    │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_away``)
     ├── SettingsFault        the environment tells what cannot be used
     └── PlateError           a plate problem has no answer (``says``)
         ├── OutlineUnusableError   the outline cannot be meshed (``pieces``)
@@ -165,6 +166,23 @@ class WordingError(LedgerstoneError):
 
 class MailFault(LedgerstoneError):
     """The workshop's mail server is away, or did not take a letter."""
+
+
+class MailboxFault(MailFault):
+    """The maker's mailbox cannot be worked with.
+
+    Parameters
+    ----------
+    says
+        One or two plain sentences: what happened and what would put it right.
+    is_away
+        Whether the server was not reached or fell silent, so that it is worth trying again.
+    """
+
+    def __init__(self, says: str, *, is_away: bool = False) -> None:
+        super().__init__(says)
+        self.says = says
+        self.is_away = is_away
 
 
 class SettingsFault(LedgerstoneError):

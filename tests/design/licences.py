@@ -29,7 +29,10 @@ _CLASSIFIERS: Final = {
     "OSI Approved :: GNU Lesser General Public License v3 or later (LGPLv3+)": "LGPL-3.0-or-later",
 }
 # Those that say nothing of themselves, and what compiled libraries bring inside.
-_SAID_ELSEWHERE: Final = {"resvg-py": "MIT"}  # the LICENSE in its wheel
+_SAID_ELSEWHERE: Final = {
+    "imapclient": "BSD-3-Clause",  # the COPYING in its wheel
+    "resvg-py": "MIT",  # the LICENSE in its wheel
+}
 _ALGEBRA: Final = (
     "OpenBLAS (BSD-3-Clause), libgfortran (GPL-3.0-or-later WITH GCC-exception-3.1), "
     "libquadmath (LGPL-2.1-or-later)"

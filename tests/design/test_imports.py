@@ -53,6 +53,7 @@ ORDER = (
     "settings",
     "api",
     "contract",
+    "mailbox",
     "cli",
     "__main__",
 )
@@ -73,6 +74,7 @@ DOORS = {
     "selectolax": ("enquiry.html_text",),
     "fluent": ("contract.page_messages", "wording"),
     "babel": ("wording",),
+    "imapclient": ("mailbox.server",),
 }
 
 # What reads a clock, the environment, files and streams; nothing else does.
@@ -82,6 +84,7 @@ LOOKS_OUTSIDE = (
     "child_process",
     "cli",
     "contract.page_messages",
+    "mailbox.state",
     "papers.templates",
     "settings",
     "wording.catalogues",

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from contextlib import suppress
+from datetime import date
 from typing import Any, Final
 
 from marshmallow import ValidationError
@@ -53,17 +55,24 @@ def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     return written
 
 
-def make_answer(read: Mapping[str, Any], context: QuoteContext, templates: Templates) -> bytes:
+def make_answer(
+    read: Mapping[str, Any],
+    context: QuoteContext,
+    templates: Templates,
+    replaces: date | None = None,
+) -> bytes:
     """Write the draft that answers a message: a quote, a send-back with its fix, or questions.
 
     Parameters
     ----------
     read
         The message, as ``read_message`` gives it.
+    replaces
+        The day of an earlier letter in the thread, whose place this one takes.
 
     Raises
     ------
-    NotUnderstood, TemplateFault
+    TemplateFault
     """
     customer = read["customer"]
     answered = Answered(
@@ -72,16 +81,18 @@ def make_answer(read: Mapping[str, Any], context: QuoteContext, templates: Templ
         subject=customer["subject"] or "",
         message_id=customer["message_id"] or "",
         references=customer["references"] or "",
+        replaces=replaces,
     )
     name = " ".join((customer["name"] or "").split())
-    if read["proposal"] is None:
-        questions = chosen_questions(read["missing"])
-        letter = Letter(context.workshop, name, questions=questions)
-        return message(questions_alone(letter, templates), context.workshop, (), answered)
-    ask = {
-        "order": read["proposal"],
-        "customer": name,
-        "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
-        "missing": read["missing"],
-    }
-    return make_draft(ask, context, templates, answered)
+    if read["proposal"] is not None:
+        ask = {
+            "order": read["proposal"],
+            "customer": name,
+            "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
+            "missing": read["missing"],
+        }
+        with suppress(NotUnderstood):  # no piece of concrete could be meant: it only asks
+            return make_draft(ask, context, templates, answered)
+    questions = chosen_questions(read["missing"])
+    letter = Letter(context.workshop, name, questions=questions, replaces=replaces)
+    return message(questions_alone(letter, templates), context.workshop, (), answered)

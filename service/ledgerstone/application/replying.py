@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from datetime import date
 from typing import Any, Final
 
 from ledgerstone.application.changed_orders import ChangeLinks, answer_changed, view_of
@@ -74,7 +75,8 @@ def make_draft(
     ask, resolved = _resolved(document, context)
     pictures = list(_pictures(resolved, context))
     addresses = [f"cid:{picture.cid}" for picture in pictures]
-    made = _reply(ask, resolved, addresses, context, templates)
+    replaces = answered.replaces if answered is not None else None
+    made = _reply(ask, resolved, addresses, context, templates, replaces=replaces)
     return message(made, context.workshop, [*pictures, *_order_file(resolved)], answered)
 
 
@@ -93,6 +95,8 @@ def _reply(
     pictures: Sequence[str],
     context: QuoteContext,
     templates: Templates,
+    *,
+    replaces: date | None = None,
 ) -> Reply:
     is_full = ask.get("tone", "full") == "full"
     letter = Letter(
@@ -101,6 +105,7 @@ def _reply(
         is_full,
         taken_text([one["says"] for one in ask.get("assumed", ())]),
         chosen_questions(ask.get("missing", ())),
+        replaces,
     )
     if isinstance(resolved.answer, SentBack):
         view = _sent_back_view(resolved.document, resolved.answer, pictures, context)

@@ -7,47 +7,33 @@ import json
 import os
 import sys
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import Any, Final, TextIO
 
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
-from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.enquiries import make_answer
 from ledgerstone.application.papers import JOB, make_paper, write_paper
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
-from ledgerstone.calendar_file import READ_S, calendar_file_of
-from ledgerstone.child_process import BY_THE_CLOCK
+from ledgerstone.cli import mailbox
+from ledgerstone.cli.context import CliContext, context_for
 from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
-from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
 from ledgerstone.json_types import JSON
 from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
-from ledgerstone.settings import Settings, settings_from
-from ledgerstone.workshop import load_profile
 
 QUOTED, SENT_BACK, NOT_READ = 0, 1, 2
 _KEYS = "LEDGERSTONE_SIGNING_KEYS"
 _NO_KEYS: Final = (
     f"{_KEYS} is not set, so links made here open nowhere. Set it as the service has it.\n"
 )
-
-
-@dataclass(frozen=True, slots=True)
-class CliContext:
-    """What a command works with: the context of answers, the settings, where it writes."""
-
-    quoting: QuoteContext
-    settings: Settings
-    out: TextIO
 
 
 def run(
@@ -67,9 +53,11 @@ def run(
     today
         The day, where it is not the workshop's own.
     """
+    if arguments[:1] == [mailbox.COMMAND]:
+        return mailbox.run(arguments[1:], out, err, environment, today)
     asked = _parser().parse_args(arguments)
     try:
-        context = _context(asked, out, environment, today)
+        context = context_for(asked.workshop, out, environment, today)
         if not environment.get(_KEYS, "").strip():
             err.write(_NO_KEYS)
         return _COMMANDS[asked.command](context, asked)
@@ -89,7 +77,9 @@ def _parser() -> argparse.ArgumentParser:
         description="Quote an order, or write its reply or its job sheet, without a server.",
     )
     commands = parser.add_subparsers(
-        dest="command", required=True, metavar="quote | reply | job-sheet | enquiry | answer"
+        dest="command",
+        required=True,
+        metavar="quote | … | answer | mailbox",
     )
     order, mail = ("ORDER", "the order, a JSON file"), ("MAIL", "the message, an .eml or a text")
     for name, does, (what, about) in (
@@ -113,33 +103,6 @@ def _parser() -> argparse.ArgumentParser:
     answer = commands.choices["answer"]
     answer.add_argument("--draft", type=Path, metavar="FILE", help="where; else beside the message")
     return parser
-
-
-def _context(
-    asked: argparse.Namespace, out: TextIO, environment: Mapping[str, str], today: date | None
-) -> CliContext:
-    """Open the workshop that the command names, or the environment, or the demonstration."""
-    told = {
-        **environment,
-        **({"LEDGERSTONE_WORKSHOP": str(asked.workshop)} if asked.workshop else {}),
-    }
-    settings = settings_from(told)
-    workshop = load_profile(settings.workshop_path)
-    tokens = Tokens(settings.signing_keys)
-    day = today if today is not None else settings.today(workshop.workshop.timezone)
-    path = settings.calendar_path
-    calendar = calendar_file_of(workshop, settings.workshop_path, path, BY_THE_CLOCK * READ_S).read(
-        day
-    )
-    quoting = QuoteContext(
-        workshop,
-        day,
-        tokens,
-        bookings=calendar.known,
-        for_maker=True,
-        calendar_fault=calendar.says,
-    )
-    return CliContext(quoting, settings, out)
 
 
 def _document(path: str) -> JSON:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import Any
 
 from ledgerstone.order import Order
@@ -35,6 +36,8 @@ class Letter:
         What was taken that the customer did not say, as one paragraph.
     questions
         What the customer is asked.
+    replaces
+        The day of an earlier letter whose place this one takes.
     """
 
     workshop: Workshop
@@ -42,6 +45,7 @@ class Letter:
     is_full: bool = True
     taken: str = ""
     questions: tuple[str, ...] = ()
+    replaces: date | None = None
 
     def content(self) -> Content:
         """Say what stands in every letter."""
@@ -57,6 +61,7 @@ class Letter:
             "full": self.is_full,
             "taken": self.taken,
             "questions": list(self.questions),
+            "replaces": day_text(self.replaces) if self.replaces else "",
         }
 
     def option(self, view: QuoteView) -> Content:

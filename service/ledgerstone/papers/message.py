@@ -6,6 +6,7 @@ import contextlib
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from email.errors import HeaderParseError
 from email.headerregistry import Address
 from email.message import EmailMessage
@@ -36,13 +37,17 @@ class Enclosed:
 
 @dataclass(frozen=True, slots=True)
 class Answered:
-    """The message that a draft answers: to whom, about what, by which identifiers."""
+    """The message that a draft answers: to whom, about what, by which identifiers.
+
+    ``replaces`` is the day of an earlier letter in the thread whose place the draft takes.
+    """
 
     to: str
     name: str = ""
     subject: str = ""
     message_id: str = ""
     references: str = ""
+    replaces: date | None = None
 
 
 def message(

@@ -1,4 +1,4 @@
-"""How the workshop writes: what stands in its replies, and which server sends requests."""
+"""How the workshop writes: its replies, the server that sends requests, the maker's mailbox."""
 
 from __future__ import annotations
 
@@ -36,6 +36,31 @@ class Mail:
         metadata=about("none is for a server on the same machine alone"),
     )
     user: str | None = field(default=None, metadata=about("who signs in, where anybody does"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mailbox:
+    """The maker's own mailbox, where drafts that answer enquiries are put.
+
+    Its password is no part of the profile: it is ``LEDGERSTONE_MAILBOX_PASSWORD`` in the
+    environment of the command.
+    """
+
+    host: str = documented("the server's name: imap.example.com")
+    port: int = field(
+        default=993, metadata=about("most take mail programs at 993", at_least=1, at_most=65535)
+    )
+    security: Literal["tls", "starttls", "none"] = field(
+        default="tls", metadata=about("none is for a server on the same machine alone")
+    )
+    user: str = documented("who signs in")
+    folder: str = field(default="INBOX", metadata=about("the folder that enquiries arrive in"))
+    drafts: str | None = field(
+        default=None, metadata=about("the folder for drafts, where the server does not say")
+    )
+    sent: str | None = field(
+        default=None, metadata=about("the folder of what was sent, where the server does not say")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -69,10 +69,11 @@ def fingerprint(workshop: Workshop) -> str:
 
     They are the first of the SHA-256 of the records as JSON with sorted keys: comments, spacing,
     the order of tables and the way a number is written (``1.50`` or ``1.5``) change nothing.
-    Nor do the tables that change no answer, ``reply`` and ``mail``, or sentences of the maker's.
+    Nor do the tables that change no answer, ``reply``, ``mail`` and ``mailbox``, or sentences of
+    the maker's.
     """
     content = dataclasses.asdict(workshop)
-    for without in ("fingerprint", "reply", "mail", "sentences"):
+    for without in ("fingerprint", "reply", "mail", "mailbox", "sentences"):
         del content[without]
     canonical = json.dumps(content, sort_keys=True, ensure_ascii=False, default=_canonical)
     return hashlib.sha256(canonical.encode()).hexdigest()[:16]

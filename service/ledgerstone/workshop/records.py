@@ -29,7 +29,7 @@ from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
-from ledgerstone.workshop._writing import Mail, OwnSentences, Reply
+from ledgerstone.workshop._writing import Mail, Mailbox, OwnSentences, Reply
 
 __all__ = [
     "Added",
@@ -57,6 +57,7 @@ __all__ = [
     "Lifting",
     "Loads",
     "Mail",
+    "Mailbox",
     "Mixer",
     "Offer",
     "OwnSentences",
@@ -134,4 +135,7 @@ class Workshop:
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
     sentences: tuple[OwnSentences, ...] = field(default=(), metadata={"computed": True})
+    mailbox: Mailbox | None = field(
+        default=None, metadata=about("the mailbox that drafts are put into")
+    )
     fingerprint: str = field(default="", metadata={"computed": True})

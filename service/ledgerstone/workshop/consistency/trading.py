@@ -5,13 +5,17 @@ from __future__ import annotations
 import re
 import zoneinfo
 from collections.abc import Callable, Sequence
+from typing import Final
 
 import holidays
 
 from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
 from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.records import Area, Calendar, Identity, Mail, Offer, Tax, Web
+from ledgerstone.workshop.records import Area, Calendar, Identity, Mail, Mailbox, Offer, Tax, Web
 from ledgerstone.workshop.values import nearest
+
+_SERVER: Final = r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?"
+_HERE: Final = ("localhost", "127.0.0.1", "::1")
 
 
 def _place_known(workshop: Identity) -> Found:
@@ -104,12 +108,20 @@ def _addresses(web: Web) -> Found:
 def _mail_server(mail: Mail | None) -> Found:
     if mail is None:
         return
-    if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?", mail.host):
+    if not re.fullmatch(_SERVER, mail.host):
         yield ("mail", "host"), "this is a server's name alone, like smtp.example.com."
-    here = mail.host in ("localhost", "127.0.0.1", "::1")
-    if mail.security == "none" and mail.user is not None and not here:
+    if mail.security == "none" and mail.user is not None and mail.host not in _HERE:
         says = "a password is only sent in secret. Write starttls or tls, or leave user out."
         yield ("mail", "security"), says
+
+
+def _mailbox_server(mailbox: Mailbox | None) -> Found:
+    if mailbox is None:
+        return
+    if not re.fullmatch(_SERVER, mailbox.host):
+        yield ("mailbox", "host"), "this is a server's name alone, like imap.example.com."
+    if mailbox.security == "none" and mailbox.host not in _HERE:
+        yield ("mailbox", "security"), "a password is only sent in secret. Write tls or starttls."
 
 
 CHECKS: tuple[Callable[..., Found], ...] = (
@@ -123,4 +135,5 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _working_days,
     _addresses,
     _mail_server,
+    _mailbox_server,
 )

@@ -1,0 +1,160 @@
+"""The maker's command ``mailbox``: a draft reply in the maker's own mailbox to each new enquiry."""
+
+from __future__ import annotations
+
+import argparse
+import signal
+import time
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import AbstractContextManager
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+from typing import Final, TextIO
+from zoneinfo import ZoneInfo
+
+from ledgerstone.cli.context import CliContext, context_for
+from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
+from ledgerstone.mailbox.passes import Looked, MailboxRun, look_through
+from ledgerstone.mailbox.server import PASSWORD, Server, connected
+from ledgerstone.mailbox.state import State, state_in
+from ledgerstone.papers.templates import templates_in
+from ledgerstone.workshop.records import Mailbox
+
+COMMAND: Final = "mailbox"
+DONE, NOT_ALL_ANSWERED, NOT_DONE = 0, 1, 2
+IDLE_S: Final = 300.0  # RFC 2177 wants IDLE begun anew within 29 minutes
+POLL_S: Final = 60.0
+FIRST_PAUSE_S: Final = 2.0
+LONGEST_PAUSE_S: Final = 300.0
+_NO_TABLE: Final = (
+    "The profile has no table [mailbox]. Write there which mailbox drafts are put into."
+)
+_NO_PASSWORD: Final = f"Set {PASSWORD} to the mailbox's password."
+_DOES: Final = (
+    "Look through the new messages of your own mailbox, the profile's [mailbox], and put a draft"
+    " reply to each enquiry into its drafts. Nothing is sent, deleted or marked as read."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class _Command:
+    """One command line: how its context is opened anew, where it writes, how it waits."""
+
+    opened: Callable[[], CliContext]
+    password: str
+    out: TextIO
+
+    def tell(self, line: str) -> None:
+        """Write one line, at once."""
+        self.out.write(f"{line}\n")
+        self.out.flush()
+
+
+def run(
+    arguments: Sequence[str],
+    out: TextIO,
+    err: TextIO,
+    environment: Mapping[str, str],
+    today: date | None = None,
+) -> int:
+    """Carry out one command line and return its exit status.
+
+    0: every new message was dealt with. 1: some could not be answered. 2: the profile, the mailbox
+    or its password is at fault. Wrong arguments leave by ``SystemExit`` with 2.
+    """
+    asked = _parser().parse_args(arguments)
+    command = _Command(
+        lambda: context_for(asked.workshop, out, environment, today),
+        environment.get(PASSWORD, ""),
+        out,
+    )
+    try:
+        context = command.opened()
+        _mailbox(context)
+        if not command.password:
+            raise MailboxFault(_NO_PASSWORD)
+        path = asked.state or context.settings.workshop_path.with_suffix(".mailbox.json")
+        with state_in(path) as state:
+            return (_watch if asked.watch else _once)(command, state)
+    except ProfileError as fault:
+        err.write("".join(f"profile:{one.line}: {one.key}: {one.says}\n" for one in fault.faults))
+    except LedgerstoneError as fault:
+        err.write(f"{fault}\n")
+    except OSError as fault:
+        err.write(f"{fault.filename or 'The state file'}: {fault.strerror or fault}.\n")
+    except KeyboardInterrupt:
+        return DONE
+    return NOT_DONE
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="python -m ledgerstone mailbox", description=_DOES)
+    when = parser.add_mutually_exclusive_group(required=True)
+    when.add_argument("--once", action="store_true", help="look through it once")
+    when.add_argument("--watch", action="store_true", help="stay, and answer what comes")
+    parser.add_argument("--workshop", type=Path, metavar="FILE", help="the profile, TOML")
+    parser.add_argument(
+        "--state", type=Path, metavar="FILE", help="what was done; else beside the profile"
+    )
+    return parser
+
+
+def _once(command: _Command, state: State) -> int:
+    context = command.opened()
+    with _server(context, command) as server:
+        return NOT_ALL_ANSWERED if _pass(server, context, command, state).failed else DONE
+
+
+def _watch(command: _Command, state: State) -> int:
+    """Look through the mailbox whenever something comes, until the command is ended.
+
+    A server that is away is tried again, after longer and longer pauses.
+    """
+    signal.signal(signal.SIGTERM, signal.default_int_handler)  # ends it as Ctrl-C does
+    pause_s = FIRST_PAUSE_S
+    while True:
+        try:
+            with _server(command.opened(), command) as server:
+                while True:
+                    looked = _pass(server, command.opened(), command, state)
+                    pause_s = FIRST_PAUSE_S
+                    if server.open_arrivals().uid_next == looked.uid_next:
+                        _wait(server)
+        except MailboxFault as fault:
+            if not fault.is_away:
+                raise
+            command.tell(f"{fault} It is tried again in {pause_s:.0f} s.")
+        time.sleep(pause_s)
+        pause_s = min(2 * pause_s, LONGEST_PAUSE_S)
+
+
+def _wait(server: Server) -> None:
+    if server.tells_of_changes():
+        server.wait(IDLE_S)
+    else:
+        time.sleep(POLL_S)
+
+
+def _server(context: CliContext, command: _Command) -> AbstractContextManager[Server]:
+    return connected(_mailbox(context), command.password)
+
+
+def _mailbox(context: CliContext) -> Mailbox:
+    mailbox = context.quoting.workshop.mailbox
+    if mailbox is None:
+        raise MailboxFault(_NO_TABLE)
+    return mailbox
+
+
+def _pass(server: Server, context: CliContext, command: _Command, state: State) -> Looked:
+    zone = ZoneInfo(context.quoting.workshop.workshop.timezone)
+    run = MailboxRun(
+        quoting=context.quoting,
+        templates=templates_in(context.settings.workshop_path.parent),
+        mailbox=_mailbox(context),
+        state=state,
+        now=datetime.now(zone),
+        tell=command.tell,
+    )
+    return look_through(server, run)

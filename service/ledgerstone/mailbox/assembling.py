@@ -1,0 +1,64 @@
+"""A message put together again from its headers and text parts, attachments by their names alone.
+
+What was not fetched is named and empty, so that it is read as any message is.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from email.message import Message
+from typing import Final
+
+from ledgerstone.mailbox.structure import Leaf
+
+_BOUNDARY: Final = "=_part_of_a_fetched_message_="
+_OF_CONTENT: Final = re.compile(rb"(?:content-[!-9;-~]*|mime-version)[ \t]*:", re.IGNORECASE)
+
+
+def message_of(
+    header: bytes, texts: Sequence[tuple[Leaf, bytes]], attached: Sequence[Leaf]
+) -> bytes:
+    """Put a message together.
+
+    Parameters
+    ----------
+    header
+        Its headers, as they came.
+    texts
+        Its text parts with what they hold, still encoded.
+    attached
+        Parts that were left where they are.
+    """
+    kept = b"\r\n".join(_without_content(header))
+    parts = [_part(leaf, content) for leaf, content in texts]
+    parts += [_part(leaf, b"") for leaf in attached]
+    mark = _BOUNDARY.encode()
+    body = b"".join(b"--" + mark + b"\r\n" + part + b"\r\n" for part in parts)
+    own = b'MIME-Version: 1.0\r\nContent-Type: multipart/mixed; boundary="' + mark + b'"'
+    return kept + b"\r\n" + own + b"\r\n\r\n" + body + b"--" + mark + b"--\r\n"
+
+
+def _without_content(header: bytes) -> Iterator[bytes]:
+    """Give the header's lines but for those that say what the whole message holds."""
+    is_kept = True
+    for line in header.replace(b"\r\n", b"\n").split(b"\n"):
+        if line[:1] not in (b" ", b"\t"):
+            is_kept = bool(line) and not _OF_CONTENT.match(line)
+        if is_kept and line.strip():
+            yield line
+
+
+def _part(leaf: Leaf, content: bytes) -> bytes:
+    head = Message()
+    charset = {"charset": leaf.charset} if leaf.charset and not leaf.is_attached else {}
+    head.add_header("Content-Type", f"{_token(leaf.kind)}/{_token(leaf.subtype)}", **charset)
+    if leaf.is_attached:
+        head.add_header("Content-Disposition", "attachment", filename=("utf-8", "", leaf.shown))
+    elif leaf.encoding:
+        head["Content-Transfer-Encoding"] = _token(leaf.encoding)
+    return head.as_bytes().rstrip(b"\n").replace(b"\n", b"\r\n") + b"\r\n\r\n" + content
+
+
+def _token(text: str) -> str:
+    return re.sub(r"[^A-Za-z0-9.+_-]", "", text) or "x"

@@ -1,0 +1,119 @@
+"""The mailbox's command killed in the middle, on a real IMAP server: no draft lost, none twice."""
+
+import signal
+import tempfile
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from support.imap_server import ImapServer, imap_server
+from support.mailboxes import drafts, looked, post, profile_for, started
+from support.relay import End, Relay, relay_to
+from support.serving import PATIENCE_S
+
+A_DRAFT = b"Message-ID: <ledgerstone-"
+# In the order in which a run comes to them, each later than the one before.
+ENDS = (
+    End("before", b" LOGIN "),
+    End("after", b"BODYSTRUCTURE"),
+    End("before", b" APPEND "),
+    End("after", b" APPEND "),
+    End("before", A_DRAFT),
+    End("half", A_DRAFT),
+    End("after", A_DRAFT),  # the draft is there, and the command was never told
+    End("before", b" STORE "),
+    End("after", b" STORE "),  # the keyword is set, and the file does not know
+    End("before", b" LOGOUT"),
+)
+
+
+@pytest.fixture
+def server() -> Iterator[ImapServer]:
+    """A server with an empty account; its sockets want a short path."""
+    with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
+        yield running
+
+
+def _killed(profile: Path, relay: Relay, end: End) -> bool:
+    """Run the command until it is killed; False where it came to its end before."""
+    relay.ends_at(end)
+    running = started(profile)
+    relay.victim = running.pid
+    running.communicate(timeout=PATIENCE_S)
+    return running.returncode == -signal.SIGKILL
+
+
+def _answers(server: ImapServer) -> list[str]:
+    return sorted(draft.answers for draft in drafts(server))
+
+
+def test_killed_at_one_place_after_another(server: ImapServer, tmp_path: Path) -> None:
+    """Each run goes on where the one before was killed; in the end each enquiry has one draft."""
+    numbers = (1, 2, 3)
+    server.deliver(*(post(number).as_bytes() for number in numbers))
+    with relay_to(server.port) as relay:
+        profile = profile_for(server, tmp_path, relay.port)
+        for end in ENDS:
+            assert _killed(profile, relay, end), end
+            found = _answers(server)
+            assert len(found) == len(set(found)), end
+        relay.ends_at(None)
+        assert looked(profile)[0] == 0
+        assert _answers(server) == [f"<{number}@example.com>" for number in numbers]
+        assert looked(profile) == (0, [], "")
+        profile.with_suffix(".mailbox.json").unlink()
+        assert looked(profile) == (0, [], "")
+    assert [sorted(one.flags - {"\\Recent"}) for one in server.letters()] == [
+        ["LedgerstoneDone"]
+    ] * 3
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("when", ["before", "after"])
+def test_killed_at_every_place(when: str, server: ImapServer, tmp_path: Path) -> None:
+    """A run is killed at each thing it sends in turn, then begun again: always one draft each."""
+    with relay_to(server.port) as relay:
+        profile = profile_for(server, tmp_path, relay.port)
+        place, wanted, is_killed = 0, set[str](), True
+        while is_killed:
+            number = 2 * place + 1
+            server.deliver(post(number).as_bytes(), post(number + 1).as_bytes())
+            wanted |= {f"<{number}@example.com>", f"<{number + 1}@example.com>"}
+            is_killed = _killed(profile, relay, End(when, b"", later=place))  # type: ignore[arg-type]  # one of the two
+            relay.ends_at(None)
+            assert looked(profile)[0] == 0
+            assert _answers(server) == sorted(wanted), place
+            place += 1
+        assert place > 20
+
+
+def _until(server: ImapServer, count: int) -> None:
+    until = time.monotonic() + PATIENCE_S
+    while len(server.written()) < count:
+        assert time.monotonic() < until, "no draft came"
+        time.sleep(0.2)
+
+
+def test_it_watches_and_comes_back(server: ImapServer, tmp_path: Path) -> None:
+    """With --watch a message is answered when it comes, also after the connection broke."""
+    with relay_to(server.port) as relay:
+        running = started(profile_for(server, tmp_path, relay.port), "--watch")
+        try:
+            server.deliver(post(1).as_bytes())
+            _until(server, 1)
+            time.sleep(1)  # it is told of what comes while it waits
+            server.deliver(post(2).as_bytes())
+            _until(server, 2)
+            relay.cut()
+            server.deliver(post(3).as_bytes())
+            _until(server, 3)
+        finally:
+            running.send_signal(signal.SIGTERM)
+            said, errors = running.communicate(timeout=PATIENCE_S)
+    assert running.returncode == 0, errors
+    assert [line for line in said.splitlines() if line[0].isdigit()] == [
+        f"{number}: a draft" for number in (1, 2, 3)
+    ]
+    assert "It is tried again in 2 s." in said
