@@ -140,4 +140,4 @@ def test_with_the_makers_key_a_quote_tells_its_costs() -> None:
     assert any(line["label"].startswith("Hours: ") for line in makers["costs"]["lines"])
     customers = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
     assert "costs" not in customers
-    assert len(customers["price"]["lines"]) == 5
+    assert len(customers["price"]["lines"]) == 6  # three of making, cover, delivery, rounding

@@ -75,8 +75,7 @@ def _in_hours(lead: LeadTime, shop: Workshop, bookings: Sequence[Booking]) -> It
     known: dict[int, set[int]] = {}
     for one in lead.work:
         step = one.job.step
-        each = round(step.hands_hours / step.pieces * 60)
-        wanted = math.ceil(each / max(one.people, 1))
+        wanted = math.ceil(_each(step, one.job.piece.number) / max(one.people, 1))
         if wanted == 0:
             continue
         worked = 0
@@ -90,6 +89,12 @@ def _in_hours(lead: LeadTime, shop: Workshop, bookings: Sequence[Booking]) -> It
             yield f"{one.job.step.name} ends out of hours"
         if worked != wanted:
             yield f"{one.job.step.name} has {worked} minutes of hands, not {wanted}"
+
+
+def _each(step: Operation, number: int) -> int:
+    """Minutes of one piece: told of each, or alike."""
+    alike = [round(step.hands_hours / step.pieces * 60)] * step.pieces
+    return (step.minutes_each or alike)[number]
 
 
 def _within_counts(lead: LeadTime, shop: Workshop) -> Iterator[str]:
@@ -147,7 +152,8 @@ def _runs_on(before: ScheduledJob, after: ScheduledJob, shop: Workshop) -> bool:
     if before.job.step.stage != "cast" or {before.people, after.people} != {shop.calendar.hands}:
         return True
     both = (before.job.step, after.job.step)
-    wanted = sum(math.ceil(s.piece_minutes / shop.calendar.hands) for s in both)
+    number = before.job.piece.number
+    wanted = sum(math.ceil(_each(s, number) / shop.calendar.hands) for s in both)
     day = max(1, round(shop.calendar.hours_per_day * 60))
     return wanted > day or after.hands_end - before.starts == wanted
 

@@ -142,7 +142,7 @@ def test_batches_add_up_to_the_order(document: Json, mixer: Mixer) -> None:
         for i in pour.slabs:
             poured[i] += pour.times
     assert poured == quantities
-    wanted = sum(n * (s.face_l + s.backing_l) for n, s in zip(quantities, plan.slabs, strict=True))
+    wanted = sum(n * s.mixed.total for n, s in zip(quantities, plan.slabs, strict=True))
     mixed = sum(pour.times * pour.litres for pour in plan.pours)
     assert mixed == pytest.approx(wanted, rel=1e-9)
     kg = sum(pour.times * one.count * one.batch.kg for pour in plan.pours for one in pour.batches)

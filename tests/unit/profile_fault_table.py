@@ -3,13 +3,13 @@
 FAULTY: list[tuple[str, str, str, str]] = [
     # what is replaced, by what, the key, part of the sentence
     ('timezone = "Europe/London"', 'timezon = "Europe/London"', "workshop.timezon", '"timezone"'),
-    ("cutout = 0.6", 'cutout = "three"', "hours.cutout", "a number of hours, like 0.75"),
-    ("cutout = 0.6", 'cutout = "0.6"', "hours.cutout", "Take the quotation marks off"),
-    ("cutout = 0.6", "cutout = true", "hours.cutout", "here stands true"),
-    ("cutout = 0.6", "cutout = -0.6", "hours.cutout", "this is -0.6; it needs at least 0"),
-    ("cutout = 0.6", "cutout = inf", "hours.cutout", "write a number up to"),
-    ("cutout = 0.6", "cutout = nan", "hours.cutout", "write a number up to"),
-    ("cutout = 0.6", "cutout = 1e400", "hours.cutout", "write a number up to"),
+    ("relief = 0.8", 'relief = "three"', "hours.per_mould.relief", "a number of hours, like 0.75"),
+    ("relief = 0.8", 'relief = "0.8"', "hours.per_mould.relief", "Take the quotation marks off"),
+    ("relief = 0.8", "relief = true", "hours.per_mould.relief", "here stands true"),
+    ("relief = 0.8", "relief = -0.6", "hours.per_mould.relief", "this is -0.6; it needs at"),
+    ("relief = 0.8", "relief = inf", "hours.per_mould.relief", "write a number up to"),
+    ("relief = 0.8", "relief = nan", "hours.per_mould.relief", "write a number up to"),
+    ("relief = 0.8", "relief = 1e400", "hours.per_mould.relief", "write a number up to"),
     ("length_mm = 2700", "length_mm = 0", "table.length_mm", "it needs to be above 0"),
     ("length_mm = 2700", "length_mm = [2700]", "table.length_mm", "here stands a list"),
     ("length_mm = 2700", "length_mm = 900", "table.width_mm", "longer than length_mm"),
@@ -63,10 +63,15 @@ ELSEWHERE = {"table.width_mm": 1, "shaping.thicknesses_mm[1]": -1}  # lines from
 
 MISSING: list[tuple[str, str, str, str]] = [
     # what is taken out, the key, the beginning of the line the fault stands on, the sentence
-    ("cutout = 0.6\n", "hours.cutout", "[hours]", "this key is missing: one knockout former"),
+    (
+        "relief = 0.8\n",
+        "hours.per_mould.relief",
+        "[hours.per_mould]",
+        "this key is missing: one relief's former",
+    ),
     ('name = "graphite"\n', "palette[1].name", "[[palette]]", "this key is missing"),
     ("first = 2026-12-24\n", "calendar.closures[1].first", "[[calendar.closures]]", "first day"),
-    ("[hours]\n", "hours", "", "the table [hours] is missing: rules for hours of hands"),
+    ("[days]\n", "days", "", "the table [days] is missing: waits"),
 ]
 
 _RED = "{{ pigment = 'red iron oxide', percent = {} }}"
@@ -114,7 +119,7 @@ TIMING: list[tuple[str, str, str, str]] = [
     ("day_starts_at = 8 ", "day_starts_at = 25 ", "bench.day_starts_at", "23 at most"),
     ("mixers = 1", "mixers = 0", "bench.mixers", "it needs at least 1"),
     ("polishers = 1", "polishers = 11", "bench.polishers", "10 at most"),
-    ("mould_again_hours = 0.5", "mould_again_hours = 30", "bench.mould_again_hours", "24 at most"),
+    ("again = 0.3 ", "again = 30 ", "hours.per_mould.again", "24 at most"),
     ("# damp_days = 3", "damp_days = -1", "bench.damp_days", "at least 0"),
     ("workshop_c = [8, 8, 10, 12, 14, 17, 18, 18, 16, 13, 10, 8]", f"workshop_c = {[4] * 12}",
      "handling.workshop_c", "no damp cover would ever end"),

@@ -192,8 +192,8 @@ def test_a_slab_takes_its_volume_waste_and_what_is_sanded_off(workshop: Workshop
     here = mixing(workshop, recipe_of(*PLAIN, waste=10, coat=COAT), sanding_mm=2.0)
     (slab,) = plan_of(here, slab_json(box(1000, 500), edges={})).slabs
     assert slab.placed_l == pytest.approx(21)
-    assert slab.face_l == pytest.approx(0.5 * 8 * 1.1)
-    assert slab.face_l + slab.backing_l == pytest.approx(23.1)
+    assert slab.mixed.face == pytest.approx(0.5 * 8 * 1.1)
+    assert slab.mixed.total == pytest.approx(23.1)
 
 
 def test_slabs_of_one_mix_share_batches(workshop: Workshop) -> None:

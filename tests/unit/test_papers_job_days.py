@@ -38,7 +38,8 @@ def test_every_step_stands_on_its_day_with_its_hours(
     laid = [one for one in job.quote.lead_time.work if one.people]
     rows = planned(job)
     assert [row[2].split("; then")[0] for row in rows] == [one.job.step.name for one in laid]
-    assert [row[3] for row in rows] == [hours(one.job.step.piece_minutes) for one in laid]
+    minutes = [one.job.step.minutes_of(one.job.piece.number) for one in laid]
+    assert [row[3] for row in rows] == [hours(each) for each in minutes]
     day = ""
     for row, one in zip(rows, laid, strict=True):
         day = row[0] or day
@@ -53,7 +54,7 @@ def test_equal_pieces_on_one_day_are_one_line(workshop: Workshop, today: date) -
     job = job_of({"slabs": [slab]}, workshop, today)
     packed = [row for row in planned(job) if row[2] == "Pack"]
     assert [row[COLUMNS.index("Piece")] for row in packed] == ["3 of 3 Worktop"]
-    assert packed[0][COLUMNS.index("Hands")] == hours(3 * 39)
+    assert packed[0][COLUMNS.index("Hands")] == hours(3 * 6)
 
 
 def test_a_pour_is_done_on_the_day_it_is_begun(workshop: Workshop, today: date) -> None:

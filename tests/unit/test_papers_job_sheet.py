@@ -105,7 +105,7 @@ def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
     rows = JOB_SHEET.dump(job_paper(job).content)["operations"]
     told = sum(row["hands_minutes"] for row in rows)
-    laid = sum(one.job.step.piece_minutes for one in job.quote.lead_time.work)
+    laid = sum(one.job.step.minutes_of(one.job.piece.number) for one in job.quote.lead_time.work)
     assert told == laid == job.minutes_in_all()
     machine = sum(row["machine_minutes"] for row in rows)
     hire = sum((step.hire for step in job.steps), Decimal(0))

@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
-from ledgerstone.schedule import moulds_to_try, tables_for
+from ledgerstone.schedule import moulds_to_try
 from ledgerstone.schedule.loads import loads_of
-from ledgerstone.work import Operation
+from ledgerstone.work import Operation, tables_for
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import CastingTable
 

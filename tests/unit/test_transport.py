@@ -179,13 +179,18 @@ def test_an_opening_weighs_nothing(workshop: Workshop) -> None:
     assert kg_of(workshop, **chalk) - left == pytest.approx(0.1 * (0.04 * 2350 + 2.2))
 
 
-@pytest.mark.parametrize(("kind", "pallet_kg"), [("pallet", 25), ("own-van", 0), ("collect", 0)])
-def test_an_order_travels_with_its_crates(workshop: Workshop, kind: str, pallet_kg: float) -> None:
-    """Three pieces, three crates of 15 kg, and one pallet where it goes on a pallet."""
+@pytest.mark.parametrize(
+    ("kind", "packing_kg"),
+    [("pallet", 3 * 3 + 12 + 25), ("own-van", 3 * 2), ("fitted", 3 * 2), ("collect", 3 * 1)],
+)
+def test_an_order_travels_with_its_packing(
+    workshop: Workshop, kind: str, packing_kg: float
+) -> None:
+    """Three pieces wrapped; by pallet they share one crate of 12 kg and a pallet of 25."""
     slab = slab_json(box(1000, 500), quantity=3, shade={"name": "chalk"})
     order = order_of(workshop, slab, delivery={"kind": kind, "postcode": "HR9 7XX"})
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
-    assert packed_kg(order, shapes, workshop) == pytest.approx(3 * (48.1 + 15) + pallet_kg)
+    assert packed_kg(order, shapes, workshop) == pytest.approx(3 * 48.1 + packing_kg)
 
 
 @pytest.mark.parametrize(
@@ -207,7 +212,7 @@ def test_hands_are_counted_by_the_workshops_share(
         (1500, 600, 1, "half pallet"),  # 1200 and 150 beyond it at each end
         (1501, 600, 1, "long pallet"),
         (1400, 951, 1, "full pallet"),  # 1100 less the deck's 150 is 950 deep on edge
-        (1400, 900, 5, "full pallet"),  # about 5 × (118 + 15) kg: more than 500
+        (1400, 900, 5, "full pallet"),  # about 5 × 121 and 2 × 12 kg: more than 500
         (2700, 600, 1, "long pallet"),
         (2701, 600, 1, None),
         (1400, 900, 8, None),  # more than 1000 kg

@@ -198,7 +198,7 @@ def test_all_faults_come_at_once_sorted_by_line() -> None:
         ('currency = "GBP"', 'currency = "pounds"'),
         ("length_mm = 2700", "length_mm = -1"),
         ('colour = "#e3dfd6"', 'colour = "off-white"'),
-        ("cutout = 0.6", 'cutouts = "0.6"'),
+        ("relief = 0.8", 'reliefs = "0.8"'),
         ("hands = 2", "hands = 0"),
     ):
         text = text.replace(old, new, 1)
@@ -207,8 +207,8 @@ def test_all_faults_come_at_once_sorted_by_line() -> None:
         "workshop.currency",
         "table.length_mm",
         "palette[2].colour",
-        "hours.cutout",
-        "hours.cutouts",
+        "hours.per_mould.relief",
+        "hours.per_mould.reliefs",
         "calendar.hands",
     ]
     assert list(faults) == sorted(faults)

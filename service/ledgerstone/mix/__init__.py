@@ -27,7 +27,14 @@ from ledgerstone.mix.plan import (
     SlabConcrete,
     batch_plan,
     late_pours,
+)
+from ledgerstone.mix.pouring import (
+    CoatLitres,
+    PourGroup,
+    batches_alone,
+    coat_litres,
     placed_l,
+    pour_groups,
 )
 from ledgerstone.mix.slurry import Slurry, repair_pot, sealer_l, slurry_of
 
@@ -36,8 +43,10 @@ __all__ = [
     "BatchPlan",
     "Batches",
     "Coat",
+    "CoatLitres",
     "Mix",
     "Pour",
+    "PourGroup",
     "Purchase",
     "SlabConcrete",
     "Slurry",
@@ -46,6 +55,8 @@ __all__ = [
     "batch_minutes",
     "batch_plan",
     "batches",
+    "batches_alone",
+    "coat_litres",
     "hardened_kg_per_m3",
     "largest_aggregate_mm",
     "late_pours",
@@ -53,6 +64,7 @@ __all__ = [
     "open_minutes",
     "palette_tint",
     "placed_l",
+    "pour_groups",
     "pour_minutes",
     "repair_pot",
     "sealer_l",

@@ -100,11 +100,16 @@ def batches(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batches:
 
     Where the recipe takes whole bags, each batch takes as many of them, and makes a little more.
     """
-    count = max(1, math.ceil(litres / mixer.working_l - NEARLY))
-    each = litres / count
-    if recipe.bag is not None and recipe.bag.whole_bags:
-        count, each = _whole_bags(mix, litres, recipe.bag.bag_kg, mixer)
+    count, each = split(mix, litres, recipe, mixer)
     return Batches(count, _batch(mix, each, recipe, mixer))
+
+
+def split(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> tuple[int, float]:
+    """Return how many batches so many litres take, and the litres of each."""
+    if recipe.bag is not None and recipe.bag.whole_bags:
+        return _whole_bags(mix, litres, recipe.bag.bag_kg, mixer)
+    count = max(1, math.ceil(litres / mixer.working_l - NEARLY))
+    return count, litres / count
 
 
 def _whole_bags(mix: Mix, litres: float, bag_kg: float, mixer: Mixer) -> tuple[int, float]:

@@ -9,7 +9,8 @@ from decimal import Decimal
 from itertools import groupby
 
 from ledgerstone.mix.batches import Batches, Weighing, batches, open_minutes, pour_minutes
-from ledgerstone.mix.mixes import Mix, Tint, mixes_of, palette_tint
+from ledgerstone.mix.mixes import Tint, palette_tint
+from ledgerstone.mix.pouring import CoatLitres, PourGroup, coat_litres, placed_l, pour_groups
 from ledgerstone.mix.slurry import Slurry, repair_pot, slurry_of
 from ledgerstone.order import Order
 from ledgerstone.shape import Shape
@@ -17,19 +18,18 @@ from ledgerstone.surfaces import Surface
 from ledgerstone.workshop.proportions import Role
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2, MM3_PER_L = 1e6, 1e6
+MM2_PER_M2 = 1e6
 
 
 @dataclass(frozen=True, slots=True)
 class SlabConcrete:
-    """What one piece of a slab takes: litres placed, and with waste as face coat and backing.
+    """What one piece of a slab takes: litres placed, and with waste as they are mixed.
 
     ``pot`` is the repair pot that is packed with it, where the profile has one.
     """
 
     placed_l: float
-    face_l: float
-    backing_l: float
+    mixed: CoatLitres
     slurry: Slurry
     pot: Slurry | None = None
 
@@ -123,14 +123,14 @@ def batch_plan(
         _concrete(shape, slab.finish.surface, tint, workshop)
         for slab, shape, tint in zip(order.slabs, shapes, tints, strict=True)
     )
-    areas = tuple(0.0 if loads is not None else s.net_area_mm2 for s in shapes)
-    pouring = _Pouring(workshop, each, tuple(tints), areas)
-    rounds: Iterable[tuple[tuple[int, ...], int]]
-    if loads is None:
-        rounds = _rounds([slab.quantity for slab in order.slabs], moulds or [1] * len(order.slabs))
-    else:
-        rounds = ((tuple(load), len(list(same))) for load, same in groupby(map(tuple, loads)))
-    pours = tuple(pour for pieces, times in rounds for pour in pouring.pours(pieces, times))
+    litres = [one.mixed for one in each]
+    areas = [shape.net_area_mm2 for shape in shapes] if loads is None else None
+    rounds = _rounds(order, moulds) if loads is None else _runs(loads)
+    pours = tuple(
+        _pour(group, times, workshop)
+        for pieces, times in rounds
+        for group in pour_groups(pieces, litres, tints, workshop, areas)
+    )
     slurries = [
         (slurry, slab.quantity)
         for one, slab in zip(each, order.slabs, strict=True)
@@ -145,27 +145,23 @@ def late_pours(plan: BatchPlan, workshop: Workshop) -> tuple[Pour, ...]:
     return tuple(pour for pour in plan.pours if pour.open_minutes > workshop.mixer.open_minutes)
 
 
-def placed_l(shape: Shape, workshop: Workshop) -> float:
-    """Litres in the mould of one piece: the slab, and what is sanded off its back."""
-    proud_mm3 = shape.net_area_mm2 * workshop.boards.sanding_mm
-    return (shape.volume_mm3 + proud_mm3) / MM3_PER_L
-
-
 def _concrete(shape: Shape, surface: Surface, tint: Tint, workshop: Workshop) -> SlabConcrete:
-    litres = placed_l(shape, workshop)
-    coat = workshop.recipe.face_coat
-    face = min(litres, shape.net_area_mm2 * coat.thickness_mm / MM3_PER_L) if coat else 0.0
-    more = 1 + workshop.recipe.waste_percent / 100
+    mixed = coat_litres(shape, workshop)
     slurry = slurry_of(surface, shape.net_area_mm2 / MM2_PER_M2, tint, workshop)
     pot = repair_pot(tint, workshop)
-    return SlabConcrete(litres, face * more, (litres - face) * more, slurry, pot)
+    return SlabConcrete(placed_l(shape, workshop), mixed, slurry, pot)
 
 
-def _rounds(
-    quantities: Sequence[int], moulds: Sequence[int]
-) -> Iterator[tuple[tuple[int, ...], int]]:
+def _runs(loads: Sequence[Sequence[int]]) -> Iterator[tuple[tuple[int, ...], int]]:
+    """Yield each load's pieces, and how many loads like it follow one another."""
+    for load, same in groupby(map(tuple, loads)):
+        yield load, len(list(same))
+
+
+def _rounds(order: Order, made: Sequence[int] | None) -> Iterator[tuple[tuple[int, ...], int]]:
     """Yield which pieces are cast in a round, by slab index, and how many rounds are like it."""
-    left = list(quantities)
+    left = [slab.quantity for slab in order.slabs]
+    moulds = made or [1] * len(left)
     while any(left):
         now = [min(m, n) for m, n in zip(moulds, left, strict=True)]
         times = min(n // k for n, k in zip(left, now, strict=True) if k)
@@ -173,57 +169,19 @@ def _rounds(
         yield tuple(i for i, k in enumerate(now) for _ in range(k)), times
 
 
-@dataclass(frozen=True, slots=True)
-class _Pouring:
-    """Puts pieces together into pours."""
-
-    workshop: Workshop
-    each: tuple[SlabConcrete, ...]
-    tints: tuple[Tint, ...]
-    areas_mm2: tuple[float, ...]
-
-    def pours(self, pieces: Sequence[int], times: int) -> Iterator[Pour]:
-        by_tint: dict[Tint, list[int]] = {}
-        for i in pieces:
-            by_tint.setdefault(self.tints[i], []).append(i)
-        for tint, same in by_tint.items():
-            yield from self._grouped(tint, same, times)
-
-    def _grouped(self, tint: Tint, pieces: Sequence[int], times: int) -> Iterator[Pour]:
-        mixes = mixes_of(tint, self.workshop)
-        here = self._pour(tint, mixes, pieces[:1], times)
-        for i in pieces[1:]:
-            more = self._pour(tint, mixes, (*here.slabs, i), times)
-            if self._too_much(more):
-                yield here
-                more = self._pour(tint, mixes, (i,), times)
-            here = more
-        yield here
-
-    def _too_much(self, pour: Pour) -> bool:
-        table = self.workshop.table
-        room_mm2 = table.length_mm * table.width_mm * table.count
-        return (
-            pour.open_minutes > self.workshop.mixer.open_minutes
-            or sum(self.areas_mm2[i] for i in pour.slabs) > room_mm2
-        )
-
-    def _pour(self, tint: Tint, mixes: Sequence[Mix], pieces: Sequence[int], times: int) -> Pour:
-        recipe, mixer = self.workshop.recipe, self.workshop.mixer
-        face_l = sum(self.each[i].face_l for i in pieces)
-        backing_l = sum(self.each[i].backing_l for i in pieces)
-        face = batches(mixes[0], face_l, recipe, mixer) if len(mixes) > 1 else None
-        backing = batches(mixes[-1], backing_l, recipe, mixer)
-        counts = (face.count if face else 0, backing.count)
-        return Pour(
-            slabs=tuple(pieces),
-            times=times,
-            tint=tint,
-            face=face,
-            backing=backing,
-            minutes=pour_minutes(*counts, mixer),
-            open_minutes=open_minutes(*counts, mixer),
-        )
+def _pour(group: PourGroup, times: int, workshop: Workshop) -> Pour:
+    """Weigh out a pour's batches and time it."""
+    recipe, mixer, litres = workshop.recipe, workshop.mixer, group.litres
+    face = batches(group.mixes[0], litres.face, recipe, mixer) if group.face_batches else None
+    return Pour(
+        slabs=group.slabs,
+        times=times,
+        tint=group.tint,
+        face=face,
+        backing=batches(group.mixes[-1], litres.backing, recipe, mixer),
+        minutes=pour_minutes(group.face_batches, group.backing_batches, mixer),
+        open_minutes=open_minutes(group.face_batches, group.backing_batches, mixer),
+    )
 
 
 # --- what to buy ----------------------------------------------------------------------------

@@ -1,6 +1,6 @@
 """What goes into the mould: boards and their nesting, formers, beads, screws, release agent."""
 
-from ledgerstone.mould.forms import Bead, Curve, Former, Run, runs, screws_for
+from ledgerstone.mould.forms import Bead, Curve, Former, Run, runs, screws_for, takes_plug
 from ledgerstone.mould.nesting import (
     Cut,
     Nest,
@@ -33,4 +33,5 @@ __all__ = [
     "nest",
     "runs",
     "screws_for",
+    "takes_plug",
 ]

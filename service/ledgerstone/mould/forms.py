@@ -11,9 +11,9 @@ from shapely.geometry import Polygon
 
 from ledgerstone.cutouts import kind_of
 from ledgerstone.mould.nesting import Piece, equal_parts
-from ledgerstone.order import Edge, Profile, Slab
+from ledgerstone.order import Cutout, Edge, Profile, Slab
 from ledgerstone.outline import XY, Side
-from ledgerstone.shape import Shape
+from ledgerstone.shape import Opening, Shape
 from ledgerstone.workshop.records import Boards, EdgeOffered, Workshop
 
 ON_THE_SIDE_MM = 1e-3  # a point so near a side's own line lies on it: its straight part
@@ -157,13 +157,18 @@ def formers(slab: Slab, shape: Shape, boards: Boards) -> Iterator[Former]:
     height = shape.thickness_mm + boards.sanding_mm
     for cutout, opening in zip(slab.cutouts, shape.openings, strict=True):
         name = cutout.label or f"cut-out {opening.index + 1}"
-        small = kind_of(cutout).is_circle and opening.longer_mm <= boards.plug_up_to_mm
-        former = _former(name, "plug" if small else "knockout", opening.polygon, height, boards)
+        kind = "plug" if takes_plug(cutout, opening, boards) else "knockout"
+        former = _former(name, kind, opening.polygon, height, boards)
         round_hole = kind_of(cutout).is_circle and cutout.open_to is None
         yield _exactly_round(former, opening.longer_mm) if round_hole else former
     for i, (relief, polygon) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
         name = relief.label or f"{relief.kind} {i + 1}"
         yield _former(name, relief.kind, polygon, relief.depth.mm, boards)
+
+
+def takes_plug(cutout: Cutout, opening: Opening, boards: Boards) -> bool:
+    """Whether an opening is a small round one, formed by a turned plug and not by foam."""
+    return kind_of(cutout).is_circle and opening.longer_mm <= boards.plug_up_to_mm
 
 
 def _former(name: str, kind: str, polygon: Polygon, height_mm: float, boards: Boards) -> Former:

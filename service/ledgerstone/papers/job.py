@@ -23,7 +23,7 @@ from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
 from ledgerstone.strength.grips import best_grips_mm
-from ledgerstone.work import Operation
+from ledgerstone.work import Operation, packing_way
 from ledgerstone.workshop.records import Workshop
 
 
@@ -132,6 +132,11 @@ class Job:
     def cured_kg(self, i: int) -> float:
         """Mass of one piece as it leaves."""
         return self.quote.weights[i].slab_kg
+
+    @property
+    def wrapping_kg(self) -> float:
+        """Mass of what is wrapped round one piece."""
+        return packing_way(self.quote.order, self.workshop).kg_per_piece
 
     def turned_kg(self, i: int) -> float:
         """Mass of one piece with its mould, as it is turned."""

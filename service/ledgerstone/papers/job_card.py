@@ -68,7 +68,7 @@ def carry_card(job: Job, i: int) -> Content:
         facts(
             ("Size", f"{mm(shape.length_mm)} × {mm(shape.width_mm)} × {mm(slab.thickness.mm)} mm"),
             ("Look", shade_text(slab)),
-            ("With crate", kg(job.cured_kg(i) + job.workshop.lifting.crate_kg_per_slab)),
+            ("Wrapped", kg(job.cured_kg(i) + job.wrapping_kg)),
             ("Weighed", "____________ kg"),
         ),
         ticks(

@@ -52,7 +52,7 @@ def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[str]:
     yield _about(first.begins_at) if first.people else ""
     yield f"{first.job.step.name}{_wait(last)}"
     yield _piece(job, laid)
-    minutes = sum(one.job.step.piece_minutes for one in laid)
+    minutes = sum(one.job.step.minutes_of(one.job.piece.number) for one in laid)
     yield hours(minutes) if minutes else ""
 
 

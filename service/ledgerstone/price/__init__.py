@@ -4,6 +4,7 @@ from ledgerstone.price.costing import Cost, costs
 from ledgerstone.price.customer_price import making_lines, price, subtotal
 from ledgerstone.price.materials import Material, materials, steel_pieces
 from ledgerstone.price.rounding import (
+    ROUNDING,
     Line,
     Price,
     pennies,
@@ -13,6 +14,7 @@ from ledgerstone.price.rounding import (
 )
 
 __all__ = [
+    "ROUNDING",
     "Cost",
     "Line",
     "Material",

@@ -13,7 +13,13 @@ from ledgerstone.price.rounding import HUNDRED, decimal
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.schedule import cast_together
 from ledgerstone.shape import Shape
-from ledgerstone.work import Operation, tiles_of
+from ledgerstone.work import (
+    Operation,
+    crate_count,
+    mixing_alone_minutes,
+    packing_way,
+    tiles_of,
+)
 from ledgerstone.workshop.records import FinishOffered, Workshop
 
 MATERIALS, MAKING, FINISHING = "Materials", "Making and casting", "Finishing and sealing"
@@ -68,16 +74,23 @@ def mould_counts(order: Order, steps: Iterable[Operation]) -> tuple[int, ...]:
 
 
 def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Iterator[Cost]:
-    """Yield what is charged by the square metre and by the piece."""
-    pieces = sum(slab.quantity for slab in order.slabs)
+    """Yield what is charged by the square metre, by the piece and by the crate."""
     area, pads = Decimal(0), Decimal(0)
     for slab, shape in zip(order.slabs, shapes, strict=True):
         mine = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
         area += mine
         pads += mine * finish_of(slab, workshop).consumables_per_m2
     yield Cost("Consumables", MATERIALS, workshop.rates.consumables_per_m2 * area)
-    yield Cost("Packing", MATERIALS, workshop.rates.packing_per_slab * pieces)
+    yield Cost("Packing", MATERIALS, _packing(order, workshop))
     yield Cost("Pads", FINISHING, pads)
+
+
+def _packing(order: Order, workshop: Workshop) -> Decimal:
+    """What an order is packed in, by how it leaves."""
+    way = packing_way(order, workshop)
+    wrapped = way.materials_per_piece * sum(slab.quantity for slab in order.slabs)
+    crates = way.crate.materials * crate_count(order, workshop) if way.crate else Decimal(0)
+    return wrapped + crates
 
 
 def finish_of(slab: Slab, workshop: Workshop) -> FinishOffered:
@@ -120,10 +133,16 @@ def wages(step: Operation, workshop: Workshop) -> Decimal:
 def _recasts(
     order: Order, shapes: Sequence[Shape], steps: Sequence[Operation], workshop: Workshop
 ) -> Decimal:
-    """What is kept for pieces that are cast twice: that share of a slab's hours and concrete."""
+    """What is kept for pieces that are cast twice: that share of a slab's hours and concrete.
+
+    A piece that is cast again is a pour by itself, whatever it shared the first one with.
+    """
     kept = Decimal(0)
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
-        mine = sum((wages(s, workshop) for s in steps if s.slab == i), Decimal(0))
+        own = (s for s in steps if s.slab == i and not s.minutes_each)
+        mine = sum((wages(step, workshop) for step in own), Decimal(0))
+        alone = slab.quantity * mixing_alone_minutes(slab, shape, workshop)
+        mine += Decimal(alone) / 60 * workshop.rates.hour
         litres = slab.quantity * placed_l(shape, workshop)
         concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
         share = decimal(recast_percent(slab, shape, workshop)) / HUNDRED

@@ -110,7 +110,7 @@ def _dearer_cement(order: Order, plan: BatchPlan, workshop: Workshop) -> Materia
     litres, amount = 0.0, Decimal(0)
     for slab, one in zip(order.slabs, plan.slabs, strict=True):
         recipe = shade_recipe(slab.shade, workshop)
-        mixed = slab.quantity * (one.face_l + one.backing_l)
+        mixed = slab.quantity * one.mixed.total
         if recipe is not None and recipe.extra_per_m3:
             litres += mixed
             amount += recipe.extra_per_m3 * decimal(mixed / 1000)

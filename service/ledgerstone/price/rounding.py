@@ -10,6 +10,7 @@ from ledgerstone.workshop.records import Workshop
 
 PENNY = Decimal("0.01")
 HUNDRED = Decimal(100)
+ROUNDING = "Rounding"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +60,7 @@ def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
 def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
-    What stepping adds or takes goes into the largest line.
+    What stepping adds or takes is a line of its own, so that no line changes for another.
     """
     percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
     net = sum((line.amount for line in lines), Decimal(0))
@@ -68,11 +69,7 @@ def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
     total = pennies((gross / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
     tax = tax_in(total, percent)
     moved = total - tax - net
-    largest = max(range(len(lines)), key=lambda i: lines[i].amount)
-    settled = tuple(
-        Line(line.label, line.amount + moved) if i == largest else line
-        for i, line in enumerate(lines)
-    )
+    settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
     deposit = pennies(total * workshop.offer.deposit_percent / HUNDRED)
     return Price(
         currency=workshop.workshop.currency,

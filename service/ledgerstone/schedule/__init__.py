@@ -16,7 +16,7 @@ from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, p
 from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
 from ledgerstone.schedule.fingerprint import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.schedule.jobs import Resources, ScheduledJob, TableLoad, schedule_jobs
-from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try, tables_for
+from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try
 from ledgerstone.schedule.stages import StageDays, StageSummary
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.schedule.waiting import with_waits
@@ -40,7 +40,6 @@ __all__ = [
     "days_ahead",
     "lead_time",
     "moulds_to_try",
-    "tables_for",
 ]
 
 

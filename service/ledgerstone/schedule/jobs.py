@@ -196,7 +196,7 @@ class _Scheduler:
 
     def _minutes(self, job: Job) -> int:
         """Minutes that hands are at a job, all that share it together."""
-        return math.ceil(job.step.piece_minutes / self._people(job.step))
+        return math.ceil(job.step.minutes_of(job.piece.number) / self._people(job.step))
 
     def _lay(self, job: Job, on_end: int) -> ScheduledJob:
         """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
@@ -220,7 +220,8 @@ class _Scheduler:
         """When a job's piece is ready for it."""
         state = self._state
         if job.piece.slab is None:
-            return state.order_ready
+            at_table = job.step.stage == "cast"
+            return max(state.order_ready, state.table_free) if at_table else state.order_ready
         if job.step.stage == "mould":
             return max(state.order_ready, state.moulds.get(job.piece, 0))
         ready_at = max(state.order_ready, state.ready.get(job.piece, self._start))

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
-from itertools import zip_longest
+from dataclasses import dataclass, field, replace
+from itertools import dropwhile, takewhile, zip_longest
 
-from ledgerstone.work import Operation, Stage
+from ledgerstone.work import CastSlab, Operation, Stage, table_loads, tables_for
 from ledgerstone.workshop.records import CastingTable
 
 Box = tuple[float, float]
@@ -43,56 +43,26 @@ class Load:
     tables: int = 1
 
 
-def tables_for(boxes: Sequence[Box], table: CastingTable) -> int:
-    """Return how many tables pieces lie on, laid in rows along each table, the deepest rows first.
-
-    Plain rows, not the best packing: what they say fits does fit. A piece that is longer than a
-    table has one to itself: its size has been looked at before.
-    """
-    rows: list[list[float]] = []  # [depth, length still free]
-    lain = [(long, table.width_mm if long > table.length_mm else deep) for long, deep in boxes]
-    for length, depth in sorted(lain, key=lambda box: (-box[1], -box[0])):
-        row = next((row for row in rows if row[1] >= length and row[0] >= depth), None)
-        if row is None:
-            row = [depth, table.length_mm]
-            rows.append(row)
-        row[1] -= length
-    free: list[float] = []  # width still free on each table
-    for depth, _ in rows:
-        at = next((k for k, width in enumerate(free) if width >= depth), None)
-        if at is None:
-            free.append(table.width_mm - depth)
-        else:
-            free[at] -= depth
-    return len(free)
-
-
 def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
     """Share an order's pieces among loads of the casting tables, each as full as it goes.
 
     A load has no more pieces of one slab than there are moulds of it. A mould that no load needs is
     made before the last one: it stands in the list of work.
     """
-    slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
-    loads = _shared(slabs, table)
-    for slab in slabs if loads else ():
-        loads[-1].new_moulds += [Piece(slab.index, k) for k in range(slab.made, slab.moulds)]
-    return loads
-
-
-def _shared(slabs: Sequence[_Slab], table: CastingTable) -> list[Load]:
+    slabs = _cast_slabs(steps)
+    cast, made = [0] * len(slabs), [0] * len(slabs)
     loads: list[Load] = []
-    while any(slab.left for slab in slabs):
+    for counts in table_loads(slabs, table):
         load, boxes = Load(), list[Box]()
-        for slab in slabs:
-            taken = _taken(slab.box, min(slab.left, slab.moulds), boxes, table)
-            boxes += [slab.box] * taken
-            load.pieces += [(Piece(slab.index, slab.cast + k), k) for k in range(taken)]
-            load.new_moulds += [Piece(slab.index, k) for k in range(slab.made, taken)]
-            slab.cast, slab.left = slab.cast + taken, slab.left - taken
-            slab.made = max(slab.made, taken)
+        for at, (slab, taken) in enumerate(zip(slabs, counts, strict=True)):
+            boxes += [slab.table_mm] * taken
+            load.pieces += [(Piece(slab.slab, cast[at] + k), k) for k in range(taken)]
+            load.new_moulds += [Piece(slab.slab, k) for k in range(made[at], taken)]
+            cast[at], made[at] = cast[at] + taken, max(made[at], taken)
         load.tables = min(tables_for(boxes, table), table.count)
         loads.append(load)
+    for at, slab in enumerate(slabs if loads else ()):
+        loads[-1].new_moulds += [Piece(slab.slab, k) for k in range(made[at], slab.moulds)]
     return loads
 
 
@@ -110,64 +80,48 @@ def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
     The fewest first. At once is beside the order's other slabs, so that no mould is made for
     nothing. An order without equal pieces has one way.
     """
-    slabs = [_Slab.of(steps, slab) for slab in _made(steps)]
-    for slab in slabs:
-        slab.moulds = slab.left
-    _shared(slabs, table)
-    return tuple(dict.fromkeys([(1,) * len(slabs), tuple(slab.made for slab in slabs)]))
+    every = sorted(_cast_slabs(steps), key=lambda one: one.slab)
+    of = {one.slab: 0 for one in every}
+    slabs = [replace(one, moulds=one.pieces) for one in _cast_slabs(steps)]
+    for counts in table_loads(slabs, table):
+        for slab, count in zip(slabs, counts, strict=True):
+            of[slab.slab] = max(of[slab.slab], count)
+    return tuple(dict.fromkeys([(1,) * len(every), tuple(of.values())]))
 
 
-def _made(steps: Sequence[Operation]) -> list[int]:
-    """Slabs that are made here, in their order: they have a mould, a cast or a finish."""
+def _cast_slabs(steps: Sequence[Operation]) -> list[CastSlab]:
+    """Slabs that are made here, in the sequence of the list: a mould, a cast or a finish."""
     before = ("mould", "cast", "finish")
-    return sorted({s.slab for s in steps if s.stage in before and s.slab is not None})
+    made = dict.fromkeys(s.slab for s in steps if s.stage in before and s.slab is not None)
+    return [_cast_slab(steps, slab) for slab in made]
 
 
-@dataclass(slots=True)
-class _Slab:
-    """One slab on its way through the loads."""
-
-    index: int
-    box: Box
-    left: int
-    moulds: int
-    cast: int = 0
-    made: int = 0
-
-    @classmethod
-    def of(cls, steps: Sequence[Operation], index: int) -> _Slab:
-        """Read a slab's pieces, moulds and size from its steps."""
-        mine = [step for step in steps if step.slab == index]
-        moulds = [step.pieces for step in mine if step.stage == "mould"]
-        pieces = max(step.pieces for step in mine)
-        box = max((step.table_mm for step in mine), default=(0.0, 0.0))
-        return cls(index, box, pieces, max(moulds, default=pieces))
-
-
-def _taken(box: Box, most: int, boxes: Sequence[Box], table: CastingTable) -> int:
-    """Count the pieces that go beside those already there; the first of all always does."""
-    taken = 0
-    while taken < most and (
-        tables_for([*boxes, *[box] * (taken + 1)], table) <= table.count or not (boxes or taken)
-    ):
-        taken += 1
-    return taken
+def _cast_slab(steps: Sequence[Operation], index: int) -> CastSlab:
+    """Read a slab's pieces, moulds and size from its steps."""
+    mine = [step for step in steps if step.slab == index]
+    moulds = [step.pieces for step in mine if step.stage == "mould"]
+    pieces = max(step.pieces for step in mine)
+    box = max((step.table_mm for step in mine), default=(0.0, 0.0))
+    return CastSlab(index, box, pieces, max(moulds, default=pieces))
 
 
 def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[Job]:
     """List the jobs in the one order in which they are begun.
 
     The moulds of a load, then its casting; while it cures the next one's moulds are made and the
-    one before is finished; it leaves its moulds before the next is cast. At last everything is
-    sealed, coat by coat, and packed.
+    one before is finished; it leaves its moulds before the next is cast. The order's own steps at
+    the table are done while it is held: before the first load's pieces, and after the last's. At
+    last everything is sealed, coat by coat, and packed.
     """
     plan = _Plan(steps)
-    yield from plan.order_steps()
+    yield from plan.once("sample", "mould")
     for at in range(len(loads) + 1):
         if at == 0:
             yield from plan.moulds(loads, 0)
             continue
+        yield from plan.before_casting() if at == 1 else ()
         yield from plan.casts(loads[at - 1], at - 1)
+        yield from plan.after_casting(at - 1) if at == len(loads) else ()
         yield from plan.moulds(loads, at)
         if at > 1:
             yield from plan.finishes(loads[at - 2], at - 2)
@@ -175,6 +129,7 @@ def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[Job]
     if loads:
         yield from plan.finishes(loads[-1], len(loads) - 1)
     yield from plan.rounds("seal")
+    yield from plan.once("pack")
     yield from plan.rounds("pack")
 
 
@@ -187,11 +142,25 @@ class _Plan:
         for step in steps:
             self._of.setdefault((step.slab, step.stage), []).append(step)
 
-    def order_steps(self) -> Iterator[Job]:
-        """Steps of the order itself come first."""
+    def once(self, *stages: Stage) -> Iterator[Job]:
+        """Steps of the order itself, of these stages."""
         for step in self._steps:
-            if step.slab is None:
+            if step.slab is None and step.stage in stages:
                 yield Job(step, Piece(None, 0))
+
+    def before_casting(self) -> Iterator[Job]:
+        """Steps of the order itself at the table, that the list has before every piece's."""
+        for step in takewhile(lambda step: step.slab is None, self._casting()):
+            yield Job(step, Piece(None, 0))
+
+    def after_casting(self, load: int) -> Iterator[Job]:
+        """Those that it has after a piece's, once the last load is cast."""
+        for step in dropwhile(lambda step: step.slab is None, self._casting()):
+            if step.slab is None:
+                yield Job(step, Piece(None, 0), load=load)
+
+    def _casting(self) -> list[Operation]:
+        return [step for step in self._steps if step.stage == "cast"]
 
     def moulds(self, loads: Sequence[Load], at: int) -> Iterator[Job]:
         """Moulds that a load is the first to need."""

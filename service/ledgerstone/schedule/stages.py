@@ -83,7 +83,7 @@ class StageSummary:
             yield StageDays("Your yes to the tile", starts, ends, why)
 
     def _cover(self) -> Iterable[StageDays]:
-        casts = self._of("cast")
+        casts = [one for one in self._of("cast") if one.job.piece.slab is not None]
         if casts:
             month = day_at(min(one.ends for one in casts)).month
             warm = f": {self._workshop.handling.workshop_c[month - 1]:g} °C in the workshop"

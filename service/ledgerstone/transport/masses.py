@@ -6,6 +6,7 @@ from ledgerstone.mix import hardened_kg_per_m3
 from ledgerstone.order import Order, Slab
 from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape
+from ledgerstone.work import crate_count, packing_way
 from ledgerstone.workshop.records import Workshop
 
 MM3_PER_M3 = 1e9
@@ -20,10 +21,12 @@ def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
 
 
 def crated_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
-    """Mass of all slabs in their crates."""
+    """Mass of all slabs as they are packed, in their crates where they have some."""
     pieces = sum(slab.quantity for slab in order.slabs)
     slabs = sum(
         slab.quantity * slab_kg(slab, shape, workshop)
         for slab, shape in zip(order.slabs, shapes, strict=True)
     )
-    return slabs + pieces * workshop.lifting.crate_kg_per_slab
+    way = packing_way(order, workshop)
+    crates = crate_count(order, workshop) * way.crate.kg if way.crate is not None else 0.0
+    return slabs + pieces * way.kg_per_piece + crates

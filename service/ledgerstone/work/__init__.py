@@ -1,6 +1,24 @@
 """The operations of one order: the one list that price, schedule and job sheet are made from."""
 
-from ledgerstone.work.listing import operations, tiles_of
+from ledgerstone.work.listing import operations
+from ledgerstone.work.loading import CastSlab, table_loads, tables_for
+from ledgerstone.work.mixing import mixing_alone_minutes
+from ledgerstone.work.once import tiles_of
 from ledgerstone.work.operation import STAGES, Machine, Operation, Stage, minutes
+from ledgerstone.work.packing import crate_count, packing_way
 
-__all__ = ["STAGES", "Machine", "Operation", "Stage", "minutes", "operations", "tiles_of"]
+__all__ = [
+    "STAGES",
+    "CastSlab",
+    "Machine",
+    "Operation",
+    "Stage",
+    "crate_count",
+    "minutes",
+    "mixing_alone_minutes",
+    "operations",
+    "packing_way",
+    "table_loads",
+    "tables_for",
+    "tiles_of",
+]

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from ledgerstone.order import Order
 from ledgerstone.shape import Shape
-from ledgerstone.work.making import casting, moulding
+from ledgerstone.work.loading import casting_sequence
+from ledgerstone.work.making import CastPlan, casting, moulding
+from ledgerstone.work.mixing import mixing_minutes
+from ledgerstone.work.once import in_hand, once, sample_tiles
 from ledgerstone.work.operation import STAGES, Operation
-from ledgerstone.work.surfacing import moving, packing, sealing, surfacing
+from ledgerstone.work.packing import crating, packing
+from ledgerstone.work.surfacing import moving, sealing, surfacing
 from ledgerstone.workshop.records import Way, Workshop
-
-Look = tuple[str, str]
 
 
 def operations(
@@ -34,7 +34,7 @@ def operations(
         Days under cover of each slab before it leaves its mould.
     ways
         How each slab is moved; none is the plainest way, which adds nothing.
-    ripe_days
+    min_age_days
         Age of each slab's concrete, adjusted to 20 °C, before which it stays in its mould.
     moulds
         How many moulds of each slab are made; none is one for every piece.
@@ -43,57 +43,22 @@ def operations(
     with_tiles
         Whether sample tiles are cast first, and the customer's yes to them waited for.
     """
-    steps = [*(_tiles(order, workshop) if with_tiles else ()), *_in_hand(order, workshop)]
-    for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
-        made = moulds[i] if moulds else slab.quantity
-        ripe = min_age_days[i] if min_age_days else None
-        steps += moulding(i, slab, shape, workshop, made)
-        cover, heated = (cover_days[i], ripe), order.heated_curing
-        steps += casting(
-            i,
-            slab,
-            shape,
-            workshop,
-            moulds=made,
-            bars=bars[i] if bars else 0,
-            cover=cover,
-            heated=heated,
-        )
+    made = moulds or tuple(slab.quantity for slab in order.slabs)
+    sequence = casting_sequence(order, shapes)
+    mixing = mixing_minutes(order, shapes, workshop, made, sequence)
+    steps = [*(sample_tiles(order, workshop) if with_tiles else ()), *in_hand(order, workshop)]
+    steps += crating(order, workshop)
+    steps += once("Level the table", "cast", workshop.hours.per_job.level)
+    for i in sequence:
+        slab, shape = order.slabs[i], shapes[i]
+        steps += moulding(i, slab, shape, workshop, made[i])
+        age = min_age_days[i] if min_age_days else None
+        own_bars, heated = bars[i] if bars else 0, order.heated_curing
+        plan = CastPlan(made[i], own_bars, mixing[i], cover_days[i], age, heated)
+        steps += casting(i, slab, shape, workshop, plan)
         steps += moving(i, slab, shape, workshop, ways[i] if ways else None)
         steps += surfacing(i, slab, shape, workshop)
         steps += sealing(i, slab, shape, workshop)
-        steps += packing(i, slab, workshop)
+        steps += packing(i, order, workshop)
+    steps += once("Clean the mixer and tools", "cast", workshop.hours.per_job.clean_up)
     return tuple(sorted(steps, key=lambda step: STAGES.index(step.stage)))
-
-
-def tiles_of(order: Order) -> tuple[Look, ...]:
-    """Return the looks that an order's sample tiles show: a shade and its surface, each once."""
-    looks = ((s.shade.name or s.shade.match or "", str(s.finish.surface)) for s in order.slabs)
-    return tuple(dict.fromkeys(looks))
-
-
-def _tiles(order: Order, workshop: Workshop) -> Iterator[Operation]:
-    """Yield the casting of each tile, and the wait for the customer's yes to them all."""
-    sample = workshop.sample
-    if sample is None:
-        return
-    for shade, surface in tiles_of(order):
-        yield Operation(
-            f"Cast a sample tile: {shade}, {surface}",
-            "sample",
-            None,
-            sample.hours,
-            wait_hours=24 * sample.ready_days,
-        )
-    yield Operation("Yes to the sample tile", "sample", None, 0.0, wait_hours=24 * sample.yes_days)
-
-
-def _in_hand(order: Order, workshop: Workshop) -> Iterator[Operation]:
-    """Yield what comes before the first cut: nothing is cut until all of it is in hand."""
-    hours = workshop.hours
-    yield Operation(
-        "Templates, sinks and the signed drawing in hand", "mould", None, hours.in_hand_per_order
-    )
-    yield Operation("Set up", "mould", None, hours.set_up_per_order)
-    if order.heated_curing and workshop.tent is not None:
-        yield Operation("Put up the heated tent", "mould", None, workshop.tent.hours_per_order)

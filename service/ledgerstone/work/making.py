@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from decimal import Decimal
 
+from ledgerstone.mould import takes_plug
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, edge_lengths_mm
+from ledgerstone.work.loading import on_table_mm
 from ledgerstone.work.operation import Machine, Operation
 from ledgerstone.workshop.records import Workshop
 
@@ -16,21 +19,21 @@ MM2_PER_M2 = 1e6
 def moulding(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, moulds: int
 ) -> Iterator[Operation]:
-    """Yield the steps of so many moulds: board and sides, knockouts, bead, release, level."""
-    hours = workshop.hours
+    """Yield the steps of so many moulds: board and sides, knockouts, bead, release agent."""
+    hours = workshop.hours.per_mould
     around_m = sum(side.length_mm for side in shape.sides) / 1000
-    board = (
-        hours.mould_per_slab
-        + hours.mould_per_m * around_m
-        + hours.drop_per_m * _drops_m(slab, shape)
+    board = hours.base + hours.side_per_m * around_m + hours.drop_per_m * _drops_m(slab, shape)
+    plugs = sum(
+        takes_plug(cutout, opening, workshop.boards)
+        for cutout, opening in zip(slab.cutouts, shape.openings, strict=True)
     )
-    formers = hours.cutout * len(slab.cutouts) + hours.relief * len(slab.reliefs)
+    formers = hours.cutout * (len(slab.cutouts) - plugs) + hours.plug * plugs
+    formers += hours.relief * len(slab.reliefs)
     steps = (
         ("Make the mould", board),
         ("Make and fix the knockouts", formers),
         ("Run the bead", hours.bead_per_m * around_m + _edge_hours(slab, shape, workshop)),
-        ("Wipe on the release agent", hours.release_per_slab),
-        ("Level it on the table", hours.level_per_slab),
+        ("Wipe on the release agent", hours.release),
     )
     for name, each in steps:
         if each or name == "Make the mould":
@@ -53,73 +56,90 @@ def _drops_m(slab: Slab, shape: Shape) -> float:
     )
 
 
-def casting(
-    i: int,
-    slab: Slab,
-    shape: Shape,
-    workshop: Workshop,
-    *,
-    moulds: int,
-    bars: int,
-    cover: tuple[float, float | None],
-    heated: bool,
-) -> Iterator[Operation]:
-    """Yield the steps of every pour: steel, batch, face coat, back-fill, strike off, cover.
+@dataclass(frozen=True, slots=True)
+class CastPlan:
+    """How the pieces of one slab are cast.
 
-    From the batch on they are one unbroken run: concrete does not wait for tomorrow. ``bars`` are
-    those of one piece, ``cover`` is the days under cover and the adjusted age that is reached
-    there; ``heated`` is in the tent.
+    Attributes
+    ----------
+    moulds
+        How many moulds are made for them.
+    bars
+        How many bars are cut for a piece, beside its mesh.
+    mixing_minutes
+        Each piece's minutes at the mixer.
+    cover_days, min_age_days
+        Days under cover, and the adjusted age that is reached there.
+    heated
+        Whether they lie in the heated tent.
     """
-    n, hours, area = slab.quantity, workshop.hours, shape.net_area_mm2 / MM2_PER_M2
-    again = (n - moulds) * workshop.bench.mould_again_hours
-    box = _on_table_mm(shape, workshop)
+
+    moulds: int
+    bars: int
+    mixing_minutes: tuple[int, ...]
+    cover_days: float
+    min_age_days: float | None
+    heated: bool
+
+
+def casting(
+    i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPlan
+) -> Iterator[Operation]:
+    """Yield the steps of every pour: steel, batch, face coat, back-fill, strike off, cover."""
+    n, hours = slab.quantity, workshop.hours.per_piece
+    again = (n - plan.moulds) * workshop.hours.per_mould.again
+    box, area = on_table_mm(shape, workshop), shape.net_area_mm2 / MM2_PER_M2
     if again:
         yield Operation("Clean and oil the mould again", "cast", i, again, pieces=n, table_mm=box)
-    steel = hours.steel_per_m2 * area + hours.bar * bars
+    steel = hours.steel_per_m2 * area + hours.bar * plan.bars
     yield Operation("Cut and tie the steel", "cast", i, n * steel, pieces=n, table_mm=box)
+    yield from _pouring(i, slab, shape, workshop, plan)
+    yield _covering(i, slab, shape, workshop, plan)
+
+
+def _pouring(
+    i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPlan
+) -> Iterator[Operation]:
+    """Yield one unbroken run from the batch on: concrete does not wait for tomorrow."""
+    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
+    box = on_table_mm(shape, workshop)
+    yield Operation(
+        "Weigh and mix the batches",
+        "cast",
+        i,
+        sum(plan.mixing_minutes) / 60,
+        pieces=n,
+        machine="mixer",
+        table_mm=box,
+        minutes_each=plan.mixing_minutes,
+    )
     run: list[tuple[str, float, Machine | None]] = [
-        ("Weigh and mix the batches", hours.pour_per_slab, "mixer"),
-        ("Lay the steel, back-fill", hours.pour_per_m2 * area, "mixer"),
+        ("Lay the steel, back-fill", hours.place_per_m2 * area, "mixer"),
         ("Strike off and vibrate", hours.strike_off_per_m2 * area, None),
     ]
     if workshop.recipe.face_coat is not None:
-        run.insert(1, ("Face coat", hours.face_coat_per_m2 * area, "mixer"))
-    for at, (name, each, machine) in enumerate(run):
+        run.insert(0, ("Face coat", hours.face_coat_per_m2 * area, "mixer"))
+    for name, each, machine in run:
         yield Operation(
-            name, "cast", i, n * each, pieces=n, machine=machine, table_mm=box, unbroken=at > 0
+            name, "cast", i, n * each, pieces=n, machine=machine, table_mm=box, unbroken=True
         )
-    yield _covered(i, n, workshop, cover, heated=heated, box=box)
 
 
-def _covered(
-    i: int,
-    n: int,
-    workshop: Workshop,
-    cover: tuple[float, float | None],
-    *,
-    heated: bool,
-    box: tuple[float, float],
-) -> Operation:
-    """Return the step of covering a slab, and the wait under the cover."""
-    days, ripe = cover
-    tent = workshop.tent if heated else None
+def _covering(i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPlan) -> Operation:
+    """Cover a piece, and leave it until it may leave its mould."""
+    n, days = slab.quantity, plan.cover_days
+    tent = workshop.tent if plan.heated else None
     return Operation(
         "Cover it, damp",
         "cast",
         i,
-        n * workshop.hours.cover_per_slab,
+        n * workshop.hours.per_piece.cover,
         wait_hours=24 * days,
         hire=n * tent.price_per_day * Decimal(repr(days)) if tent else Decimal(0),
         pieces=n,
-        min_age_days=ripe,
+        min_age_days=plan.min_age_days,
         warm_c=tent.warmth_c if tent else None,
         warm_hours=24 * tent.under_cover_days if tent else 0.0,
-        table_mm=box,
+        table_mm=on_table_mm(shape, workshop),
         unbroken=True,
     )
-
-
-def _on_table_mm(shape: Shape, workshop: Workshop) -> tuple[float, float]:
-    x0, y0, x1, y1 = shape.outline.bounds
-    margin = 2 * workshop.boards.margin_mm
-    return max(x1 - x0, y1 - y0) + margin, min(x1 - x0, y1 - y0) + margin

@@ -16,7 +16,7 @@ class Operation:
     """One step of work: hours of hands, hours of machine, then hours of waiting.
 
     Hours of hands and of machine, and hire, are those of all its pieces together; the rest is each
-    piece's own.
+    piece's own. Pieces take alike of the hands, but where ``minutes_each`` tells each one's.
 
     Attributes
     ----------
@@ -32,7 +32,7 @@ class Operation:
         The most hands that share it; None is as many as there are.
     machine
         What it takes up while hands are at it.
-    ripe_days
+    min_age_days
         The concrete's age, adjusted to 20 °C, that the wait after the step lasts until; None is
         no such age.
     table_mm
@@ -45,6 +45,9 @@ class Operation:
         How warm a heated tent keeps the piece while it waits; None is the shed's own warmth.
     warm_hours
         For how long the tent does so at least: that much of it counts as damp cover too.
+    minutes_each
+        Whole minutes of hands for each piece, in the order of casting, where it is a share of
+        what several pieces take together; they add up to ``hands_hours``.
     """
 
     name: str
@@ -65,16 +68,18 @@ class Operation:
     frees: bool = False
     warm_c: float | None = None
     warm_hours: float = 0.0
+    minutes_each: tuple[int, ...] = ()
 
-    @property
-    def piece_minutes(self) -> int:
-        """Whole minutes of hands for one piece: what the schedule lays."""
+    def minutes_of(self, piece: int) -> int:
+        """Whole minutes of hands for one piece, by its number: what the schedule lays."""
+        if self.minutes_each:
+            return self.minutes_each[piece]
         return minutes(self.hands_hours / self.pieces)
 
     @property
     def hands_minutes(self) -> int:
         """Whole minutes of hands for all pieces: what is paid, and what the job sheet prints."""
-        return self.pieces * self.piece_minutes
+        return sum(self.minutes_each) or self.pieces * self.minutes_of(0)
 
     @property
     def machine_minutes(self) -> int:

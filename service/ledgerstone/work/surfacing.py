@@ -1,4 +1,4 @@
-"""The steps from the cured concrete to the crate: out of the mould, finish, sealer, pack."""
+"""The steps from the cured concrete to the sealed slab: out of the mould, finish, sealer."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ def moving(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, way: Way | None
 ) -> Iterator[Operation]:
     """Yield the steps out of the mould: sand the back, knockouts out, turn, demould, wash."""
-    n, hours, area = slab.quantity, workshop.hours, shape.net_area_mm2 / MM2_PER_M2
+    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
     sand = hours.sand_back_per_m2 * area if workshop.boards.sanding_mm > 0 else 0.0
     for name, each in (
         ("Sand the back", sand),
@@ -27,17 +27,17 @@ def moving(
             yield Operation(name, "finish", i, n * each, pieces=n)
     turn = "Turn it" if way is None else f"Turn it: {way.name}"
     more, hire = (way.hours, n * way.price) if way is not None else (0.0, Decimal(0))
-    yield Operation(turn, "finish", i, n * (hours.turn_per_slab + more), hire=hire, pieces=n)
-    yield Operation("Demould", "finish", i, n * hours.demould_per_slab, pieces=n, frees=True)
+    yield Operation(turn, "finish", i, n * (hours.turn + more), hire=hire, pieces=n)
+    yield Operation("Demould", "finish", i, n * hours.demould, pieces=n, frees=True)
 
 
 def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Operation]:
     """Yield the steps of the face: wash, fill the voids, work it through its grits, let it dry."""
-    n, hours, area = slab.quantity, workshop.hours, shape.net_area_mm2 / MM2_PER_M2
+    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
     finish = next(f for f in workshop.finishes if f.surface == slab.finish.surface)
     filled = any(one.l_per_m2 for one in workshop.slurry.amounts if one.surface == finish.surface)
-    if hours.wash_per_slab:
-        yield Operation("Wash it", "finish", i, n * hours.wash_per_slab, pieces=n)
+    if hours.wash:
+        yield Operation("Wash it", "finish", i, n * hours.wash, pieces=n)
     if filled and hours.fill_per_m2:
         yield Operation("Fill the voids", "finish", i, n * area * hours.fill_per_m2, pieces=n)
     polish = n * area * finish.hours_per_m2
@@ -72,11 +72,3 @@ def sealing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Op
             age_hours=24 * sealer.youngest_days,
             pieces=n,
         )
-
-
-def packing(i: int, slab: Slab, workshop: Workshop) -> Iterator[Operation]:
-    """Yield the last looks and the crate."""
-    n, hours = slab.quantity, workshop.hours
-    if hours.test_per_slab:
-        yield Operation("Test with water and weigh", "pack", i, n * hours.test_per_slab, pieces=n)
-    yield Operation("Pack", "pack", i, n * hours.pack_per_slab, pieces=n)

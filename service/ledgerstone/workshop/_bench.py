@@ -22,12 +22,6 @@ class Bench:
     polishers: int = field(
         default=1, metadata=about("polishers that run at once", at_least=1, at_most=10)
     )
-    mould_again_hours: float = field(
-        default=0.5,
-        metadata=about(
-            "hands, to clean a mould and oil it for another cast", at_least=0, at_most=24
-        ),
-    )
     damp_days: float | None = field(
         default=None,
         metadata=about(

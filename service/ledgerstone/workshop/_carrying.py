@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, may_be_0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,3 +46,36 @@ class Van:
 
     length_mm: float = above_0("clear length of its floor")
     most_kg: float = above_0("what it may carry")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Crate:
+    """A crate on the pallet, shared by several pieces that stand in it on edge."""
+
+    pieces: int = field(metadata=about("pieces in one crate", at_least=1, at_most=24))
+    materials: Decimal = at_least_0("timber, bearers and straps of one crate")
+    hours: float = at_least_0("hands, to build and close one crate")
+    kg: float = at_least_0("one crate alone")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PackingWay:
+    """How pieces are packed that leave in one way."""
+
+    materials_per_piece: Decimal = at_least_0("film, foam and edge protection, each piece")
+    hours_per_piece: float = at_least_0("hands, to wrap and load one piece")
+    kg_per_piece: float = may_be_0("what is wrapped round one piece")
+    crate: Crate | None = field(default=None, metadata=about("where pieces stand in a crate"))
+
+    def crates(self, pieces: int) -> int:
+        """How many crates so many pieces stand in."""
+        return math.ceil(pieces / self.crate.pieces) if self.crate is not None else 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Packing:
+    """Packing by how an order leaves."""
+
+    collected: PackingWay = documented("the customer collects it")
+    own_van: PackingWay = documented("our own van brings it, to the door or to be fitted")
+    pallet: PackingWay = documented("a carrier takes it on a pallet")

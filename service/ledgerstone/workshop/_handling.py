@@ -169,7 +169,6 @@ class Lifting:
         metadata=about("share of one person; a lift above it is assessed first", above=0)
     )
     most_people: int = field(metadata=about("hands round one slab", at_least=1, at_most=8))
-    crate_kg_per_slab: float = at_least_0("crate, foam and straps, each slab")
     tail_lift_kg: float = field(
         default=750.0, metadata=about("what the carrier's tail lift sets down", above=0)
     )

@@ -7,40 +7,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, may_be_0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Hours:
-    """Rules for hours of hands; what is left out is done within the step beside it."""
-
-    set_up_per_order: float = at_least_0("boards, clearing the table: once an order")
-    mould_per_slab: float = at_least_0("base board and squaring up")
-    mould_per_m: float = at_least_0("side strips, each metre of outline")
-    cutout: float = at_least_0("one knockout former, made and fixed")
-    relief: float = at_least_0("one relief's former")
-    drop_per_m: float = at_least_0("a downstand, each metre")
-    steel_per_m2: float = at_least_0("mesh, cut and tied")
-    bar: float = field(
-        default=0.05, metadata=about("each bar beside the mesh, cut and tied", at_least=0)
-    )
-    pour_per_slab: float = at_least_0("weighing, mixing, cleaning out")
-    pour_per_m2: float = at_least_0("steel laid, back-fill")
-    demould_per_slab: float = at_least_0("sides off, base off")
-    cutout_trim: float = at_least_0("knockout out, arris dressed, each")
-    pack_per_slab: float = at_least_0("crate or pallet")
-    in_hand_per_order: float = may_be_0("templates, sinks and the signed drawing looked over")
-    bead_per_m: float = may_be_0("bead, each metre of outline")
-    release_per_slab: float = may_be_0("release agent wiped on")
-    level_per_slab: float = may_be_0("levelled on the table")
-    face_coat_per_m2: float = may_be_0("face coat, where the recipe has one")
-    strike_off_per_m2: float = may_be_0("struck off and vibrated")
-    cover_per_slab: float = may_be_0("damp cover laid on")
-    sand_back_per_m2: float = may_be_0("the back sanded flat, where it is cast proud")
-    turn_per_slab: float = may_be_0("turned over, the plainest way")
-    wash_per_slab: float = may_be_0("face washed")
-    fill_per_m2: float = may_be_0("voids filled, where the finish takes slurry")
-    test_per_slab: float = may_be_0("tested with water, weighed")
+from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,7 +27,6 @@ class Rates:
     hour: Decimal = at_least_0("one hour of hands")
     machine_hour: Decimal = at_least_0("mixer and polisher, each hour of finishing")
     steel_kg_per_m2: float = at_least_0("mass of that steel")
-    packing_per_slab: Decimal = at_least_0("crate, film, corner guards")
     consumables_per_m2: Decimal = at_least_0("gloves, blades, film, each square metre")
     margin_percent: Decimal = field(
         metadata=about("on everything but delivery", at_least=0, at_most=500)

@@ -11,8 +11,9 @@ from dataclasses import dataclass, field
 
 from ledgerstone.workshop._bench import Bench, BookingRules, Tent
 from ledgerstone.workshop._boards import Boards, Foam
-from ledgerstone.workshop._carrying import Pallet, Van
+from ledgerstone.workshop._carrying import Crate, Packing, PackingWay, Pallet, Van
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
+from ledgerstone.workshop._hours import Hours, JobHours, MouldHours, PieceHours, PourHours
 from ledgerstone.workshop._keys import about, documented
 from ledgerstone.workshop._look import (
     Dose,
@@ -28,7 +29,7 @@ from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Reci
 from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
-from ledgerstone.workshop._working import Calendar, Closure, Days, Hours, Rates
+from ledgerstone.workshop._working import Calendar, Closure, Days, Rates
 from ledgerstone.workshop._writing import Mail, Mailbox, OwnSentences, Reply
 
 __all__ = [
@@ -45,6 +46,7 @@ __all__ = [
     "Colouring",
     "Concrete",
     "Constituent",
+    "Crate",
     "Days",
     "Dose",
     "EdgeOffered",
@@ -54,17 +56,23 @@ __all__ = [
     "Handling",
     "Hours",
     "Identity",
+    "JobHours",
     "Lifting",
     "Loads",
     "Mail",
     "Mailbox",
     "Mixer",
+    "MouldHours",
     "Offer",
     "OwnSentences",
+    "Packing",
+    "PackingWay",
     "PaletteShade",
     "Pallet",
+    "PieceHours",
     "Pigment",
     "PigmentSample",
+    "PourHours",
     "RailSection",
     "Rails",
     "Rates",
@@ -116,6 +124,7 @@ class Workshop:
     handling: Handling = documented("how a young slab is moved")
     loads: Loads = documented("what a slab must bear in place")
     steel: Steel = documented("the reinforcement on the rack")
+    packing: Packing = documented("packing, by how an order leaves")
     lifting: Lifting = documented("what people carry")
     web: Web = documented("where the page stands")
     services: Services = field(

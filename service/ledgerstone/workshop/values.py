@@ -32,7 +32,10 @@ _BY_ENDING: tuple[tuple[str, str], ...] = (
     ("_m2_per_l", "square metres from a litre, like 10"),
 )
 _BY_RECORD: Mapping[str, str] = {
-    "Hours": "a number of hours, like 0.75",
+    "JobHours": "a number of hours, like 0.75",
+    "PourHours": "a number of hours, like 0.75",
+    "MouldHours": "a number of hours, like 0.75",
+    "PieceHours": "a number of hours, like 0.75",
     "Days": "a number of days, like 1.5",
 }
 

@@ -38,6 +38,12 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
     steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces, frees=True)]
     if draw(st.booleans()):
         steps.append(Operation("batch", "cast", slab, draw(HOURS), pieces=pieces, table_mm=size))
+    shares = draw(st.none() | st.lists(st.integers(0, 300), min_size=pieces, max_size=pieces))
+    if shares:
+        hours, each = sum(shares) / 60, tuple(shares)
+        steps.append(
+            Operation("mix", "cast", slab, hours, pieces=pieces, table_mm=size, minutes_each=each)
+        )
     steps += [
         Operation(
             stage,

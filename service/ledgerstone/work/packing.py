@@ -1,0 +1,48 @@
+"""Packing by how an order leaves: each piece wrapped, and crates that several pieces share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ledgerstone.order import Order
+from ledgerstone.work.operation import Operation
+from ledgerstone.workshop.records import PackingWay, Workshop
+
+
+def packing_way(order: Order, workshop: Workshop) -> PackingWay:
+    """Return how the pieces of an order are packed: what we fit leaves in our own van."""
+    packing = workshop.packing
+    by_kind = {
+        "collect": packing.collected,
+        "own-van": packing.own_van,
+        "fitted": packing.own_van,
+        "pallet": packing.pallet,
+    }
+    return by_kind[order.delivery.kind]
+
+
+def crate_count(order: Order, workshop: Workshop) -> int:
+    """Return how many crates an order leaves in."""
+    return packing_way(order, workshop).crates(sum(slab.quantity for slab in order.slabs))
+
+
+def packing(i: int, order: Order, workshop: Workshop) -> Iterator[Operation]:
+    """Yield the last looks at each piece of a slab, and its packing."""
+    n, test = order.slabs[i].quantity, workshop.hours.per_piece.test
+    if test:
+        yield Operation("Test with water and weigh", "pack", i, n * test, pieces=n)
+    each = packing_way(order, workshop).hours_per_piece
+    yield Operation("Pack", "pack", i, n * each, pieces=n)
+
+
+def crating(order: Order, workshop: Workshop) -> Iterator[Operation]:
+    """Yield the building of an order's crates, where it leaves in some."""
+    crate = packing_way(order, workshop).crate
+    if crate is not None:
+        count = crate_count(order, workshop)
+        yield Operation(
+            "Build the crate" if count == 1 else "Build the crates",
+            "pack",
+            None,
+            count * crate.hours,
+        )
