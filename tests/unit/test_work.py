@@ -42,7 +42,7 @@ def test_the_examples_hours_are_those_of_the_profile(
         "Run the bead": 0.07 * 4.02 + 0.20 * 1.45 + 0.08 * 1.12,
         "Wipe on the release agent": 0.05,
         "Level the table": 0.1,
-        "Cut and tie the steel": 0.5 * area,
+        "Cut and tie the steel": 0.4 * area,
         "Weigh and mix the batches": 0.1 + 2 * 0.15,  # 6 litres of face coat, 26 of backing
         "Face coat": 0.3 * area,
         "Lay the steel, back-fill": 0.5 * area,
