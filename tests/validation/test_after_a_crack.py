@@ -101,8 +101,8 @@ def test_what_is_listed_is_cut_and_priced(workshop: Workshop) -> None:
     bars = known.known.steel[0].bars
     (cut,) = [one for one in known.scheduled.operations if one.name == "Cut and tie the steel"]
     area_m2 = known.shapes[0].net_area_mm2 / 1e6
-    each = workshop.hours.bar
+    each = workshop.hours.per_piece.bar
     assert cut.hands_hours == pytest.approx(
-        workshop.hours.steel_per_m2 * area_m2 + each * len(bars)
+        workshop.hours.per_piece.steel_per_m2 * area_m2 + each * len(bars)
     )
     assert {bar.length_mm for bar in bars} == {1400 - 2 * 18}
