@@ -45,11 +45,18 @@ def _keeps_rests(piece: Piece, slab: Slab) -> bool:
 
 def _keeps_size(sent: Slab, piece: Piece, slab: Slab) -> bool:
     """Whether a slab or a piece has its size: pieces fill what was cut, to the millimetre."""
+    if slab.size_from != piece.was.size_from:
+        return _near(_cast_sizes(piece.was), _cast_sizes(slab), 0.0)
     fixed = piece.cut or has_its_room(sent)
     share = 0.0 if fixed else SIZES_WITHIN
     old, new = _outline_sizes(piece.was.outline), _outline_sizes(slab.outline)
     cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
     return _near(old, new, share) and (not fixed or _near(cast[0], cast[1], 0.0))
+
+
+def _cast_sizes(slab: Slab) -> tuple[float, ...]:
+    """The sizes that a slab is cast in, whatever it is told from."""
+    return (*finished_size_mm(slab, 0.0), *_outline_sizes(slab.outline)[2:])
 
 
 def _keeps_opening(was: Cutout, now: Cutout, piece: Piece, k: int) -> bool:

@@ -8,7 +8,7 @@ from ledgerstone.order import Outline, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.rest_words import rest_sentences
-from ledgerstone.wording import side_words
+from ledgerstone.wording import capital, side_words
 
 _WAYS = {"length": "long", "width": "deep", "diameter": "across", "thickness": "thick"}
 _NOUNS = {"length": "length", "width": "depth", "diameter": "diameter", "thickness": "thickness"}
@@ -44,6 +44,10 @@ def _told(outline: Outline, change: Change) -> Length | None:
     record = getattr(outline, "notch", None) if "notch" in change.path else outline
     told: Length | None = getattr(record, str(change.path[-1]), None)
     return told
+
+
+def _size_from(_was: Slab, _now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
+    yield f"{capital(name)} keeps the size that it has over its units."
 
 
 def _thickness(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
@@ -82,6 +86,7 @@ def _edges(was: Slab, now: Slab, changes: Sequence[Change], name: str) -> Iterat
 
 _SAYS: dict[str, Callable[[Slab, Slab, Sequence[Change], str], Iterator[str]]] = {
     "outline": _outline,
+    "size_from": _size_from,
     "thickness": _thickness,
     "rests": _rests,
     "shade": _shade,

@@ -11,8 +11,8 @@ from shapely.geometry import shape as geometry
 
 from ledgerstone import plane
 from ledgerstone.checks import Finding
-from ledgerstone.order import Order, Point, Rests, Round, Slab, Unit
-from ledgerstone.outline import XY, side_names
+from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Slab, Unit
+from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
@@ -34,6 +34,7 @@ _LEG_SHARES = (_BEST_LEG_SHARE, 0.1)
 _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
 _MOST_LEGS = 18
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
+_SIZES = ("length", "width")
 _HANGS_MM = 100.0  # what hangs over further is not bedded
 # A board lies on units or on a frame; on what else carries a slab it needs a frame first.
 _BED_ON = {
@@ -237,23 +238,36 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
 def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
     """A frame under every side, or a bed all over: on a board on its units, or on a frame.
 
-    A slab over units keeps what carries it, for its size comes from there; the pieces of one slab
-    are bedded alike.
+    The pieces of one slab are bedded alike.
     """
     slab, base = order.slabs[i], ("slabs", i, "rests")
     rests, say = slab.rests, slab.thickness
-    if rests is None or (slab.size_from == "over-units" and (rests.units or rests.overhang)):
+    if rests is None:
         return
     frame = Rests("frame", sides=side_names(slab.outline), width=say.like(_FRAME_MM))
-    if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests:
-        on_units = rests.kind == "units"
+    on_units, sized = rests.kind == "units", slab.size_from == "over-units" and rests.overhang
+    if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests and not sized:
         yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), 7.0)
     hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
     effect, cost = _BED_ON.get(rests.kind, ("bed-instead", 12.0))
-    bed = tuple(
-        Change(("slabs", k, "rests"), Rests("full", fixed=rests.fixed))
+    bed = [
+        change
         for k in joined(order, i)
         for own in [order.slabs[k].rests]
         if own is not None and own.kind == rests.kind
-    )
-    yield Option("bed-instead" if hangs else effect, bed, cost)
+        for change in _bedded(k, order.slabs[k], own)
+    ]
+    yield Option("bed-instead" if hangs else effect, tuple(bed), cost)
+
+
+def _bedded(k: int, slab: Slab, rests: Rests) -> Iterator[Change]:
+    """Bed a slab all over; one that has its size from its units is then told it outright."""
+    yield Change(("slabs", k, "rests"), Rests("full", fixed=rests.fixed))
+    outline = slab.outline
+    if slab.size_from != "over-units" or not isinstance(outline, Rectangle | LShape):
+        return
+    yield Change(("slabs", k, "size_from"), "finished")
+    told = (outline.length, outline.width)
+    for name, old, now_mm in zip(_SIZES, told, finished_size_mm(slab, 0.0), strict=True):
+        if now_mm != old.mm:
+            yield Change(("slabs", k, "outline", name), stepped(old, now_mm - old.mm))

@@ -6,9 +6,11 @@ name that the customer gave it, wherever it has got to meanwhile.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from ledgerstone.order import Order, Rectangle, Slab
+from ledgerstone.outline import finished_size_mm
 from ledgerstone.remedies.change import Change, differences
 from ledgerstone.remedies.cut_words import cut_sentence, piece_words
 from ledgerstone.remedies.member_words import member_sentence
@@ -17,6 +19,7 @@ from ledgerstone.remedies.relief_words import relief_sentences
 from ledgerstone.remedies.state import Piece, State, bare
 from ledgerstone.wording import slab_words
 
+_ALIKE_MM = 0.01
 _DELIVERY = {
     "collect": "Collect the order from the workshop.",
     "pallet": "Have it delivered on a pallet.",
@@ -64,6 +67,10 @@ def _members(piece: Piece, slab: Slab) -> dict[str, list[Change]]:
     groups: dict[str, list[Change]] = {}
     for change in differences((), piece.was, bare(slab)):
         groups.setdefault(str(change.path[0]), []).append(change)
+    cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
+    if "size_from" in groups and math.dist(*cast) < _ALIKE_MM:
+        groups.pop("outline", None)  # told outright now, it is as large as it was
+        groups["size_from"] = groups.pop("size_from")  # said last
     return groups
 
 

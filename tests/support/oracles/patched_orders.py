@@ -122,7 +122,7 @@ def _beside(
 ) -> tuple[float, float]:
     """Where a piece lies beside another: flush on the side that a notch does not take."""
     (sent, made), (one, _) = slab_and_made, ends
-    mine, theirs = (made["slabs"][end["slab"]]["outline"] for end in ends)
+    mine, theirs = (cast_outline(made["slabs"][end["slab"]]) for end in ends)
     corner = sent["outline"].get("notch", {}).get("corner", "back-right")
     x, y = at
     up = mm(mine["width"]) - mm(theirs["width"]) if corner.startswith("front") else 0.0
@@ -234,11 +234,24 @@ def sizes_of(was: Json, now: Json) -> Iterable[tuple[float, float, str]]:
     ]
 
 
+def cast_outline(slab: Json) -> Json:
+    """The outline as it is cast: over units with what hangs over them, else as told."""
+    outline: Json = slab["outline"]
+    over = (
+        slab.get("rests", {}).get("overhang", {}) if slab.get("size_from") == "over-units" else {}
+    )
+    more = {
+        name: sum(mm(over[side]) for side in sides if side in over)
+        for name, sides in (("length", ("left", "right")), ("width", ("front", "back")))
+    }
+    return outline | {k: mm(outline[k]) + by for k, by in more.items() if by and k in outline}
+
+
 def _slab_liberties(slab: Json, parts: list[Part]) -> Iterator[str]:
-    was = slab["outline"]
+    was = cast_outline(slab)
     fixed = slab.get("size_from") in ("between-walls", "over-units")
     if len(parts) == 1:
-        now = parts[0].slab["outline"]
+        now = cast_outline(parts[0].slab)
         if now["kind"] != was["kind"]:
             yield f"is a {now['kind']} instead of a {was['kind']}"
             return
@@ -256,5 +269,5 @@ def _slab_liberties(slab: Json, parts: list[Part]) -> Iterator[str]:
 
 def _reached(was: Json, parts: list[Part]) -> Iterator[tuple[float, float, str]]:
     for axis, name in enumerate(("length", "width")):
-        ends = [part.at_mm[axis] + mm(part.slab["outline"][name]) for part in parts]
+        ends = [part.at_mm[axis] + mm(cast_outline(part.slab)[name]) for part in parts]
         yield mm(was[name]), max(ends), name

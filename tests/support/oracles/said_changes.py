@@ -16,6 +16,7 @@ from support.oracles.patched_orders import (
     Json,
     Kept,
     Part,
+    cast_outline,
     kept_things,
     mm,
     parts_of,
@@ -41,7 +42,10 @@ _DELIVERIES: Final = {
     "fitted": "fitted",
 }
 _RESTS: Final = "rest|panel|board|frame|bed|rail|leg|bearer|fixed|overhang|ledge|unit|carr"
-_LOOKS: Final = ("edges", "shade", "finish", "rests", "thickness", "place", "use", "quantity")
+_LOOKS: Final = (
+    "edges", "shade", "finish", "rests", "size_from", "thickness", "place", "use", "quantity",
+)  # fmt: skip
+_OF_PIECES: Final = ("rests", "edges", "size_from")  # what a cut changes without a word
 
 
 def unsaid(sent: Json, made: Json, says: Sequence[str]) -> list[str]:
@@ -162,11 +166,12 @@ def _members_unsaid(slab: Json, parts: list[Part], name: str, says: Sequence[str
     if f"{name} a plain slab" in text:
         return
     if len(parts) == 1:
-        yield from _outline_unsaid(slab["outline"], parts[0].slab["outline"], name, text)
+        outlines = [cast_outline(one) for one in (slab, parts[0].slab)]
+        yield from _outline_unsaid(outlines[0], outlines[1], name, text)
     for part in parts:
         for member in _LOOKS:
             was, now = slab.get(member), part.slab.get(member)
-            if _like(was, now) or (len(parts) > 1 and member in ("rests", "edges")):
+            if _like(was, now) or (len(parts) > 1 and member in _OF_PIECES):
                 continue
             if not any(_says_member(member, was, now, name, one) for one in _sentences(text)):
                 yield f"{name}: another {member}, unsaid ({now!r})"
@@ -188,8 +193,9 @@ def _sentences(text: str) -> list[str]:
 
 
 def _says_member(member: str, was: Any, now: Any, name: str, said: str) -> bool:  # noqa: ANN401  JSON
-    if member == "rests":
-        return re.search(_RESTS, said, re.IGNORECASE) is not None
+    if member in ("rests", "size_from"):
+        word = _RESTS if member == "rests" else f"{re.escape(name)} keeps the size"
+        return re.search(word, said, re.IGNORECASE) is not None
     if member == "edges":
         return name in said and re.search("edge|along|side|rim|notch", said) is not None
     if name not in said:
