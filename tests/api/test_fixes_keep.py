@@ -193,3 +193,32 @@ def test_movements_are_round_in_the_customers_unit(client: FlaskClient) -> None:
     moves = [one for one in says if one.startswith("Move")]
     assert moves
     assert all(re.fullmatch(r"Move the hob (\d+ )?(1/2|1/4|3/4|\d+) in .*", one) for one in moves)
+
+
+def units(*widths: str, basin: int) -> Json:
+    """Base units, one of them the basin's."""
+    every: list[Json] = [{"width": width} for width in widths]
+    every[basin]["for"] = "basin"
+    return {"kind": "units", "units": every}
+
+
+def test_a_sink_keeps_over_its_own_unit(client: FlaskClient) -> None:
+    """A sink over the side of its unit moves back over it, though another has more room."""
+    sink = opening("sink", SINK, "640 mm", "300 mm")
+    rests = units("500 mm", "600 mm", "900 mm", basin=1)
+    says, made, _ = fixed(client, rectangle("2000 mm", "600 mm", rests=rests, cutouts=[sink]))
+    assert says == ["Move the sink 130 mm to the right."]
+    assert made["slabs"][0]["rests"] == rests
+
+
+def test_a_sink_moves_together_with_its_unit(client: FlaskClient) -> None:
+    """A sink too near the end of the slab, whose unit leaves it no way, takes its unit along."""
+    sink = opening("sink", ("540 mm", "400 mm"), "300 mm", "300 mm")
+    rests = units("600 mm", "600 mm", "600 mm", basin=0)
+    says, made, _ = fixed(client, rectangle("1800 mm", "600 mm", rests=rests, cutouts=[sink]))
+    assert says[:2] == [
+        "Move the sink 590 mm to the right.",
+        "Let units 1 and 2 of the slab change places.",
+    ]
+    uses = [unit.get("for", "base") for unit in made["slabs"][0]["rests"]["units"]]
+    assert uses == ["base", "basin", "base"]

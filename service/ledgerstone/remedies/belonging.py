@@ -1,11 +1,11 @@
-"""What belongs to what on a slab: a tap to its bowl."""
+"""What belongs to what on a slab: a tap to its bowl, a bowl or a hob to its unit."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.order import Slab
+from ledgerstone.order import Cutout, Slab, UnitFor
 from ledgerstone.remedies.policy import is_bowl, is_hob, is_tap
 from ledgerstone.shape import Shape
 
@@ -13,6 +13,13 @@ _SMALL_MM = 60.0
 _BOWL_FROM_MM = 200.0
 _NEAR_MM = 200.0  # a tap stands about so near to its bowl; common practice, no source
 _OTHERWISE = ("cable", "socket", "plug", "pipe", "post", "umbrella", "parasol")
+
+
+def unit_for(cutout: Cutout) -> UnitFor | None:
+    """Say for which unit an opening is, by what goes into it."""
+    if is_hob(cutout):
+        return "hob"
+    return "basin" if is_bowl(cutout) else None
 
 
 def belongings(slab: Slab, shape: Shape) -> Mapping[int, int]:

@@ -19,8 +19,8 @@ from ledgerstone.order import CORNERS, MOST_SLABS, LShape
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
 from ledgerstone.remedies.cutting import GAP_MM, Cut
+from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.place_offers import placed
 from ledgerstone.remedies.placeable import Obstacle
 from ledgerstone.remedies.policy import NOTHING, is_bowl, is_hob
 from ledgerstone.remedies.rooms import Freedom

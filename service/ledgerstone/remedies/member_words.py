@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 
-from ledgerstone.order import Outline, Slab
+from ledgerstone.order import LShape, Outline, Rectangle, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.rest_words import rest_sentences
@@ -19,8 +19,11 @@ def member_sentence(part: str, was: Slab, now: Slab, changes: Sequence[Change], 
     return " ".join(dict.fromkeys(_SAYS[part](was, now, changes, name)))
 
 
-def _outline(was: Slab, _now: Slab, changes: Sequence[Change], name: str) -> Iterator[str]:
+def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: str) -> Iterator[str]:
     """Radii that shrink with their outline go without saying."""
+    if was.outline.kind != now.outline.kind:
+        yield _shaped(now.outline, name)
+        return
     sized = [change for change in changes if change.path[-1] in _WAYS]
     if not sized and any(change.path[-1] == "points" for change in changes):
         yield f"Make {name} smaller in proportion."
@@ -31,6 +34,15 @@ def _outline(was: Slab, _now: Slab, changes: Sequence[Change], name: str) -> Ite
     rounder = [change.new for change in changes if str(change.path[1]).startswith("corner")]
     if rounder and not sized:
         yield f"Round the inside corner of {name} to {rounder[0]}."
+
+
+def _shaped(now: Outline, name: str) -> str:
+    """Say an outline that a cut leaves otherwise once sizes have changed too."""
+    if isinstance(now, Rectangle):
+        return f"Make {name} a rectangle, {now.length} by {now.width}."
+    if isinstance(now, LShape):
+        return f"Make {name} an L, {now.length} by {now.width}."
+    return f"Give {name} the outline that is drawn."
 
 
 def _sized(name: str, what: str, now: Length, was: Length | None) -> str:

@@ -2,35 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import replace
+from collections.abc import Iterable
 
 from shapely.geometry import shape as geometry
 
 from ledgerstone.checks import Finding
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.order import Cutout, LShape, Order, Point, Rectangle, Slab
-from ledgerstone.quantities import Length
+from ledgerstone.order import Cutout, LShape, Rectangle, Slab
 from ledgerstone.remedies.belonging import belongings
-from ledgerstone.remedies.change import Change, Changes, Path, changed
-from ledgerstone.remedies.option import Option, named, resized_cutout
-from ledgerstone.remedies.placeable import Obstacle, Placed
+from ledgerstone.remedies.change import Change, Path, changed
+from ledgerstone.remedies.laid_out import MOST_TOGETHER, placed
+from ledgerstone.remedies.option import Option, named
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size, is_bowl
-from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
+from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
-from ledgerstone.stages.cache import SlabKey
 
-_MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
-_RESIZE_COSTS = 20.0
-_EACH_COSTS = 0.1
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 MOST_AT_ONCE = 2
 _ROOMIER = (3.0, 2.0, 1.5)
 _BESIDE_MM = 100.0
-_EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
-MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 
 
 def moved(
@@ -116,74 +108,6 @@ def _with_belongings(slab: Slab, shape: Shape, spoken_of: Iterable[int]) -> froz
     follows, named_ones = belongings(slab, shape), set(spoken_of)
     heads = {follows.get(k, k) for k in named_ones}
     return frozenset(named_ones | heads | {k for k, bowl in follows.items() if bowl in heads})
-
-
-def placed(
-    effect: str,
-    i: int,
-    planned: Planned,
-    context: StageContext,
-    freedom: Freedom,
-    *,
-    keeps_off: Obstacle | None = None,
-) -> Iterator[Option]:
-    """One option from a placing, in steps as coarse as its room allows."""
-    order = planned.order
-    slab, shape = order.slabs[i], planned.shapes[i]
-    fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
-    freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
-    if len(freedom.moves) > MOST_TOGETHER:
-        return
-    for to_mm in (COARSE_MM, FINE_MM):
-        layout = Layout(slab, shape, planned.workshop, freedom, to_mm, keeps_off)
-        key = (SlabKey.of(slab), freedom, to_mm, repr(keeps_off))
-        found = context.cache.layouts.get_or_compute(key, layout.placed)
-        if found is not None:
-            changes, cost = _changes(order, i, found)
-            if changes or keeps_off is not None:
-                yield Option(effect, changes, cost + _EACH_COSTS * len(changes))
-            return
-
-
-def _is_halved(order: Order, i: int, cutout: Cutout) -> bool:
-    """Whether a joint runs through an opening, which then stays where it is."""
-    ends = [end for join in order.joins for end in (join.one, join.other)]
-    return cutout.open_to in {end.side for end in ends if end.slab == i}
-
-
-def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
-    """Write a placing as changes in the customer's units, and weigh it."""
-    slab, changes, cost = order.slabs[i], list[Change](), 0.0
-    for k in sorted({*found.moved_mm, *found.shrunk}):
-        base: Path = ("slabs", i, "cutouts", k)
-        cutout, by = slab.cutouts[k], found.moved_mm.get(k, (0.0, 0.0))
-        share = found.shrunk.get(k, 0.0)
-        if share > 0.0:
-            changes += resized_cutout(base, cutout, 1.0 - share, FINE_MM)
-        changes += _moved(base, changed(order, changes).slabs[i].cutouts[k], by)
-        cost += _MOVE_COSTS * (abs(by[0]) + abs(by[1])) + _RESIZE_COSTS * share
-    for name, grown in zip(("length", "width"), found.grown_mm, strict=True):
-        if grown > 0.0:
-            old: Length = getattr(slab.outline, name)
-            changes.append(Change(("slabs", i, "outline", name), stepped(old, grown)))
-            cost += _RESIZE_COSTS * grown / old.mm
-    return tuple(changes), cost
-
-
-def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
-    if cutout.points and by_mm != (0.0, 0.0):
-        points = tuple(Point(stepped(p.x, by_mm[0]), stepped(p.y, by_mm[1])) for p in cutout.points)
-        yield Change((*base, "points"), points)
-    elif cutout.centre is not None:
-        for axis, by in zip(("x", "y"), by_mm, strict=True):
-            if by:
-                yield Change((*base, "centre", axis), stepped(getattr(cutout.centre, axis), by))
-
-
-def stepped(old: Length, by_mm: float) -> Length:
-    """Return a length that is longer by a step, exact in its own unit."""
-    by = old.in_unit(round(by_mm, _EXACT_PLACES))
-    return replace(by, exact_mm=old.exact_mm + by.exact_mm)
 
 
 def opened(

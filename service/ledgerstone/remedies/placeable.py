@@ -31,6 +31,8 @@ class Item:
         Numbers of the planes, and then of the obstacles, that it need not keep clear of.
     follows
         The item that it belongs to.
+    within_mm
+        From where to where along a slab its own unit is clear, if it has one.
     outward, most_out_mm
         For one that is open to a side: out of the slab, and how far it may go there; never back.
     """
@@ -43,6 +45,7 @@ class Item:
     shrinks: bool = False
     passes: frozenset[int] = frozenset()
     follows: int | None = None
+    within_mm: XY | None = None
     outward: XY | None = None
     most_out_mm: float = 0.0
 

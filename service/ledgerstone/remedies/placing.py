@@ -137,6 +137,11 @@ class _Programme:
             if i not in item.passes:
                 self.rows.append(self._within(k, item, plane))
                 self.as_they_lie &= self.rows[-1][1] >= 0.0
+        if item.within_mm is not None:
+            for plane in (Plane((-1.0, 0.0), -item.within_mm[0], is_edge=False),
+                          Plane((1.0, 0.0), item.within_mm[1], is_edge=False)):  # fmt: skip
+                self.rows.append(self._within(k, item, plane))
+                self.as_they_lie &= self.rows[-1][1] >= 0.0
         for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
             if i not in item.passes:
                 self._choose(self._beside(k, item, obstacle))

@@ -8,7 +8,7 @@ from dataclasses import replace
 from ledgerstone.order import Cutout, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import plan_of
-from ledgerstone.remedies.place_offers import MOST_TOGETHER
+from ledgerstone.remedies.laid_out import MOST_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
@@ -64,7 +64,7 @@ def _full(slab: Slab, shape: Shape, workshop: Workshop, which: tuple[int, ...]) 
 def _freedom(slab: Slab, which: tuple[int, ...]) -> Freedom:
     free = frozenset(k for k in which if not has_its_size(slab.cutouts[k]))
     grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
-    return Freedom(frozenset(which), free, grows=grows, most_share=SIZES_WITHIN)
+    return Freedom(frozenset(which), free, grows=grows, most_share=SIZES_WITHIN, at_home=False)
 
 
 def _alone(slab: Slab, shape: Shape, k: int, name: str, workshop: Workshop) -> str:

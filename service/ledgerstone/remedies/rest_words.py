@@ -36,6 +36,7 @@ def rest_sentences(was: Rests | None, now: Rests | None, name: str) -> Iterator[
     if now.fixed and not was.fixed:
         yield f"Have {name} fixed down to its rests."
     yield from _panels(was, now, name)
+    yield from _exchanged(was, now, name)
     if now.rails != was.rails and now.rails is not None:
         yield f"Fit {now.rails} rails across the front and the back of the units of {name}."
     gained = [side_words(side) for side in now.sides if side not in was.sides]
@@ -62,6 +63,14 @@ def _panels(was: Rests, now: Rests, name: str) -> Iterator[str]:
         which = "each end" if len(ends) > 1 else f"the {ends[0]} end"
         panel = now.units[0 if "left" in ends else -1].width
         yield f"Fit a side panel of {panel} under {which} of {name}."
+
+
+def _exchanged(was: Rests, now: Rests, name: str) -> Iterator[str]:
+    """Say which units have changed places."""
+    pairs = zip(was.units, now.units, strict=False)
+    moved = [k + 1 for k, (old, new) in enumerate(pairs) if old != new]
+    if len(now.units) == len(was.units) and moved:
+        yield f"Let units {listed_all([str(k) for k in moved])} of {name} change places."
 
 
 def _legs(was: Rests, now: Rests, name: str) -> str:

@@ -14,12 +14,12 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.checks.units import standing_units
+from ledgerstone.checks.units import StandingUnit, standing_units
 from ledgerstone.cutouts import kind_of
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.belonging import belongings
+from ledgerstone.remedies.belonging import belongings, unit_for
 from ledgerstone.remedies.placeable import Item, Obstacle, Placed, Plane, Room
 from ledgerstone.remedies.placing import place
 from ledgerstone.shape import Opening, Shape
@@ -38,7 +38,8 @@ _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 class Freedom:
     """What a layout may change: which openings move or shrink, and by what share sizes may.
 
-    Small openings keep so many ``times`` as far from all else as their rule asks.
+    Small openings keep so many ``times`` as far from all else as their rule asks. What has a unit
+    of its own keeps ``at_home`` over it.
     """
 
     moves: frozenset[int] = frozenset()
@@ -46,6 +47,7 @@ class Freedom:
     grows: bool = False
     most_share: float = 0.0
     times: float = 1.0
+    at_home: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +103,7 @@ class Layout:
         if opening.longer_mm <= _PANELS_FROM_MM:
             passes |= set(panels)
         x, y = _spoken(cutout)
+        home = self._home(opening)
         return Item(
             centre=centre,
             points=np.asarray(hull.exterior.coords)[:-1] - centre,
@@ -110,9 +113,28 @@ class Layout:
             shrinks=k in self.freedom.shrinks,
             passes=frozenset(passes),
             follows=follows.get(k),
+            within_mm=home.inside_mm if home is not None else None,
             outward=n,
             most_out_mm=opening.longer_mm / 4,
         )
+
+    def homes(self) -> frozenset[int]:
+        """The units, by their number, that openings which may move keep over."""
+        own = (self._home(self.shape.openings[k]) for k in self.freedom.moves)
+        return frozenset(unit.index for unit in own if unit is not None)
+
+    def _home(self, opening: Opening) -> StandingUnit | None:
+        """The only unit that is told to be for an opening, unless that lies well over another."""
+        rests, use = self.slab.rests, unit_for(self.slab.cutouts[opening.index])
+        if rests is None or use is None or not self.freedom.at_home:
+            return None
+        units = standing_units(rests, self.shape)
+        homes = [unit for unit in units if unit.use == use]
+        if len(homes) != 1 or opening.polygon.is_empty:
+            return None
+        x0, _, x1, _ = opening.polygon.bounds
+        insides = [unit.inside_mm for unit in units if unit.use != use]
+        return None if any(a <= x0 and x1 <= b for a, b in insides) else homes[0]
 
     def _open_side(self, opening: Opening, cutout: Cutout) -> BaseGeometry | None:
         """The side that an opening is open to, where it gets there."""

@@ -15,8 +15,8 @@ from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Sla
 from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
+from ledgerstone.remedies.laid_out import stepped
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
-from ledgerstone.remedies.place_offers import stepped
 from ledgerstone.remedies.policy import has_its_size
 from ledgerstone.remedies.rooms import COARSE_MM, step_mm
 from ledgerstone.remedies.size_offers import joined
@@ -230,9 +230,17 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iter
     leg = rests.at[k]
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
-        place = Point(leg.x.like(near.x, to_mm=5), leg.y.like(near.y, to_mm=5))
-        at = (*rests.at[:k], place, *rests.at[k + 1 :])
+        at = (*rests.at[:k], _stepped_to(leg, (near.x, near.y)), *rests.at[k + 1 :])
         yield Option("move-leg", (Change((*base, "at"), at),), 0.5)
+
+
+def _stepped_to(leg: Point, place: XY) -> Point:
+    """The place nearest to another that a leg gets to in round steps."""
+    steps = (
+        (old, step_mm(old, COARSE_MM), to) for old, to in zip((leg.x, leg.y), place, strict=True)
+    )
+    x, y = (stepped(old, step * round((to - old.mm) / step)) for old, step, to in steps)
+    return Point(x, y)
 
 
 def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:

@@ -20,7 +20,7 @@ _APPLIANCES: Final = ("hob", "sink", "basin", "bowl", "kochfeld", "spüle")
 _MOST_SHARE: Final = 0.05
 _SEEN_MM: Final = 0.06
 _LONGEST_NAME: Final = 40
-_WHICH: Final = (
+WHICH: Final = (
     "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth",
     "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth",
     "eighteenth", "nineteenth", "twentieth",
@@ -77,7 +77,7 @@ def thing_names(things: list[Json], words: Mapping[str, str]) -> list[str]:
         alike = [t for t in things if not t.get("label") and t["kind"] == thing["kind"]]
         which = next((k for k, one in enumerate(alike) if one is thing), 0)
         told = re.sub(r"(?i)^(the|an?)\s+", "", short(thing.get("label", "")))
-        numbered = f"{_WHICH[which]} {kind}" if len(alike) > 1 else kind
+        numbered = f"{WHICH[which]} {kind}" if len(alike) > 1 else kind
         names.append(f"the {told or numbered}")
     return names
 

@@ -6,6 +6,7 @@ name of the thing it belongs to, a movement that is not the one made, a None, an
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
@@ -13,6 +14,7 @@ from typing import Any, Final
 
 from ledgerstone.errors import QuantityError
 from support.oracles.patched_orders import (
+    WHICH,
     Json,
     Kept,
     Part,
@@ -69,6 +71,7 @@ def unsaid(sent: Json, made: Json, says: Sequence[str]) -> list[str]:
             moves += [(k.name, *k.by_mm) for k in kept]
             wrong += [f"{k.name}: {what}" for k in kept for what in _thing_unsaid(k, text)]
             wrong += [f"{n} is left out, unsaid" for n in lost if not _left_out(n, says, text)]
+        moves += _legs_moved(slab, parts, text)
     wrong += _moves_unsaid(moves, says, near, seen)
     return wrong + list(_order_unsaid(sent, made, text))
 
@@ -85,7 +88,9 @@ def _moves_unsaid(
     moves: list[Move], says: Sequence[str], near_mm: float, seen_mm: float
 ) -> Iterator[str]:
     """Each movement is said once, and none is said that was not made."""
-    left = list(_said_moves(says, {name for name, _, _ in moves}))
+    names = {name for name, _, _ in moves}
+    said = _said_moves(says, names)
+    left = [m for m in said if m[0] in names or not re.search(r"\blegs?$", m[0])]  # of a piece
     for name, dx, dy in moves:
         told = [m for m in left if m[0] == name]
         good = [m for m in told if abs(m[1] - dx) <= near_mm and abs(m[2] - dy) <= near_mm]
@@ -97,11 +102,22 @@ def _moves_unsaid(
 
 
 def _said_moves(says: Sequence[str], names: set[str]) -> Iterator[Move]:
-    for sentence in re.findall(r"Move .*?\.(?=\s|$)", " ".join(says)):
-        if re.match(r"Move (?:leg|the legs)\b", sentence):
-            continue
-        for clause in sentence.removeprefix("Move ").removesuffix(".").split("; "):
+    for told in re.findall(r"(?:Move|On [^.]*?, move) (.*?)\.(?=\s|$)", " ".join(says)):
+        for clause in told.split("; "):
             yield from _of_clause(clause, names)
+
+
+def _legs_moved(slab: Json, parts: list[Part], text: str) -> list[Move]:
+    """How far each leg moved, unless they are said by where they stand."""
+    was, now = (one.get("rests", {}) for one in (slab, parts[0].slab))
+    same = len(parts) == 1 and was.get("kind") == now.get("kind") == "legs"
+    if not same or len(was["at"]) != len(now["at"]) or "Stand the legs of" in text:
+        return []
+    pairs = zip(was["at"], now["at"], strict=True)
+    by = [(mm(b["x"]) - mm(a["x"]), mm(b["y"]) - mm(a["y"])) for a, b in pairs]
+    alike = all(math.dist(one, by[0]) < _NEAR_MM for one in by)
+    names = ["the legs"] if alike else [f"the {WHICH[k]} leg" for k in range(len(by))]
+    return [(name, *one) for name, one in zip(names, by, strict=False)]
 
 
 def _of_clause(clause: str, names: set[str]) -> Iterator[Move]:
@@ -212,9 +228,11 @@ def _outline_unsaid(was: Json, now: Json, name: str, text: str) -> Iterator[str]
     if was == now:
         return
     ways = {"length": "long", "width": "deep", "diameter": "across"}
+    nouns = {"width": "depth"}  # of a slab whose name ends in a number
     pairs: Iterable[tuple[float, float, str]] = sizes_of(was, now)
     for before, after, size in pairs:
-        if abs(before - after) > 0.06 and f"{ways.get(size, size)} instead of" not in text:
+        told = rf"{ways.get(size, size)} instead of|a {nouns.get(size, size)} of [\d /]+\S* instead"
+        if abs(before - after) > 0.06 and not re.search(told, text):
             yield f"{name}: another {size}, unsaid"
     if was["kind"] != now["kind"]:
         yield f"{name}: another kind of outline"

@@ -1,0 +1,129 @@
+"""Openings placed anew on a slab, as changes: each over its own unit or with it, if it has one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from ledgerstone.order import Cutout, Order, Point, Slab, Unit
+from ledgerstone.quantities import Length
+from ledgerstone.remedies.change import Change, Changes, Path, changed
+from ledgerstone.remedies.option import Option, resized_cutout
+from ledgerstone.remedies.placeable import Obstacle, Placed
+from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
+from ledgerstone.stages import Planned, StageContext
+from ledgerstone.stages.cache import SlabKey
+
+MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
+_MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
+_RESIZE_COSTS = 20.0
+_EACH_COSTS = 0.1
+_UNITS_COST = 2.0  # of two that change places
+_EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
+
+
+def placed(
+    effect: str,
+    i: int,
+    planned: Planned,
+    context: StageContext,
+    freedom: Freedom,
+    *,
+    keeps_off: Obstacle | None = None,
+) -> Iterator[Option]:
+    """One option from a placing, in steps as coarse as its room allows.
+
+    What has a unit of its own keeps over it; else the two move together, the unit changing places
+    with its neighbour; else it goes where there is room.
+    """
+    order = planned.order
+    slab, shape = order.slabs[i], planned.shapes[i]
+    fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
+    freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
+    if len(freedom.moves) > MOST_TOGETHER:
+        return
+    layout = Layout(slab, shape, planned.workshop, freedom, COARSE_MM, keeps_off)
+    found = _found(layout, context)
+    if found is None and layout.homes():
+        together = _with_units(order, i, layout, context) if keeps_off is None else None
+        if together is not None:
+            yield replace(together, effect=effect)
+            return
+        found = _found(replace(layout, freedom=replace(freedom, at_home=False)), context)
+    if found is not None:
+        changes, cost = _changes(order, i, found)
+        if changes or keeps_off is not None:
+            yield Option(effect, changes, cost + _EACH_COSTS * len(changes))
+
+
+def _found(layout: Layout, context: StageContext) -> Placed | None:
+    """Where the openings of a layout have room, in coarse steps, else in fine ones."""
+    for to_mm in (COARSE_MM, FINE_MM):
+        each = replace(layout, to_mm=to_mm)
+        key = (SlabKey.of(each.slab), each.freedom, to_mm, repr(each.keeps_off))
+        found: Placed | None = context.cache.layouts.get_or_compute(key, each.placed)
+        if found is not None:
+            return found
+    return None
+
+
+def _with_units(order: Order, i: int, layout: Layout, context: StageContext) -> Option | None:
+    """The least movement after one unit that is told for something has changed places."""
+    options = []
+    for units in _exchanged(layout.slab, layout.homes()):
+        own = (Change(("slabs", i, "rests", "units"), units),)
+        after = changed(order, own)
+        found = _found(replace(layout, slab=after.slabs[i]), context)
+        if found is not None:
+            moves, cost = _changes(after, i, found)
+            options.append(Option("move", (*own, *moves), _UNITS_COST + cost))
+    return min(options, key=lambda option: option.cost, default=None)
+
+
+def _exchanged(slab: Slab, homes: frozenset[int]) -> Iterator[tuple[Unit, ...]]:
+    """Units after one that is told for something has changed places with a neighbour."""
+    units = slab.rests.units if slab.rests is not None else ()
+    for k in range(len(units) - 1):
+        if {k, k + 1} & homes and "gap" not in (units[k].use, units[k + 1].use):
+            yield (*units[:k], units[k + 1], units[k], *units[k + 2 :])
+
+
+def _is_halved(order: Order, i: int, cutout: Cutout) -> bool:
+    """Whether a joint runs through an opening, which then stays where it is."""
+    ends = [end for join in order.joins for end in (join.one, join.other)]
+    return cutout.open_to in {end.side for end in ends if end.slab == i}
+
+
+def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
+    """Write a placing as changes in the customer's units, and weigh it."""
+    slab, changes, cost = order.slabs[i], list[Change](), 0.0
+    for k in sorted({*found.moved_mm, *found.shrunk}):
+        base: Path = ("slabs", i, "cutouts", k)
+        cutout, by = slab.cutouts[k], found.moved_mm.get(k, (0.0, 0.0))
+        share = found.shrunk.get(k, 0.0)
+        if share > 0.0:
+            changes += resized_cutout(base, cutout, 1.0 - share, FINE_MM)
+        changes += _moved(base, changed(order, changes).slabs[i].cutouts[k], by)
+        cost += _MOVE_COSTS * (abs(by[0]) + abs(by[1])) + _RESIZE_COSTS * share
+    for name, grown in zip(("length", "width"), found.grown_mm, strict=True):
+        if grown > 0.0:
+            old: Length = getattr(slab.outline, name)
+            changes.append(Change(("slabs", i, "outline", name), stepped(old, grown)))
+            cost += _RESIZE_COSTS * grown / old.mm
+    return tuple(changes), cost
+
+
+def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
+    if cutout.points and by_mm != (0.0, 0.0):
+        points = tuple(Point(stepped(p.x, by_mm[0]), stepped(p.y, by_mm[1])) for p in cutout.points)
+        yield Change((*base, "points"), points)
+    elif cutout.centre is not None:
+        for axis, by in zip(("x", "y"), by_mm, strict=True):
+            if by:
+                yield Change((*base, "centre", axis), stepped(getattr(cutout.centre, axis), by))
+
+
+def stepped(old: Length, by_mm: float) -> Length:
+    """Return a length that is longer by a step, exact in its own unit."""
+    by = old.in_unit(round(by_mm, _EXACT_PLACES))
+    return replace(by, exact_mm=old.exact_mm + by.exact_mm)
