@@ -39,6 +39,14 @@ class Weight(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class Weekday(Spoken):
+    """A day with its day of the week, with or without its year."""
+
+    day: date
+    with_year: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Figure(Spoken):
     """A number, said with so many places."""
 

@@ -19,10 +19,7 @@ STILL_IN_ENGLISH: Final = frozenset(
         "remedies.rest_words",
         "remedies.search",
         "remedies.words",
-        "schedule",
         "schedule.ical",
-        "schedule.stages",
-        "schedule.waiting",
         "work.listing",
     }
 )

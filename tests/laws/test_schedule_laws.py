@@ -30,8 +30,10 @@ from hypothesis import strategies as st
 
 from laws.schedule_verifier import faults
 from ledgerstone.schedule import Booking, LeadTime, calendar_of, lead_time
+from ledgerstone.wording import english
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
+from support.laid_days import why
 from support.strategies.orders import thorough, usual
 from support.strategies.times import (
     WORK_STAGES,
@@ -167,7 +169,7 @@ def test_stages_hold_the_work_they_tell(
     """A stage of work is from its first job's day to its last one's; the last ends as promised."""
     shop = data.draw(calendars_of(workshop))
     lead = lead_time(steps, shop, busy, today, 0)
-    by_name = {stage.name: stage for stage in lead.stages}
+    by_name = {english(stage.name): stage for stage in lead.stages}
     for stage, name in NAMES.items():
         jobs = [one for one in lead.work if one.job.step.stage == stage and one.people]
         assert bool(jobs) is (name in by_name)
@@ -189,8 +191,8 @@ def test_no_reason_gives_hours_away(
     """Reasons are whole sentences, and none tells how long hands work."""
     shop = data.draw(calendars_of(workshop))
     lead = lead_time(steps, shop, (), today, 0)
-    assert all(stage.why.endswith(".") and "hour" not in stage.why for stage in lead.stages)
-    assert len({stage.name for stage in lead.stages}) == len(lead.stages)
+    assert all(why(stage).endswith(".") and "hour" not in why(stage) for stage in lead.stages)
+    assert len({english(stage.name) for stage in lead.stages}) == len(lead.stages)
 
 
 @usual

@@ -4,7 +4,8 @@ from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
-from ledgerstone.schedule import LeadTime, lead_time
+from ledgerstone.schedule import LeadTime, StageDays, lead_time
+from ledgerstone.wording import english
 from ledgerstone.work import Operation, Stage
 from ledgerstone.workshop import Workshop
 
@@ -35,4 +36,11 @@ def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0)
 
 def days_of(lead: LeadTime) -> list[tuple[str, int, int]]:
     """Write stages by name and by days from that Monday."""
-    return [(s.name, (s.starts - MONDAY).days, (s.ends - MONDAY).days) for s in lead.stages]
+    return [
+        (english(s.name), (s.starts - MONDAY).days, (s.ends - MONDAY).days) for s in lead.stages
+    ]
+
+
+def why(stage: StageDays) -> str:
+    """Say why a stage takes its days."""
+    return " ".join(map(english, stage.why))

@@ -6,7 +6,7 @@ import pytest
 
 from ledgerstone.schedule import Booking, lead_time
 from ledgerstone.workshop import Workshop
-from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
+from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step, why
 
 
 @pytest.fixture
@@ -20,7 +20,7 @@ def test_work_taken_on_comes_first(shop: Workshop) -> None:
     busy = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
     lead = laid(busy, step("mould", 1))
     assert days_of(lead) == [("Waiting its turn", 0, 7), ("Making the mould", 8, 8)]
-    assert lead.stages[0].why == "5 working days of work already taken on."
+    assert why(lead.stages[0]) == "5 working days of work already taken on."
 
 
 def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
@@ -28,7 +28,7 @@ def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
     taken = (Booking(day(1), day(2), "Mrs Ashby's stairs"),)
     lead = lead_time([step("mould", 1)], shop, taken, MONDAY, 0)
     assert days_of(lead) == [("Waiting its turn", 1, 2), ("Making the mould", 3, 3)]
-    assert lead.stages[0].why == "Our hands are taken until Wednesday 4 November."
+    assert why(lead.stages[0]) == "Our hands are taken until Wednesday 4 November."
     assert "Ashby" not in repr(lead.stages)
 
 
@@ -49,7 +49,7 @@ def test_a_wait_for_the_table_is_told(shop: Workshop) -> None:
         ("Waiting for the table", 1, 4),
         ("Casting", 7, 7),
     ]
-    assert lead.stages[1].why == "The casting table is taken until Friday 6 November."
+    assert why(lead.stages[1]) == "The casting table is taken until Friday 6 November."
 
 
 def test_a_table_that_is_booked_puts_the_cast_off(shop: Workshop) -> None:

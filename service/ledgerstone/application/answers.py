@@ -23,6 +23,7 @@ from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_m
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack, SlabWeight
+from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Speech, speech_of
@@ -78,7 +79,7 @@ def quote_members(
         "changes": None if since is None else change_members(since, offer),
         "price": quote.price,
         "costs": costs_content(quote, workshop) if context.for_maker else None,
-        "lead_time": quote.lead_time,
+        "lead_time": lead_time_members(quote.lead_time, speech),
         "weight": {
             "slabs": [weight_members(one, speech) for one in quote.weights],
             "packed_kg": quote.packed_kg,
@@ -185,6 +186,25 @@ def finding_members(finding: Finding, speech: Speech, remedies: Sequence[Members
     """Return one finding as ``FindingSchema`` writes it, with what would settle it."""
     members = {name: getattr(finding, name) for name in _OF_A_FINDING}
     return members | {"says": speech.say(finding.message), "remedies": remedies}
+
+
+def lead_time_members(lead_time: LeadTime, speech: Speech) -> Members:
+    """Return when an order is ready as its schema writes it."""
+    return {
+        "ready_on": lead_time.ready_on,
+        "if_ordered_by": lead_time.if_ordered_by,
+        "arrives_earliest": lead_time.arrives_earliest,
+        "arrives_latest": lead_time.arrives_latest,
+        "stages": [
+            {
+                "name": speech.say(stage.name),
+                "starts": stage.starts,
+                "ends": stage.ends,
+                "why": speech.say_all(stage.why),
+            }
+            for stage in lead_time.stages
+        ],
+    }
 
 
 def weight_members(weight: SlabWeight, speech: Speech) -> Members:

@@ -11,12 +11,12 @@ from ledgerstone.drawing.lettering import FAMILY, PENCIL, fitted, lettered, text
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.stages import WORK
+from ledgerstone.wording import english
 
 _WIDE, _EDGE, _NAMES, _ROW, _HEAD, _KEY = 640.0, 12.0, 196.0, 26.0, 34.0, 38.0
 _SMALL, _LETTERS = 13.0, 15.0
 _RULE = "#d5d0c4"
 _ROAD = "On its way to you"
-_HANDS = frozenset(name for name, _ in WORK.values())
 _ONE = timedelta(days=1)
 
 
@@ -60,7 +60,7 @@ def say_weeks(lead: LeadTime) -> str:
 
 
 def _bars(lead: LeadTime) -> list[_Bar]:
-    bars = [_Bar(s.name, s.starts, s.ends, s.name in _HANDS) for s in lead.stages]
+    bars = [_Bar(english(s.name), s.starts, s.ends, s.stage in WORK) for s in lead.stages]
     if bars and lead.arrives_latest > lead.ready_on:
         bars.append(_Bar(_ROAD, lead.ready_on + _ONE, lead.arrives_latest, hands=False))
     return sorted(bars, key=lambda bar: bar.starts)

@@ -143,7 +143,7 @@ def _weeks(view: QuoteView) -> Iterable[Section]:
     """Say the weeks, stage by stage, where their days are as they were offered."""
     lead = view.quote.lead_time
     if view.whole and lead.stages:
-        facts = [(stage.name, stage_text(stage)) for stage in lead.stages]
+        facts = [(english(stage.name), stage_text(stage)) for stage in lead.stages]
         drawing, words = draw_weeks(lead), say_weeks(lead)
         yield Section(heading="The weeks", facts=facts, drawing=drawing, words=words)
 

@@ -86,7 +86,7 @@ class Letter:
             if view.whole
             else "",
             "weeks": [
-                f"{stage.name}: {stage_text(stage)}"
+                f"{english(stage.name)}: {stage_text(stage)}"
                 for stage in (quote.lead_time.stages if view.whole else ())
             ],
             "issued": day_text(quote.issued),

@@ -7,7 +7,7 @@ from ledgerstone.order import Polygon, Round, Slab
 from ledgerstone.price import Price
 from ledgerstone.schedule import LeadTime, StageDays
 from ledgerstone.shape import Shape
-from ledgerstone.wording import day_text, money_text, percent_text
+from ledgerstone.wording import day_text, english, money_text, percent_text
 
 
 def tax_text(price: Price, tax_name: str) -> str:
@@ -59,4 +59,5 @@ def stage_text(stage: StageDays) -> str:
     if first != last:
         month = "" if (first.year, first.month) == (last.year, last.month) else f"{first: %B}"
         days = f"{first.day}{month} to {days}"
-    return f"{days}. {stage.why}"
+    why = " ".join(map(english, stage.why))
+    return f"{days}. {why}"

@@ -21,6 +21,7 @@ from ledgerstone.schedule.stages import StageDays, StageSummary
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.schedule.waiting import with_waits
 from ledgerstone.strength.slabs import concrete_of
+from ledgerstone.wording import Message
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 
@@ -124,16 +125,11 @@ def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
 
 def _queue(ahead: int, today: date, queued: date, summary: StageSummary) -> StageDays:
     """Tell the wait for the work that was taken on before."""
-    why = f"{_working_days(ahead)} of work already taken on.{summary.shut(today, queued)}"
-    return StageDays("Waiting its turn", today, queued, why)
+    why = Message("stage-queue", days=ahead)
+    return StageDays("queue", today, queued, (why, *summary.shut(today, queued)))
 
 
 def _in_hand(buffer: int, done: date, ready: date) -> list[StageDays]:
     if buffer == 0:
         return []
-    why = f"{_working_days(buffer)} kept in hand, so that the day can be kept."
-    return [StageDays("In hand", done, ready, why)]
-
-
-def _working_days(days: int) -> str:
-    return f"{days} working day{'' if days == 1 else 's'}"
+    return [StageDays("in-hand", done, ready, (Message("stage-in-hand", days=buffer),))]

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import date
 
 from ledgerstone.schedule.booking import day_at, last_day
 from ledgerstone.schedule.days import ONE_DAY, WorkingCalendar
 from ledgerstone.schedule.jobs import ScheduledJob
-from ledgerstone.schedule.stages import WORK, StageDays, StageSummary
+from ledgerstone.schedule.stages import StageDays, StageSummary
+from ledgerstone.wording import Message
 
 
 def with_waits(
@@ -24,7 +24,7 @@ def with_waits(
     unbooked
         The days that would be worked if nothing were booked.
     """
-    cast = next((at for at, one in enumerate(stages) if one.name == WORK["cast"][0]), len(stages))
+    cast = next((at for at, one in enumerate(stages) if one.stage == "cast"), len(stages))
     return [
         *_for_hands(work, unbooked, summary),
         *stages[:cast],
@@ -41,7 +41,9 @@ def _for_hands(
         return
     ready_at, starts = unbooked.first_worked(day_at(first.ready_at)), day_at(first.starts)
     if starts > ready_at:
-        yield _wait("Waiting its turn", "Our hands are", ready_at, starts - ONE_DAY, summary)
+        last = starts - ONE_DAY
+        taken = Message("stage-hands-taken", until=summary.weekday(last))
+        yield StageDays("queue", ready_at, last, (taken, *summary.shut(ready_at, last)))
 
 
 def _for_the_table(work: Sequence[ScheduledJob], summary: StageSummary) -> Iterator[StageDays]:
@@ -51,10 +53,6 @@ def _for_the_table(work: Sequence[ScheduledJob], summary: StageSummary) -> Itera
     if casts and moulds:
         ready, ready_at = max(one.wait_ends for one in moulds), min(one.ready_at for one in casts)
         if day_at(ready_at) > last_day(ready):
-            name = "Waiting for the table"
-            yield _wait(name, "The casting table is", last_day(ready), last_day(ready_at), summary)
-
-
-def _wait(name: str, what: str, first: date, last: date, summary: StageSummary) -> StageDays:
-    why = f"{what} taken until {summary.day_words(last)}.{summary.shut(first, last)}"
-    return StageDays(name, first, last, why)
+            first, last = last_day(ready), last_day(ready_at)
+            taken = Message("stage-table-taken", until=summary.weekday(last))
+            yield StageDays("table", first, last, (taken, *summary.shut(first, last)))

@@ -40,6 +40,7 @@ from ledgerstone.message import (
     People,
     Percent,
     Value,
+    Weekday,
     Weight,
 )
 from ledgerstone.wording.catalogues import LANGUAGES, known_language
@@ -84,6 +85,7 @@ __all__ = [
     "Percent",
     "Speech",
     "Value",
+    "Weekday",
     "Weight",
     "capital",
     "cut_short",

@@ -12,11 +12,12 @@ from typing import Any, Final
 from babel import Locale
 from babel.dates import format_date
 
-from ledgerstone.message import Figure, Money, Percent, Weight
+from ledgerstone.message import Figure, Money, Percent, Weekday, Weight
 from ledgerstone.quantities import Length
 
 _SIGNS: Final = {"GBP": "£", "EUR": "€", "USD": "$"}
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
+_WEEKDAY: Final = {"de": "EEEE, d. MMMM", "en": "EEEE d MMMM"}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
 
 
@@ -72,6 +73,12 @@ class Formats:
         """Write a day with its month's name."""
         return format_date(day, "long", locale=self.locale)
 
+    def weekday(self, weekday: Weekday) -> str:
+        """Write a day with its day of the week, as the language orders them."""
+        pattern = _WEEKDAY[self.locale.language]
+        year = f" {weekday.day.year}" if weekday.with_year else ""
+        return f"{format_date(weekday.day, pattern, locale=self.locale)}{year}"
+
     def length(self, length: Length) -> str:
         """Write a length in the unit in which it came."""
         said = self.number(length.text())
@@ -90,6 +97,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Percent: Formats.percent,
         Weight: Formats.weight,
         Figure: Formats.fixed,
+        Weekday: Formats.weekday,
         Length: Formats.length,
         date: Formats.day,
         float: Formats.figure,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from typing import Any, Final, Self
 
@@ -60,6 +60,10 @@ class Speech:
             The catalogue has no such message, or asks for a value that was not given.
         """
         return message if isinstance(message, str) else self.value(message)
+
+    def say_all(self, sentences: Iterable[Message | str]) -> str:
+        """Say sentences one after another."""
+        return " ".join(map(self.say, sentences))
 
     def value(self, value: Value, case: str = "nominative") -> str:
         """Say one value as it stands in a sentence."""
