@@ -128,10 +128,23 @@ def made() -> Iterator[tuple[str, str | None, python.Call]]:
         place = ".".join(file.with_suffix("").parts[-2:])
         if place in OF_THE_SPEECH:
             continue
-        for node in python.walk(python.parse(file.read_text(encoding="utf-8"))):
+        tree = python.parse(file.read_text(encoding="utf-8"))
+        if not _knows_messages(tree):
+            continue
+        for node in python.walk(tree):
             if isinstance(node, python.Call) and getattr(node.func, "id", "") == "Message":
                 for name in _names(node.args[0]):
                     yield f"{place}:{node.lineno}", name, node
+
+
+def _knows_messages(tree: python.Module) -> bool:
+    """Whether a module imports our messages, and not a letter's."""
+    return any(
+        isinstance(node, python.ImportFrom)
+        and (node.module or "").startswith(("ledgerstone.message", "ledgerstone.wording"))
+        and any(alias.name == "Message" for alias in node.names)
+        for node in python.walk(tree)
+    )
 
 
 def _names(node: python.expr) -> list[str | None]:
