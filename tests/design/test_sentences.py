@@ -20,7 +20,7 @@ STILL_IN_ENGLISH: Final = frozenset(
         "remedies.search",
         "remedies.words",
         "schedule.ical",
-        "work.listing",
+        "work.once",
     }
 )
 BELOW_THE_EDGE: Final = (
