@@ -5,12 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, Final
 
-from shapely.geometry import Point
-
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
+from ledgerstone.application.strength_answers import strength_members
 from ledgerstone.checks import Finding
-from ledgerstone.checks.finding import geojson
 from ledgerstone.codec.changes import change_members
 from ledgerstone.codec.drawing_schemas import DRAWINGS
 from ledgerstone.codec.finding_schemas import FINDING
@@ -25,7 +23,6 @@ from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
-from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
@@ -89,7 +86,7 @@ def quote_members(
         ],
         "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
-        "slabs": _slabs(quote, workshop, speech),
+        "slabs": _slabs(quote, workshop, speech, for_maker=context.for_maker),
         "ways_to_save": saving_members(document, quote.ways, quote.price)
         if document is not None and quote.searched
         else None,
@@ -217,31 +214,19 @@ def weight_members(weight: SlabWeight, speech: Speech) -> Members:
     }
 
 
-def _slabs(quote: Quote, workshop: Workshop, speech: Speech) -> list[Members]:
+def _slabs(quote: Quote, workshop: Workshop, speech: Speech, *, for_maker: bool) -> list[Members]:
     return [
         {
             "finished_mm": shape,
             "area_m2": shape.net_area_mm2 / MM2_PER_M2,
             "volume_l": shape.volume_mm3 / MM3_PER_L,
-            "strength": _strength(strength),
+            "strength": strength_members(strength, slab, workshop, speech, for_maker=for_maker),
             "shade": shade_members(slab, workshop, speech),
         }
         for slab, shape, strength in zip(
             quote.order.slabs, quote.shapes, quote.strength, strict=True
         )
     ]
-
-
-def _strength(strength: SlabStrength) -> Members:
-    """Return the case nearest to its limit."""
-    worst = strength.worst
-    if worst is None:
-        return {}
-    return {
-        "worst_case": worst.case,
-        "utilisation": worst.utilisation,
-        "where_mm": geojson(Point(worst.where_mm)),
-    }
 
 
 def shade_members(slab: Slab, workshop: Workshop, speech: Speech) -> Members:

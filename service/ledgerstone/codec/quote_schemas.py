@@ -80,6 +80,29 @@ class FinishedSchema(Answer):
     thickness_mm = Number("Its thickness, in mm.", 1)
 
 
+class GoverningSchema(Answer):
+    """The governing case in numbers, for the maker."""
+
+    load_n = Number("A person's load, in N.", 0, absent="Absent where nobody is on it.")
+    load_n_per_m2 = Number(
+        "What is spread over it, in N/m².", 0, absent="Absent where nothing is spread."
+    )
+    stress_mpa = Number("The stress, in MPa.", 2)
+    limit_mpa = Number("What is trusted at that age, in MPa.", 2)
+    age_days = Number("The concrete's age, adjusted to 20 °C, in days.", 2)
+    cracks_at_n = Number(
+        "A person's load at which it cracks in the mean, in N.", 0, absent="Absent likewise."
+    )
+    cracks_at_n_per_m2 = Number(
+        "What is spread at which it cracks in the mean, in N/m².", 0, absent="Absent likewise."
+    )
+    cracks_at_own_weights = Number(
+        "How many times its own weight cracks it in the mean.",
+        1,
+        absent="Absent where there is a load beside it.",
+    )
+
+
 class StrengthSchema(Answer):
     """The case that comes nearest to what the slab is trusted with."""
 
@@ -88,6 +111,10 @@ class StrengthSchema(Answer):
         "Stress over what is allowed: over 1 stops the order.", absent="Absent likewise."
     )
     where_mm = Part("Where the stress is highest.", PlaceSchema, absent="Absent likewise.")
+    says = Text("How far that uses it, for the customer.", absent="Absent likewise.")
+    governing = Part(
+        "The same case in numbers.", GoverningSchema, absent="Absent without the maker's key."
+    )
 
 
 class ShadeAnswerSchema(Answer):

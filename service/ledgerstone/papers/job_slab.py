@@ -33,6 +33,7 @@ from ledgerstone.papers.job_blocks import (
     to_5_mm,
 )
 from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
+from ledgerstone.papers.job_strength import strength_facts
 from ledgerstone.price.costing import finish_of
 from ledgerstone.strength.grips import best_grips_mm
 
@@ -168,6 +169,7 @@ def _lifts(job: Job, i: int) -> Block:
         ("Cured, bare", f"{kg(job.cured_kg(i))}: {people} people with clamps, by our own share"),
         ("How", f"{handled.way.name[:1].upper()}{handled.way.name[1:]}.{rail}{sides}"),
         ("When", f"{handled.cover_days:g} days after the pour, not before"),
+        *strength_facts(job, i),
         ("Grip at", where),
         ("Carry", f"{carried}; never flat by its ends. No mass here is a safe limit."),
     )  # fmt: skip

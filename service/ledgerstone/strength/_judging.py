@@ -51,13 +51,27 @@ def live_load_cases(lying: Lying, batches: Sequence[Batch]) -> Iterator[tuple[Ca
 
 def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
     """Judge every case."""
-    of: dict[Case, list[Governing]] = {}
+    of: dict[Case, list[tuple[Governing, Tried]]] = {}
     for batch in batches:
         for tried, one in zip(batch.tried, batch.found, strict=True):
-            of.setdefault(tried.case, []).append(one)
+            of.setdefault(tried.case, []).append((one, tried))
+    faces = dict(zip(("bottom", "top"), batches[0].loose.faces, strict=True))
     for case, found in of.items():
-        one, limit = worst_of(found), lying.limit_mpa(case)
-        yield Verdict(case, one.mpa, limit, one.where_mm, IN_USE_DAYS, one.tips)
+        one = worst_of(governing for governing, _ in found)
+        tried = next(tried for governing, tried in found if governing is one)
+        own = 0.0 if one.tips else round(float(faces[one.face][one.node, 0]), 6)
+        loads = lying.workshop.loads
+        yield Verdict(
+            case,
+            one.mpa,
+            lying.limit_mpa(case),
+            one.where_mm,
+            IN_USE_DAYS,
+            one.tips,
+            load_n=lying.newtons(case) if tried.place is not None else 0.0,
+            load_n_per_m2=loads.even_n_per_m2 if lying.even in tried.loads else 0.0,
+            own_mpa=own,
+        )
 
 
 def sag_mm(batches: Sequence[Batch]) -> float:

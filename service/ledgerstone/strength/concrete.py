@@ -140,6 +140,18 @@ class Concrete:
         growth = tensile_growth(tested.age_days, self.cement)
         return tested.characteristic_mpa * size / growth / chosen.gamma_c
 
+    def mean_behind_mpa(self, design_mpa: float) -> float:
+        """Mean bending strength on which a design stress rests, ``f γ_c / 0.7``.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1 and 2.4.2.4; of a tested recipe, its strips' own share.
+        """
+        share = self.basis.characteristic_share
+        if self.tested is not None:
+            share = self.tested.characteristic_mpa / self.tested.mean_mpa
+        return design_mpa * self.basis.gamma_c / share
+
     def age_days_for(
         self, wanted_mpa: float, thickness_mm: float, *, basis: DesignBasis | None = None
     ) -> float | None:

@@ -44,8 +44,9 @@ class SlabStrength:
 
     @property
     def worst(self) -> Verdict | None:
-        """The case nearest to its limit, of those that decide."""
-        return worst([*self.handled.verdicts, *self.in_place.verdicts])
+        """The case nearest to its limit, of those that decide before it cracks."""
+        every = [*self.handled.verdicts, *self.in_place.verdicts]
+        return worst([verdict for verdict in every if verdict.case != "after-a-crack"])
 
 
 class Plates:

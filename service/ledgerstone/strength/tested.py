@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import statistics
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 GRAVITY = 9.80665  # m/s²
 # EN 1990 table D1, 5 % fractile, V_X unknown: t of n - 1 times sqrt(1 + 1/n), worked out afresh.
@@ -66,6 +66,16 @@ class Strip:
         weight = self.density_kg_per_m3 * 1e-9 * GRAVITY * area_mm2
         over = max(self.length_mm - self.span_mm, 0.0) / 2.0
         return weight * (self.span_mm**2 / 8.0 - over**2 / 2.0)
+
+
+def hung_load_n(strip: Strip, stress_mpa: float) -> float:
+    """Load to hang at a strip's middle for a stress there, its own weight counted, N.
+
+    The inverse of ``Strip.stress_mpa``.
+    """
+    unloaded = replace(strip, load_n=0.0)
+    section = strip.width_mm * strip.thickness_mm**2
+    return (stress_mpa - unloaded.stress_mpa) * section / (1.5 * strip.span_mm)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

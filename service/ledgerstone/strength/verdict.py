@@ -46,6 +46,10 @@ class Verdict:
         Temperature-adjusted age of the concrete.
     tips
         Whether the slab tips off what holds it, so that there is no stress to judge.
+    load_n, load_n_per_m2
+        A person on it, or what is spread over it, beside its own weight.
+    own_mpa
+        Stress at the same place under its own weight alone.
     """
 
     case: Case
@@ -54,6 +58,9 @@ class Verdict:
     where_mm: XY
     age_days: float
     tips: bool = False
+    load_n: float = 0.0
+    load_n_per_m2: float = 0.0
+    own_mpa: float = 0.0
 
     @property
     def utilisation(self) -> float:
@@ -61,6 +68,16 @@ class Verdict:
         if self.tips or self.limit_mpa <= 0.0:
             return NEVER
         return round(min(self.stress_mpa / self.limit_mpa, NEVER), 3)
+
+    def cracks_at_times(self, mean_mpa: float) -> float | None:
+        """How many times its load a section of a mean strength cracks at; None where it cannot.
+
+        Own weight stays as it is, where there is a load beside it; else it is the load.
+        """
+        loaded = self.load_n > 0.0 or self.load_n_per_m2 > 0.0
+        own = self.own_mpa if loaded else 0.0
+        live = self.stress_mpa - own
+        return None if self.tips or live <= 0.0 else (mean_mpa - own) / live
 
 
 def worst(verdicts: Sequence[Verdict]) -> Verdict | None:

@@ -1,0 +1,53 @@
+"""What an answer says of one slab's strength: a sentence for all, numbers for the maker."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from shapely.geometry import Point
+
+from ledgerstone.checks.finding import geojson
+from ledgerstone.order import Slab
+from ledgerstone.strength.slabs import SlabStrength, concrete_of
+from ledgerstone.strength.verdict import Verdict
+from ledgerstone.wording import Message, Speech, percent_of
+from ledgerstone.workshop.records import Workshop
+
+Members = dict[str, Any]
+
+
+def strength_members(
+    strength: SlabStrength, slab: Slab, workshop: Workshop, speech: Speech, *, for_maker: bool
+) -> Members:
+    """Return the case nearest to its limit; nothing where no case has stress."""
+    worst = strength.worst
+    if worst is None:
+        return {}
+    used = Message(
+        "strength-used", doing=worst.case, percent=percent_of(round(100 * worst.utilisation, 0))
+    )
+    return {
+        "worst_case": worst.case,
+        "utilisation": worst.utilisation,
+        "where_mm": geojson(Point(worst.where_mm)),
+        "says": speech.say(used),
+        "governing": _governing(worst, slab, workshop) if for_maker else None,
+    }
+
+
+def _governing(verdict: Verdict, slab: Slab, workshop: Workshop) -> Members:
+    """Return what governs in numbers, with the load at which it cracks in the mean."""
+    mean = concrete_of(workshop).mean_bending_mpa(slab.thickness.mm, verdict.age_days)
+    times = verdict.cracks_at_times(mean)
+    members: Members = {
+        "stress_mpa": verdict.stress_mpa,
+        "limit_mpa": verdict.limit_mpa,
+        "age_days": verdict.age_days,
+    }
+    for unit, load in (("n", verdict.load_n), ("n_per_m2", verdict.load_n_per_m2)):
+        if load:
+            members[f"load_{unit}"] = load
+            members[f"cracks_at_{unit}"] = None if times is None else times * load
+    if not verdict.load_n and not verdict.load_n_per_m2:
+        members["cracks_at_own_weights"] = times
+    return members
