@@ -9,6 +9,7 @@ from typing import Literal
 from ledgerstone.checks import WorkedOut
 from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.order import Order
+from ledgerstone.strength.strip_test import CONDITION_UNDER_DAYS
 from ledgerstone.wording import Message, Percent
 from ledgerstone.workshop.records import Workshop
 
@@ -44,6 +45,9 @@ def depends_on(
     yield standing_message(order, standing, valid_until)
     if any(step.stage == "sample" for step in worked_out.scheduled.operations):
         yield Message("sample-first")
+    moved_at = (strength.handled.age_days for strength in worked_out.judged.strength)
+    if min(moved_at) < CONDITION_UNDER_DAYS:
+        yield Message("strip-first")
     yield from rail_conditions(order, worked_out.judged.strength, workshop)
     if order.delivery.kind == "collect":
         yield Message("you-collect")

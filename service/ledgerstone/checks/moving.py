@@ -10,6 +10,7 @@ from ledgerstone.checks.verdicts import CARES, finding_of
 from ledgerstone.checks.where import spot
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.handling import TEST_UNDER_DAYS
+from ledgerstone.strength.strip_test import CONDITION_UNDER_DAYS
 from ledgerstone.strength.verdict import worst
 from ledgerstone.wording import Message, Weight, slab_name, slabs_name
 
@@ -80,10 +81,12 @@ def tested_first(judged: Judged) -> Iterable[Finding]:
     if not young:
         return
     age = min(ages)
+    slabs = slabs_name(order, young)
+    waits = age < CONDITION_UNDER_DAYS
     yield Finding(
         "young-concrete",
         "note",
-        Message("young-concrete", slabs=slabs_name(order, young)),
+        Message("young-concrete-waits" if waits else "young-concrete", slabs=slabs),
         "EN 1992-1-1 (B.10); common practice, no source",
         slab=only(young),
         at=tuple(f"/slabs/{i}" for i in young),

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.checks.where import spot_words
+from ledgerstone.checks.where import spot
 from ledgerstone.papers.job import Job
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.strength.strip_test import SPAN_MM, WIDTH_MM, strip_test_of
 from ledgerstone.strength.verdict import Verdict
+from ledgerstone.wording import english
 
 _DOING: dict[str, str] = {
     "lifted-out": "lifted out of its mould",
@@ -31,7 +32,7 @@ def strength_facts(job: Job, i: int) -> Iterator[tuple[str, str]]:
     """Say which case governs one slab, where, how far it is used, and at what it would crack."""
     governing = job.quote.strength[i].worst
     if governing is not None and not governing.tips:
-        where = spot_words(job.slabs[i], job.quote.shapes[i], governing.where_mm)
+        where = english(spot(job.slabs[i], job.quote.shapes[i], governing.where_mm))
         used = (
             f"{governing.stress_mpa:.2f} of {governing.limit_mpa:.2f} MPa"
             f" ({governing.utilisation:.2f}){_cracks(job, i, governing)}"

@@ -21,3 +21,7 @@ young-concrete = { HOWMANY($slabs) ->
     [1] { NAME($slabs, start: "yes") } wird jung ausgeschalt. Wir brechen vorher einen Probestreifen, um sicher zu sein, dass sie fest genug ist.
    *[other] { NAME($slabs, start: "yes") } werden jung ausgeschalt. Wir brechen vorher einen Probestreifen, um sicher zu sein, dass sie fest genug sind.
 }
+young-concrete-waits = { HOWMANY($slabs) ->
+    [1] { NAME($slabs, start: "yes") } verlässt die Form erst, wenn ein Probestreifen aus demselben Beton gehalten hat.
+   *[other] { NAME($slabs, start: "yes") } verlassen ihre Formen erst, wenn ein Probestreifen aus demselben Beton gehalten hat.
+}

@@ -11,6 +11,7 @@ estimate-until-templates = Dies ist ein Kostenvoranschlag, bis die Schablonen hi
 estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: Sobald wir die Bestellung geprüft haben, machen wir ein Angebot.
 quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, für die Bestellung, wie sie hier steht.
 sample-first = Es wird nichts zugeschnitten, bevor Sie einer Musterplatte zugestimmt haben.
+strip-first = Junger Beton verlässt seine Form erst, wenn ein Probestreifen davon gehalten hat.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
 made-to-measure = Es wird nach Ihren Maßen gefertigt und lässt sich deshalb in der Regel nicht zurückgeben, sobald es fertig ist. Das letzte Wort hat das Recht an Ihrem Wohnort.
 calendar-not-read = Wir konnten nicht in unseren Kalender sehen; der Termin ist deshalb eine Schätzung, die wir noch bestätigen.

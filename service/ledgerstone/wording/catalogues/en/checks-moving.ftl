@@ -21,3 +21,7 @@ young-concrete = { HOWMANY($slabs) ->
     [1] { NAME($slabs, start: "yes") } leaves its mould young. We break a test strip first, to be sure that it is strong enough.
    *[other] { NAME($slabs, start: "yes") } leave their moulds young. We break a test strip first, to be sure that it is strong enough.
 }
+young-concrete-waits = { HOWMANY($slabs) ->
+    [1] { NAME($slabs, start: "yes") } leaves its mould only once a test strip of its concrete has passed.
+   *[other] { NAME($slabs, start: "yes") } leave their moulds only once a test strip of their concrete has passed.
+}

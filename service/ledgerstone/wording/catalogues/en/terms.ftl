@@ -11,6 +11,7 @@ estimate-until-templates = This is an estimate until the templates are here and 
 estimate-best-guess = This is an estimate, our best guess: once we have looked it over we quote for it.
 quotation-fixed = This is a quotation: its price is fixed until { $until }, for the order as it stands here.
 sample-first = Nothing is cut before you have said yes to a sample tile.
+strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
 you-collect = You collect the order from the workshop.
 made-to-measure = It is made to your measure, so as a rule it cannot be returned once it is made. The law where you live has the last word.
 calendar-not-read = We could not look into our calendar, so the day is a guess that we confirm.
