@@ -27,6 +27,7 @@ declare namespace Contract {
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
+  type Governing = {load_n?: number, load_n_per_m2?: number, stress_mpa: number, limit_mpa: number, age_days: number, cracks_at_n?: number, cracks_at_n_per_m2?: number, cracks_at_own_weights?: number};
   type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_refused?: RefusedProfile};
   type HeatedCuring = {warmth_c: number, says: string};
   type Ignored = {start: number, end: number, why: string};
@@ -88,7 +89,7 @@ declare namespace Contract {
   type SlabWeight = {label: string, slab_kg: number, people_to_lift: number, says: string};
   type Span = {start: number, end: number, text: string};
   type Stage = {name: string, starts: string, ends: string, why: string};
-  type Strength = {worst_case?: string, utilisation?: number, where_mm?: Place};
+  type Strength = {worst_case?: string, utilisation?: number, where_mm?: Place, says?: string, governing?: Governing};
   type Taken = {at?: string, value?: any, says: string};
   type Tax = {name: string, percent: string};
   type Templating = {visit: string, each: string, says: string};
