@@ -4,7 +4,7 @@ An order that cannot be made is *not* an error: it is a value, a send-back with 
 Errors carry data, so that a caller acts without reading their message::
 
     LedgerstoneError
-    ├── QuantityError        a text is not a length (``says``)
+    ├── QuantityError        a text is not a length (``message``)
     ├── NotUnderstood        a request means no piece of concrete (``faults``)
     │   └── NotJSON          the body is not one JSON document
     ├── TooIntricate         an order is more work than one request may be (``slabs``)
@@ -27,8 +27,12 @@ Errors carry data, so that a caller acts without reading their message::
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from typing import Self
+
+from ledgerstone.message import Message
 
 
 class LedgerstoneError(Exception):
@@ -40,36 +44,50 @@ class QuantityError(LedgerstoneError):
 
     Parameters
     ----------
-    says
-        One plain sentence: what was read and what would put it right.
+    message
+        What was read and what would put it right.
     """
 
-    def __init__(self, says: str) -> None:
-        super().__init__(says)
-        self.says = says
+    def __init__(self, message: Message) -> None:
+        super().__init__(message.name)
+        self.message = message
 
 
-@dataclass(frozen=True, slots=True, order=True)
+@dataclass(frozen=True, slots=True)
 class Fault:
     """One thing that was not understood, and where: ``pointer`` is RFC 6901 into the request."""
 
     pointer: str
-    says: str
+    message: Message
 
 
 class NotUnderstood(LedgerstoneError):
     """No piece of concrete could be meant; ``faults`` holds every one of them."""
 
     def __init__(self, faults: tuple[Fault, ...]) -> None:
-        super().__init__("; ".join(f"{fault.pointer}: {fault.says}" for fault in faults))
+        super().__init__("; ".join(f"{fault.pointer}: {fault.message!r}" for fault in faults))
         self.faults = faults
+
+    @classmethod
+    def whole(cls, message: Message) -> Self:
+        """Say one thing of a whole request."""
+        return cls((Fault("", message),))
+
+    @classmethod
+    def of(cls, faults: Iterable[Fault]) -> Self:
+        """Take each thing once, in the order of where it is."""
+        return cls(tuple(sorted(set(faults), key=_in_order)))
+
+
+def _in_order(fault: Fault) -> tuple[str, str]:
+    return fault.pointer, repr(fault.message)
 
 
 class NotJSON(NotUnderstood):
     """The body is not one strict JSON document."""
 
-    def __init__(self, says: str) -> None:
-        super().__init__((Fault("", says),))
+    def __init__(self, message: Message) -> None:
+        super().__init__((Fault("", message),))
 
 
 class TooIntricate(LedgerstoneError):
@@ -82,9 +100,13 @@ class TooIntricate(LedgerstoneError):
     """
 
     def __init__(self, slabs: int) -> None:
-        less = "split it" if slabs > 1 else "give it fewer openings, corners or rests"
-        super().__init__(f"This order is too intricate to work out at once; {less}.")
+        super().__init__(f"{slabs} slabs")
         self.slabs = slabs
+
+    @property
+    def message(self) -> Message:
+        """What is said of it."""
+        return Message("order-too-intricate", slabs=self.slabs)
 
 
 class LaneTaken(LedgerstoneError):
@@ -115,6 +137,11 @@ class ProfileError(LedgerstoneError):
 class TokenError(LedgerstoneError):
     """A link is not one that this workshop signed."""
 
+    @property
+    def message(self) -> Message:
+        """What is said of it."""
+        return Message("link-not-ours")
+
 
 class DatedAhead(TokenError):
     """A link of ours is dated after the day it is: another clock is ahead, or ours was set back.
@@ -126,8 +153,13 @@ class DatedAhead(TokenError):
     """
 
     def __init__(self, issued: date) -> None:
-        super().__init__("This link is dated after our clock's day. Open it again tomorrow.")
+        super().__init__(f"{issued}")
         self.issued = issued
+
+    @property
+    def message(self) -> Message:
+        """What is said of it."""
+        return Message("link-dated-ahead")
 
 
 class TemplateFault(LedgerstoneError):
@@ -145,6 +177,7 @@ class TemplateFault(LedgerstoneError):
         super().__init__(f"The template {name} cannot be filled in: {says}")
         self.name = name
         self.says = says
+        self.message = Message("template-cannot-be-filled", template=name, why=says)
 
 
 class WordingError(LedgerstoneError):
@@ -165,7 +198,17 @@ class WordingError(LedgerstoneError):
 
 
 class MailFault(LedgerstoneError):
-    """The workshop's mail server is away, or did not take a letter."""
+    """The workshop's mail server is away, or did not take a letter.
+
+    Parameters
+    ----------
+    email, telephone
+        How else the workshop is reached.
+    """
+
+    def __init__(self, email: str, telephone: str) -> None:
+        super().__init__(email, telephone)
+        self.message = Message("mail-server-away", email=email, telephone=telephone)
 
 
 class MailboxFault(MailFault):

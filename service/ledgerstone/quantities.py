@@ -85,7 +85,7 @@ class Length(Spoken):
         elif isinstance(value, int | float) and not isinstance(value, bool):
             length = cls(_exact(value), "mm", "number")
         else:
-            raise QuantityError(_length_faults.NOT_A_LENGTH)
+            raise QuantityError(_length_faults.not_a_length())
         if abs(length.exact_mm) > LONGEST_MM:
             raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
         return length
@@ -178,7 +178,7 @@ def _exact(number: float) -> Fraction:
     if isinstance(number, int):
         return Fraction(int(number))
     if not math.isfinite(number):
-        raise QuantityError(_length_faults.NOT_A_LENGTH)
+        raise QuantityError(_length_faults.not_a_length())
     return Fraction(repr(float(number)))
 
 

@@ -77,3 +77,61 @@ def test_a_change_of_language_is_no_change_of_the_order(client: "FlaskClient") -
     assert again["reference"] == made["reference"]
     assert again["changes"].get("revision", "") == ""
     assert again["changes"]["says"] == []
+
+
+NO_UNIT = "The slab's thickness: 40 has no unit. Write 40 mm, 40 cm or 40 in, whichever you mean."
+OHNE_EINHEIT = (
+    "Die Dicke der Platte: 40 hat keine Einheit. Schreiben Sie 40 mm, 40 cm oder 40 in,"
+    " je nachdem, was Sie meinen."
+)
+UNREAD = changed(("/slabs/0/thickness", "40"), ("/slabs/0/outline/length", "12 parsecs"))
+
+
+@pytest.mark.parametrize(
+    ("header", "member", "detail", "says"),
+    [
+        (
+            "en",
+            {},
+            "2 things could not be understood.",
+            NO_UNIT,
+        ),
+        (
+            "de",
+            {},
+            "2 Angaben waren nicht zu verstehen.",
+            OHNE_EINHEIT,
+        ),
+        (
+            "en",
+            {"language": "de"},
+            "2 Angaben waren nicht zu verstehen.",
+            OHNE_EINHEIT,
+        ),
+    ],
+)
+def test_what_was_not_understood_is_told_in_the_order_s_language(
+    client: "FlaskClient", header: str, member: dict[str, str], detail: str, says: str
+) -> None:
+    """Each fault of an order is told in the language in which the order would be answered."""
+    order = {**UNREAD, **member}
+    answer = client.post("/v1/quotes", json=order, headers={"Accept-Language": header})
+    problem = answer.get_json()
+    assert problem["detail"] == detail
+    assert {fault["pointer"]: fault["says"] for fault in problem["faults"]}[
+        "/slabs/0/thickness"
+    ] == says
+    assert ("Accept-Language" in answer.headers["Vary"]) == (not member)
+
+
+def test_every_other_refusal_is_told_in_the_header_s_language(client: "FlaskClient") -> None:
+    """An address where nothing is, a body that is no JSON and a kind's own page are told so."""
+    german = {"Accept-Language": "de"}
+    nothing = client.get("/nowhere", headers=german)
+    assert nothing.get_json()["title"] == "Hier ist nichts"
+    assert "Accept-Language" in nothing.headers["Vary"]
+    broken = client.post(
+        "/v1/quotes", data=b"{", headers={**german, "Content-Type": "application/json"}
+    )
+    assert broken.get_json()["detail"].startswith("Der Inhalt ist kein JSON: In Zeile 1, Spalte 2")
+    assert client.get("/problems/busy", headers=german).text.startswith("503 Ausgelastet\n")

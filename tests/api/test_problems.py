@@ -18,6 +18,7 @@ from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app, guard
 from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
+from ledgerstone.wording import english
 from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
 
 if TYPE_CHECKING:
@@ -34,7 +35,7 @@ def _is_a_problem(answer: "TestResponse", name: str) -> dict[str, Any]:
     assert answer.mimetype == PROBLEM
     body: dict[str, Any] = answer.get_json()
     assert body["type"] == f"/problems/{name}"
-    assert body["title"] == kind.title
+    assert body["title"] == english(kind.title)
     assert body["status"] == kind.status
     assert body["detail"]
     assert body["instance"] == f"urn:uuid:{answer.headers['X-Request-Id']}"
@@ -191,7 +192,7 @@ def test_a_problems_type_leads_to_a_page(client: "FlaskClient", kind: ProblemKin
     """Each problem's type is an address that says what the problem is."""
     page = client.get(f"/problems/{kind.name}")
     assert page.status_code == 200
-    assert page.text.startswith(f"{kind.status} {kind.title}")
+    assert page.text.startswith(f"{kind.status} {english(kind.title)}")
     assert not NEVER_SAID.search(page.text)
 
 

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import LONGEST_MM, Length, Rounding, Unit
+from ledgerstone.wording import english
 
 UNITS: tuple[Unit, ...] = ("mm", "cm", "m", "in", "ft")
 # The longest and most ambiguous texts for each repeated part of the grammar: 32 characters that
@@ -70,7 +71,7 @@ def answer(value: object) -> Length | str:
     try:
         return Length.parse(value)
     except QuantityError as refused:
-        return refused.says
+        return english(refused.message)
 
 
 @given(typed_lengths)

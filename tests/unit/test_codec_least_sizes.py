@@ -9,6 +9,7 @@ import pytest
 from ledgerstone.codec.least_sizes import corner_degrees, least_width_mm
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 
 Json = dict[str, Any]
@@ -56,7 +57,7 @@ def test_what_cannot_be_concrete_is_not_understood(
     """A slab, an arm or a neck of next to nothing, and a needle, are refused at their place."""
     found = faults(workshop, outline)
     assert pointers(found) == {pointer}
-    assert all(fault.says.endswith(".") for fault in found)
+    assert all(english(fault.message).endswith(".") for fault in found)
 
 
 JUST_ENOUGH = [

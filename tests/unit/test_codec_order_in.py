@@ -8,6 +8,7 @@ import pytest
 from ledgerstone.codec.order_in import escape, read_order
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.order import Cutout, Delivery, Order, Rectangle
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, cut, hole, polygon, slab_json
 
@@ -16,7 +17,7 @@ def faults(workshop: Workshop, document: object) -> dict[str, str]:
     """Read a document that is not understood, and say what was wrong where."""
     with pytest.raises(NotUnderstood) as caught:
         read_order(document, workshop)
-    return {fault.pointer: fault.says for fault in caught.value.faults}
+    return {fault.pointer: english(fault.message) for fault in caught.value.faults}
 
 
 def of_slab(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> dict[str, str]:

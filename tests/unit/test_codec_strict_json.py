@@ -6,6 +6,7 @@ import pytest
 
 from ledgerstone.codec.strict_json import DEEPEST, read_json
 from ledgerstone.errors import NotJSON
+from ledgerstone.wording import english
 
 
 def refused(body: bytes) -> str:
@@ -14,7 +15,7 @@ def refused(body: bytes) -> str:
         read_json(body)
     (fault,) = caught.value.faults
     assert fault.pointer == ""
-    return fault.says
+    return english(fault.message)
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ import pytest
 
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
+from ledgerstone.wording import english
 from unit.length_table import READ, REFUSED
 
 UNWELCOME = ("please", "sorry", "invalid", "illegal", "forbidden", "oops", "required", "error")
@@ -18,7 +19,7 @@ def refusal(value: object) -> str:
     """Give the sentence with which a value is refused."""
     with pytest.raises(QuantityError) as caught:
         Length.parse(value)
-    return caught.value.says
+    return english(caught.value.message)
 
 
 @pytest.mark.parametrize("typed", READ)

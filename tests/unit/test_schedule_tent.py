@@ -91,5 +91,5 @@ def test_without_a_tent_it_is_not_understood(workshop: Workshop) -> None:
         order_of(bare, slab_json(box(1400, 600)), heated_curing=True)
     (fault,) = refused.value.faults
     assert fault.pointer == "/heated_curing"
-    assert "no heated tent" in fault.says
+    assert "no heated tent" in english(fault.message)
     order_of(bare, slab_json(box(1400, 600)), heated_curing=False)

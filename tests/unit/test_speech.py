@@ -16,6 +16,7 @@ from ledgerstone.wording import (
     Money,
     People,
     Weight,
+    english,
     known_language,
     percent_of,
     speech_in,
@@ -110,3 +111,10 @@ def test_a_language_is_known_by_its_first_part(asked: str | None, known: str) ->
     """A region is passed over, and a language that is not spoken here is the usual one."""
     assert known_language(asked) == known
     assert known_language("fr", "de") == "de"
+
+
+def test_a_count_has_no_groups() -> None:
+    """A whole number of a thousand and more is written as it is, in either language."""
+    said = Message("length-over-bound", bound=1000)
+    assert english(said).startswith("This is more than 1000 m.")
+    assert speech_in("de").say(said).startswith("Das sind mehr als 1000 m.")

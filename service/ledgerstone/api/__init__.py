@@ -13,6 +13,7 @@ from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.counts import Counts
 from ledgerstone.api.enquiry_routes import enquiry_routes
 from ledgerstone.api.health import Running, health_routes
+from ledgerstone.api.languages import WORKSHOP, asked_speech
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
 from ledgerstone.api.paper_routes import paper_routes
@@ -52,6 +53,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     context = AppContext(settings, workshop, Tokens(settings.signing_keys), templates, calendar)
     app = Flask("ledgerstone", static_folder=None)
     app.extensions[APP_CONTEXT] = context
+    app.extensions[WORKSHOP] = workshop
     # One byte more is let through to be counted: a chunked body is cut off here, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)
@@ -98,6 +100,10 @@ def _problem_pages(app: Flask) -> None:
     def problem_page(kind: str) -> Response:
         for known in KINDS:
             if known.name == kind:
-                says = f"{known.status} {known.title}\n{known.usual}\n"
-                return Response(says, mimetype="text/plain")
+                speech = asked_speech()
+                title, usual = speech.say(known.title), speech.say(known.usual)
+                says = f"{known.status} {title}\n{usual}\n"
+                response = Response(says, mimetype="text/plain")
+                response.vary.add("Accept-Language")
+                return response
         return problems.problem(404)

@@ -83,7 +83,7 @@ def must_accept(*mimetypes: str) -> None:
     """
     accepted = request.accept_mimetypes
     if request.headers.get("Accept") and not any(accepted[m] > 0 for m in mimetypes):
-        raise NotAcceptable(f"Ask for {mimetypes[0]}.")
+        raise NotAcceptable(mimetypes[0])
 
 
 def accepted(*mimetypes: str) -> str:

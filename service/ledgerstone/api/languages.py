@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from flask import Response, request
+from typing import Final
+
+from flask import Response, current_app, g, request
 
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import LANGUAGES, known_language
+from ledgerstone.wording import LANGUAGES, Speech, known_language, workshop_speech
+from ledgerstone.workshop.records import Workshop
+
+WORKSHOP: Final = "ledgerstone.workshop"  # where an app keeps whose words it speaks
 
 
 def with_language(order: JSON) -> JSON:
@@ -14,9 +19,13 @@ def with_language(order: JSON) -> JSON:
     An order that names a language keeps it; where the header names none that is spoken here, the
     workshop's own is left to stand.
     """
-    if not isinstance(order, dict) or "language" in order:
+    if not isinstance(order, dict):
         return order
-    language = _accepted()
+    if "language" in order:
+        named = order["language"]
+        g.language = named if named in LANGUAGES else None
+        return order
+    language = accepted_language()
     return order if language is None else {**order, "language": language}
 
 
@@ -27,7 +36,14 @@ def vary_by_language(response: Response, order: JSON) -> Response:
     return response
 
 
-def _accepted() -> str | None:
+def asked_speech() -> Speech:
+    """Return what says the messages of the request at hand: its order's language, else its own."""
+    workshop: Workshop = current_app.extensions[WORKSHOP]
+    own = workshop.workshop.language
+    return workshop_speech(g.get("language") or accepted_language() or own, workshop)
+
+
+def accepted_language() -> str | None:
     """The most wanted language that is spoken here (RFC 9110 §12.5.4)."""
     for tag, quality in request.accept_languages:
         language = known_language(tag, usual="")

@@ -16,16 +16,14 @@ from flask import Flask, Response, request
 
 from ledgerstone.api.lane import AtWork
 from ledgerstone.api.problems import problem
+from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 
 MOST_CLIENTS: Final = 4096
 # Calls that cost next to nothing, and that tell how the service is: they are never held up.
 FREE: Final = ("/v1/health/", "/v1/choices", "/v1/openapi.yaml", "/metrics")
-_TOO_OFTEN = "You asked more often than this service answers one caller. Ask again in {} s."
-_BUSY = "More is being asked than can be answered at once. Ask again in {} s."
 _BUSY_S = 2
 PRICED: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
-_ONE_EACH = "Another order of yours is being worked out, and others wait. Ask again in {} s."
 _ONE_EACH_S = 1
 
 # struct tcp_info of Linux (include/uapi/linux/tcp.h): eight bytes, then 32-bit numbers. On a
@@ -132,9 +130,10 @@ def register(app: Flask, settings: Settings, gate: Gate, at_work: AtWork) -> Non
         client = client_of(request.remote_addr) if buckets else None
         wait_s = buckets.wait_s(client, time.monotonic()) if buckets and client else 0.0
         if wait_s > 0.0:
-            return waits(429, _TOO_OFTEN, math.ceil(wait_s))
+            seconds = math.ceil(wait_s)
+            return waits(429, Message("asked-too-often", seconds=seconds), seconds)
         if gate.is_full():
-            return waits(503, _BUSY, _BUSY_S)
+            return waits(503, Message("asked-by-too-many", seconds=_BUSY_S), _BUSY_S)
         return _one_at_a_time(client_of(request.remote_addr), gate, at_work)
 
     @app.teardown_request
@@ -150,13 +149,13 @@ def _one_at_a_time(client: str | None, gate: Gate, at_work: AtWork) -> Response 
     if client is None or (request.method, request.path) not in PRICED:
         return None
     if gate.waiting() and at_work.elsewhere(client):
-        return waits(429, _ONE_EACH, _ONE_EACH_S)
+        return waits(429, Message("asked-one-at-a-time", seconds=_ONE_EACH_S), _ONE_EACH_S)
     at_work.begin(client)
     return None
 
 
-def waits(status: int, says: str, wait_s: int) -> Response:
+def waits(status: int, why: Message, wait_s: int) -> Response:
     """Answer that a client should wait, and how long."""
-    answer = problem(status, says.format(wait_s))
+    answer = problem(status, why)
     answer.headers["Retry-After"] = str(wait_s)
     return answer

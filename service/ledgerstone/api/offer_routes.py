@@ -16,11 +16,10 @@ from ledgerstone.api.smtp import post_of
 from ledgerstone.application.opening import write_opened
 from ledgerstone.application.requesting import send_request
 from ledgerstone.codec.links import open_offer
+from ledgerstone.message import Message
 
 _JSON = "application/json"
 _MOST_OF_ONE, _MOST_OF_ALL = 5, 30  # at once; then one a minute, in each worker for itself
-_NO_REQUESTS = "This workshop takes no requests here. Write to {}."
-_TOO_OFTEN = "That is a lot of requests at once. Ask again in {} s."
 
 
 class TooOften(Exception):
@@ -59,7 +58,9 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
     @v1.post("/requests")
     def requests() -> Response:
         if post is None:
-            return problem(404, _NO_REQUESTS.format(context.workshop.workshop.email))
+            return problem(
+                404, Message("requests-not-taken", email=context.workshop.workshop.email)
+            )
         guard.must_accept_json()
         client = request.remote_addr or ""
 
@@ -73,5 +74,6 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
         try:
             sent = send_request(guard.json_body(), context.quote_context(), allowed)
         except TooOften as often:
-            return waits(429, _TOO_OFTEN, math.ceil(often.wait_s))
+            seconds = math.ceil(often.wait_s)
+            return waits(429, Message("requested-too-often", seconds=seconds), seconds)
         return Response(json.dumps(sent), mimetype=_JSON)

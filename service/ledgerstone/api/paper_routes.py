@@ -12,6 +12,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.papers import JOB, SHEETS, make_paper, make_plan, write_paper
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.message import Message
 from ledgerstone.papers.paper import paper_page, paper_print
 from ledgerstone.quote import SentBack
 
@@ -39,7 +40,7 @@ def paper_routes(context: AppContext) -> Blueprint:
         guard.must_be_maker(context.settings)
         form = guard.accepted(_JSON, _HTML, _PDF)
         if kind not in SHEETS:
-            return problem(404, f"The sheets are {', '.join(SHEETS)}.")
+            return problem(404, Message("no-such-sheet", kinds=", ".join(SHEETS)))
         return _paper(kind, form, context)
 
     @v1.post("/job-sheets")

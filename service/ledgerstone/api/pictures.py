@@ -15,6 +15,7 @@ from ledgerstone.api.problems import problem
 from ledgerstone.application.drawings import DRAWN, Drawer
 from ledgerstone.drawing import MISSING, NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
 from ledgerstone.drawing.tiling import PAPERS, Paper
+from ledgerstone.message import Message
 from ledgerstone.workshop.records import Workshop
 
 SVG: Final = "image/svg+xml"
@@ -26,8 +27,7 @@ _A_YEAR = 31_536_000
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 _USUAL_PX = 600
 _MOST_FIGURES = 9
-NO_SLAB = "This order has no such slab."
-_NO_DRAWING = "There is no drawing of that name."
+NO_SLAB: Final = Message("no-such-slab-drawn")
 
 
 def drawing(
@@ -44,7 +44,7 @@ def drawing(
     if number is None:
         return problem(404, NO_SLAB)
     if name not in DRAWN:
-        return problem(404, _NO_DRAWING)
+        return problem(404, Message("no-such-drawing"))
     if kind == SVG:
 
         def draw() -> str | Response:
@@ -61,8 +61,7 @@ def _painted(
     """Answer one drawing as PNG."""
     width_px = _width_px()
     if width_px is None:
-        says = "Give the picture's width as a whole number of pixels, from 320 to 1600."
-        return problem(400, says)
+        return problem(400, Message("picture-width", least=NARROWEST_PX, most=WIDEST_PX))
 
     def paint() -> bytes | Response:
         svg, painted = _svg(name, number, content, workshop), b""
@@ -94,7 +93,7 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
         return problem(404, NO_SLAB)
     said = request.args.get("paper", "a4").lower()
     if said not in PAPERS:
-        return problem(400, "Choose the paper: a4 or a3.")
+        return problem(400, Message("paper-of-drawing"))
     paper: Paper = "a3" if said == "a3" else "a4"
     is_corner = "corner" in request.args
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
@@ -102,15 +101,14 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     def draw() -> bytes | Response:
         printed = Drawer(content, workshop).true_size(number, part, paper, is_corner=is_corner)
         if printed is None:
-            return problem(404, f"This slab has no such {'corner' if is_corner else 'cut-out'}.")
+            return problem(404, Message("no-such-part", part="corner" if is_corner else "cutout"))
         return _too_many(printed.sheets, paper) if isinstance(printed, TooManySheets) else printed
 
     return cached_drawing(("true-size", number, part, is_corner, paper, token), workshop, PDF, draw)
 
 
 def _too_many(sheets: int, paper: Paper) -> Response:
-    more = "Ask for it on a3." if paper == "a4" else "It is too large to print at true size."
-    return problem(400, f"It would take {sheets} sheets of {paper}. {more}")
+    return problem(400, Message("too-many-sheets", sheets=sheets, paper=paper))
 
 
 def slab_number(content: Mapping[str, Any]) -> int | None:

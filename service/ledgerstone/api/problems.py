@@ -9,6 +9,7 @@ from typing import Any, Final
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
+from ledgerstone.api.languages import asked_speech
 from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS, TOO_INTRICATE, ProblemKind
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
@@ -29,11 +30,11 @@ from ledgerstone.errors import (
     TooIntricate,
     WordingError,
 )
+from ledgerstone.message import Message
 
 log = logging.getLogger("ledgerstone")
 
 LANE_S: Final = 4  # what is in the lane has left it by then
-_HEAVY = f"This order takes long to work out, and so does another. Ask again in {LANE_S} s."
 
 # Every error of ours and the status it leaves by; the design tests hold this complete.
 STATUS_OF: dict[type[LedgerstoneError], int] = {
@@ -55,23 +56,31 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
 
 
 def problem(
-    status: int, detail: str | None = None, not_understood: NotUnderstood | None = None
+    status: int, detail: Message | None = None, not_understood: NotUnderstood | None = None
 ) -> Response:
     """Make a problem answer of one status, with what was not understood where that is why."""
     kind = BY_STATUS.get(status, BY_STATUS[400 if status < 500 else 500])
     body = {**_members(kind, detail), "status": status}
     if not_understood is not None:
-        members = {**body, **fault_members(not_understood)}
-        return problem_response(NOT_UNDERSTOOD.dump(members))
-    return problem_response(PROBLEM.dump(body))
+        members = {**body, **fault_members(not_understood, asked_speech())}
+        return _varied(problem_response(NOT_UNDERSTOOD.dump(members)))
+    return _varied(problem_response(PROBLEM.dump(body)))
 
 
-def _members(kind: ProblemKind, detail: str | None) -> dict[str, Any]:
+def _varied(response: Response) -> Response:
+    """Say that a problem would be told otherwise to who reads another language."""
+    if not g.get("language"):
+        response.vary.add("Accept-Language")
+    return response
+
+
+def _members(kind: ProblemKind, detail: Message | None) -> dict[str, Any]:
+    speech = asked_speech()
     return {
         "type": PROBLEMS + kind.name,
-        "title": kind.title,
+        "title": speech.say(kind.title),
         "status": kind.status,
-        "detail": detail or kind.usual,
+        "detail": speech.say(detail or kind.usual),
     }
 
 
@@ -108,27 +117,28 @@ def register(app: Flask) -> None:
 
 def _not_understood(fault: NotUnderstood) -> Response:
     count = len(fault.faults)
-    detail = fault.faults[0].says if count == 1 else f"{count} things could not be understood."
+    several = Message("things-not-understood", count=count)
+    detail = fault.faults[0].message if count == 1 else several
     return problem(STATUS_OF[NotUnderstood], detail, fault)
 
 
 def _lane_taken(fault: LaneTaken | CallerGone) -> Response:
-    answer = problem(STATUS_OF[type(fault)], _HEAVY)
+    answer = problem(STATUS_OF[type(fault)], Message("lane-taken", seconds=LANE_S))
     answer.headers["Retry-After"] = str(LANE_S)
     return answer
 
 
 def _too_intricate(fault: TooIntricate) -> Response:
-    return problem_response(PROBLEM.dump(_members(TOO_INTRICATE, str(fault))))
+    return problem_response(PROBLEM.dump(_members(TOO_INTRICATE, fault.message)))
 
 
-def _own_error(fault: LedgerstoneError) -> Response:
-    return problem(STATUS_OF[type(fault)], str(fault))
+def _own_error(fault: TokenError | TemplateFault | MailFault) -> Response:
+    return problem(STATUS_OF[type(fault)], fault.message)
 
 
 def _http(fault: HTTPException) -> Response:
-    ours = fault.description if isinstance(fault, NotAcceptable) else None
-    answer = problem(fault.code or 500, ours)
+    wanted = fault.description if isinstance(fault, NotAcceptable) else None
+    answer = problem(fault.code or 500, Message("not-that-type", type=wanted) if wanted else None)
     if fault.code == 405 and (allowed := getattr(fault, "valid_methods", None)):
         answer.headers["Allow"] = ", ".join(sorted(allowed))
     return answer

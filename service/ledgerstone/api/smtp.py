@@ -17,10 +17,6 @@ from ledgerstone.errors import MailFault
 from ledgerstone.workshop.records import Mail, Workshop
 
 PATIENCE_S: Final = 8.0  # for the whole conversation; a worker has 20 s for a request
-_AWAY = (
-    "Our mail server is away, so your request was not sent, and nothing of it was kept. Write to"
-    " {email} or ring {telephone}, and name the quote's reference."
-)
 
 
 def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None] | None:
@@ -34,8 +30,7 @@ def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None]
         mail["Message-ID"] = make_msgid(domain=mine.email.rpartition("@")[2])
         reason = Conversation(server, password, mail.as_bytes(), mine.email).within(PATIENCE_S)
         if reason is not None:
-            says = _AWAY.format(email=mine.email, telephone=mine.telephone)
-            raise MailFault(says) from reason
+            raise MailFault(mine.email, mine.telephone) from reason
 
     return post
 

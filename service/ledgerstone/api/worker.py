@@ -22,6 +22,7 @@ from gunicorn.workers.sync import SyncWorker
 
 from ledgerstone.api.logs import REQUESTS, start
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
+from ledgerstone.wording import english
 
 # Browsers open connections ahead and say nothing on them. Whoever asks does so at once, across the
 # world in less than half a second.
@@ -157,14 +158,14 @@ def _problem(status: int, number: str) -> bytes:
     body = json.dumps(
         {
             "type": PROBLEMS + kind.name,
-            "title": kind.title,
+            "title": english(kind.title),
             "status": status,
-            "detail": kind.usual,
+            "detail": english(kind.usual),
             "instance": f"urn:uuid:{number}",
         }
     ).encode()
     lines = (
-        f"HTTP/1.1 {status} {kind.title}",
+        f"HTTP/1.1 {status} {english(kind.title)}",
         "Connection: close",
         "Content-Type: application/problem+json",
         f"Content-Length: {len(body)}",

@@ -11,6 +11,7 @@ from ledgerstone.codec.links import Offer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 from ledgerstone.order import Order
 from ledgerstone.quote import (
     Quote,
@@ -24,7 +25,7 @@ from ledgerstone.stages import StageContext
 from ledgerstone.terms import waits_for_template
 from ledgerstone.wording import Message
 
-_NOT_OURS = "The earlier quote is none of ours. Leave “since” out, or give a quote's own token."
+_NOT_OURS = Message("no-quote-to-change")
 
 
 def answer_order(

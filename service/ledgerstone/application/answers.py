@@ -18,6 +18,7 @@ from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.codec.problem_schemas import SENT_BACK_ANSWER
 from ledgerstone.codec.quote_schemas import QUOTE
 from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
+from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
 from ledgerstone.quote import Quote, SentBack, SlabWeight
@@ -109,13 +110,12 @@ def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) 
     """Return what ``SentBackSchema`` writes; parameters as of ``write_sent_back``."""
     stops = [finding.id for finding in sent.findings if finding.level == "stops"]
     count = sum(f.level == "stops" and f.follows_from is None for f in sent.findings)
-    things = f"{count} thing{'' if count == 1 else 's'}"
     speech = speech_of(sent.order, context.workshop)
     return {
         "type": PROBLEMS + SENT_BACK.name,
-        "title": SENT_BACK.title,
+        "title": speech.say(SENT_BACK.title),
         "status": SENT_BACK.status,
-        "detail": f"{things} to change before it can be made.",
+        "detail": speech.say(Message("things-to-change", count=count)),
         "order": write_order(sent.order),
         "findings": [
             finding_members(finding, speech, _remedies(document, sent, finding, context))

@@ -14,7 +14,8 @@ from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.enquiry_schemas import ENQUIRY, EnquiryAskSchema
 from ledgerstone.codec.order_in import walk
 from ledgerstone.enquiry import read_enquiry
-from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.errors import NotUnderstood
+from ledgerstone.message import Message
 from ledgerstone.papers.asking import chosen_questions
 from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.message import Answered, message
@@ -33,11 +34,11 @@ def read_asked(document: object, workshop: Workshop) -> dict[str, Any]:
     NotUnderstood
     """
     if not isinstance(document, Mapping):
-        raise NotUnderstood((Fault("", "Send a JSON object with the message."),))
+        raise NotUnderstood.whole(Message("enquiry-not-object"))
     try:
         ask: dict[str, Any] = _SCHEMA.load(document)
     except ValidationError as fault:
-        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+        raise NotUnderstood.of(walk("", fault.messages)) from None
     return read_message(ask["message"], workshop)
 
 
@@ -50,7 +51,7 @@ def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
         It is empty.
     """
     if not message.strip():
-        raise NotUnderstood((Fault("", "The message is empty."),))
+        raise NotUnderstood.whole(Message("message-empty"))
     written: dict[str, Any] = ENQUIRY.dump(read_enquiry(message, workshop))
     return written
 

@@ -16,7 +16,7 @@ from ledgerstone.codec.opened_schemas import OPENED_QUOTE
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
-from ledgerstone.wording import day_text
+from ledgerstone.wording import day_text, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 # What takes an offer back; changed rates do not, before its last day.
@@ -120,12 +120,20 @@ def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[str]:
 def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
     """Write what the same order is answered today, as a change to the offer."""
     document = {**offer.order, "since": token}
+    own = context.workshop.workshop.language
+    speech = workshop_speech(offer.order.get("language", own), context.workshop)
     try:
         answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:
-        return {"today": {"kind": "not-understood", "body": fault_members(fault)}, "drawings": {}}
+        return {
+            "today": {"kind": "not-understood", "body": fault_members(fault, speech)},
+            "drawings": {},
+        }
     except TooIntricate as fault:
-        return {"today": {"kind": "too-intricate", "body": {"detail": str(fault)}}, "drawings": {}}
+        return {
+            "today": {"kind": "too-intricate", "body": {"detail": speech.say(fault.message)}},
+            "drawings": {},
+        }
     annotations = Annotations(reference=offer.name, issued=offer.issued, findings=answer.findings)
     return {
         "today": todays(answer, document, offer, context),

@@ -14,7 +14,9 @@ from typing import Any, Final
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
+from ledgerstone.message import Message
 from ledgerstone.quote import SentBack
+from ledgerstone.wording import english
 
 # What a job may say that really happened, its unit, and where in the profile to look.
 MEASURES: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
@@ -69,10 +71,10 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
     try:
         read = tomllib.loads(text)
     except tomllib.TOMLDecodeError as reason:
-        raise NotUnderstood((Fault("", f"The file does not read as TOML: {reason}."),)) from reason
+        raise NotUnderstood((Fault("", Message("jobs-not-toml", reason=str(reason))),)) from reason
     jobs = read.get("jobs")
     if not isinstance(jobs, list) or not jobs or not all(isinstance(job, dict) for job in jobs):
-        raise NotUnderstood((Fault("/jobs", "Write one [[jobs]] table for each job done."),))
+        raise NotUnderstood((Fault("/jobs", Message("jobs-without-table")),))
     faults = tuple(fault for i, job in enumerate(jobs) for fault in _faults(i, job))
     if faults:
         raise NotUnderstood(faults)
@@ -81,15 +83,15 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
 
 def _faults(i: int, job: Mapping[str, Any]) -> Iterator[Fault]:
     for key in sorted(set(job) - _KEYS):
-        yield Fault(f"/jobs/{i}/{key}", f"A job has {', '.join(sorted(_KEYS))}.")
+        yield Fault(f"/jobs/{i}/{key}", Message("job-key-unknown", known=", ".join(sorted(_KEYS))))
     if type(job.get("ordered_on")) is not date:
-        yield Fault(f"/jobs/{i}/ordered_on", "Say the day it was ordered, like 2026-03-02.")
+        yield Fault(f"/jobs/{i}/ordered_on", Message("job-day-missing"))
     if not isinstance(job.get("order"), dict | str):
-        yield Fault(f"/jobs/{i}/order", "Give the order as a table, or its JSON file's name.")
+        yield Fault(f"/jobs/{i}/order", Message("job-order-missing"))
     for key in MEASURES:
         value = job.get(key, 1)
         if isinstance(value, bool) or not isinstance(value, int | float) or not value > 0:
-            yield Fault(f"/jobs/{i}/{key}", f"{key} is a number above nought.")
+            yield Fault(f"/jobs/{i}/{key}", Message("job-figure-wrong", key=key))
 
 
 def _job(i: int, job: Mapping[str, Any], opened: Callable[[str], Any]) -> PastJob:
@@ -112,7 +114,7 @@ def try_job(job: PastJob, context: QuoteContext) -> Tried:
     try:
         answer = answer_order(job.order, then, search=False)
     except TooIntricate as fault:
-        return Tried(job, {}, str(fault))
+        return Tried(job, {}, english(fault.message))
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
         return Tried(job, {}, stops)

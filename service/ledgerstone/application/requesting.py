@@ -10,15 +10,17 @@ from marshmallow import ValidationError
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
+from ledgerstone.codec.fields import field_name
 from ledgerstone.codec.links import Offer, link_of, offer_named_at
 from ledgerstone.codec.order_in import walk
 from ledgerstone.codec.request_schemas import RequestSchema
 from ledgerstone.codec.service_schemas import REQUESTED
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.message import Message
 from ledgerstone.papers.requested import Request, request_letter
 from ledgerstone.wording import day_text, money_text
 
-_NO_QUOTE = "This is no quote of ours. Ask for a price again, and send that."
+_NO_QUOTE = Message("no-quote-to-ask-for")
 Post = Callable[[EmailMessage], None]
 
 
@@ -57,14 +59,17 @@ def send_request(document: object, context: QuoteContext, post: Post) -> dict[st
 
 def _read(document: object) -> dict[str, Any]:
     if not isinstance(document, Mapping):
-        raise NotUnderstood((Fault("", "A request is a JSON object."),))
+        raise NotUnderstood.whole(Message("request-not-object"))
     try:
         asked: dict[str, Any] = _SCHEMA.load(document)
     except ValidationError as fault:
-        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+        raise NotUnderstood.of(walk("", fault.messages)) from None
     blank = [
-        Fault(f"/{key}", f"Enter {says}.")
-        for key, says in (("name", "your name"), ("reach", "an email address or a number"))
+        Fault(f"/{key}", Message("field-missing", field=field_name(field), verb="enter"))
+        for key, field in (
+            ("name", "your-name"),
+            ("reach", "an-email-address-or-a-telephone-number"),
+        )
         if not asked[key]
     ]
     if blank:

@@ -16,12 +16,12 @@ from ledgerstone.codec.links import Offer, link_of, offer_named_at, offer_of, wr
 from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Listed, Message
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 from ledgerstone.terms import Standing
 
-_NO_QUOTE = "This is no quote of ours. Give the token of a quote, or of its link."
-_ONE = "Give a quote's token, or an order, and not both."
+_NO_QUOTE = Message("no-quote-to-write-of")
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,13 +52,13 @@ def read_ask(schema: Strict, document: object) -> dict[str, Any]:
     NotUnderstood
     """
     if not isinstance(document, Mapping):
-        raise NotUnderstood((Fault("", "Send a JSON object with a quote's token, or an order."),))
+        raise NotUnderstood.whole(Message("ask-not-object"))
     try:
         ask: dict[str, Any] = schema.load(document)
     except ValidationError as fault:
-        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+        raise NotUnderstood.of(walk("", fault.messages)) from None
     if ("token" in ask) == ("order" in ask):
-        raise NotUnderstood((Fault("", _ONE),))
+        raise NotUnderstood.whole(Message("token-or-order"))
     return ask
 
 
@@ -78,10 +78,9 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> R
     try:
         return _of_offer(offer, document, context, search=search)
     except NotUnderstood as fault:
-        gone = "; ".join(one.says for one in fault.faults)
-        raise NotUnderstood(
-            (Fault("/token", f"This quote is no longer understood: {gone}"),)
-        ) from None
+        gone = Listed(tuple(one.message for one in fault.faults), joined="comma")
+        faults = (Fault("/token", Message("quote-not-understood-now", gone=gone)),)
+        raise NotUnderstood(faults) from None
 
 
 def _standing(ask: Mapping[str, Any]) -> Standing | None:
@@ -105,7 +104,7 @@ def _of_order(
             answer = with_standing(answer, standing)
         since = offer_changed_by(answer.order, context)
     except NotUnderstood as fault:
-        faults = (Fault(f"/order{one.pointer}", one.says) for one in fault.faults)
+        faults = (Fault(f"/order{one.pointer}", one.message) for one in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
     return _named(sent, answer, since, context)
 

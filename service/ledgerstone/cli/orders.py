@@ -22,12 +22,19 @@ from ledgerstone.cli.context import CliContext, context_for
 from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
-from ledgerstone.errors import LedgerstoneError, NotUnderstood, ProfileError
+from ledgerstone.errors import (
+    LedgerstoneError,
+    NotUnderstood,
+    ProfileError,
+    TokenError,
+    TooIntricate,
+)
 from ledgerstone.json_types import JSON
 from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
+from ledgerstone.wording import english
 
 QUOTED, SENT_BACK, NOT_READ = 0, 1, 2
 _KEYS = "LEDGERSTONE_SIGNING_KEYS"
@@ -208,10 +215,14 @@ def _write_json(context: CliContext, members: Mapping[str, Any]) -> None:
 def _fault_text(fault: Exception, order: str) -> str:
     """Say what was not understood, one a line."""
     if isinstance(fault, NotUnderstood):
-        faults = [(one.pointer.removeprefix("/order") or "/", one.says) for one in fault.faults]
+        faults = [
+            (one.pointer.removeprefix("/order") or "/", english(one.message))
+            for one in fault.faults
+        ]
         return "".join(f"{order}: {pointer}: {says}\n" for pointer, says in faults)
     if isinstance(fault, ProfileError):
         return "".join(f"profile:{one.line}: {one.key}: {one.says}\n" for one in fault.faults)
     if isinstance(fault, OSError):
         return f"{fault.filename or order}: {fault.strerror or fault}.\n"
-    return f"{fault}\n"
+    said = english(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
+    return f"{said}\n"

@@ -15,6 +15,7 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood, ProfileError
 from ledgerstone.json_types import JSON
 from ledgerstone.settings import Settings
+from ledgerstone.wording import english
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 COMMAND = "try"
@@ -45,7 +46,9 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
         jobs = read_jobs(asked.file.read_text(encoding="utf-8"), _beside(asked.file))
         tried = [try_job(job, context) for job in jobs]
     except NotUnderstood as fault:
-        err.write("".join(f"{asked.file}: {one.pointer}: {one.says}\n" for one in fault.faults))
+        err.writelines(
+            f"{asked.file}: {one.pointer}: {english(one.message)}\n" for one in fault.faults
+        )
         return 1
     except ProfileError as fault:
         err.write("".join(f"{asked.workshop}: {one.key}: {one.says}\n" for one in fault.faults))

@@ -10,15 +10,15 @@ from ledgerstone.codec.fields import ChoiceField, LengthField, NumberField, Obje
 class TurnSchema(Record):
     """A right-angled corner on the way in."""
 
-    about, record = "a turn", records.Turn
+    about, record = "a-turn", records.Turn
     before = LengthField(
-        "the width before the turn",
+        "width-before-the-turn",
         required=True,
         data_key="from",
         about="The clear width of the way before the turn.",
     )
     after = LengthField(
-        "the width after the turn",
+        "width-after-the-turn",
         required=True,
         data_key="into",
         about="The clear width of the way after it.",
@@ -28,17 +28,15 @@ class TurnSchema(Record):
 class LiftSchema(Record):
     """A passenger lift."""
 
-    about, record = "a lift", records.Lift
-    width = LengthField("the lift's width", required=True, about="The lift's width inside.")
+    about, record = "a-lift", records.Lift
+    width = LengthField("lift-width", required=True, about="The lift's width inside.")
     depth = LengthField(
-        "the lift's depth", required=True, about="The lift's depth inside, from its door."
+        "lift-depth", required=True, about="The lift's depth inside, from its door."
     )
-    height = LengthField("the lift's height", required=True, about="The lift's height inside.")
-    door = LengthField(
-        "the lift's door", required=True, about="The clear width of the lift's door."
-    )
+    height = LengthField("lift-height", required=True, about="The lift's height inside.")
+    door = LengthField("lift-door", required=True, about="The clear width of the lift's door.")
     rated_kg = NumberField(
-        "the lift's rated load in kg",
+        "lift-rated-load-in-kg",
         at_least=1,
         at_most=20_000,
         required=True,
@@ -49,9 +47,9 @@ class LiftSchema(Record):
 class DeliverySchema(Record):
     """How the order leaves, and what is known of the way in."""
 
-    about, record = "a delivery", records.Delivery
+    about, record = "a-delivery", records.Delivery
     kind = ChoiceField(
-        "the kind of delivery",
+        "kind-of-delivery",
         ("collect", "pallet", "own-van", "fitted"),
         required=True,
         about=(
@@ -60,21 +58,21 @@ class DeliverySchema(Record):
         ),
     )
     postcode = TextField(
-        "the postcode",
+        "postcode",
         longest=12,
         about="Where it goes. Left out, it is collected, or `since` lends its area.",
     )
     doorway = LengthField(
-        "the doorway's clear width",
+        "doorway-clear-width",
         about="The narrowest clear width of the doors on the way in. Left out, it is asked.",
     )
     turn = ObjectField(
         TurnSchema,
-        "the turn on the way in",
+        "turn-on-the-way-in",
         about="The tightest right-angled turn on the way in. Left out, there is none.",
     )
     ceiling = LengthField(
-        "the ceiling's height",
+        "ceiling-height",
         about=(
             "The lowest ceiling on the way in, under which a slab may be tilted. Left out, no"
             " slab is tilted."
@@ -82,25 +80,25 @@ class DeliverySchema(Record):
     )
     lift = ObjectField(
         LiftSchema,
-        "the lift",
+        "lift",
         about="The passenger lift that it goes up in. Left out, there is none.",
     )
     steps = NumberField(
-        "the number of steps",
+        "number-of-steps",
         at_least=0,
         at_most=500,
         whole=True,
         about="How many steps it is carried up. Left out, it is asked.",
     )
     floor = NumberField(
-        "the floor",
+        "floor",
         at_least=-5,
         at_most=100,
         whole=True,
         about="Which floor it goes to; 0 is the ground floor. Left out, it is not known.",
     )
     people = NumberField(
-        "how many people will carry",
+        "how-many-people-will-carry",
         at_least=0,
         at_most=50,
         whole=True,

@@ -7,8 +7,19 @@ from typing import Any
 
 from marshmallow import Schema, ValidationError, fields
 
-from ledgerstone.codec._strict import MOST_NAMED, Labelled, Strict, field_metadata, nearest, shown
+from ledgerstone.codec._strict import (
+    MOST_NAMED,
+    Labelled,
+    Strict,
+    field_metadata,
+    field_name,
+    missing,
+    nearest,
+    refused,
+    shown,
+)
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 
 
 class ObjectField(fields.Nested):
@@ -19,9 +30,8 @@ class ObjectField(fields.Nested):
             schema,
             metadata=field_metadata(label, about),
             error_messages={
-                "required": f"Say {label}.",
-                "null": f"Say {label}.",
-                "type": f"{label[:1].upper() + label[1:]} must be a JSON object.",
+                **missing(label, "say"),
+                "type": [Message("field-not-object", field=field_name(label))],
             },
             **more,
         )
@@ -35,7 +45,7 @@ class KindField(Labelled, fields.Field[Any]):
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
+            error_messages=missing(label, "say"),
             **more,
         )
         self.kinds = dict(kinds)
@@ -43,19 +53,17 @@ class KindField(Labelled, fields.Field[Any]):
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> Any:  # noqa: ANN401  marshmallow
         if not isinstance(value, Mapping):
-            raise ValidationError(f"{self.capital} must be a JSON object with a kind.")
+            raise refused(Message("field-not-object-with-kind", field=self.called))
         kind = value.get("kind")
         if not isinstance(kind, str) or kind not in self.schemas:
-            says = (
-                f'The kind of {self.label} cannot be "{shown(kind)}"'
-                if kind
-                else (f"Say the kind of {self.label}")
-            )
-            known = list(self.schemas)
-            raise ValidationError(
-                {"kind": [says + nearest(kind if isinstance(kind, str) else "", known)]}
-            )
+            raise ValidationError({"kind": [self._wrong_kind(kind)]})
         return self.schemas[kind].load(value)
+
+    def _wrong_kind(self, kind: JSON) -> Message:
+        near = nearest(kind if isinstance(kind, str) else "", list(self.schemas))
+        if not kind:
+            return Message("field-kind-missing", field=self.called, **near)
+        return Message("field-kind-cannot-be", field=self.called, value=shown(kind), **near)
 
 
 class ListField(fields.List[Any]):
@@ -75,19 +83,23 @@ class ListField(fields.List[Any]):
             inner,
             metadata=field_metadata(label, about),
             error_messages={
-                "required": f"Say {label}.",
-                "null": f"Say {label}.",
-                "invalid": f"{label[:1].upper() + label[1:]} must be a JSON list.",
+                **missing(label, "say"),
+                "invalid": [Message("field-not-list", field=field_name(label))],
             },
             **more,
         )
-        self.at_least, self.at_most, self.label = at_least, at_most, label
+        self.at_least, self.at_most, self.called = at_least, at_most, field_name(label)
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> list[Any]:
         if isinstance(value, list) and not self.at_least <= len(value) <= self.at_most:
-            raise ValidationError(
-                f"{self.label[:1].upper() + self.label[1:]} must number between {self.at_least}"
-                f" and {self.at_most}; there are {len(value)}."
+            raise refused(
+                Message(
+                    "field-too-many",
+                    field=self.called,
+                    least=self.at_least,
+                    most=self.at_most,
+                    count=len(value),
+                )
             )
         return super()._deserialize(value, *args, **more)
 
@@ -106,25 +118,21 @@ class BySideField(Labelled, fields.Field[Any]):
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Say {label}.", "null": f"Say {label}."},
+            error_messages=missing(label, "say"),
             **more,
         )
         self.inner, self.known = inner, known
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> dict[str, Any]:
         if not isinstance(value, Mapping):
-            raise ValidationError(
-                f"{self.capital} must be a JSON object, one member for each side."
-            )
+            raise refused(Message("field-not-object-by-side", field=self.called))
         faults: dict[str, Any] = {}
         sides: dict[str, Any] = {}
         for name, member in value.items():
             if len(faults) >= MOST_NAMED:
                 break
             if not self.known(name):
-                faults[name] = [
-                    f'"{shown(name)}" is not a side or corner that {self.label} can name.'
-                ]
+                faults[name] = [Message("field-not-side", value=shown(name), field=self.called)]
                 continue
             try:
                 sides[name] = self.inner.deserialize(member, name, value)

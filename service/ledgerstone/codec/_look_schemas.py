@@ -16,15 +16,17 @@ from ledgerstone.codec.fields import (
     Strict,
     TextField,
     YesNoField,
+    refused,
 )
+from ledgerstone.message import Message
 
 
 class DropSchema(Record):
     """A downstand or waterfall end."""
 
-    about, record = "a drop", records.Drop
+    about, record = "a-drop", records.Drop
     depth = LengthField(
-        "the drop's depth", required=True, about="How far it hangs down, from the slab's top."
+        "drop-depth", required=True, about="How far it hangs down, from the slab's top."
     )
     mitred = YesNoField("mitred", about="Whether its corner is mitred. Left out, it is butted.")
 
@@ -32,33 +34,33 @@ class DropSchema(Record):
 class EdgeSchema(Record):
     """How one side is made."""
 
-    about, record = "an edge", records.Edge
+    about, record = "an-edge", records.Edge
     profile = ChoiceField(
-        "the edge's profile",
+        "edge-profile",
         ("square", "bevel", "round", "wall"),
         about="`square`: its arris eased; `bevel`; `round`; `wall`: unseen. Left out, `square`.",
     )
     size = LengthField(
-        "the edge's size",
+        "edge-size",
         about="The bevel's width, or the round's radius. Left out, the smallest that is made.",
     )
     drip = YesNoField(
         "drip", about="Whether a groove under the edge lets water fall off. Left out, none does."
     )
     drop = ObjectField(
-        DropSchema, "the drop", about="A downstand or a waterfall end. Left out, there is none."
+        DropSchema, "drop", about="A downstand or a waterfall end. Left out, there is none."
     )
 
 
 class ShadeSchema(Record):
     """A shade by name, or a colour to match."""
 
-    about, record = "a shade", records.Shade
+    about, record = "a-shade", records.Shade
     name = TextField(
-        "the shade's name", about="A shade of the workshop's palette. Left out, `match` is given."
+        "shade-name", about="A shade of the workshop's palette. Left out, `match` is given."
     )
     match = TextField(
-        "the colour to match",
+        "colour-to-match",
         longest=7,
         about="A colour to match, sRGB, where that is offered. Left out, `name` is given.",
     )
@@ -66,23 +68,23 @@ class ShadeSchema(Record):
     @post_load
     def _make(self, data: dict[str, Any], **_: object) -> records.Shade:
         if len(data) != 1:
-            raise ValidationError("Give the shade by its name, or a colour to match, and not both.")
+            raise refused(Message("shade-by-name-or-match"))
         if "match" in data and not re.fullmatch(r"#[0-9a-fA-F]{6}", data["match"]):
-            raise ValidationError({"match": ['The colour to match is written like "#5b5d5a".']})
+            raise ValidationError({"match": [Message("colour-not-written-so")]})
         return records.Shade(**data)
 
 
 class FinishSchema(Strict):
     """The surface and what seals it; what is left out is the workshop's usual."""
 
-    about = "a finish"
+    about = "a-finish"
     surface = TextField(
-        "the surface",
+        "surface",
         longest=40,
         about="How the top is finished, by the workshop's name. Left out, its usual.",
     )
     sealer = TextField(
-        "the sealer",
+        "sealer",
         longest=40,
         about="What it is sealed with, by the workshop's name. Left out, its usual for the place.",
     )

@@ -25,20 +25,20 @@ from ledgerstone.cutouts import CUTOUT_KINDS, CutoutKind
 class _CutoutSchema(Kinded):
     record = records.Cutout
     label = TextField(
-        "the cut-out's label",
+        "cut-out-label",
         about=(
             "What the opening is for; sentences and drawings call it that. Left out, it has a"
             " number."
         ),
     )
     turn_degrees = NumberField(
-        "the turn in degrees",
+        "turn-in-degrees",
         at_least=-360,
         at_most=360,
         about="How far it is turned about its centre, anticlockwise, in degrees. Left out, 0.",
     )
     rim = ChoiceField(
-        "the rim",
+        "rim",
         ("shown", "covered"),
         about=(
             "`shown`: the edge is seen and finished; `covered`: a flange hides it. Left out,"
@@ -46,7 +46,7 @@ class _CutoutSchema(Kinded):
         ),
     )
     open_to = TextField(
-        "the side the cut-out is open to",
+        "side-the-cut-out-is-open-to",
         longest=20,
         about=(
             "The side of the slab that it runs out to, as an apron sink does. Left out, it is"
@@ -55,7 +55,7 @@ class _CutoutSchema(Kinded):
     )
     heat = YesNoField("heat", about="Whether a hot appliance sits in it. Left out, none does.")
     size_from = ChoiceField(
-        "where the size came from",
+        "where-the-size-came-from",
         ("measured", "template-to-follow"),
         about=(
             "Where its sizes come from: with `template-to-follow` the answer is an estimate."
@@ -83,14 +83,14 @@ def _size_fields(kind: CutoutKind) -> dict[str, Any]:
     for name in kind.sizes:
         make = points_field if name == "points" else LengthField
         about = _SIZES.get(name, f"The opening's {name}.")
-        fields[name] = make(f"the cut-out's {name}", required=True, about=about)
+        fields[name] = make(f"cut-out-{name}", required=True, about=about)
     if "points" not in kind.sizes:
         fields["centre"] = ObjectField(
-            PointSchema, "the cut-out's centre", required=True, about="Where its middle is."
+            PointSchema, "cut-out-centre", required=True, about="Where its middle is."
         )
     if kind.has_corners:
         fields["corner_radius"] = LengthField(
-            "the cut-out's corner radius",
+            "cut-out-corner-radius",
             zero=True,
             about="The radius of its corners. Left out, the workshop's smallest.",
         )
@@ -100,7 +100,7 @@ def _size_fields(kind: CutoutKind) -> dict[str, Any]:
 def _schema_of(kind: CutoutKind) -> type[Strict]:
     """Make the schema of a kind of cut-out."""
     name = f"{kind.name.capitalize()}CutoutSchema"
-    members = {"about": kind.about, "__doc__": kind.docstring, **_size_fields(kind)}
+    members = {"about": f"a-{kind.name}-cut-out", "__doc__": kind.docstring, **_size_fields(kind)}
     return type(name, (_CutoutSchema,), members)
 
 
@@ -108,33 +108,33 @@ CUTOUTS: dict[str, type[Strict]] = {name: _schema_of(kind) for name, kind in CUT
 
 
 class _ReliefSchema(Kinded):
-    about, record = "a relief", records.Relief
-    label = TextField("the relief's label", about="What it is for. Left out, it has a number.")
-    outline = KindField("the relief's outline", OUTLINES, required=True, about="Its shape in plan.")
+    about, record = "a-relief", records.Relief
+    label = TextField("relief-label", about="What it is for. Left out, it has a number.")
+    outline = KindField("relief-outline", OUTLINES, required=True, about="Its shape in plan.")
     at = ObjectField(
         PointSchema,
-        "where the relief's outline is set down",
+        "where-the-relief-outline-is-set-down",
         required=True,
         about="Where the front-left corner of its outline's box is set down.",
     )
     depth = LengthField(
-        "the relief's depth", required=True, about="How deep it is, from the top of the slab."
+        "relief-depth", required=True, about="How deep it is, from the top of the slab."
     )
 
 
 class DrainerSchema(_ReliefSchema):
     """Grooves that lead water off."""
 
-    about = "a drainer"
+    about = "a-drainer"
     grooves = NumberField(
-        "the number of grooves",
+        "number-of-grooves",
         at_least=1,
         at_most=60,
         whole=True,
         about="How many grooves it has, from front to back. Left out, none.",
     )
     fall = LengthField(
-        "the drainer's fall",
+        "drainer-fall",
         zero=True,
         about="How much deeper it is at its lower end. Left out, it is level.",
     )

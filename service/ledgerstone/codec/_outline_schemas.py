@@ -14,7 +14,7 @@ from ledgerstone.codec.fields import BySideField, ChoiceField, LengthField, Obje
 
 class _Outlined(Kinded):
     corner_radius = LengthField(
-        "the corner radius",
+        "corner-radius",
         zero=True,
         about="One radius for every corner. Left out, inside corners have the workshop's least.",
     )
@@ -29,13 +29,11 @@ class _Outlined(Kinded):
 
 
 class _Cornered(_Outlined):
-    length = LengthField("the slab's length", required=True, about="The length along the front.")
-    width = LengthField(
-        "the slab's width", required=True, about="The width from the front to the back."
-    )
+    length = LengthField("slab-length", required=True, about="The length along the front.")
+    width = LengthField("slab-width", required=True, about="The width from the front to the back.")
     corner_radii = BySideField(
-        "the corner radii",
-        LengthField("the radius", zero=True),
+        "corner-radii",
+        LengthField("radius", zero=True),
         is_corner,
         about="A radius by corner, before `corner_radius`. Left out, that one holds.",
     )
@@ -44,46 +42,44 @@ class _Cornered(_Outlined):
 class RectangleSchema(_Cornered):
     """A rectangle."""
 
-    about, record = "a rectangle", records.Rectangle
+    about, record = "a-rectangle", records.Rectangle
 
 
 class NotchSchema(Record):
     """What an L leaves out."""
 
-    about, record = "a notch", records.Notch
+    about, record = "a-notch", records.Notch
     corner = ChoiceField(
-        "the notch's corner", records.CORNERS, required=True, about="Which corner the L leaves out."
+        "notch-corner", records.CORNERS, required=True, about="Which corner the L leaves out."
     )
-    length = LengthField(
-        "the notch's length", required=True, about="The notch's length along the front."
-    )
+    length = LengthField("notch-length", required=True, about="The notch's length along the front.")
     width = LengthField(
-        "the notch's width", required=True, about="The notch's width from the front to the back."
+        "notch-width", required=True, about="The notch's width from the front to the back."
     )
 
 
 class LShapeSchema(_Cornered):
     """An L."""
 
-    about, record = "an L-shape", records.LShape
+    about, record = "an-l-shape", records.LShape
     notch = ObjectField(
-        NotchSchema, "the L's notch", required=True, about="What the L leaves out of its box."
+        NotchSchema, "l-notch", required=True, about="What the L leaves out of its box."
     )
 
 
 class RoundSchema(Kinded):
     """A disc."""
 
-    about, record = "a round slab", records.Round
-    diameter = LengthField("the slab's diameter", required=True, about="The slab's diameter.")
+    about, record = "a-round-slab", records.Round
+    diameter = LengthField("slab-diameter", required=True, about="The slab's diameter.")
 
 
 class PolygonSchema(_Outlined):
     """Straight sides between points."""
 
-    about, record = "a polygon", records.Polygon
+    about, record = "a-polygon", records.Polygon
     points = points_field(
-        "the outline's points",
+        "outline-points",
         required=True,
         about="Its corners, in turn, either way round; side 1 runs from the first to the second.",
     )

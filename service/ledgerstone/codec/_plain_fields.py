@@ -9,12 +9,22 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from marshmallow import ValidationError, fields
+from marshmallow import fields
 
-from ledgerstone.codec._strict import Labelled, field_metadata, nearest, shown
+from ledgerstone.codec._strict import (
+    Labelled,
+    field_metadata,
+    field_name,
+    missing,
+    nearest,
+    null_refused,
+    refused,
+    shown,
+)
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.errors import QuantityError
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 from ledgerstone.quantities import Length
 
 LONGEST_TEXT = 120
@@ -37,7 +47,7 @@ class LengthField(Labelled, fields.Field[Length]):
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
+            error_messages=missing(label, "enter"),
             **more,
         )
         self.above_mm, self.at_most_mm, self.zero = above_mm, at_most_mm, zero
@@ -46,22 +56,24 @@ class LengthField(Labelled, fields.Field[Length]):
         try:
             length = Length.parse(value)
         except QuantityError as fault:
-            raise ValidationError(f"{self.capital}: {fault.says}") from None
+            raise refused(Message("field-fault", field=self.called, fault=fault.message)) from None
         if abs(length.exact_mm) < _NOISE_MM:
             length = replace(length, exact_mm=Fraction(0))
         low_enough = length.mm >= self.above_mm if self.zero else length.mm > self.above_mm
         if not low_enough or length.mm > self.at_most_mm:
-            raise ValidationError(
-                f"{self.capital} must be {self._range()}; this is {shown(value)}."
-            )
+            raise refused(self._out_of_range(value))
         return length
 
-    def _range(self) -> str:
-        low = "at least" if self.zero else "more than"
-        top = f"at most {self.at_most_mm / 1000:g} m"
-        if self.above_mm < 0:
-            return f"between {self.above_mm / 1000:g} m and {self.at_most_mm / 1000:g} m"
-        return f"{low} {self.above_mm:g} mm and {top}"
+    def _out_of_range(self, value: JSON) -> Message:
+        between = self.above_mm < 0
+        return Message(
+            "length-out-of-range",
+            field=self.called,
+            low="between" if between else "at-least" if self.zero else "more-than",
+            least=float(self.above_mm / 1000 if between else self.above_mm),
+            most=float(self.at_most_mm / 1000),
+            value=shown(value),
+        )
 
 
 class CoordinateField(LengthField):
@@ -79,19 +91,19 @@ class TextField(Labelled, fields.Field[str]):
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
+            error_messages=missing(label, "enter"),
             **more,
         )
         self.longest = longest
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
         if not isinstance(value, str):
-            raise ValidationError(f"{self.capital} must be text.")
+            raise refused(Message("text-not-text", field=self.called))
         if len(value) > self.longest:
-            raise ValidationError(f"{self.capital} must be {self.longest} characters or fewer.")
+            raise refused(Message("text-too-long", field=self.called, longest=self.longest))
         text = unicodedata.normalize("NFC", value)
-        if fault := text_fault(text):
-            raise ValidationError(f"{self.capital} {fault}")
+        if fault := text_fault(text, self.called):
+            raise refused(fault)
         return text.strip()
 
 
@@ -101,7 +113,7 @@ class ChoiceField(Labelled, fields.Field[str]):
     def __init__(self, label: str, choices: Sequence[str], *, about: str = "", **more: Any) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Choose {label}.", "null": f"Choose {label}."},
+            error_messages=missing(label, "choose"),
             **more,
         )
         self.choices = tuple(choices)
@@ -112,7 +124,7 @@ class ChoiceField(Labelled, fields.Field[str]):
         guess = (
             nearest(value, self.choices) if isinstance(value, str) else nearest("", self.choices)
         )
-        raise ValidationError(f'{self.capital} cannot be "{shown(value)}"{guess}')
+        raise refused(Message("field-cannot-be", field=self.called, value=shown(value), **guess))
 
 
 class NumberField(Labelled, fields.Field[float]):
@@ -130,21 +142,22 @@ class NumberField(Labelled, fields.Field[float]):
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"required": f"Enter {label}.", "null": f"Enter {label}."},
+            error_messages=missing(label, "enter"),
             **more,
         )
         self.at_least, self.at_most, self.whole = at_least, at_most, whole
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> float:
-        kind = "a whole number" if self.whole else "a number"
         wrong = isinstance(value, bool) or not isinstance(value, int | float)
         if wrong or not math.isfinite(value) or (self.whole and value != int(value)):
             like = min(max(self.at_least, 1), self.at_most)
-            raise ValidationError(f"{self.capital} must be {kind}, like {like:g}.")
-        if not self.at_least <= value <= self.at_most:
-            raise ValidationError(
-                f"{self.capital} must be between {self.at_least:g} and {self.at_most:g}."
+            kind = "whole" if self.whole else "any"
+            raise refused(
+                Message("number-not-number", field=self.called, kind=kind, like=float(like))
             )
+        if not self.at_least <= value <= self.at_most:
+            least, most = float(self.at_least), float(self.at_most)
+            raise refused(Message("number-out-of-range", field=self.called, least=least, most=most))
         return int(value) if self.whole else float(value)
 
 
@@ -154,11 +167,11 @@ class YesNoField(Labelled, fields.Field[bool]):
     def __init__(self, label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
             metadata=field_metadata(label, about),
-            error_messages={"null": f"Say true or false for {label}."},
+            error_messages=null_refused(Message("field-not-yes-or-no", field=field_name(label))),
             **more,
         )
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> bool:
         if isinstance(value, bool):
             return value
-        raise ValidationError(f"{self.capital} must be true or false.")
+        raise refused(Message("yes-or-no", field=self.called))

@@ -41,7 +41,7 @@ class Record(Strict):
 class PointSchema(Record):
     """A place in plan."""
 
-    about, record = "a point", records.Point
+    about, record = "a-point", records.Point
     x = CoordinateField("x", required=True, about="From the slab's left end, to the right.")
     y = CoordinateField("y", required=True, about="From the slab's front, to the back.")
 
@@ -49,7 +49,7 @@ class PointSchema(Record):
 def points_field(label: str, **more: Any) -> ListField:
     """Make a field of the corners of a straight-sided shape."""
     return ListField(
-        ObjectField(PointSchema, "a point"), label, at_least=3, at_most=MOST_POINTS, **more
+        ObjectField(PointSchema, "a-point"), label, at_least=3, at_most=MOST_POINTS, **more
     )
 
 

@@ -24,10 +24,10 @@ from ledgerstone.codec.fields import (
 class UnitSchema(Record):
     """One base unit or gap."""
 
-    about, record = "a unit", records.Unit
-    width = LengthField("the unit's width", required=True, about="The unit's width.")
+    about, record = "a-unit", records.Unit
+    width = LengthField("unit-width", required=True, about="The unit's width.")
     use = ChoiceField(
-        "what the unit is for",
+        "what-the-unit-is-for",
         ("base", "basin", "hob", "gap"),
         data_key="for",
         about="What stands there: `gap` carries nothing. Left out, `base`.",
@@ -37,13 +37,13 @@ class UnitSchema(Record):
 class LedgeSchema(Record):
     """A straight bearing."""
 
-    about, record = "a ledge", records.Ledge
+    about, record = "a-ledge", records.Ledge
     start = ObjectField(
-        PointSchema, "where the ledge starts", required=True, about="Where it begins."
+        PointSchema, "where-the-ledge-starts", required=True, about="Where it begins."
     )
-    end = ObjectField(PointSchema, "where the ledge ends", required=True, about="Where it ends.")
+    end = ObjectField(PointSchema, "where-the-ledge-ends", required=True, about="Where it ends.")
     depth = LengthField(
-        "the ledge's depth", required=True, about="How wide a strip of the slab it carries."
+        "ledge-depth", required=True, about="How wide a strip of the slab it carries."
     )
 
 
@@ -61,23 +61,23 @@ class _RestsSchema(Kinded):
 class UnitsSchema(_RestsSchema):
     """Base units, left to right."""
 
-    about = "units"
+    about = "rests-units"
     units = ListField(
-        ObjectField(UnitSchema, "a unit"),
-        "the units",
+        ObjectField(UnitSchema, "a-unit"),
+        "units",
         at_least=1,
         at_most=MOST_RESTS,
         required=True,
         about="The units from left to right, as they stand under the slab.",
     )
     overhang = BySideField(
-        "the overhang",
-        LengthField("the overhang", zero=True),
+        "overhang",
+        LengthField("overhang", zero=True),
         is_side,
         about="How far the slab hangs over, by side. Left out, it is flush.",
     )
     rails = ChoiceField(
-        "the rails",
+        "rails",
         ("cabinet", "hardwood", "steel"),
         about="What carries across the front and back of the units. Left out, the first that"
         " suffices is a condition of the quote.",
@@ -87,50 +87,48 @@ class UnitsSchema(_RestsSchema):
 class FrameSchema(_RestsSchema):
     """A frame under the named sides."""
 
-    about = "a frame"
+    about = "a-frame"
     sides = ListField(
-        TextField("a side", longest=20),
-        "the frame's sides",
+        TextField("a-side", longest=20),
+        "frame-sides",
         at_least=1,
         at_most=20,
         about="Which sides it carries. Left out, all of them.",
     )
-    width = LengthField("the frame's width", required=True, about="How wide the frame is.")
+    width = LengthField("frame-width", required=True, about="How wide the frame is.")
 
 
 class EndsSchema(_RestsSchema):
     """A bearing under each end."""
 
-    about = "ends"
+    about = "rests-ends"
     depth = LengthField(
-        "the depth of the bearing", required=True, about="How much of the slab each end bears on."
+        "depth-of-the-bearing", required=True, about="How much of the slab each end bears on."
     )
 
 
 class LegsSchema(_RestsSchema):
     """Legs at points."""
 
-    about = "legs"
+    about = "rests-legs"
     at = ListField(
-        ObjectField(PointSchema, "a leg"),
-        "the legs",
+        ObjectField(PointSchema, "a-leg"),
+        "legs",
         at_least=1,
         at_most=MOST_RESTS,
         required=True,
         about="Where the middle of each leg's pad is.",
     )
-    pad = LengthField(
-        "the leg's pad", required=True, about="The side of the square pad on each leg."
-    )
+    pad = LengthField("leg-pad", required=True, about="The side of the square pad on each leg.")
 
 
 class LedgesSchema(_RestsSchema):
     """Straight bearings."""
 
-    about = "ledges"
+    about = "rests-ledges"
     lines = ListField(
-        ObjectField(LedgeSchema, "a ledge"),
-        "the ledges",
+        ObjectField(LedgeSchema, "a-ledge"),
+        "ledges",
         at_least=1,
         at_most=MOST_RESTS,
         required=True,
@@ -141,7 +139,7 @@ class LedgesSchema(_RestsSchema):
 class FullSchema(_RestsSchema):
     """Bedded all over."""
 
-    about = "a full bed"
+    about = "a-full-bed"
 
 
 RESTS: dict[str, type[Strict]] = {

@@ -6,11 +6,12 @@ import difflib
 import json
 from collections.abc import Mapping, Sequence
 from itertools import islice
-from typing import Any
+from typing import Any, Literal
 
 from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 
 from ledgerstone.codec.plain_text import dotted
+from ledgerstone.message import Message
 
 MOST_NAMED = 50
 
@@ -21,16 +22,37 @@ def shown(value: object) -> str:
     return text if len(text) <= 40 else text[:39] + "…"
 
 
-def nearest(name: str, known: Sequence[str]) -> str:
-    """Return ``; did you mean "…"?`` where a known name is near, else the known names."""
+def nearest(name: str, known: Sequence[str]) -> dict[str, str]:
+    """Return the values of a message's ``nearest``: a known name that is near, else all known."""
     close = difflib.get_close_matches(name[:80], known, n=1, cutoff=0.6)
-    if close:
-        return f'; did you mean "{close[0]}"?'
-    return ". Known here: " + ", ".join(known) + "." if known else "."
+    near = "guess" if close else "known" if known else "none"
+    return {"near": near, "guess": "".join(close), "known": ", ".join(known)}
+
+
+def field_name(field: str) -> Message:
+    """Name a part of a request, as a value of another message."""
+    return Message("field", field=field)
+
+
+def missing(field: str, verb: Literal["enter", "choose", "say"]) -> dict[str, Any]:
+    """Return what marshmallow says of a part that is left out, or null."""
+    message = Message("field-missing", field=field_name(field), verb=verb)
+    return {"required": [message], "null": [message]}
+
+
+def null_refused(message: Message) -> dict[str, Any]:
+    """Return what marshmallow says of a null."""
+    return {"null": [message]}
+
+
+def refused(message: Message) -> ValidationError:
+    """Make marshmallow's error of a message."""
+    faults: list[Any] = [message]
+    return ValidationError(faults)
 
 
 class Strict(Schema):
-    """A JSON object whose unknown keys are refused by name; ``about`` says what the object is."""
+    """A JSON object whose unknown keys are refused by name; ``about`` is what it is called."""
 
     about = "this"
 
@@ -41,8 +63,8 @@ class Strict(Schema):
 
     def __init__(self, **more: Any) -> None:
         super().__init__(**more)
-        about = self.about[:1].upper() + self.about[1:]
-        self.error_messages["type"] = f"{about} is written as a JSON object."
+        says: dict[str, Any] = self.error_messages
+        says["type"] = Message("field-written-as-object", field=field_name(self.about))
 
     @property
     def _keys(self) -> list[str]:
@@ -57,8 +79,9 @@ class Strict(Schema):
         if unknown:
             raise ValidationError({key: [self._says_unknown(key)] for key in unknown})
 
-    def _says_unknown(self, key: str) -> str:
-        return f'"{shown(key)}" is not a part of {self.about}{nearest(key, self._keys)}'
+    def _says_unknown(self, key: str) -> Message:
+        near = nearest(key, self._keys)
+        return Message("field-unknown", value=shown(key), field=field_name(self.about), **near)
 
 
 def field_metadata(label: str, about: str) -> dict[str, str]:
@@ -67,16 +90,11 @@ def field_metadata(label: str, about: str) -> dict[str, str]:
 
 
 class Labelled:
-    """A field that speaks of itself by its label."""
+    """A field that speaks of itself by its label, one of the catalogues' ``field``."""
 
     metadata: Mapping[str, Any]
 
     @property
-    def label(self) -> str:
+    def called(self) -> Message:
         """What the field is called in a sentence."""
-        return str(self.metadata.get("label", "this"))
-
-    @property
-    def capital(self) -> str:
-        """The label as a sentence begins with it."""
-        return self.label[:1].upper() + self.label[1:]
+        return field_name(str(self.metadata.get("label", "this")))

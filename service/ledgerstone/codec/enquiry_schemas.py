@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from marshmallow import ValidationError, fields
+from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import (
     Answer,
@@ -18,7 +18,8 @@ from ledgerstone.codec.answer_fields import (
     Whole,
 )
 from ledgerstone.codec.answer_fields import YesNo as YesOrNo
-from ledgerstone.codec.fields import Strict
+from ledgerstone.codec.fields import Strict, field_name, missing, refused
+from ledgerstone.message import Message
 
 LARGEST_MESSAGE_BYTES: Final = 512 * 1024
 _OBJECT: Final = {"type": "object"}
@@ -35,21 +36,21 @@ class MessageField(fields.Field[str]):
         super().__init__(
             required=True,
             metadata={"description": about},
-            error_messages={"required": "Send the message.", "null": "Send the message."},
+            error_messages=missing("message", "enter"),
         )
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> str:  # noqa: ANN401  marshmallow
         if not isinstance(value, str):
-            raise ValidationError("The message must be text.")
+            raise refused(Message("text-not-text", field=field_name("message")))
         if not value.strip():
-            raise ValidationError("The message is empty.")
+            raise refused(Message("message-empty"))
         return value
 
 
 class EnquiryAskSchema(Strict):
     """A message to read."""
 
-    about = "an enquiry"
+    about = "an-enquiry"
     message = MessageField(about="A whole message with its headers (RFC 5322), or its body alone.")
 
 

@@ -13,7 +13,16 @@ from ledgerstone.codec._plain_fields import (
     TextField,
     YesNoField,
 )
-from ledgerstone.codec._strict import MOST_NAMED, Strict, nearest, shown
+from ledgerstone.codec._strict import (
+    MOST_NAMED,
+    Strict,
+    field_name,
+    missing,
+    nearest,
+    null_refused,
+    refused,
+    shown,
+)
 
 __all__ = [
     "FURTHEST_MM",
@@ -30,6 +39,10 @@ __all__ = [
     "Strict",
     "TextField",
     "YesNoField",
+    "field_name",
+    "missing",
     "nearest",
+    "null_refused",
+    "refused",
     "shown",
 ]

@@ -15,6 +15,7 @@ import numpy.typing as npt
 import shapely
 
 from ledgerstone.errors import Fault
+from ledgerstone.message import Message
 from ledgerstone.order import Cutout, LShape, Outline, Point, Relief, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
@@ -26,7 +27,6 @@ LEAST_NOTCH_MM: Final = 1.0
 LEAST_ANGLE_DEGREES: Final = 5.0  # no grain of 6 mm goes into its last 69 mm
 LEAST_APART_MM: Final = 1.0
 _FINE_MM: Final = 1e-6
-_CHECK: Final = "Check its unit."
 
 Points = npt.NDArray[np.float64]
 
@@ -36,7 +36,7 @@ def least_slab_faults(slab: Slab, size_mm: tuple[float, float] | None) -> Iterab
 
     ``size_mm`` is its finished length and width, where its outline has them.
     """
-    yield from _outline_faults(slab.outline, "/outline", LEAST_SLAB_MM, "The slab", size_mm)
+    yield from _outline_faults(slab.outline, "/outline", LEAST_SLAB_MM, "slab", size_mm)
     for i, cutout in enumerate(slab.cutouts):
         yield from _cutout_faults(cutout, f"/cutouts/{i}")
     for i, relief in enumerate(slab.reliefs):
@@ -74,17 +74,15 @@ def _notch_faults(
         ("width", notch.width, size_mm[1]),
     ):
         here = f"{pointer}/notch/{name}"
-        yield from _too_small(cut, LEAST_NOTCH_MM, here, "The notch")
+        yield from _too_small(cut, LEAST_NOTCH_MM, here, "notch")
         left = whole - cut.mm
         if 0.0 < left < least_mm - _FINE_MM:
             least = cut.like(least_mm, "up")
-            yield Fault(
-                here, f"Beside the notch the slab has to be at least {least} wide. {_CHECK}"
-            )
+            yield Fault(here, Message("least-beside-notch", least=least))
 
 
 def _cutout_faults(cutout: Cutout, pointer: str) -> Iterable[Fault]:
-    what = "The cut-out"
+    what = "cutout"
     if cutout.kind == "polygon":
         points = _points(cutout.points)
         yield from polygon_faults(points, f"{pointer}/points", LEAST_OPENING_MM, what)
@@ -95,7 +93,7 @@ def _cutout_faults(cutout: Cutout, pointer: str) -> Iterable[Fault]:
 
 
 def _relief_faults(relief: Relief, pointer: str) -> Iterable[Fault]:
-    yield from _outline_faults(relief.outline, f"{pointer}/outline", LEAST_OPENING_MM, "The relief")
+    yield from _outline_faults(relief.outline, f"{pointer}/outline", LEAST_OPENING_MM, "relief")
 
 
 def _too_small(
@@ -104,9 +102,7 @@ def _too_small(
     measured = length.mm if mm is None else mm
     if 0.0 < measured < least_mm - _FINE_MM:
         least, is_now = length.like(least_mm, "up"), length.in_unit(measured)
-        yield Fault(
-            pointer, f"{what} has to be at least {least} across; this is {is_now}. {_CHECK}"
-        )
+        yield Fault(pointer, Message("least-across", what=what, least=least, measured=is_now))
 
 
 # --- polygons -------------------------------------------------------------------------------
@@ -123,21 +119,20 @@ def polygon_faults(points: Points, pointer: str, least_mm: float, what: str) -> 
     if least_width_mm(points) < least_mm - _FINE_MM:
         yield Fault(
             pointer,
-            f"{what} has to be at least {least_mm:g} mm across in every direction. {_CHECK}",
+            Message("least-across-everywhere", what=what, least=least_mm),
         )
         return
     sharp = np.flatnonzero(corner_degrees(points) < LEAST_ANGLE_DEGREES)
     for i in sharp:
         yield Fault(
             f"{pointer}/{i}",
-            f"The corner at this point is sharper than {LEAST_ANGLE_DEGREES:g}°."
-            " Cut it off with one more point.",
+            Message("corner-too-sharp", least=LEAST_ANGLE_DEGREES),
         )
     close = next(iter(np.flatnonzero(_nearest_side_mm(points) < LEAST_APART_MM)), None)
     if not sharp.size and close is not None:
         yield Fault(
             f"{pointer}/{close}",
-            f"This point stands within {LEAST_APART_MM:g} mm of another side. Move it away.",
+            Message("point-near-a-side", least=LEAST_APART_MM),
         )
 
 

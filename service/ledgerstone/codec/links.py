@@ -11,6 +11,7 @@ from ledgerstone.codec.canonical import canonical
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
 from ledgerstone.errors import DatedAhead, Fault, NotUnderstood, TokenError
+from ledgerstone.message import Message
 from ledgerstone.quote import Quote
 from ledgerstone.terms import Standing
 from ledgerstone.workshop.records import Workshop
@@ -157,7 +158,7 @@ def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
 
 
 def offer_named_at(
-    pointer: str, token: str, tokens: Tokens, today: date, *, not_ours: str
+    pointer: str, token: str, tokens: Tokens, today: date, *, not_ours: Message
 ) -> Offer:
     """Open a quote's token that a request names.
 
@@ -176,10 +177,10 @@ def offer_named_at(
     try:
         return open_offer(token, tokens, today)
     except DatedAhead as ahead:
-        says = str(ahead)
+        why = ahead.message
     except TokenError:
-        says = not_ours
-    raise NotUnderstood((Fault(pointer, says),))
+        why = not_ours
+    raise NotUnderstood((Fault(pointer, why),))
 
 
 def _read_offer(content: dict[str, Any]) -> Offer:

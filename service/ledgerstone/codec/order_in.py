@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 from typing import Any
 
 from marshmallow import ValidationError
 
-from ledgerstone.codec.fields import nearest, shown
+from ledgerstone.codec.fields import field_name, nearest, shown
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.semantic_validation import slab_faults
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.message import Message
 from ledgerstone.order import Finish, Order, Shade, Slab
 from ledgerstone.outline import side_names
 from ledgerstone.wording import known_language
@@ -30,14 +31,14 @@ def read_order(document: object, workshop: Workshop) -> Order:
         that no concrete could have and names that this workshop does not know.
     """
     if not isinstance(document, Mapping):
-        raise NotUnderstood((Fault("", "An order is a JSON object with its slabs."),))
+        raise NotUnderstood.whole(Message("order-not-object"))
     try:
         data = _SCHEMA.load(document)
     except ValidationError as fault:
-        raise NotUnderstood(tuple(sorted(walk("", fault.messages)))) from None
+        raise NotUnderstood.of(walk("", fault.messages)) from None
     order, faults = _settle(data, workshop)
     if faults:
-        raise NotUnderstood(tuple(sorted(set(faults))))
+        raise NotUnderstood.of(faults)
     return order
 
 
@@ -50,8 +51,10 @@ def walk(pointer: str, messages: object) -> Iterable[Fault]:
     elif isinstance(messages, list):
         for message in messages:
             yield from walk(pointer, message)
+    elif isinstance(messages, Message):
+        yield Fault(pointer, messages)
     else:
-        yield Fault(pointer, str(messages))
+        yield Fault(pointer, Message("not-as-described", why=str(messages)))
 
 
 def escape(key: str) -> str:
@@ -66,7 +69,7 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
     for i, raw in enumerate(data["slabs"]):
         slab, slab_faults_here = _slab(raw, workshop)
         pointer = f"/slabs/{i}"
-        faults += [Fault(pointer + fault.pointer, fault.says) for fault in slab_faults_here]
+        faults += [Fault(pointer + fault.pointer, fault.message) for fault in slab_faults_here]
         slabs.append(slab)
     order = Order(
         **{
@@ -78,8 +81,7 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
     )
     faults += _join_faults(order)
     if order.heated_curing and workshop.tent is None:
-        says = "We have no heated tent here. Leave “heated_curing” out, or write false."
-        faults.append(Fault("/heated_curing", says))
+        faults.append(Fault("/heated_curing", Message("no-heated-tent")))
     return order, faults
 
 
@@ -88,8 +90,7 @@ def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
     shade = raw.get("shade", Shade(name=workshop.palette[0].name))
     names = [offered.name for offered in workshop.palette]
     if shade.name is not None and shade.name not in names:
-        says = f'The shade cannot be "{shown(shade.name)}"{nearest(shade.name, names)}'
-        faults.append(Fault("/shade/name", says))
+        faults.append(Fault("/shade/name", _unknown("shade", shade.name, names)))
     finish, finish_faults = _finish(raw.get("finish", {}), workshop)
     slab = Slab(
         **{
@@ -111,13 +112,16 @@ def _finish(raw: dict[str, str], workshop: Workshop) -> tuple[Finish, list[Fault
     sealer = raw.get("sealer", sealers[0])
     faults = []
     if surface not in surfaces:
-        says = f'The surface cannot be "{shown(surface)}"{nearest(surface, list(surfaces))}'
-        faults.append(Fault("/finish/surface", says))
+        faults.append(Fault("/finish/surface", _unknown("surface", surface, list(surfaces))))
     if sealer not in sealers:
-        says = f'The sealer cannot be "{shown(sealer)}"{nearest(sealer, sealers)}'
-        faults.append(Fault("/finish/sealer", says))
+        faults.append(Fault("/finish/sealer", _unknown("sealer", sealer, sealers)))
     usual = workshop.finishes[0].surface
     return Finish(surface=surfaces.get(surface, usual), sealer=sealer), faults
+
+
+def _unknown(field: str, name: str, known: Sequence[str]) -> Message:
+    near = nearest(name, known)
+    return Message("field-cannot-be", field=field_name(field), value=shown(name), **near)
 
 
 def _join_faults(order: Order) -> Iterable[Fault]:
@@ -125,9 +129,10 @@ def _join_faults(order: Order) -> Iterable[Fault]:
         for name, end in (("one", join.one), ("other", join.other)):
             pointer = f"/joins/{i}/{name}"
             if end.slab >= len(order.slabs):
-                yield Fault(f"{pointer}/slab", f"There is no slab {end.slab} in this order.")
+                yield Fault(f"{pointer}/slab", Message("no-such-slab", number=end.slab))
                 continue
             sides = side_names(order.slabs[end.slab].outline)
             if end.side not in sides:
-                says = f'This slab has no side "{shown(end.side)}"{nearest(end.side, sides)}'
+                near = nearest(end.side, sides)
+                says = Message("no-such-side", value=shown(end.side), **near)
                 yield Fault(f"{pointer}/side", says)

@@ -6,8 +6,6 @@ import re
 from datetime import date
 from typing import Any
 
-from marshmallow import ValidationError
-
 from ledgerstone import order as records
 from ledgerstone.codec._delivery_schemas import DeliverySchema
 from ledgerstone.codec._look_schemas import EdgeSchema, FinishSchema, ShadeSchema
@@ -34,10 +32,12 @@ from ledgerstone.codec.fields import (
     Strict,
     TextField,
     YesNoField,
+    refused,
 )
 from ledgerstone.codec.least_sizes import LEAST_THICKNESS_MM
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 from ledgerstone.order import MOST_SLABS
 
 LONGEST_LANGUAGE_TAG = 35  # RFC 5646 §4.4.1
@@ -61,23 +61,21 @@ __all__ = [
 class SlabSchema(Strict):
     """One slab, and how many pieces alike."""
 
-    about = "a slab"
+    about = "a-slab"
     label = TextField(
-        "the slab's label",
+        "slab-label",
         about="What the slab is called in sentences and drawings. Left out, it has a number.",
     )
     quantity = NumberField(
-        "the quantity",
+        "quantity",
         at_least=1,
         at_most=MOST_QUANTITY,
         whole=True,
         about="How many pieces alike. Left out, 1.",
     )
-    use = ChoiceField(
-        "the use", records.USES, about="What the slab is used as. Left out, `worktop`."
-    )
+    use = ChoiceField("use", records.USES, about="What the slab is used as. Left out, `worktop`.")
     size_from = ChoiceField(
-        "where the size came from",
+        "where-the-size-came-from",
         ("finished", "between-walls", "over-units", "template-to-follow"),
         about=(
             "Where its sizes come from: between walls the fitting gaps come off, over units the"
@@ -85,9 +83,9 @@ class SlabSchema(Strict):
             " out, `finished`."
         ),
     )
-    outline = KindField("the slab's outline", OUTLINES, required=True, about="Its shape in plan.")
+    outline = KindField("slab-outline", OUTLINES, required=True, about="Its shape in plan.")
     thickness = LengthField(
-        "the slab's thickness",
+        "slab-thickness",
         required=True,
         above_mm=LEAST_THICKNESS_MM,
         zero=True,
@@ -95,34 +93,32 @@ class SlabSchema(Strict):
         about="How thick it is, from its top to its underside.",
     )
     cutouts = ListField(
-        KindField("the cut-out", CUTOUTS),
-        "the cut-outs",
+        KindField("cut-out", CUTOUTS),
+        "cut-outs",
         at_most=MOST_CUTOUTS,
         about="Openings through it. Left out, there are none.",
     )
     reliefs = ListField(
-        KindField("the relief", RELIEFS),
-        "the reliefs",
+        KindField("relief", RELIEFS),
+        "reliefs",
         at_most=MOST_CUTOUTS,
         about="Places that are thinner, and not open. Left out, there are none.",
     )
     edges = BySideField(
-        "the edges",
-        ObjectField(EdgeSchema, "the edge"),
+        "edges",
+        ObjectField(EdgeSchema, "edge"),
         is_side,
         about="How each side is made, by its name. A side left out is `square`.",
     )
-    shade = ObjectField(
-        ShadeSchema, "the shade", about="Its colour. Left out, the workshop's usual."
-    )
+    shade = ObjectField(ShadeSchema, "shade", about="Its colour. Left out, the workshop's usual.")
     finish = ObjectField(
         FinishSchema,
-        "the finish",
+        "finish",
         about="Its surface and what seals it. Left out, the workshop's usual.",
     )
-    place = ChoiceField("the place", records.PLACES, about="Where it goes. Left out, `indoors`.")
+    place = ChoiceField("place", records.PLACES, about="Where it goes. Left out, `indoors`.")
     rests = KindField(
-        "what the slab rests on",
+        "what-the-slab-rests-on",
         RESTS,
         about="What carries it in place. Left out, the answer cautions that nothing was told.",
     )
@@ -131,9 +127,9 @@ class SlabSchema(Strict):
 class JoinEndSchema(Record):
     """One slab's side at a join."""
 
-    about, record = "a join's side", records.JoinEnd
+    about, record = "a-join-side", records.JoinEnd
     slab = NumberField(
-        "the slab's number (from 0)",
+        "slab-number",
         at_least=0,
         at_most=MOST_SLABS - 1,
         whole=True,
@@ -141,22 +137,22 @@ class JoinEndSchema(Record):
         about="The slab's number in the order, from 0.",
     )
     side = TextField(
-        "the side", longest=20, required=True, about="The side of it that meets the other."
+        "side", longest=20, required=True, about="The side of it that meets the other."
     )
 
 
 class JoinSchema(Record):
     """Two sides that meet."""
 
-    about, record = "a join", records.Join
+    about, record = "a-join", records.Join
     one = ObjectField(
-        JoinEndSchema, "one side of the join", required=True, about="One side of the join."
+        JoinEndSchema, "one-side-of-the-join", required=True, about="One side of the join."
     )
     other = ObjectField(
-        JoinEndSchema, "the other side of the join", required=True, about="The other side."
+        JoinEndSchema, "other-side-of-the-join", required=True, about="The other side."
     )
     gap = LengthField(
-        "the join's gap", zero=True, required=True, about="The width of the joint between them."
+        "join-gap", zero=True, required=True, about="The width of the joint between them."
     )
 
 
@@ -170,48 +166,48 @@ class DayField(TextField):
                 return date.fromisoformat(text)
             except ValueError:
                 pass
-        raise ValidationError(f'{self.capital} is written like "2027-03-25".')
+        raise refused(Message("day-not-written-so", field=self.called))
 
 
 class OrderSchema(Strict):
     """A whole order."""
 
-    about = "an order"
+    about = "an-order"
     slabs = ListField(
-        ObjectField(SlabSchema, "a slab"),
-        "the slabs",
+        ObjectField(SlabSchema, "a-slab"),
+        "slabs",
         at_least=1,
         at_most=MOST_SLABS,
         required=True,
         about="What is cast.",
     )
     joins = ListField(
-        ObjectField(JoinSchema, "a join"),
-        "the joins",
+        ObjectField(JoinSchema, "a-join"),
+        "joins",
         at_most=MOST_SLABS * 2,
         about="Which sides of which slabs meet. Left out, none do.",
     )
     delivery = ObjectField(
         DeliverySchema,
-        "the delivery",
+        "delivery",
         about="How it leaves, and what is known of the way in. Left out, it is collected.",
     )
     needed_by = DayField(
-        "the needed-by day",
+        "needed-by-day",
         longest=20,
         about="The day by which it must be there, ISO 8601. Left out, any day will do.",
     )
     sample_tile = YesNoField(
-        "a sample tile", about="Whether a sample tile comes first. Left out, none does."
+        "a-sample-tile", about="Whether a sample tile comes first. Left out, none does."
     )
     templating = YesNoField(
-        "coming to measure", about="Whether the workshop comes to measure. Left out, it does not."
+        "coming-to-measure", about="Whether the workshop comes to measure. Left out, it does not."
     )
     heated_curing = YesNoField(
-        "heated curing", about="Whether it cures in the heated tent. Left out, it does not."
+        "heated-curing", about="Whether it cures in the heated tent. Left out, it does not."
     )
     language = TextField(
-        "the language",
+        "language",
         longest=LONGEST_LANGUAGE_TAG,
         about=(
             "The language of the answer, as RFC 5646 writes it: `de`. Left out, or not spoken here,"
@@ -219,7 +215,7 @@ class OrderSchema(Strict):
         ),
     )
     since = TextField(
-        "the earlier quote's token",
+        "earlier-quote-token",
         longest=LONGEST_TOKEN,
         about="The token of an earlier quote that this order changes. Left out, it is a new order.",
     )

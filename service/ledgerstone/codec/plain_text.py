@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from ledgerstone.message import Message
+
 __all__ = ["dotted", "text_fault"]
 
 # Controls, format and direction marks, surrogates, unassigned, private, line separators.
@@ -15,13 +17,13 @@ _TALLEST = 4  # marks on one letter; no script's everyday spelling needs more: f
 _STACK = re.compile(f"m{{{_TALLEST + 1},}}")
 
 
-def text_fault(text: str) -> str | None:
-    """Say what a text must not include, or None where it prints as it reads."""
+def text_fault(text: str, field: Message) -> Message | None:
+    """Say what the text of a field must not include, or None where it prints as it reads."""
     if any(_is_hidden(c) for c in text):
-        return "must not include hidden or direction-changing characters."
+        return Message("text-with-hidden", field=field)
     marks = "".join("m" if unicodedata.category(c) in ("Mn", "Me") else "." for c in text)
     if _STACK.search(marks):
-        return f"must not stack more than {_TALLEST} marks on one letter."
+        return Message("text-with-stacked", field=field, most=_TALLEST)
     return None
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import unicodedata
 from typing import Any, Final
 
-from marshmallow import Schema, ValidationError, fields
+from marshmallow import Schema, fields
 
 from ledgerstone.codec.fields import (
     ChoiceField,
@@ -14,11 +14,15 @@ from ledgerstone.codec.fields import (
     Strict,
     TextField,
     YesNoField,
+    field_name,
+    null_refused,
+    refused,
 )
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 
 LONGEST_NOTE: Final = 1000
 MOST_TAKEN: Final = 400
@@ -29,7 +33,12 @@ class AsSentField(fields.Raw):
     """Members that are read later, as what is described by another schema."""
 
     def __init__(self, label: str, schema: type[Schema], *, about: str) -> None:
-        super().__init__(metadata={"description": about}, error_messages={"null": f"Say {label}."})
+        super().__init__(
+            metadata={"description": about},
+            error_messages=null_refused(
+                Message("field-missing", field=field_name(label), verb="say")
+            ),
+        )
         self.schema_class = schema
 
 
@@ -42,23 +51,24 @@ class NoteField(fields.Field[str]):
         super().__init__(metadata={"description": about})
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
+        note = field_name("note")
         if not isinstance(value, str):
-            raise ValidationError("The note must be text.")
+            raise refused(Message("text-not-text", field=note))
         if len(value) > LONGEST_NOTE:
-            raise ValidationError(f"The note must be {LONGEST_NOTE} characters or fewer.")
+            raise refused(Message("text-too-long", field=note, longest=LONGEST_NOTE))
         lines = unicodedata.normalize("NFC", value).replace("\r\n", "\n").split("\n")
         for line in lines:
-            if fault := text_fault(line.replace("\t", " ")):
-                raise ValidationError(f"The note {fault}")
+            if fault := text_fault(line.replace("\t", " "), note):
+                raise refused(fault)
         return "\n".join(lines).strip()
 
 
 class AskSchema(Strict):
     """What a paper is of: a quote's token, or an order."""
 
-    about = "what is asked"
+    about = "what-is-asked"
     token = TextField(
-        "the quote's token",
+        "quote-token",
         longest=LONGEST_TOKEN,
         about=(
             "A quote's token: it is written as it was offered, while it stands. Left out, an order"
@@ -66,36 +76,36 @@ class AskSchema(Strict):
         ),
     )
     order = AsSentField(
-        "the order", OrderSchema, about="An order, answered anew. Left out, a token is given."
+        "order", OrderSchema, about="An order, answered anew. Left out, a token is given."
     )
-    customer = TextField("the customer's name", about="Whom it is for. Left out, nobody is named.")
+    customer = TextField("customer-name", about="Whom it is for. Left out, nobody is named.")
 
 
 class TakenSchema(Strict):
     """One value that was taken without being said: an entry of an enquiry's `assumed`."""
 
-    about = "what was assumed"
-    at = TextField("its place", longest=200, about=_AT)
+    about = "what-was-assumed"
+    at = TextField("its-place", longest=200, about=_AT)
     value = fields.Raw(
         metadata={"description": "The value. It is not read here, and may be left out."}
     )
-    says = TextField("what was taken", longest=400, required=True, about="What the letter says.")
+    says = TextField("what-was-taken", longest=400, required=True, about="What the letter says.")
 
 
 class QuestionSchema(Strict):
     """One question to the customer: an entry of an enquiry's `missing`."""
 
-    about = "what is missing"
-    at = TextField("its place", longest=200, about=_AT)
-    asks = TextField("the question", longest=400, required=True, about="What the letter asks.")
+    about = "what-is-missing"
+    at = TextField("its-place", longest=200, about=_AT)
+    asks = TextField("question", longest=400, required=True, about="What the letter asks.")
 
 
 class ReplyAskSchema(AskSchema):
     """What a reply is of, and how it is written."""
 
-    about = "a reply"
+    about = "a-reply"
     tone = ChoiceField(
-        "the tone",
+        "tone",
         ("short", "full"),
         about="`short`: price, day and cautions alone. Left out, `full`.",
     )
@@ -103,8 +113,8 @@ class ReplyAskSchema(AskSchema):
         "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."
     )
     assumed = ListField(
-        ObjectField(TakenSchema, "what was assumed", about="One value."),
-        "what was assumed",
+        ObjectField(TakenSchema, "what-was-assumed", about="One value."),
+        "what-was-assumed",
         at_most=MOST_TAKEN,
         about=(
             "What was taken that nobody said: the letter tells it, and is an estimate. Left out,"
@@ -112,8 +122,8 @@ class ReplyAskSchema(AskSchema):
         ),
     )
     missing = ListField(
-        ObjectField(QuestionSchema, "what is missing", about="One question."),
-        "what is missing",
+        ObjectField(QuestionSchema, "what-is-missing", about="One question."),
+        "what-is-missing",
         at_most=MOST_TAKEN,
         about=(
             "What is to be asked: the letter asks the three that move price and feasibility most,"
@@ -121,7 +131,7 @@ class ReplyAskSchema(AskSchema):
         ),
     )
     standing = ChoiceField(
-        "the standing",
+        "standing",
         ("estimate", "quotation"),
         about=(
             "What the letter is. Left out, an estimate while anything is assumed or missing, else"
@@ -133,13 +143,13 @@ class ReplyAskSchema(AskSchema):
 class RequestSchema(Strict):
     """Which quote a customer would like, who asks, and how to answer."""
 
-    about = "a request"
+    about = "a-request"
     token = TextField(
-        "the quote's token", longest=LONGEST_TOKEN, required=True, about="The quote's token."
+        "quote-token", longest=LONGEST_TOKEN, required=True, about="The quote's token."
     )
-    name = TextField("your name", required=True, about="The name of whoever asks.")
+    name = TextField("your-name", required=True, about="The name of whoever asks.")
     reach = TextField(
-        "an email address or a telephone number",
+        "an-email-address-or-a-telephone-number",
         required=True,
         about="An email address or a telephone number to answer to.",
     )

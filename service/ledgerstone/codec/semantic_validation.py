@@ -11,6 +11,7 @@ from ledgerstone.codec.fields import nearest, shown
 from ledgerstone.codec.least_sizes import least_slab_faults
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.errors import Fault
+from ledgerstone.message import Message
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import (
@@ -63,11 +64,10 @@ def _size_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
     if slab.size_from in ("between-walls", "over-units") and not plain:
         yield Fault(
             "/size_from",
-            "Give the finished size of a round or polygon slab; only a rectangle or an L can be"
-            " worked out from walls or units.",
+            Message("size-from-needs-rectangle"),
         )
     elif plain and min(finished_size_mm(slab, workshop.shaping.fitting_gap_mm)) <= 0:
-        yield Fault("/outline", "The slab is smaller than the gaps that its fitting needs.")
+        yield Fault("/outline", Message("slab-smaller-than-gaps"))
 
 
 def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterable[Fault]:
@@ -88,37 +88,33 @@ def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterab
     if isinstance(outline, LShape):
         notch = outline.notch
         if notch.length.mm >= size[0]:
-            yield Fault(f"{pointer}/notch/length", "The notch is as long as the slab itself.")
+            yield Fault(f"{pointer}/notch/length", Message("notch-too-large", way="long"))
             return
         if notch.width.mm >= size[1]:
-            yield Fault(f"{pointer}/notch/width", "The notch is as wide as the slab itself.")
+            yield Fault(f"{pointer}/notch/width", Message("notch-too-large", way="wide"))
             return
     if not can_round(sharp_corners(outline, *size), corner_radii_mm(outline, 0.0)):
         named = "corner_radii" if getattr(outline, "corner_radii", None) else "corner_radius"
-        yield Fault(
-            f"{pointer}/{named}", "The corner radius is larger than the sides beside it can hold."
-        )
+        yield Fault(f"{pointer}/{named}", Message("corner-radius-too-large"))
 
 
 def ring_faults(points: Sequence[Point], pointer: str) -> Iterable[Fault]:
     """Faults of a ring of points: no area, a point twice, sides that cross or touch."""
     ring = [(point.x.mm, point.y.mm) for point in points]
     if len(ring) > 1 and ring[0] == ring[-1]:
-        yield Fault(f"{pointer}/{len(ring) - 1}", "Leave out the last point: it repeats the first.")
+        yield Fault(f"{pointer}/{len(ring) - 1}", Message("point-repeats-first"))
         return
     for i in range(len(ring)):
         if _apart(ring[i - 1], ring[i]) < 1.0:
-            yield Fault(f"{pointer}/{i}", "This point stands within 1 mm of the one before it.")
+            yield Fault(f"{pointer}/{i}", Message("point-near-the-one-before"))
             return
     polygon = Polygon(ring)
     if not polygon.is_valid:
         where = shapely.is_valid_reason(polygon).partition("[")[2].rstrip("]").split()
-        at = " and ".join(f"{round(float(mm), 1) + 0.0:g} mm" for mm in where)
-        yield Fault(
-            pointer, f"The outline crosses or touches itself at {at} (x and y). Move a point."
-        )
+        x, y = (round(float(mm), 1) + 0.0 for mm in where)
+        yield Fault(pointer, Message("outline-crosses-itself", x=x, y=y))
     elif polygon.area < 1.0:
-        yield Fault(pointer, "The outline encloses no area.")
+        yield Fault(pointer, Message("outline-without-area"))
 
 
 def _apart(one: XY, other: XY) -> float:
@@ -145,12 +141,12 @@ def _cutout_faults(cutout: Cutout, slab: Slab, pointer: str) -> Iterable[Fault]:
 
 
 def _radius_fault(pointer: str) -> Fault:
-    says = "The corner radius is larger than the cut-out's sides can hold."
-    return Fault(f"{pointer}/corner_radius", says)
+    return Fault(f"{pointer}/corner_radius", Message("cutout-radius-too-large"))
 
 
 def _side_fault(pointer: str, name: str, sides: Sequence[str]) -> Fault:
-    return Fault(pointer, f'This slab has no side "{shown(name)}"{nearest(name, sides)}')
+    near = nearest(name, sides)
+    return Fault(pointer, Message("no-such-side", value=shown(name), **near))
 
 
 def _edge_faults(slab: Slab) -> Iterable[Fault]:
@@ -159,7 +155,7 @@ def _edge_faults(slab: Slab) -> Iterable[Fault]:
         if name not in sides:
             yield _side_fault(f"/edges/{name}", name, sides)
         if edge.profile in ("bevel", "round") and edge.size is None:
-            yield Fault(f"/edges/{name}/size", f"Enter the size of the {edge.profile} edge.")
+            yield Fault(f"/edges/{name}/size", Message("edge-size-missing", profile=edge.profile))
 
 
 def _rest_faults(slab: Slab) -> Iterable[Fault]:
@@ -174,4 +170,4 @@ def _rest_faults(slab: Slab) -> Iterable[Fault]:
             yield _side_fault(f"/rests/sides/{i}", name, sides)
     for i, ledge in enumerate(rests.lines):
         if _apart((ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)) < 1.0:
-            yield Fault(f"/rests/lines/{i}", "The ledge starts and ends at the same place.")
+            yield Fault(f"/rests/lines/{i}", Message("ledge-without-length"))

@@ -16,6 +16,7 @@ from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.examples import INSTANCE, Example, examples
 from ledgerstone.contract.parameters import HEADERS, PARAMETERS
 from ledgerstone.contract.schemas import Components, JSONSchema
+from ledgerstone.wording import english
 
 _ABOUT = """\
 Ask a workshop that casts concrete slabs to order: can you make this, what will it cost, when will \
@@ -183,7 +184,7 @@ def _problems(components: Components) -> dict[str, Any]:
     """Describe one answer for each kind of problem that is no more than a problem."""
     return {
         _component(status): {
-            "description": f"{kind.title}. {kind.usual}",
+            "description": f"{english(kind.title)}. {english(kind.usual)}",
             "headers": {**_REQUEST_ID, **(_WAIT if status in (429, 503) else {})},
             "content": {
                 PROBLEM: {
@@ -199,9 +200,9 @@ def _problems(components: Components) -> dict[str, Any]:
 
 def _problem(status: int) -> dict[str, Any]:
     kind = BY_STATUS[status]
-    members = {"type": PROBLEMS + kind.name, "title": kind.title, "status": status}
+    members = {"type": PROBLEMS + kind.name, "title": english(kind.title), "status": status}
     written: dict[str, Any] = PROBLEM_ANSWER.dump(
-        {**members, "detail": kind.usual, "instance": INSTANCE}
+        {**members, "detail": english(kind.usual), "instance": INSTANCE}
     )
     return written
 

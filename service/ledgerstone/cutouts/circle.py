@@ -33,7 +33,6 @@ def _corner_radius_mm(_cutout: Cutout, _inside_radius_mm: float) -> None:
 CIRCLE = CutoutKind(
     name="circle",
     noun="round",
-    about="a round cut-out",
     sizes=("diameter",),
     docstring="A round opening.",
     has_corners=False,

@@ -21,8 +21,6 @@ class CutoutKind:
         Its name on the wire.
     noun
         What it is called among cut-outs without a label: “the round cut-out”.
-    about
-        What it is called where a fault is told of one: “a round cut-out”.
     sizes
         The members of an order that give its size; all of them must be told.
     docstring
@@ -46,7 +44,6 @@ class CutoutKind:
 
     name: str
     noun: str
-    about: str
     sizes: tuple[str, ...]
     docstring: str
     has_corners: bool

@@ -24,7 +24,6 @@ def _described(cutout: Cutout) -> str:
 RECTANGLE = CutoutKind(
     name="rectangle",
     noun="rectangular",
-    about="a rectangular cut-out",
     sizes=("length", "width"),
     docstring="A rectangular opening.",
     has_corners=True,

@@ -62,7 +62,7 @@ from ledgerstone.wording.naming import (
     slabs_name,
     slabs_words,
 )
-from ledgerstone.wording.speech import Speech, english, speech_in, speech_of
+from ledgerstone.wording.speech import Speech, english, speech_in, speech_of, workshop_speech
 from ledgerstone.wording.vocabulary import (
     capital,
     day_text,
@@ -112,4 +112,5 @@ __all__ = [
     "speech_in",
     "speech_of",
     "weight_text",
+    "workshop_speech",
 ]

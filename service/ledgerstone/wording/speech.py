@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
-from typing import Any, Final, Self
+from typing import Any, Final
 
 from babel import Locale
-from fluent.runtime.types import FluentType
+from fluent.runtime.types import FluentType, fluent_number
 
 from ledgerstone.errors import WordingError
 from ledgerstone.message import (
@@ -21,6 +21,7 @@ from ledgerstone.wording.catalogues import USUAL, bundle
 from ledgerstone.wording.formats import Formats
 from ledgerstone.workshop.records import Workshop
 
+_FIGURES: Final = 6  # of a number that has no unit of its own
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _JOINED: Final = {
     "and": ("list-between", "list-last-and"),
@@ -91,9 +92,9 @@ class Speech:
         if isinstance(value, str):
             return value
         if isinstance(value, int):
-            return _Count(value)
+            return fluent_number(value, useGrouping=False)
         if isinstance(value, float):
-            return _Number(value, self.formats)
+            return fluent_number(value, useGrouping=False, maximumSignificantDigits=_FIGURES)
         return _Given(value, self)
 
     def _listed(self, listed: Listed, case: str) -> str:
@@ -129,21 +130,6 @@ class _Given(FluentType):
         return self.said("nominative")
 
 
-class _Number(float, FluentType):
-    """A number that sentences may choose by."""
-
-    _formats: Formats
-
-    def __new__(cls, value: float, formats: Formats) -> Self:
-        """Keep the formats beside the number."""
-        made = super().__new__(cls, value)
-        made._formats = formats
-        return made
-
-    def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
-        return self._formats.figure(float(self))
-
-
 class _Count(int, FluentType):
     """A whole number: written without groups, and counted by the language's plurals."""
 
@@ -172,8 +158,13 @@ def capital(sentence: str) -> str:
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:
     """Return what says messages in the language of an order, in the workshop's own words."""
-    own = (one.text for one in workshop.sentences if one.language == order.language)
-    return speech_in(order.language, next(own, ""))
+    return workshop_speech(order.language, workshop)
+
+
+def workshop_speech(language: str, workshop: Workshop) -> Speech:
+    """Return what says messages in a language, in the workshop's own words."""
+    own = (one.text for one in workshop.sentences if one.language == language)
+    return speech_in(language, next(own, ""))
 
 
 @lru_cache(maxsize=8)
