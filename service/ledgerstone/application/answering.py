@@ -23,7 +23,6 @@ from ledgerstone.quote import (
 from ledgerstone.remedies import Outcome, State, Trial
 from ledgerstone.stages import StageContext
 from ledgerstone.terms import waits_for_template
-from ledgerstone.wording import Message
 
 _NOT_OURS = Message("no-quote-to-change")
 

@@ -21,7 +21,7 @@ from ledgerstone.wording.catalogues import USUAL, bundle
 from ledgerstone.wording.formats import Formats
 from ledgerstone.workshop.records import Workshop
 
-_FIGURES: Final = 6  # of a number that has no unit of its own
+_PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _JOINED: Final = {
     "and": ("list-between", "list-last-and"),
@@ -94,7 +94,7 @@ class Speech:
         if isinstance(value, int):
             return fluent_number(value, useGrouping=False)
         if isinstance(value, float):
-            return fluent_number(value, useGrouping=False, maximumSignificantDigits=_FIGURES)
+            return fluent_number(value, useGrouping=False, maximumFractionDigits=_PLACES)
         return _Given(value, self)
 
     def _listed(self, listed: Listed, case: str) -> str:
