@@ -16,6 +16,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
     ├── WordingError         a catalogue cannot say what it is asked to (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
+    │   ├── RequestNotSent   a customer's request did not reach the workshop (``message``)
     │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_away``)
     ├── SettingsFault        the environment tells what cannot be used
     └── PlateError           a plate problem has no answer (``says``)
@@ -198,7 +199,11 @@ class WordingError(LedgerstoneError):
 
 
 class MailFault(LedgerstoneError):
-    """The workshop's mail server is away, or did not take a letter.
+    """The workshop's mail server is away, or did not take a letter."""
+
+
+class RequestNotSent(MailFault):
+    """A customer's request did not reach the workshop.
 
     Parameters
     ----------

@@ -24,6 +24,7 @@ from ledgerstone.errors import (
     PlateError,
     ProfileError,
     QuantityError,
+    RequestNotSent,
     SettingsFault,
     TemplateFault,
     TokenError,
@@ -109,7 +110,7 @@ def register(app: Flask) -> None:
     app.register_error_handler(TooIntricate, _too_intricate)
     for busy in (LaneTaken, CallerGone):
         app.register_error_handler(busy, _lane_taken)
-    for kind in (TokenError, TemplateFault, MailFault):
+    for kind in (TokenError, TemplateFault, RequestNotSent):
         app.register_error_handler(kind, _own_error)
     app.register_error_handler(HTTPException, _http)
     app.register_error_handler(Exception, _our_fault)
@@ -132,7 +133,7 @@ def _too_intricate(fault: TooIntricate) -> Response:
     return problem_response(PROBLEM.dump(_members(TOO_INTRICATE, fault.message)))
 
 
-def _own_error(fault: TokenError | TemplateFault | MailFault) -> Response:
+def _own_error(fault: TokenError | TemplateFault | RequestNotSent) -> Response:
     return problem(STATUS_OF[type(fault)], fault.message)
 
 

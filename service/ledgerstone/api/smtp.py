@@ -13,7 +13,7 @@ from email.utils import formatdate, make_msgid
 from socket import SHUT_RDWR
 from typing import Final
 
-from ledgerstone.errors import MailFault
+from ledgerstone.errors import RequestNotSent
 from ledgerstone.workshop.records import Mail, Workshop
 
 PATIENCE_S: Final = 8.0  # for the whole conversation; a worker has 20 s for a request
@@ -30,7 +30,7 @@ def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None]
         mail["Message-ID"] = make_msgid(domain=mine.email.rpartition("@")[2])
         reason = Conversation(server, password, mail.as_bytes(), mine.email).within(PATIENCE_S)
         if reason is not None:
-            raise MailFault(mine.email, mine.telephone) from reason
+            raise RequestNotSent(mine.email, mine.telephone) from reason
 
     return post
 

@@ -32,7 +32,7 @@ def send_request(document: object, context: QuoteContext, post: Post) -> dict[st
 
     Raises
     ------
-    NotUnderstood, MailFault
+    NotUnderstood, RequestNotSent
     """
     asked = _read(document)
     offer = offer_named_at(
