@@ -41,13 +41,7 @@ class LedgerstoneError(Exception):
 
 
 class QuantityError(LedgerstoneError):
-    """A text or number is not a quantity we can use.
-
-    Parameters
-    ----------
-    message
-        What was read and what would put it right.
-    """
+    """A text or number is no quantity; ``message``: what was read, what would put it right."""
 
     def __init__(self, message: Message) -> None:
         super().__init__(message.name)
@@ -92,22 +86,12 @@ class NotJSON(NotUnderstood):
 
 
 class TooIntricate(LedgerstoneError):
-    """An order is understood, but is more work than one request may be.
-
-    Parameters
-    ----------
-    slabs
-        How many slabs it has.
-    """
+    """An order of so many slabs is understood, but is more work than one request may be."""
 
     def __init__(self, slabs: int) -> None:
         super().__init__(f"{slabs} slabs")
         self.slabs = slabs
-
-    @property
-    def message(self) -> Message:
-        """What is said of it."""
-        return Message("order-too-intricate", slabs=self.slabs)
+        self.message = Message("order-too-intricate", slabs=slabs)
 
 
 class LaneTaken(LedgerstoneError):
@@ -138,10 +122,7 @@ class ProfileError(LedgerstoneError):
 class TokenError(LedgerstoneError):
     """A link is not one that this workshop signed."""
 
-    @property
-    def message(self) -> Message:
-        """What is said of it."""
-        return Message("link-not-ours")
+    message = Message("link-not-ours")
 
 
 class DatedAhead(TokenError):
@@ -156,11 +137,7 @@ class DatedAhead(TokenError):
     def __init__(self, issued: date) -> None:
         super().__init__(f"{issued}")
         self.issued = issued
-
-    @property
-    def message(self) -> Message:
-        """What is said of it."""
-        return Message("link-dated-ahead")
+        self.message = Message("link-dated-ahead")
 
 
 class TemplateFault(LedgerstoneError):

@@ -49,6 +49,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     DatedAhead: 404,
     TemplateFault: 409,
     MailFault: 503,
+    RequestNotSent: 503,
     ProfileError: 500,
     SettingsFault: 500,
     PlateError: 500,
