@@ -25,6 +25,9 @@ class Identity:
     language: Literal["en", "de"] = field(
         default="en", metadata=about("what customers read where they ask for no other")
     )
+    demonstration: bool = field(
+        default=False, metadata=about("whether this is the invented workshop, for show")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,13 +7,22 @@ import hashlib
 import json
 from collections.abc import Iterable
 from decimal import Decimal
+from functools import cache
 from pathlib import Path
+from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.workshop import lines, values
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import loaded
+from ledgerstone.workshop.standing import (
+    is_demonstration,
+    standing_faults,
+    standing_of_profile,
+    without_standing,
+)
+from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.syntax import tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
@@ -57,11 +66,21 @@ def read_profile(text: str) -> Workshop:
         With every fault, sorted by line. Where the text is not TOML, with that alone; whether
         a table's keys agree is looked at once each of them reads well by itself.
     """
-    profile = loaded(tables(text))
-    found = [*profile.found, *inconsistencies(profile.sections)]
+    raw = tables(text)
+    profile = loaded(without_standing(raw))
+    found = [*profile.found, *inconsistencies(profile.sections), *standing_faults(raw)]
     if profile.workshop is None or found:
         raise ProfileError(_faults(found, lines.KeyLines(text)))
-    return dataclasses.replace(profile.workshop, fingerprint=fingerprint(profile.workshop))
+    workshop = profile.workshop
+    if not is_demonstration(raw):
+        workshop = dataclasses.replace(workshop, standing=standing_of_profile(raw, _started()))
+    return dataclasses.replace(workshop, fingerprint=fingerprint(workshop))
+
+
+@cache
+def _started() -> dict[str, Any]:
+    """The tables of a profile as it is started: values that are the same may be nobody's yet."""
+    return tables(starting_profile(load_profile(DEMONSTRATION)))
 
 
 def fingerprint(workshop: Workshop) -> str:
@@ -73,8 +92,9 @@ def fingerprint(workshop: Workshop) -> str:
     the maker's.
     """
     content = dataclasses.asdict(workshop)
-    for without in ("fingerprint", "reply", "mail", "mailbox", "sentences"):
+    for without in ("fingerprint", "standing", "reply", "mail", "mailbox", "sentences"):
         del content[without]
+    content["trial"] = workshop.standing.trial
     canonical = json.dumps(content, sort_keys=True, ensure_ascii=False, default=_canonical)
     return hashlib.sha256(canonical.encode()).hexdigest()[:16]
 

@@ -31,6 +31,7 @@ from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Rates
 from ledgerstone.workshop._writing import Mail, Mailbox, OwnSentences, Reply
+from ledgerstone.workshop.standing import ProfileStanding
 
 __all__ = [
     "Added",
@@ -147,4 +148,5 @@ class Workshop:
     mailbox: Mailbox | None = field(
         default=None, metadata=about("the mailbox that drafts are put into")
     )
+from ledgerstone.workshop.standing import ProfileStanding
     fingerprint: str = field(default="", metadata={"computed": True})

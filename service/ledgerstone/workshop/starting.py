@@ -37,6 +37,7 @@ _PLACEHOLDERS: dict[str, Any] = {
     "town": "Your town",
     "email": "you@example.com",
     "telephone": "01632 960000",
+    "demonstration": False,
 }
 
 _SAMPLES: dict[type, object] = {

@@ -8,6 +8,7 @@ from decimal import Decimal
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
+from ledgerstone.workshop.standing import RESTS_ON
 
 ADVISED_ADMIXTURE_G_PER_KG = 50.0  # EN 206 5.2.6, from memory
 
@@ -17,7 +18,28 @@ def summary(workshop: Workshop) -> str:
     rows = [row for part in _PARTS for row in part(workshop)]
     text = "\n".join(f"{title:<13} {says}" for title, says in rows)
     looks = "".join(f"\n- {says}" for says in second_looks(workshop))
-    return f"{text}\n\nWorth a second look:{looks}" if looks else text
+    looks = f"\n\nWorth a second look:{looks}" if looks else ""
+    return f"{text}{looks}{_open_values(workshop)}"
+
+
+def _open_values(workshop: Workshop) -> str:
+    """Tell which values are still the demonstration's, table by table, and what rests on them."""
+    found = workshop.standing
+    if not found.tables:
+        return ""
+    every = found.yours + found.usual + found.invented
+    others = f"{found.usual} others are usual ones that may stand, {found.yours} are yours"
+    lines = [
+        "\n",
+        f"Still invented: {found.invented} of {every} values; {others}.",
+        *(f"- [{table}], {count}: {RESTS_ON[table]}." for table, count in found.tables),
+        'Change them, or write standing = "yours" in a table once what stands there is right.',
+    ]
+    if found.trial:
+        lines.append(
+            "Until your prices, hours and areas are, every answer is an estimate headed as a trial."
+        )
+    return "\n".join(lines)
 
 
 def second_looks(workshop: Workshop) -> tuple[str, ...]:

@@ -1,0 +1,116 @@
+"""Whose each value of a profile is: the maker's own, a usual one, or still the demonstration's."""
+
+import io
+from pathlib import Path
+
+import pytest
+
+from ledgerstone.cli import profiles
+from ledgerstone.errors import ProfileError
+from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.standing import PRICED, RESTS_ON
+from ledgerstone.workshop.starting import starting_profile
+
+
+@pytest.fixture(scope="module")
+def started() -> str:
+    """A profile as `init` writes it, nothing filled in."""
+    return starting_profile(load_profile(DEMONSTRATION))
+
+
+def invented(text: str) -> dict[str, int]:
+    """How many values of each table are still invented."""
+    return dict(read_profile(text).standing.tables)
+
+
+def test_the_demonstration_quotes_as_if_it_were_somebodys() -> None:
+    """The invented workshop is headed as one, and none of its values waits for a maker."""
+    found = load_profile(DEMONSTRATION)
+    assert found.workshop.demonstration
+    assert found.standing.tables == ()
+    assert not found.standing.trial
+
+
+def test_a_started_profile_is_a_trial(started: str) -> None:
+    """Prices, hours and areas are nobody's yet; factors and waits may stand as they are."""
+    found = read_profile(started).standing
+    tables = dict(found.tables)
+    assert found.trial
+    assert {"rates", "hours", "areas", "palette", "pigments", "recipe", "table"} <= set(tables)
+    assert not {"concrete", "loads", "tax", "shaping", "days"} & set(tables)
+    assert found.yours + found.usual + found.invented > 300
+    assert found.usual > 50
+
+
+def test_a_value_that_differs_is_the_makers(started: str) -> None:
+    """Who changes one price of a table owns that one; the rest is still invented."""
+    before = invented(started)["rates"]
+    mine = started.replace("\nhour = ", "\nhour = 1", 1)
+    assert mine != started
+    assert invented(mine)["rates"] == before - 1
+
+
+def test_a_table_is_confirmed_by_a_word(started: str) -> None:
+    """`standing = "yours"` in a table says that its values were looked at and are right."""
+    mine = started.replace("\n[rates]\n", '\n[rates]\nstanding = "yours"\n', 1)
+    assert "rates" not in invented(mine)
+    assert read_profile(mine).rates == read_profile(started).rates
+
+
+def test_a_value_of_a_confirmed_table_may_still_be_open(started: str) -> None:
+    """A table's word holds for each of its values but those that have a word of their own."""
+    told = '\n[rates]\nstanding = {all = "yours", machine_hour = "invented"}\n'
+    assert invented(started.replace("\n[rates]\n", told, 1))["rates"] == 1
+
+
+def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
+    """What is left, such as the mixer's size, takes no offer its footing."""
+    text = started
+    for table in PRICED:
+        for head in (f"\n[{table}]\n", f"\n[[{table}]]\n"):
+            text = text.replace(head, f'{head}standing = "yours"\n')
+    found = read_profile(text).standing
+    assert not found.trial
+    assert "table" in dict(found.tables)
+
+
+@pytest.mark.parametrize(
+    ("told", "key", "says"),
+    [
+        ('"mine"', "rates.standing", 'Write "yours"'),
+        ('{hour = "own"}', "rates.standing.hour", 'Write "yours"'),
+        ('{houre = "yours"}', "rates.standing.houre", 'Perhaps "hour" was meant.'),
+    ],
+)
+def test_a_word_that_is_no_standing_is_a_fault(
+    started: str, told: str, key: str, says: str
+) -> None:
+    """What is written is one of three words, for a key that the table has."""
+    with pytest.raises(ProfileError) as raised:
+        read_profile(started.replace("\n[rates]\n", f"\n[rates]\nstanding = {told}\n", 1))
+    [fault] = raised.value.faults
+    assert fault.key == key
+    assert fault.line > 1
+    assert says in fault.says
+
+
+def test_check_lists_what_is_invented_and_what_rests_on_it(started: str, tmp_path: Path) -> None:
+    """The maker reads each table, how many of its values are open, and what they do to quotes."""
+    file, out = tmp_path / "mine.toml", io.StringIO()
+    file.write_text(started, encoding="utf-8")
+    assert profiles.run(["check", str(file)], out, io.StringIO()) == 0
+    said = out.getvalue()
+    assert "Still invented" in said
+    assert "[rates]" in said
+    assert "every price rests on it" in said
+    assert "headed as a trial" in said
+
+
+def test_what_rests_on_each_table_is_told(started: str) -> None:
+    """Every table that can hold an invented value has a line that says what it does to quotes."""
+    assert set(invented(started)) <= set(RESTS_ON)
+
+
+def test_a_new_profile_holds_nothing_of_the_makers(started: str) -> None:
+    """Before a maker has written anything, no value counts as theirs."""
+    assert read_profile(started).standing.yours == 0
