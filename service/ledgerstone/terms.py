@@ -28,7 +28,9 @@ def waits_for_template(order: Order) -> bool:
 
 def standing_of(order: Order, workshop: Workshop) -> Standing:
     """Say whether an offer is an estimate or a quotation, as the profile has it."""
-    return "estimate" if waits_for_template(order) else workshop.offer.standing
+    if waits_for_template(order) or workshop.standing.trial:
+        return "estimate"
+    return workshop.offer.standing
 
 
 def depends_on(
@@ -36,6 +38,8 @@ def depends_on(
 ) -> Iterator[Message]:
     """Say what the price and the day rest on."""
     order, workshop = worked_out.planned.order, worked_out.planned.workshop
+    if workshop.standing.trial:
+        yield Message("trial")
     yield Message(
         "day-is-for",
         by=today,

@@ -28,7 +28,7 @@ declare namespace Contract {
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
   type Governing = {load_n?: number, load_n_per_m2?: number, stress_mpa: number, limit_mpa: number, age_days: number, cracks_at_n?: number, cracks_at_n_per_m2?: number, cracks_at_own_weights?: number};
-  type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_refused?: RefusedProfile};
+  type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_values?: ProfileValues, profile_refused?: RefusedProfile};
   type HeatedCuring = {warmth_c: number, says: string};
   type Ignored = {start: number, end: number, why: string};
   type JobBlock = {kind: "heading" | "says" | "ticks" | "flag" | "big" | "facts" | "table" | "drawing", says?: string | string[], columns?: string[], rows?: string[][], words?: string};
@@ -59,6 +59,7 @@ declare namespace Contract {
   type Price = {currency: string, lines: PriceLine[], net: string, tax: string, tax_percent: number, total: string, deposit: string};
   type PriceLine = {label: string, amount: string};
   type Problem = {type: string, title: string, status: number, detail: string, instance: string};
+  type ProfileValues = {yours: number, usual: number, invented: number, trial: boolean};
   type Question = {at?: string, asks: string};
   type Quote = {reference: string, token?: string, link?: string, no_link?: NoLink, order: Order, issued: string, valid_until: string, standing: "estimate" | "quotation", depends_on: string[], changes?: Changes, price: Price, costs?: Costs, lead_time: LeadTime, weight: Weight, findings: Finding[], more_findings?: number, drawings: Drawings, slabs: SlabAnswer[], ways_to_save?: Remedy[]};
   type QuoteToday = {kind: "quote", body: Quote};

@@ -66,7 +66,16 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
 
 def _sources(context: AppContext) -> dict[str, Any]:
     """Return what answers come from: the profile, and the calendar where one is read."""
-    sources: dict[str, Any] = {"profile": context.workshop.fingerprint}
+    values = context.workshop.standing
+    sources: dict[str, Any] = {
+        "profile": context.workshop.fingerprint,
+        "profile_values": {
+            "yours": values.yours,
+            "usual": values.usual,
+            "invented": values.invented,
+            "trial": values.trial,
+        },
+    }
     calendar = context.calendar
     if calendar.path is None:
         return sources

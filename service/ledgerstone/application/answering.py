@@ -61,7 +61,8 @@ def answer_order(
         return answer
     if context.calendar_fault:
         return _without_bookings(answer, context)
-    if context.for_maker and not waits_for_template(order):
+    may_be_fixed = not waits_for_template(order) and not context.workshop.standing.trial
+    if context.for_maker and may_be_fixed:
         return with_standing(answer, "quotation")
     return answer
 

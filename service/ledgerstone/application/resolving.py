@@ -101,7 +101,8 @@ def _of_order(
     try:
         answer = answer_order(sent, context, search=search)
         if standing is not None and isinstance(answer, Quote):
-            answer = with_standing(answer, standing)
+            trial = context.workshop.standing.trial
+            answer = with_standing(answer, "estimate" if trial else standing)
         since = offer_changed_by(answer.order, context)
     except NotUnderstood as fault:
         faults = (Fault(f"/order{one.pointer}", one.message) for one in fault.faults)

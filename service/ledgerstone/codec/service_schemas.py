@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import Answer, Number, OneOf, Part, Text
+from ledgerstone.codec.answer_fields import Answer, Number, OneOf, Part, Text, Whole, YesNo
+
+
+class ProfileValuesSchema(Answer):
+    """Whose the values of the profile are."""
+
+    yours = Whole("How many are the maker's own, changed or confirmed.")
+    usual = Whole("How many are usual ones that may stand.")
+    invented = Whole("How many are still the demonstration's.")
+    trial = YesNo("Whether prices, hours or areas are among those: nothing is then an offer.")
 
 
 class RefusedProfileSchema(Answer):
@@ -38,6 +47,11 @@ class HealthSchema(Answer):
     )
     calendar = Part(
         "The file of what is booked.", CalendarStateSchema, absent="Absent where there is none."
+    )
+    profile_values = Part(
+        "Whose the values of the profile are.",
+        ProfileValuesSchema,
+        absent="Only of `/v1/health/ready`.",
     )
     profile_refused = Part(
         "A changed profile that was not taken up.",

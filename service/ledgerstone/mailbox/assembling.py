@@ -5,9 +5,9 @@ What was not fetched is named and empty, so that it is read as any message is.
 
 from __future__ import annotations
 
+import email.message
 import re
 from collections.abc import Iterator, Sequence
-from email.message import Message
 from typing import Final
 
 from ledgerstone.mailbox.structure import Leaf
@@ -50,7 +50,7 @@ def _without_content(header: bytes) -> Iterator[bytes]:
 
 
 def _part(leaf: Leaf, content: bytes) -> bytes:
-    head = Message()
+    head = email.message.Message()
     charset = {"charset": leaf.charset} if leaf.charset and not leaf.is_attached else {}
     head.add_header("Content-Type", f"{_token(leaf.kind)}/{_token(leaf.subtype)}", **charset)
     if leaf.is_attached:

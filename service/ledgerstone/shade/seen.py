@@ -13,7 +13,7 @@ from ledgerstone.shade.colour import Lab, delta_e_2000, lab_to_srgb, srgb_to_lab
 from ledgerstone.shade.layer import Appearance
 from ledgerstone.shade.match import Match, nearest_recipe
 from ledgerstone.shade.model import shade_model
-from ledgerstone.shade.words import certainty_of, difference_message
+from ledgerstone.shade.words import Certainty, certainty_of, difference_message
 from ledgerstone.wording import Message, english
 from ledgerstone.workshop.records import Dose, PaletteShade, Sealer, Workshop
 
@@ -65,11 +65,13 @@ def palette_shade_seen(shade: PaletteShade, workshop: Workshop) -> SeenShade:
     recipe = ShadeRecipe(shade.cement, shade.doses, shade.extra_per_m3)
     if model.knows(shade.cement, shade.doses):
         sure = model.uncertainty_delta_e(shade.cement, shade.doses)
-        message = Message("shade-worked-out", certainty=certainty_of(sure))
+        message = Message("shade-worked-out", certainty=_certainty(sure, workshop))
         lab = model.lab(shade.cement, shade.doses)
         by_eye = False
         return SeenShade(shade.name, lab, by_eye, recipe, sure, None, message)
     message = Message("shade-judged-by-eye" if shade.by_eye else "shade-read-by-instrument")
+    if workshop.standing.still_invented("palette"):
+        message = Message("shade-without-tile")
     lab = srgb_to_lab(shade.colour)
     return SeenShade(shade.name, lab, shade.by_eye, recipe, None, None, message)
 
@@ -84,11 +86,19 @@ def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
     message = Message(
         "shade-matched",
         difference=difference_message(match.lab, goal),
-        certainty=certainty_of(sure),
+        certainty=_certainty(sure, workshop),
     )
     recipe = ShadeRecipe(match.cement, match.doses, _extra_per_m3(match.cement, workshop))
     by_eye = False
     return SeenShade("", match.lab, by_eye, recipe, sure, match.away_delta_e, message)
+
+
+def _certainty(uncertainty_delta_e: float, workshop: Workshop) -> Certainty:
+    """Name how sure a worked-out colour is; where the readings are nobody's, no tile was cast."""
+    readings = ("pigments", "shade")
+    if any(workshop.standing.still_invented(table) for table in readings):
+        return "no-tile"
+    return certainty_of(uncertainty_delta_e)
 
 
 def _match(goal: Lab, workshop: Workshop) -> Match | None:

@@ -8,7 +8,7 @@ from typing import Final, Literal
 from ledgerstone.shade.colour import Lab, delta_e_2000
 from ledgerstone.wording import Listed, Message
 
-Certainty = Literal["as-batches", "side-by-side", "not-read"]
+Certainty = Literal["as-batches", "side-by-side", "not-read", "no-tile"]
 SCREENS_DIFFER: Final = Message("screens-differ")
 
 # ΔE00 about 1 is just noticed, up to 2 is a good match, 3-5 is seen: from memory, common in trade.

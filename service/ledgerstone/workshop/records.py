@@ -148,5 +148,5 @@ class Workshop:
     mailbox: Mailbox | None = field(
         default=None, metadata=about("the mailbox that drafts are put into")
     )
-from ledgerstone.workshop.standing import ProfileStanding
+    standing: ProfileStanding = field(default_factory=ProfileStanding, metadata={"computed": True})
     fingerprint: str = field(default="", metadata={"computed": True})

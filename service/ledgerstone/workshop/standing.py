@@ -35,7 +35,7 @@ _PRICES: Final = ("price", "smallest_order")
 # Without these of the maker's own no price is an offer.
 PRICED: Final = (
     *("recipe", "boards", "pigments", "finishes", "sealers", "edges", "hours", "rates", "areas"),
-    *("services", "sample", "steel"),
+    *("services", "sample", "steel", "packing"),
 )
 # What customers are told rests on each table, for the maker.
 RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
@@ -62,6 +62,7 @@ RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
         "tent": "days in the warm rest on it",
         "handling": "it decides what you can lift and turn",
         "steel": "the price of bars and mesh rests on it",
+        "packing": "the price of packing and its hours rest on it",
         "lifting": "it decides how a slab travels",
         "offer": "the least order rests on it",
         "reply": "letters end with it",
@@ -179,8 +180,8 @@ def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
     """The like of an item in another list: the same, else of the same name, else in its place."""
     if not isinstance(items, Sequence) or item in items:
         return item if isinstance(items, Sequence) else None
-    first = next(iter(item.items()), None)
-    named = [one for one in items if isinstance(one, Mapping) and first in one.items()]
+    key, value = next(iter(item.items()), ("", None))
+    named = [one for one in items if isinstance(one, Mapping) and one.get(key) == value]
     return named[0] if named else (items[k] if k < len(items) else None)
 
 

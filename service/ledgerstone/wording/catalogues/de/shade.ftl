@@ -24,10 +24,12 @@ shade-direction = { $direction ->
 }
 shade-worked-out = { shade-certainty } { screens-differ }
 shade-certainty = { $certainty ->
+    [no-tile] Aus Beispielwerten berechnet: Eine Musterplatte haben wir davon noch nicht gegossen.
     [as-batches] Berechnet aus Musterplatten, die wir gegossen und messen lassen haben. Das gegossene Stück kann davon abweichen wie eine Mischung von der nächsten.
     [side-by-side] Berechnet aus Musterplatten, die wir gegossen und messen lassen haben. Das gegossene Stück kann davon so weit abweichen, wie man es nebeneinander sieht.
    *[not-read] Berechnet aus Musterplatten, die wir gegossen und messen lassen haben. In der Nähe ist kein Muster gemessen; das gegossene Stück kann deutlich anders aussehen.
 }
+shade-without-tile = Ein Beispiel: Eine Musterplatte haben wir davon noch nicht gegossen. { screens-differ }
 shade-judged-by-eye = Nach Augenmaß von einer gegossenen Musterplatte. { screens-differ }
 shade-read-by-instrument = Mit dem Messgerät von einer gegossenen Musterplatte abgelesen. { screens-differ }
 shade-matched = Was wir am nächsten mischen können, ist { $difference }. { shade-certainty } { screens-differ }

@@ -24,10 +24,12 @@ shade-direction = { $direction ->
 }
 shade-worked-out = { shade-certainty } { screens-differ }
 shade-certainty = { $certainty ->
+    [no-tile] Worked out from example figures: no tile of ours has been cast for it yet.
     [as-batches] Worked out from tiles that we cast and had read. The cast piece may differ from it as one batch does from the next.
     [side-by-side] Worked out from tiles that we cast and had read. The cast piece may differ from it by as much as you would see side by side.
    *[not-read] Worked out from tiles that we cast and had read. No tile near it has been read, so the cast piece may look clearly different.
 }
+shade-without-tile = An example: no tile of ours has been cast for it yet. { screens-differ }
 shade-judged-by-eye = Judged by eye from a cast tile. { screens-differ }
 shade-read-by-instrument = Read by instrument from a cast tile. { screens-differ }
 shade-matched = The nearest that we can mix is { $difference }. { shade-certainty } { screens-differ }

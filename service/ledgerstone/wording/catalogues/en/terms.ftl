@@ -1,5 +1,6 @@
 # What a price and a day rest on, and what an estimate or a quotation is.
 
+trial = This is a trial: our own prices, hours and areas are not settled yet, so it is no offer.
 day-is-for = { $wanted ->
     [deposit-and-templates] The day is for an order by { $by } with the deposit of { $deposit } paid and the templates here. It is held once we have booked it.
     [deposit] The day is for an order by { $by } with the deposit of { $deposit } paid. It is held once we have booked it.
