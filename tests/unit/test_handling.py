@@ -226,7 +226,7 @@ def test_the_way_chosen_is_the_one_that_trying_each_alone_would_choose(
         return _handling(shop, box(2400, 620), *openings, thickness=thickness)
 
     every = moved(workshop.handling.ways)
-    takes = [way for way in workshop.handling.ways if way.most_kg >= every.mould_and_slab_kg]
+    takes = [way for way in workshop.handling.ways if way.most_kg >= every.turned_kg(way)]
     alone = [moved((way,)).chosen() for way in takes]
     suffices = [one for one in alone if one.suffices]
     nearest = min(alone, key=lambda one: max(verdict.utilisation for verdict in one.verdicts))

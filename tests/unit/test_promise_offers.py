@@ -79,12 +79,12 @@ def test_a_sealer_is_only_offered_where_its_sheet_allows_it(context: QuoteContex
     assert "Give the slab the matt sealer." in shown
 
 
-@pytest.mark.parametrize(("day", "surface"), [(27, "honed"), (25, "as-cast")])
+@pytest.mark.parametrize(("day", "surface"), [(25, "honed"), (27, "as-cast")])
 def test_a_plainer_surface_takes_fewer_days(workshop: Workshop, day: int, surface: str) -> None:
-    """Where no sealer's age hides it, a polish of three working days gives way to a quicker face.
+    """Where no sealer's age hides it, a polish of four days gives way to a quicker face.
 
-    Ordered on a Friday honing is in time; on a Wednesday its two days end with polish's three, over
-    the weekend, and only the face as cast is.
+    Voids filled twice harden a day each: honing takes three days. Ordered on a Wednesday it is in
+    time; on a Friday it ends with the polish, after midwinter, and only the face as cast is.
     """
     ageless = tuple(replace(sealer, youngest_days=0) for sealer in workshop.sealers)
     context = context_of(replace(workshop, sealers=ageless), date(2026, 11, day))

@@ -208,19 +208,20 @@ def test_the_example_is_ready_when_its_stages_say(
 ) -> None:
     """The example order from Wednesday 25 November 2026, laid by hand from the profile.
 
-    Five days taken on (to 2 Dec); mould and pour, 7.0 of 14 hours, on the 3rd; four days' cover to
-    Monday the 7th; two days' finishing, the 7th and 8th; three days' drying to the end of Friday
-    the 11th; sealed on Monday the 14th; two days to harden; packed on the 16th; three days in hand.
+    Five days taken on (to 2 Dec); mould on the 3rd, its bead curing overnight; poured on the 4th;
+    four days' cover to Tuesday the 8th; ground and filled on the 8th and again on the 9th, a day
+    for each filling to harden, finished on the 10th; three days' drying to Sunday the 13th; sealed
+    on Monday the 14th; two days to harden; packed on the 16th; three days in hand.
     """
     lead = stages_of(read_order(example_order, workshop), workshop, today).lead_time
     ends = {english(stage.name): stage.ends.day for stage in lead.stages}
     assert ends == {
         "Waiting its turn": 2,
-        "Making the mould": 3,
-        "Casting": 3,
-        "Curing under cover": 7,
-        "Turning and finishing": 8,
-        "Drying before sealing": 11,
+        "Making the mould": 4,
+        "Casting": 4,
+        "Curing under cover": 8,
+        "Turning and finishing": 10,
+        "Drying before sealing": 13,
         "Sealing": 14,
         "The sealer hardens": 16,
         "Packing": 16,

@@ -139,7 +139,9 @@ class Job:
         return packing_way(self.quote.order, self.workshop).kg_per_piece
 
     def turned_kg(self, i: int) -> float:
-        """Mass of one piece with its mould, as it is turned."""
+        """Mass of one piece as it is turned, with its mould where that stays on."""
+        if not self.quote.strength[i].handled.way.sides_on:
+            return self.cured_kg(i)
         mould = self.quote.shapes[i].outline_area_mm2 / 1e6 * self.workshop.handling.mould_kg_per_m2
         return self.cured_kg(i) + mould
 

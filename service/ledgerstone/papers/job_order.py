@@ -32,9 +32,20 @@ from ledgerstone.terms import NOT_LOOKED
 from ledgerstone.wording import day_text, english
 
 CAUTIONS = (
-    "Wet cement burns, and is not felt at first: gloves, glasses, sleeves; wash it off at once.",
-    "Dust of cement, sand and concrete holds silica: wear a mask that fits and grind wet.",
+    "Wet cement burns, and is not felt at first: gloves, goggles, sleeves; wash it off at once.",
+    "Dust of cement, sand and concrete holds silica: a mask rated for it that fits; grind wet.",
     "Masses here are masses, and none is a safe limit: look at each lift before it is made.",
+)
+
+# What is written in at a pour, for the next price and for whoever asks why.
+WRITTEN_IN = (
+    ("Poured", "from ______ to ______ by ______"),
+    ("Warmth", "shed ____ °C, mix ____ °C"),
+    ("Slump or flow", "______ mm; a strip of it cast ☐"),
+    ("Otherwise than planned", "______________________________"),
+)
+GLASS = (
+    "Glass fibre pricks and itches: gloves, long sleeves, goggles; wash before you touch your face."
 )
 
 TENT = (
@@ -122,7 +133,7 @@ def batch_page(job: Job) -> Content:
     return page(
         "Batch cards",
         says("From top to bottom, as it goes into the mixer. Tick each as it goes in.",
-             CAUTIONS[0], CAUTIONS[1]),
+             CAUTIONS[0], CAUTIONS[1], *_glass_fibre(job)),
         *blocks,
     )  # fmt: skip
 
@@ -153,6 +164,13 @@ def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
     )
     for one in pour.batches:
         yield _card(one)
+    yield facts(*WRITTEN_IN)
+
+
+def _glass_fibre(job: Job) -> tuple[str, ...]:
+    """Warn of glass fibre where the recipe has some."""
+    fibres = (part.name for part in job.workshop.recipe.parts if part.role == "fibre")
+    return (GLASS,) if any("glass" in name.casefold() for name in fibres) else ()
 
 
 def _card(one: Batches) -> Block:

@@ -29,9 +29,9 @@ from ledgerstone.papers.job_blocks import (
     says,
     shortened,
     table,
-    ticks,
     to_5_mm,
 )
+from ledgerstone.papers.job_finish import finish_blocks
 from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
 from ledgerstone.papers.job_strength import strength_facts
 from ledgerstone.price.costing import finish_of
@@ -73,7 +73,7 @@ def _steel_page(job: Job, i: int) -> Content:
         heading("Lifts"),
         _lifts(job, i),
         heading("Finish"),
-        _finish(job, i),
+        *finish_blocks(job, i),
     )
 
 
@@ -162,10 +162,13 @@ def _lifts(job: Job, i: int) -> Block:
     if handled.way.rail and not shape.openings:
         rail = " It has no opening, so it wants no rail."
     sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""
+    turned = (
+        "Turned, with its mould" if handled.way.sides_on else "Turned, its sides and formers out"
+    )
     over = f", over the slab's {handled.turned_over}" if handled.turned_over else ""
     return facts(
         ("Poured, wet", kg(job.wet_kg(i))),
-        ("Turned, with its mould", f"{kg(job.turned_kg(i))}, by {handled.way.people} people{over}"),
+        (turned, f"{kg(job.turned_kg(i))}, by {handled.way.people} people{over}"),
         ("Cured, bare", f"{kg(job.cured_kg(i))}: {people} people with clamps, by our own share"),
         ("How", f"{handled.way.name[:1].upper()}{handled.way.name[1:]}.{rail}{sides}"),
         ("When", f"{handled.cover_days:g} days after the pour, not before"),
@@ -173,39 +176,3 @@ def _lifts(job: Job, i: int) -> Block:
         ("Grip at", where),
         ("Carry", f"{carried}; never flat by its ends. No mass here is a safe limit."),
     )  # fmt: skip
-
-
-def _finish(job: Job, i: int) -> Block:
-    slab, shape, workshop = job.slabs[i], job.quote.shapes[i], job.workshop
-    finish = finish_of(slab, workshop)
-    sealer = next(s for s in workshop.sealers if s.name == slab.finish.sealer)
-    slurry = job.batches.slabs[i].slurry
-    area = shape.net_area_mm2 / 1e6
-    litres = job.sealer_l(i)
-    steps = [f"Sand the open back flat: {mm(workshop.boards.sanding_mm)} mm stands proud"]
-    if workshop.boards.sanding_mm <= 0:
-        steps = []
-    rims = "Knockouts out, arris of every rim dressed, face washed"
-    steps.append(rims if slab.cutouts else "Arrises dressed, face washed")
-    if slurry.litres:
-        parts = ", ".join(f"{w.weighed_kg:g} kg {w.name}" for w in slurry.weighings)
-        steps.append(f"Fill voids with {slurry.litres:.2f} l of slurry: {parts}. Gloves: it burns")
-    steps += [f"Wet-grind with {grit} grit, {area:.2f} m²; rinse" for grit in finish.grits]
-    steps.append(f"Dry {workshop.days.drying:g} days, and to an age of {sealer.youngest_days} days")
-    each = 1000 * litres / sealer.coats
-    steps += [
-        f"Sealer {sealer.name}, coat {n} of {sealer.coats}: {each:.0f} ml"
-        for n in range(1, sealer.coats + 1)
-    ]
-    steps.append(f"Let it harden {workshop.days.after_sealing:g} days; drop water on it and look")
-    steps += _pot(job, i)
-    steps.append("Weigh it, write the mass on its card; pack on edge in foam")
-    return ticks(*steps)
-
-
-def _pot(job: Job, i: int) -> Iterator[str]:
-    """Say what goes into the repair pot; its label is on the carry card."""
-    pot = job.batches.slabs[i].pot
-    if pot is not None:
-        parts = ", ".join(f"{w.weighed_kg:g} kg {w.name}" for w in pot.weighings)
-        yield f"Repair pot: {parts}, dry; its label is on the carry card"

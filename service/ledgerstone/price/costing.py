@@ -16,11 +16,12 @@ from ledgerstone.shape import Shape
 from ledgerstone.work import (
     Operation,
     crate_count,
+    finish_of,
     mixing_alone_minutes,
     packing_way,
     tiles_of,
 )
-from ledgerstone.workshop.records import FinishOffered, Workshop
+from ledgerstone.workshop.records import Workshop
 
 MATERIALS, MAKING, FINISHING = "Materials", "Making and casting", "Finishing and sealing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
@@ -91,11 +92,6 @@ def _packing(order: Order, workshop: Workshop) -> Decimal:
     wrapped = way.materials_per_piece * sum(slab.quantity for slab in order.slabs)
     crates = way.crate.materials * crate_count(order, workshop) if way.crate else Decimal(0)
     return wrapped + crates
-
-
-def finish_of(slab: Slab, workshop: Workshop) -> FinishOffered:
-    """Return the finish that a slab has."""
-    return next(f for f in workshop.finishes if f.surface == slab.finish.surface)
 
 
 # --- hours ----------------------------------------------------------------------------------

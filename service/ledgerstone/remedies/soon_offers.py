@@ -11,6 +11,7 @@ from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.option import Option
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.surfaces import SURFACES
+from ledgerstone.work import finish_days
 from ledgerstone.workshop.records import Sealer, Workshop
 
 
@@ -68,7 +69,7 @@ def _sealers(order: Order, workshop: Workshop) -> Iterator[Changes]:
 
 def _surfaces(order: Order, workshop: Workshop) -> Iterator[Changes]:
     """Yield one surface in place of all that take more days, the nearest to them first."""
-    days = {str(finish.surface): finish.days for finish in workshop.finishes}
+    days = {str(finish.surface): finish_days(finish, workshop) for finish in workshop.finishes}
     slowest = max(days[slab.finish.surface] for slab in order.slabs)
     for surface in reversed([*SURFACES]):
         if days.get(surface, slowest) < slowest:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import dropwhile, takewhile, zip_longest
 
@@ -165,9 +165,13 @@ class _Plan:
     def moulds(self, loads: Sequence[Load], at: int) -> Iterator[Job]:
         """Moulds that a load is the first to need."""
         if at < len(loads):
-            for piece in loads[at].new_moulds:
-                for step in self._of.get((piece.slab, "mould"), ()):
-                    yield Job(step, piece, piece.number, at)
+            yield from _in_rounds(
+                [
+                    Job(step, piece, piece.number, at)
+                    for step in self._of.get((piece.slab, "mould"), ())
+                ]
+                for piece in loads[at].new_moulds
+            )
 
     def casts(self, load: Load, at: int) -> Iterator[Job]:
         """Pour every piece of a load."""
@@ -183,9 +187,10 @@ class _Plan:
 
     def finishes(self, load: Load, at: int) -> Iterator[Job]:
         """Everything else that a piece's surface needs."""
-        for piece, mould in load.pieces:
-            for step in self._finish(piece)[1]:
-                yield Job(step, piece, mould, at)
+        yield from _in_rounds(
+            [Job(step, piece, mould, at) for step in self._finish(piece)[1]]
+            for piece, mould in load.pieces
+        )
 
     def _finish(self, piece: Piece) -> tuple[list[Operation], list[Operation]]:
         """Part the finishing of a piece after the step that frees its mould."""
@@ -200,3 +205,15 @@ class _Plan:
             for step in coats:
                 if step is not None:
                     yield from (Job(step, Piece(step.slab, k)) for k in range(step.pieces))
+
+
+def _in_rounds(each: Iterable[list[Job]]) -> Iterator[Job]:
+    """Do what every piece needs up to where it pauses before any goes on."""
+    left = list(each)
+    while any(left):
+        after = []
+        for jobs in left:
+            pause = next((k for k, job in enumerate(jobs) if job.step.pauses), len(jobs) - 1)
+            yield from jobs[: pause + 1]
+            after.append(jobs[pause + 1 :])
+        left = after

@@ -61,6 +61,8 @@ class StageSummary:
 
     def _work(self, stage: Stage) -> Iterable[StageDays]:
         mine = [one for one in self._of(stage) if one.people]
+        if stage == "pack":  # a crate may be built while the sealer hardens
+            mine = [one for one in mine if one.job.piece.slab is not None]
         if not mine:
             return
         why = Message("stage-work", stage=stage)

@@ -115,17 +115,18 @@ class Handling:
     @property
     def too_heavy(self) -> bool:
         """Whether no way takes the mass of the slab in its mould."""
-        return all(way.most_kg < self.mould_and_slab_kg for way in self.workshop.handling.ways)
+        return all(way.most_kg < self.turned_kg(way) for way in self.workshop.handling.ways)
 
-    @cached_property
-    def mould_and_slab_kg(self) -> float:
-        """Mass at turning: the slab and its mould."""
+    def turned_kg(self, way: Way) -> float:
+        """Mass at turning: the slab, and its mould where sides and formers stay in."""
+        if not way.sides_on:
+            return self.slab_kg
         area_m2 = self.shape.outline_area_mm2 / 1e6
         return self.slab_kg + self.workshop.handling.mould_kg_per_m2 * area_m2
 
     def _possible(self, way: Way) -> bool:
         return (
-            way.most_kg >= self.mould_and_slab_kg
+            way.most_kg >= self.turned_kg(way)
             and self._cover_days(way) <= self.workshop.handling.longest_cover_days
         )
 

@@ -6,6 +6,7 @@ from ledgerstone.work.mixing import mixing_alone_minutes
 from ledgerstone.work.once import tiles_of
 from ledgerstone.work.operation import STAGES, Machine, Operation, Stage, minutes
 from ledgerstone.work.packing import crate_count, packing_way
+from ledgerstone.work.surfacing import finish_days, finish_of, grits_before_fills
 
 __all__ = [
     "STAGES",
@@ -14,6 +15,9 @@ __all__ = [
     "Operation",
     "Stage",
     "crate_count",
+    "finish_days",
+    "finish_of",
+    "grits_before_fills",
     "minutes",
     "mixing_alone_minutes",
     "operations",

@@ -29,15 +29,24 @@ def moulding(
     )
     formers = hours.cutout * (len(slab.cutouts) - plugs) + hours.plug * plugs
     formers += hours.relief * len(slab.reliefs)
+    days, bead = workshop.days, hours.bead_per_m * around_m + _edge_hours(slab, shape, workshop)
     steps = (
-        ("Make the mould", board),
-        ("Make and fix the knockouts", formers),
-        ("Run the bead", hours.bead_per_m * around_m + _edge_hours(slab, shape, workshop)),
-        ("Wipe on the release agent", hours.release),
+        ("Make the mould", board, 0.0),
+        ("Make and fix the knockouts", formers, 0.0),
+        ("Run the bead", bead, days.bead_hours),
+        ("Wipe on the release agent", hours.release, days.release_hours),
     )
-    for name, each in steps:
+    for name, each, wait in steps:
         if each or name == "Make the mould":
-            yield Operation(name, "mould", i, moulds * each, pieces=moulds)
+            yield Operation(
+                name,
+                "mould",
+                i,
+                moulds * each,
+                wait_hours=wait,
+                pieces=moulds,
+                pauses=name == "Run the bead",
+            )
 
 
 def _edge_hours(slab: Slab, shape: Shape, workshop: Workshop) -> float:

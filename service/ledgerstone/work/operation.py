@@ -45,6 +45,8 @@ class Operation:
         How warm a heated tent keeps the piece while it waits; None is the shed's own warmth.
     warm_hours
         For how long the tent does so at least: that much of it counts as damp cover too.
+    pauses
+        Every other piece has the step, and what comes before it, before any has the next.
     minutes_each
         Whole minutes of hands for each piece, in the order of casting, where it is a share of
         what several pieces take together; they add up to ``hands_hours``.
@@ -68,6 +70,7 @@ class Operation:
     frees: bool = False
     warm_c: float | None = None
     warm_hours: float = 0.0
+    pauses: bool = False
     minutes_each: tuple[int, ...] = ()
 
     def minutes_of(self, piece: int) -> int:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from decimal import Decimal
 
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.work.operation import Operation
-from ledgerstone.workshop.records import Way, Workshop
+from ledgerstone.workshop.records import FinishOffered, Way, Workshop
 
 MM2_PER_M2 = 1e6
 
@@ -16,42 +17,79 @@ MM2_PER_M2 = 1e6
 def moving(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, way: Way | None
 ) -> Iterator[Operation]:
-    """Yield the steps out of the mould: sand the back, knockouts out, turn, demould, wash."""
+    """Yield the steps out of the mould: sand the back, turn, demould, knockouts out.
+
+    Knockouts come out before the turn only where the way does not count on sides and formers.
+    """
     n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
     sand = hours.sand_back_per_m2 * area if workshop.boards.sanding_mm > 0 else 0.0
-    for name, each in (
-        ("Sand the back", sand),
-        ("Take out the knockouts", hours.cutout_trim * len(slab.cutouts)),
-    ):
-        if each:
-            yield Operation(name, "finish", i, n * each, pieces=n)
+    trim = n * hours.cutout_trim * len(slab.cutouts)
+    knockouts = [Operation("Take out the knockouts", "finish", i, trim, pieces=n)] if trim else []
+    stay = way is None or way.sides_on
+    if sand:
+        yield Operation("Sand the back", "finish", i, n * sand, pieces=n)
+    yield from () if stay else knockouts
     turn = "Turn it" if way is None else f"Turn it: {way.name}"
     more, hire = (way.hours, n * way.price) if way is not None else (0.0, Decimal(0))
     yield Operation(turn, "finish", i, n * (hours.turn + more), hire=hire, pieces=n)
     yield Operation("Demould", "finish", i, n * hours.demould, pieces=n, frees=True)
+    yield from knockouts if stay else ()
 
 
 def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Operation]:
-    """Yield the steps of the face: wash, fill the voids, work it through its grits, let it dry."""
-    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
-    finish = next(f for f in workshop.finishes if f.surface == slab.finish.surface)
-    filled = any(one.l_per_m2 for one in workshop.slurry.amounts if one.surface == finish.surface)
-    if hours.wash:
-        yield Operation("Wash it", "finish", i, n * hours.wash, pieces=n)
-    if filled and hours.fill_per_m2:
-        yield Operation("Fill the voids", "finish", i, n * area * hours.fill_per_m2, pieces=n)
-    polish = n * area * finish.hours_per_m2
-    yield Operation(
-        f"Finish: {finish.surface}",
-        "finish",
-        i,
-        polish,
-        machine_hours=polish,
-        wait_hours=24 * workshop.days.drying,
+    """Yield the steps of the face: wash, grind and fill in turn, finish, let it dry."""
+    n, area = slab.quantity, shape.net_area_mm2 / MM2_PER_M2
+    finish, days = finish_of(slab, workshop), workshop.days
+    wash, fill = workshop.hours.per_piece.wash, workshop.hours.per_piece.fill_per_m2
+    before = grits_before_fills(finish, workshop)
+    each = n * area * finish.hours_per_m2 / max(1, len(finish.grits))
+    if wash:
+        yield Operation("Wash it", "finish", i, n * wash, pieces=n)
+    for at, grit in enumerate(before):
+        if grit is not None:
+            yield _ground(f"Grind: {grit} grit", i, n, each)
+        yield Operation(
+            "Fill the voids" if at == 0 else "Fill the voids again",
+            "finish",
+            i,
+            n * area * fill,
+            wait_hours=days.slurry_hours,
+            pieces=n,
+            pauses=True,
+        )
+    ground = each * sum(grit is not None for grit in before)
+    yield replace(
+        _ground(f"Finish: {finish.surface}", i, n, n * area * finish.hours_per_m2 - ground),
+        wait_hours=max(24 * days.drying, days.strip_hours),
         least_days=finish.days,
-        pieces=n,
-        people=1,
-        machine="polisher",
+    )
+
+
+def grits_before_fills(finish: FinishOffered, workshop: Workshop) -> tuple[int | None, ...]:
+    """Return the grit that each filling of voids follows; none where no other is left after it."""
+    slurry = workshop.slurry
+    litres = sum(one.l_per_m2 for one in slurry.amounts if one.surface == finish.surface)
+    if not litres or not workshop.hours.per_piece.fill_per_m2:
+        return ()
+    grits = finish.grits[:-1][: slurry.fills]
+    return grits or (None,)
+
+
+def finish_days(finish: FinishOffered, workshop: Workshop) -> float:
+    """Return the days that a finish takes: its own, and those in which slurry hardens."""
+    fills = len(grits_before_fills(finish, workshop))
+    return finish.days + fills * workshop.days.slurry_hours / 24
+
+
+def finish_of(slab: Slab, workshop: Workshop) -> FinishOffered:
+    """Return the finish that a slab has."""
+    return next(f for f in workshop.finishes if f.surface == slab.finish.surface)
+
+
+def _ground(name: str, i: int, n: int, hours: float) -> Operation:
+    """Grind pieces, one person at the polisher."""
+    return Operation(
+        name, "finish", i, hours, machine_hours=hours, pieces=n, people=1, machine="polisher"
     )
 
 

@@ -59,7 +59,7 @@ class PieceHours:
     sand_back_per_m2: float = may_be_0("the back sanded flat, where it is cast proud")
     turn: float = may_be_0("turned over, the plainest way")
     wash: float = may_be_0("face washed")
-    fill_per_m2: float = may_be_0("voids filled, where the finish takes slurry")
+    fill_per_m2: float = may_be_0("voids filled once, where the finish takes slurry")
     test: float = may_be_0("tested with water, weighed")
 
 

@@ -87,6 +87,9 @@ class Sealer:
     recoat_hours: float = field(
         default=0.0, metadata=about("from one coat to the next; nought: wet on wet", at_least=0)
     )
+    rags_ignite: bool = field(
+        default=False, metadata=about("oily: rags with it on heat up and catch fire by themselves")
+    )
     heat_limit_c: float = above_0("hottest its own sheet allows")
     food_declared: bool = documented("its maker declares it for food contact")
 

@@ -52,4 +52,12 @@ class SlurryRule:
             at_least=0,
         ),
     )
+    fills: int = field(
+        default=1,
+        metadata=about(
+            "times that voids are filled: after the first grit, again after the second",
+            at_least=1,
+            at_most=3,
+        ),
+    )
     amounts: tuple[SlurryFor, ...] = documented("litres by surface")

@@ -17,6 +17,21 @@ class Days:
     under_cover: float = above_0("from pouring to demoulding, at least")
     drying: float = at_least_0("from finishing to the first coat of sealer")
     after_sealing: float = at_least_0("before packing")
+    bead_hours: float = field(
+        default=12.0,
+        metadata=about("hours until the bead has skinned and cured: overnight", at_least=0),
+    )
+    release_hours: float = field(
+        default=0.5, metadata=about("hours that release agent stands before the pour", at_least=0)
+    )
+    slurry_hours: float = field(
+        default=24.0,
+        metadata=about("hours that slurry hardens in the voids before the next grit", at_least=0),
+    )
+    strip_hours: float = field(
+        default=24.0,
+        metadata=about("hours from sealing the test strip until it is looked at", at_least=0),
+    )
     buffer: int = field(metadata=about("working days in hand before the promised day", at_least=0))
 
 
