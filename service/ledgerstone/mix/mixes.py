@@ -9,7 +9,7 @@ from typing import Literal
 from ledgerstone.order import Slab
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.proportions import Part
-from ledgerstone.workshop.records import Dose, Pigment, Recipe, Workshop
+from ledgerstone.workshop.records import Dose, FaceCoat, Pigment, Recipe, Workshop
 
 Coat = Literal["face", "backing", "body"]
 
@@ -78,14 +78,15 @@ def mixes_of(tint: Tint, workshop: Workshop) -> tuple[Mix, ...]:
 
     With a face coat in the recipe: ``face`` and ``backing``; without: one ``body``. By volume,
     pigment takes the place of as much aggregate, so that the cement in a cubic metre stays; by the
-    bag it comes on top. A face coat has the backing's dry parts and more water, and yields more.
+    bag it comes on top. A face coat has the backing's dry parts, but for grains that are left out
+    of it, and more water.
     """
     recipe = workshop.recipe
     parts = _coloured(tint, recipe, workshop.pigments)
     if recipe.face_coat is None:
         return (Mix("body", parts, recipe.unfilled_percent),)
     backing = Mix("backing", parts, recipe.unfilled_percent)
-    return _wetter(backing, recipe.face_coat.water_cement_ratio), backing
+    return _face(backing, recipe.face_coat), backing
 
 
 def _coloured(tint: Tint, recipe: Recipe, pigments: Sequence[Pigment]) -> tuple[Part, ...]:
@@ -113,11 +114,12 @@ def neat_cement(tint: Tint, recipe: Recipe) -> str:
     return f"{tint.cement} cement" if own is None else in_cement(own, tint, recipe)
 
 
-def _wetter(backing: Mix, ratio: float) -> Mix:
-    """Return the face coat: the backing's parts, with water up to the ratio, in a cubic metre."""
+def _face(backing: Mix, coat: FaceCoat) -> Mix:
+    """Return the face coat: its own of the backing's parts, with water up to its ratio, in 1 m³."""
     counted = proportions.counted_admixture_water_kg(backing.parts, backing.air_percent)
-    water_kg = ratio * proportions.cement_kg(backing.parts) - counted
-    parts = tuple(replace(p, kg=water_kg) if p.role == "water" else p for p in backing.parts)
+    water_kg = coat.water_cement_ratio * proportions.cement_kg(backing.parts) - counted
+    dry = (part for part in backing.parts if part.name not in coat.without)
+    parts = tuple(replace(p, kg=water_kg) if p.role == "water" else p for p in dry)
     return Mix("face", proportions.scaled_to_1_m3(parts, backing.air_percent), backing.air_percent)
 
 

@@ -23,8 +23,8 @@ def finish_blocks(job: Job, i: int) -> Iterator[Block]:
     """Yield the steps to tick, and what they can do to whoever does them."""
     sealer = sealer_of(job, i)
     yield ticks(*_freed(job, i), *_ground(job, i), *_sealed(job, i, sealer))
-    grinds = (GRINDING,) if finish_of(job.slabs[i], job.workshop).grits else ()
-    yield says(*grinds, FUMES, *((OILY_RAGS,) if sealer.rags_ignite else ()))
+    grinds = [GRINDING] if finish_of(job.slabs[i], job.workshop).grits else []
+    yield says(" ".join([*grinds, FUMES, *([OILY_RAGS] if sealer.rags_ignite else [])]))
 
 
 def sealer_of(job: Job, i: int) -> Sealer:
@@ -39,12 +39,11 @@ def _freed(job: Job, i: int) -> Iterator[str]:
     if stands_proud_mm > 0:
         yield f"Sand the open back flat: {mm(stands_proud_mm)} mm stands proud"
     if way.sides_on:
-        yield "Turn it with sides and formers in"
-        out = f"then {knockouts} out" if knockouts else "base off"
-        yield f"Sides off once it stands, {out}; arrises dressed, face washed"
+        out = f", {knockouts} out" if knockouts else ""
+        yield f"Turn it, sides and formers in; then sides off{out}, arrises dressed, face washed"
         return
-    yield f"Sides {f'and {knockouts} ' if knockouts else ''}out, then turn it"
-    yield "Arrises dressed, face washed"
+    out = f" and {knockouts}" if knockouts else ""
+    yield f"Sides{out} out, then turn it; arrises dressed, face washed"
 
 
 def _ground(job: Job, i: int) -> Iterator[str]:
@@ -55,22 +54,24 @@ def _ground(job: Job, i: int) -> Iterator[str]:
     parts = ", ".join(
         f"{w.weighed_kg / len(fills):.3g} kg {w.name}" for w in slurry.weighings if fills
     )
-    fill = f"Fill voids with {slurry.litres / max(1, len(fills)):.2f} l of slurry: {parts}."
-    fill += f" Gloves: it burns. Leave it damp {hours:g} hours"
+    fill = f"ill voids with {slurry.litres / max(1, len(fills)):.2f} l of slurry: {parts}."
+    fill += f" Gloves: it burns. Leave it {hours:g} hours"
     area_m2 = job.quote.shapes[i].net_area_mm2 / 1e6
     if None in fills:
-        yield fill
+        yield f"F{fill}"
     for grit in finish.grits:
-        yield f"Wet-grind with {grit} grit, {area_m2:.2f} m²; rinse"
-        if grit in fills:
-            yield fill
+        filled = f"; f{fill}" if grit in fills else ""
+        yield f"Wet-grind with {grit} grit, {area_m2:.2f} m²; rinse{filled}"
 
 
 def _sealed(job: Job, i: int, sealer: Sealer) -> Iterator[str]:
     days = job.workshop.days
-    yield f"Dry {days.drying:g} days, and to an age of {sealer.youngest_days} days"
-    if days.strip_hours:
-        yield f"Seal a strip of the same pour; after {days.strip_hours:g} hours it looks: ________"
+    strip = (
+        f"; seal a strip of it {days.strip_hours:g} hours before: ________"
+        if days.strip_hours
+        else ""
+    )
+    yield f"Dry {days.drying:g} days, and to an age of {sealer.youngest_days} days{strip}"
     each = 1000 * job.sealer_l(i) / sealer.coats
     wait = f"; {sealer.recoat_hours:g} hours to the next" if sealer.recoat_hours else ""
     for n in range(1, sealer.coats + 1):

@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from ledgerstone.papers.costs import costs_content
 from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_batches import batch_page
 from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
-from ledgerstone.papers.job_order import batch_page, boards_page, order_page
+from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_pages
 from ledgerstone.papers.paper import Paper
 

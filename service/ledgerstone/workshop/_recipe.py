@@ -143,12 +143,23 @@ def water(kg: float) -> Part:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FaceCoat:
-    """The first, wetter coat against the mould: the same dry parts with water of their own."""
+    """The first, wetter coat against the mould: its own dry parts, with water of their own."""
 
     thickness_mm: float = above_0("laid over the whole face")
     water_cement_ratio: float = field(
         metadata=about("free water over cement", at_least=0.2, at_most=1.0)
     )
+    without: tuple[str, ...] = field(
+        default=(),
+        metadata=about(
+            "aggregates left out of it: grains larger than a third of its thickness show"
+        ),
+    )
+
+    @property
+    def largest_grain_mm(self) -> float:
+        """Return the largest grain that lies down in it: a third of its thickness."""
+        return self.thickness_mm / 3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -48,6 +48,7 @@ def second_looks(workshop: Workshop) -> tuple[str, ...]:
         *_strong_shades(workshop),
         *_unsealed_places(workshop),
         *_coarse(workshop),
+        *_coarse_face(workshop),
         *_admixtures(workshop),
         *_still_invented(workshop),
     )
@@ -199,6 +200,15 @@ def _coarse(w: Workshop) -> Iterator[str]:
         yield (
             f"The largest grain, {largest:g} mm, is more than a third of the thinnest slab, "
             f"{thinnest:g} mm (ACI 318-19 26.4.2.1)."
+        )
+
+
+def _coarse_face(w: Workshop) -> Iterator[str]:
+    coat, grain_mm = w.recipe.face_coat, w.recipe.largest_aggregate_mm
+    if coat is not None and not coat.without and grain_mm > coat.largest_grain_mm:
+        yield (
+            f"Grains of {grain_mm:g} mm are coarse for {coat.thickness_mm:g} mm of face coat,"
+            f" a third of which is {coat.largest_grain_mm:.1f} mm. Name what it is mixed without."
         )
 
 

@@ -17,6 +17,7 @@ from ledgerstone.workshop.records import (
     Shaping,
     SlurryRule,
 )
+from ledgerstone.workshop.values import nearest
 
 CLOSES_WITHIN_M3 = 0.005
 LIGHTEST_KG_PER_M3, HEAVIEST_KG_PER_M3 = 1500.0, 3000.0
@@ -190,6 +191,20 @@ def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> Found:
         yield ("recipe", "face_coat", "thickness_mm"), says
 
 
+def _left_out_of_face(recipe: Recipe) -> Found:
+    """What a face coat leaves out is one of the recipe's aggregates, and some is left."""
+    coat = recipe.face_coat
+    if coat is None or not coat.without:
+        return
+    grains = [one.name for one in recipe.constituents if one.role == "aggregate"]
+    for i, name in enumerate(coat.without):
+        if name not in grains:
+            says = f'"{name}" is no aggregate of the recipe. {nearest(name, tuple(grains))}'
+            yield ("recipe", "face_coat", "without", i), says.strip()
+    if grains and set(grains) <= set(coat.without):
+        yield ("recipe", "face_coat", "without"), "nothing but cement would be left: keep the sand."
+
+
 def _mixer(mixer: Mixer) -> Found:
     if mixer.open_minutes < mixer.minutes_per_batch:
         says = f"this is less than one batch takes, {mixer.minutes_per_batch:g} minutes."
@@ -221,6 +236,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _sand_too_wet,
     _bag_in_mixer,
     _face_coat_fits,
+    _left_out_of_face,
     _mixer,
     _slurry,
 )
