@@ -34,7 +34,6 @@ from ledgerstone.papers.job_blocks import (
 from ledgerstone.papers.job_finish import finish_blocks
 from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
 from ledgerstone.papers.job_strength import strength_facts
-from ledgerstone.price.costing import finish_of
 from ledgerstone.strength.grips import best_grips_mm
 
 
