@@ -76,7 +76,7 @@ class Listed(Spoken):
     """
 
     things: tuple[Value, ...]
-    joined: Literal["and", "or", "comma", "comma-and", "sentences"] = "and"
+    joined: Literal["and", "or", "comma", "comma-and", "semicolon", "sentences"] = "and"
     most: int | None = None
     count: int | None = None
 

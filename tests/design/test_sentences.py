@@ -11,14 +11,6 @@ from design.source import module_name, python_files
 STILL_IN_ENGLISH: Final = frozenset(
     {
         "checks.place",
-        "remedies.cut_words",
-        "remedies.member_words",
-        "remedies.opening_words",
-        "remedies.reasons",
-        "remedies.relief_words",
-        "remedies.rest_words",
-        "remedies.search",
-        "remedies.words",
         "schedule.ical",
         "work.once",
     }

@@ -25,13 +25,13 @@ def write_finding(finding: Finding) -> Json:
 
 def write_remedies(document: Json, found: Found | None, finding: str) -> list[Json]:
     """Write what settles one finding."""
-    written: list[Json] = _REMEDIES.dump(remedy_members(document, found, finding))
+    written: list[Json] = _REMEDIES.dump(remedy_members(document, found, finding, speech_in("en")))
     return written
 
 
 def write_fixes(document: Json, found: Found | None, stops: Sequence[str]) -> Json:
     """Write the fixes of an order, or why there is none; one that was not found is not there."""
-    fixes = fix_members(document, found, stops)
+    fixes = fix_members(document, found, stops, speech_in("en"))
     names = ("fix_all", "nearest_makeable")
     written = {name: _FIX.dump(fixes[name]) for name in names if fixes.get(name) is not None}
     why = fixes.get("why_no_fix")
@@ -40,7 +40,7 @@ def write_fixes(document: Json, found: Found | None, stops: Sequence[str]) -> Js
 
 def write_ways(document: Json, ways: Sequence[Saving], now: Price) -> list[Json]:
     """Write ways to save."""
-    written: list[Json] = _REMEDIES.dump(saving_members(document, ways, now))
+    written: list[Json] = _REMEDIES.dump(saving_members(document, ways, now, speech_in("en")))
     return written
 
 

@@ -20,10 +20,11 @@ OF_VALUES: Final = {
     "list-last-or",
     "list-last-comma-and",
     "list-more",
+    "list-semicolon",
     "list-sentences",
 }
 # Messages that are the same words in both languages.
-SAME_WORDS: Final = {"list-between", "list-sentences"}
+SAME_WORDS: Final = {"list-between", "list-semicolon", "list-sentences"}
 ISOLATION: Final = re.compile("[\u2066-\u2069]")
 ALL: Final = sorted(set().union(*(messages(language) for language in LANGUAGES)))
 USED: Final = list(made())

@@ -5,6 +5,7 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.remedies.reasons import reason
 from ledgerstone.stages import StageContext, plan
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.oracles.placement import room
 from support.remedied import TODAY, Json, hole, rectangle
@@ -14,7 +15,8 @@ from support.strategies.wrong_orders import wrong_order
 def said(order: Json, workshop: Workshop) -> str | None:
     """The reason for an order."""
     context = StageContext(workshop, None, TODAY)
-    return reason(plan(read_order(order, workshop), context), workshop)
+    told = reason(plan(read_order(order, workshop), context), workshop)
+    return None if told is None else english(told)
 
 
 def opening(label: str, length: str, width: str, **more: object) -> Json:

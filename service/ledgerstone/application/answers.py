@@ -88,7 +88,7 @@ def quote_members(
         "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop, speech, for_maker=context.for_maker),
-        "ways_to_save": saving_members(document, quote.ways, quote.price)
+        "ways_to_save": saving_members(document, quote.ways, quote.price, speech)
         if document is not None and quote.searched
         else None,
     }
@@ -132,7 +132,9 @@ def _remedies(
     document: Members, sent: SentBack, finding: Finding, context: QuoteContext
 ) -> list[Members]:
     with context.contain("remedy"):
-        return remedy_members(document, sent.found, finding.id)
+        return remedy_members(
+            document, sent.found, finding.id, speech_of(sent.order, context.workshop)
+        )
     return []
 
 
@@ -140,7 +142,7 @@ def _fixes(
     document: Members, sent: SentBack, stops: Sequence[str], context: QuoteContext
 ) -> Members:
     with context.contain("remedy"):
-        return fix_members(document, sent.found, stops)
+        return fix_members(document, sent.found, stops, speech_of(sent.order, context.workshop))
     return {}
 
 

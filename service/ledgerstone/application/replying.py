@@ -33,6 +33,7 @@ from ledgerstone.papers.asking import chosen_questions, taken_text
 from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy
+from ledgerstone.wording import english
 
 PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
 MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
@@ -204,9 +205,14 @@ def _sent_back_view(
         findings=findings,
         all_at_once=at_once,
         is_bigger=sent.found is not None and sent.found.fix_all is None,
-        why_not=sent.found.why_not if sent.found is not None else None,
+        why_not=_why_not(sent),
         pictures=tuple(pictures),
     )
+
+
+def _why_not(sent: SentBack) -> str | None:
+    why = sent.found.why_not if sent.found is not None else None
+    return None if why is None else english(why)
 
 
 def _contained_links(

@@ -8,49 +8,62 @@ from typing import Any
 from ledgerstone.codec.patch import write_patch
 from ledgerstone.price import Price
 from ledgerstone.remedies import Fix, Found, Remedy, Saving
+from ledgerstone.wording import Speech
 
 Members = dict[str, Any]
 
 
-def remedy_members(document: Members, found: Found | None, finding: str) -> list[Members]:
+def remedy_members(
+    document: Members, found: Found | None, finding: str, speech: Speech
+) -> list[Members]:
     """Return what settles one finding."""
     remedies = found.remedies.get(finding, ()) if found is not None else ()
     return [
-        _change(document, remedy, remedy.settles) | {"price": remedy.price} for remedy in remedies
+        {**_change(document, remedy, remedy.settles, speech), "price": remedy.price}
+        for remedy in remedies
     ]
 
 
-def _change(document: Members, change: Remedy | Saving | Fix, settles: Sequence[str]) -> Members:
+def _change(
+    document: Members, change: Remedy | Saving | Fix, settles: Sequence[str], speech: Speech
+) -> Members:
+    parts = [speech.say_all(part) for part in change.sentences]
     return {
-        "says": change.says,
+        "says": parts if isinstance(change, Fix) else " ".join(parts),
         "patch": write_patch(document, change.state),
         "settles": settles,
         "verified": True,
     }
 
 
-def fix_members(document: Members, found: Found | None, stops: Sequence[str]) -> Members:
+def fix_members(
+    document: Members, found: Found | None, stops: Sequence[str], speech: Speech
+) -> Members:
     """Return the one change that settles everything, or the nearest, or why there is none."""
     if found is None:
         return {}
     return {
-        "fix_all": _fix(document, found.fix_all, stops),
-        "nearest_makeable": _fix(document, found.nearest_makeable, stops),
-        "why_no_fix": found.why_not,
+        "fix_all": _fix(document, found.fix_all, stops, speech),
+        "nearest_makeable": _fix(document, found.nearest_makeable, stops, speech),
+        "why_no_fix": None if found.why_not is None else speech.say(found.why_not),
     }
 
 
-def _fix(document: Members, fix: Fix | None, stops: Sequence[str]) -> Members | None:
-    return None if fix is None else _change(document, fix, stops) | {"price": fix.price}
+def _fix(
+    document: Members, fix: Fix | None, stops: Sequence[str], speech: Speech
+) -> Members | None:
+    return None if fix is None else _change(document, fix, stops, speech) | {"price": fix.price}
 
 
-def saving_members(document: Members, ways: Sequence[Saving], now: Price) -> list[Members]:
+def saving_members(
+    document: Members, ways: Sequence[Saving], now: Price, speech: Speech
+) -> list[Members]:
     """Return ways to save, each with what it changes the total by, and what else it saves."""
-    return [_saving(document, way, now) for way in ways]
+    return [_saving(document, way, now, speech) for way in ways]
 
 
-def _saving(document: Members, way: Saving, now: Price) -> Members:
-    return _change(document, way, ()) | {
+def _saving(document: Members, way: Saving, now: Price, speech: Speech) -> Members:
+    return _change(document, way, (), speech) | {
         "price": way.price,
         "price_change": {"currency": now.currency, "amount": way.price.total - now.total},
         "lighter_by_kg": way.lighter_kg or None,

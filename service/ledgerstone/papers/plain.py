@@ -66,7 +66,7 @@ def sent_back_text(sent: SentBack) -> str:
     if sent.found is not None:
         lines += list(_fix_lines("All at once", sent.found.fix_all))
         lines += list(_fix_lines("Nearest makeable", sent.found.nearest_makeable))
-        lines += [f"\n{sent.found.why_not}\n"] if sent.found.why_not else []
+        lines += [f"\n{english(sent.found.why_not)}\n"] if sent.found.why_not else []
     others = [finding for finding in sent.findings if finding.level != "stops"]
     return "".join(lines) + _findings_text(others)
 

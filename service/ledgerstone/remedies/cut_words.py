@@ -1,51 +1,41 @@
-"""A slab cut in pieces, in the customer's words: how long they are, and what carries the joins."""
+"""A slab cut in pieces, as messages: how long they are, and what carries the joins."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from ledgerstone.order import LShape, Rectangle, Slab
 from ledgerstone.remedies.state import Piece
-from ledgerstone.wording import cutout_words, listed
-
-_COUNTS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
-_BENEATH = {
-    "rail": "Fit a rail across the unit beneath each side of the join.",
-    "legs": "Stand both sides of the join on two more legs.",
-    "bearer": "Carry both sides of the join on a bearer.",
-}
+from ledgerstone.wording import Listed, Message, Value, cutout_name
 
 
-def cut_sentence(sent: Slab, name: str, pieces: Sequence[tuple[Piece, Slab]]) -> str:
+def cut_messages(
+    sent: Slab, name: Message, pieces: Sequence[tuple[Piece, Slab]]
+) -> Iterator[Message]:
     """Say how many pieces a slab is made of, how large they are, and how they are joined."""
     ordered = sorted(pieces, key=lambda one: one[0].at_mm)
-    count = _COUNTS[len(ordered)]
-    join = "a join between them" if len(ordered) == 2 else "joins between them"
-    says = [f"Make {name} of {count} pieces, {_sizes(ordered)}, with {join}."]
+    sizes, told = _sizes(ordered)
+    yield Message("cut-in-pieces", slab=name, count=len(ordered), sizes=Listed(sizes), told=told)
     halved = sorted({k for piece, _ in ordered for k in piece.halved})
     if halved:
-        names = " and ".join(cutout_words(sent, k) for k in halved)
-        says.append(f"It runs through the middle of {names}.")
-    beneath = dict.fromkeys(piece.beneath for piece, _ in ordered if piece.beneath)
-    return " ".join([*says, *(_BENEATH[what] for what in beneath)])
+        through = Listed(tuple(cutout_name(sent, k) for k in halved))
+        yield Message("cut-through", cutouts=through)
+    for what in dict.fromkeys(piece.beneath for piece, _ in ordered if piece.beneath):
+        yield Message("carry-the-join", carrier=what)
 
 
-def _sizes(pieces: Sequence[tuple[Piece, Slab]]) -> str:
+def _sizes(pieces: Sequence[tuple[Piece, Slab]]) -> tuple[tuple[Value, ...], str]:
     """The pieces' lengths where they are alike in depth, else both sizes of each."""
-    sizes = [
-        (str(outline.length), str(outline.width))
-        for _, slab in pieces
-        for outline in [slab.outline]
-        if isinstance(outline, Rectangle | LShape)
-    ]
-    if len({width for _, width in sizes}) == 1:
-        return f"{listed([length for length, _ in sizes])} long"
-    if len({length for length, _ in sizes}) == 1:
-        return f"{listed([width for _, width in sizes])} deep"
-    return listed([f"{length} by {width}" for length, width in sizes])
+    outlines = [slab.outline for _, slab in pieces]
+    sizes = [(o.length, o.width) for o in outlines if isinstance(o, Rectangle | LShape)]
+    if len({str(width) for _, width in sizes}) == 1:
+        return tuple(length for length, _ in sizes), "lengths"
+    if len({str(length) for length, _ in sizes}) == 1:
+        return tuple(width for _, width in sizes), "depths"
+    return tuple(Message("size-both", length=one, width=other) for one, other in sizes), "both"
 
 
-def piece_words(name: str, pieces: Sequence[tuple[Piece, Slab]], k: int) -> str:
+def piece_name(name: Message, pieces: Sequence[tuple[Piece, Slab]], k: int) -> Message:
     """Name one piece of a slab by where it lies in it."""
     if len(pieces) == 1:
         return name
@@ -53,5 +43,6 @@ def piece_words(name: str, pieces: Sequence[tuple[Piece, Slab]], k: int) -> str:
     at = places.index(pieces[k][0].at_mm)
     along = len({x for x, _ in places}) == len(places)
     if len(pieces) > 2 or not (along or len({y for _, y in places}) == len(places)):
-        return f"piece {at + 1} of {name}"
-    return f"the {(('left', 'right') if along else ('front', 'back'))[at]} piece of {name}"
+        return Message("piece-numbered", number=at + 1, slab=name)
+    place = ("left", "right")[at] if along else ("front", "back")[at]
+    return Message("piece-placed", place=place, slab=name)

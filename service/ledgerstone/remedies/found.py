@@ -6,25 +6,37 @@ from dataclasses import dataclass, field
 
 from ledgerstone.price import Price
 from ledgerstone.remedies.state import State
+from ledgerstone.remedies.words import Sentences
+from ledgerstone.wording import Message, english
 
 
 @dataclass(frozen=True, slots=True)
 class Remedy:
     """A change that settles findings, proved by every check."""
 
-    says: str
+    sentences: tuple[Sentences, ...]
     state: State
     settles: tuple[str, ...]
     price: Price | None
+
+    @property
+    def says(self) -> str:
+        """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
+        return " ".join(english(one) for part in self.sentences for one in part)
 
 
 @dataclass(frozen=True, slots=True)
 class Fix:
     """Changes after which the whole order quotes, proved by every check."""
 
-    says: tuple[str, ...]
+    sentences: tuple[Sentences, ...]
     state: State
     price: Price
+
+    @property
+    def says(self) -> tuple[str, ...]:
+        """Each thing that it changes, in English: likewise."""
+        return tuple(" ".join(map(english, part)) for part in self.sentences)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,5 +61,5 @@ class Found:
     remedies: dict[str, tuple[Remedy, ...]] = field(default_factory=dict)
     fix_all: Fix | None = None
     nearest_makeable: Fix | None = None
-    why_not: str | None = None
+    why_not: Message | None = None
     verified: int = 0

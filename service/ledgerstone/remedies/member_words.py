@@ -1,4 +1,4 @@
-"""Changes to a slab's size, edges, looks and rests, in the customer's words."""
+"""Changes to a slab's size, edges, looks and rests, as messages."""
 
 from __future__ import annotations
 
@@ -7,49 +7,61 @@ from collections.abc import Callable, Iterator, Sequence
 from ledgerstone.order import LShape, Outline, Rectangle, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.rest_words import rest_sentences
-from ledgerstone.wording import capital, side_words
+from ledgerstone.remedies.rest_words import rest_messages
+from ledgerstone.wording import Message, side_name
 
-_WAYS = {"length": "long", "width": "deep", "diameter": "across", "thickness": "thick"}
-_NOUNS = {"length": "length", "width": "depth", "diameter": "diameter", "thickness": "thickness"}
+_SIZES = ("length", "width", "diameter", "thickness")
 
 
-def member_sentence(part: str, was: Slab, now: Slab, changes: Sequence[Change], name: str) -> str:
+def member_messages(
+    part: str, was: Slab, now: Slab, changes: Sequence[Change], name: Message
+) -> tuple[Message, ...]:
     """Say what changed about one part of a slab of that name."""
-    return " ".join(dict.fromkeys(_SAYS[part](was, now, changes, name)))
+    return tuple(dict.fromkeys(_SAYS[part](was, now, changes, name)))
 
 
-def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: str) -> Iterator[str]:
+def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> Iterator[Message]:
     """Radii that shrink with their outline go without saying."""
     if was.outline.kind != now.outline.kind:
         yield _shaped(now.outline, name)
         return
-    sized = [change for change in changes if change.path[-1] in _WAYS]
+    sized = [change for change in changes if change.path[-1] in _SIZES]
     if not sized and any(change.path[-1] == "points" for change in changes):
-        yield f"Make {name} smaller in proportion."
+        yield Message("make-smaller", thing=name)
     for change in sized:
         old = _told(was.outline, change)
-        what = f"the notch of {name}" if "notch" in change.path else name
+        what = Message("notch-of", slab=name) if "notch" in change.path else name
         yield _sized(what, str(change.path[-1]), change.new, old)
     rounder = [change.new for change in changes if str(change.path[1]).startswith("corner")]
     if rounder and not sized:
-        yield f"Round the inside corner of {name} to {rounder[0]}."
+        yield Message("round-inside-corner", slab=name, radius=rounder[0])
 
 
-def _shaped(now: Outline, name: str) -> str:
+def _shaped(now: Outline, name: Message) -> Message:
     """Say an outline that a cut leaves otherwise once sizes have changed too."""
-    if isinstance(now, Rectangle):
-        return f"Make {name} a rectangle, {now.length} by {now.width}."
-    if isinstance(now, LShape):
-        return f"Make {name} an L, {now.length} by {now.width}."
-    return f"Give {name} the outline that is drawn."
+    if isinstance(now, Rectangle | LShape):
+        shape = "rectangle" if isinstance(now, Rectangle) else "l"
+        return Message("reshape", slab=name, shape=shape, length=now.length, width=now.width)
+    return Message("reshape-as-drawn", slab=name)
 
 
-def _sized(name: str, what: str, now: Length, was: Length | None) -> str:
+def _size_from(
+    _was: Slab, _now: Slab, _changes: Sequence[Change], name: Message
+) -> Iterator[Message]:
+    yield Message("keeps-its-size", slab=name)
+
+
+def _sized(name: Message, size: str, now: Length, was: Length | None) -> Message:
     """Say a new size; after a name that ends in a number the size stands apart from it."""
-    if name[-1:].isdigit():
-        return f"Give {name} a {_NOUNS[what]} of {now} instead of {was}."
-    return f"Make {name} {now} {_WAYS[what]} instead of {was}."
+    old = now if was is None else was
+    if _ends_in_a_number(name):
+        return Message("resize-numbered", thing=name, size=size, now=now, was=old)
+    return Message("resize", thing=name, size=size, now=now, was=old)
+
+
+def _ends_in_a_number(name: Message) -> bool:
+    inner = name.values.get("slab")
+    return _ends_in_a_number(inner) if isinstance(inner, Message) else name.name == "slab-numbered"
 
 
 def _told(outline: Outline, change: Change) -> Length | None:
@@ -58,45 +70,50 @@ def _told(outline: Outline, change: Change) -> Length | None:
     return told
 
 
-def _size_from(_was: Slab, _now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
-    yield f"{capital(name)} keeps the size that it has over its units."
-
-
-def _thickness(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
+def _thickness(
+    was: Slab, now: Slab, _changes: Sequence[Change], name: Message
+) -> Iterator[Message]:
     yield _sized(name, "thickness", now.thickness, was.thickness)
 
 
-def _rests(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
-    yield from rest_sentences(was.rests, now.rests, name)
+def _rests(was: Slab, now: Slab, _changes: Sequence[Change], name: Message) -> Iterator[Message]:
+    yield from rest_messages(was.rests, now.rests, name)
 
 
-def _shade(_was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
-    yield f"Make {name} in {now.shade.name or now.shade.match}."
+def _shade(_was: Slab, now: Slab, _changes: Sequence[Change], name: Message) -> Iterator[Message]:
+    yield Message("reshade", slab=name, shade=now.shade.name or now.shade.match or "")
 
 
-def _finish(was: Slab, now: Slab, _changes: Sequence[Change], name: str) -> Iterator[str]:
-    parts = []
-    if now.finish.surface != was.finish.surface:
-        parts.append(f"{now.finish.surface} surface")
-    if now.finish.sealer != was.finish.sealer:
-        parts.append(f"{now.finish.sealer} sealer")
-    yield f"Give {name} the {' and '.join(parts)}."
+def _finish(was: Slab, now: Slab, _changes: Sequence[Change], name: Message) -> Iterator[Message]:
+    surface = now.finish.surface if now.finish.surface != was.finish.surface else "same"
+    sealer = now.finish.sealer
+    if sealer == was.finish.sealer:
+        yield Message("resurface", slab=name, surface=surface)
+    else:
+        yield Message("refinish", slab=name, surface=surface, sealer=sealer)
 
 
-def _edges(was: Slab, now: Slab, changes: Sequence[Change], name: str) -> Iterator[str]:
+def _edges(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> Iterator[Message]:
     for side in dict.fromkeys(str(change.path[1]) for change in changes):
-        old, new, at = was.edges.get(side), now.edges.get(side), side_words(side)
+        old, new, at = was.edges.get(side), now.edges.get(side), side_name(side)
         if old is None or new is None:
             continue
-        if old.size != new.size:
-            yield f"Make the {new.profile} along {at} of {name} {new.size} instead of {old.size}."
+        if old.size != new.size and old.size is not None and new.size is not None:
+            yield Message(
+                "edge-resize",
+                profile=new.profile,
+                side=at,
+                slab=name,
+                now=new.size,
+                was=old.size,
+            )
         if old.drip and not new.drip:
-            yield f"Leave out the drip beneath {at} of {name}."
+            yield Message("edge-without-drip", side=at, slab=name)
         if old.profile != new.profile:
-            yield f"Make the edge at {at} of {name} {new.profile}."
+            yield Message("edge-reprofile", profile=new.profile, side=at, slab=name)
 
 
-_SAYS: dict[str, Callable[[Slab, Slab, Sequence[Change], str], Iterator[str]]] = {
+_SAYS: dict[str, Callable[[Slab, Slab, Sequence[Change], Message], Iterator[Message]]] = {
     "outline": _outline,
     "size_from": _size_from,
     "thickness": _thickness,

@@ -1,4 +1,4 @@
-"""Openings that were moved, resized or left out, in the customer's words."""
+"""Openings that were moved, resized or left out, as messages."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.state import Piece
-from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
-from ledgerstone.wording import cutout_words, side_words
+from ledgerstone.remedies.step_words import Steps, moves_messages, steps_between
+from ledgerstone.wording import Listed, Message, cutout_name, side_name
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,32 +24,32 @@ class _Now:
     piece: Piece
 
 
-def opening_sentences(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[str]:
+def opening_messages(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[Message]:
     """Say what happened to the openings of one slab: movements all in one sentence."""
     here: dict[int, _Now] = {}
     for piece, slab in pieces:
         for k, now in zip(piece.cutouts, slab.cutouts, strict=True):
             here.setdefault(k, _Now(k, sent.cutouts[k], now, piece))
-    gone = [cutout_words(sent, k) for k in range(len(sent.cutouts)) if k not in here]
+    gone = tuple(cutout_name(sent, k) for k in range(len(sent.cutouts)) if k not in here)
     if gone:
-        yield f"Leave out {listed_all(gone)}."
+        yield Message("leave-out", things=Listed(gone))
     for one in here.values():
         if one.now.turn_degrees != one.was.turn_degrees:
-            yield f"Turn {cutout_words(sent, one.index)} a quarter round."
-    moves = [(cutout_words(sent, k), _steps(here[k])) for k in sorted(here)]
-    yield from moves_sentence(moves)
+            yield Message("turn-a-quarter", cutout=cutout_name(sent, one.index))
+    moves = [(cutout_name(sent, k), _steps(here[k])) for k in sorted(here)]
+    yield from moves_messages(moves)
     for k in sorted(here):
-        yield from _other(here[k], cutout_words(sent, k))
+        yield from _other(here[k], cutout_name(sent, k))
 
 
-def _steps(one: _Now) -> str:
+def _steps(one: _Now) -> Steps:
     if one.was.centre is not None and one.now.centre is not None:
-        return step_words(one.was.centre, one.now.centre, one.piece.at_mm)
+        return steps_between(one.was.centre, one.now.centre, one.piece.at_mm)
     if not one.was.points or len(one.was.points) != len(one.now.points):
-        return ""
+        return ()
     was, now = (_middle(cutout.points) for cutout in (one.was, one.now))
     like = one.was.points[0]
-    return step_words(_place(like, was), _place(like, now), one.piece.at_mm)
+    return steps_between(_place(like, was), _place(like, now), one.piece.at_mm)
 
 
 def _place(like: Point, at_mm: XY) -> Point:
@@ -61,18 +61,18 @@ def _middle(points: Sequence[Point]) -> XY:
     return (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
 
 
-def _other(one: _Now, name: str) -> Iterator[str]:
+def _other(one: _Now, name: Message) -> Iterator[Message]:
     """What changed beside its place."""
     was, now = one.was, one.now
     if cutout_size_mm(was) != cutout_size_mm(now):
         yield _size(was, now, name)
     if now.kind != was.kind:
-        yield f"Give {name} round ends."
+        yield Message("give-round-ends", cutout=name)
     elif now.corner_radius is not None and now.corner_radius != was.corner_radius:
-        yield f"Round the corners of {name} to {now.corner_radius}."
+        yield Message("round-corners", cutout=name, radius=now.corner_radius)
     opened = now.open_to is not None and one.index not in one.piece.halved
     if opened and now.open_to != _side_now(one):
-        yield f"Let {name} run out through {side_words(str(now.open_to))}."
+        yield Message("run-out", cutout=name, side=side_name(str(now.open_to)))
 
 
 def _side_now(one: _Now) -> str | None:
@@ -83,11 +83,17 @@ def _side_now(one: _Now) -> str | None:
     return sides[side][0] if side in sides else None
 
 
-def _size(was: Cutout, now: Cutout, name: str) -> str:
-    if now.diameter is not None:
-        return f"Make {name} {now.diameter} across instead of {was.diameter}."
-    if now.length is not None:
-        return f"Make {name} {now.length} by {now.width} instead of {was.length} by {was.width}."
+def _size(was: Cutout, now: Cutout, name: Message) -> Message:
+    if now.diameter is not None and was.diameter is not None:
+        old = was.diameter
+        return Message("resize", thing=name, size="diameter", now=now.diameter, was=old)
+    if now.length and now.width and was.length and was.width:
+        new, old_size = _both(now.length, now.width), _both(was.length, was.width)
+        return Message("resize-both", thing=name, now=new, was=old_size)
     like: Length = was.points[0].x
     across = [like.like(cutout_size_mm(cutout)[0]) for cutout in (now, was)]
-    return f"Make {name} {across[0]} across instead of {across[1]}, smaller in proportion."
+    return Message("resize-in-proportion", thing=name, now=across[0], was=across[1])
+
+
+def _both(length: Length, width: Length) -> Message:
+    return Message("size-both", length=length, width=width)

@@ -14,29 +14,29 @@ from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned
-from ledgerstone.wording import capital, cutout_words, listed, slab_words
+from ledgerstone.wording import Listed, Message, cutout_name, slab_name
 from ledgerstone.workshop.records import Workshop
 
 
-def reason(planned: Planned, workshop: Workshop) -> str | None:
+def reason(planned: Planned, workshop: Workshop) -> Message | None:
     """Say what has no room, whatever a fix may change; None where nothing is shown to."""
     return next(_reasons(planned, workshop), None)
 
 
-def _reasons(planned: Planned, workshop: Workshop) -> Iterator[str]:
+def _reasons(planned: Planned, workshop: Workshop) -> Iterator[Message]:
     slabs = planned.order.slabs
     for i, (slab, shape) in enumerate(zip(slabs, planned.shapes, strict=True)):
-        name = slab_words(slab, i, len(slabs))
+        name = slab_name(slab, i, len(slabs))
         yield from _one_piece(slab, shape, name, workshop)
         alone = [k for k in range(len(slab.cutouts)) if _full(slab, shape, workshop, (k,))]
         yield from (_alone(slab, shape, k, name, workshop) for k in alone)
         every = tuple(range(len(slab.cutouts)))
         if not alone and 1 < len(every) <= MOST_TOGETHER and _full(slab, shape, workshop, every):
-            names = listed([cutout_words(slab, k) for k in every])
-            yield f"{capital(names)} do not all have room beside one another on {name}."
+            names = Listed(tuple(cutout_name(slab, k) for k in every))
+            yield Message("no-room-together", cutouts=names, slab=name)
 
 
-def _one_piece(slab: Slab, shape: Shape, name: str, workshop: Workshop) -> Iterator[str]:
+def _one_piece(slab: Slab, shape: Shape, name: Message, workshop: Workshop) -> Iterator[Message]:
     """What is too large for the table, and is not made in pieces."""
     table, say = workshop.table, slab.thickness
     sizes = sorted((shape.length_mm, shape.width_mm))
@@ -45,9 +45,13 @@ def _one_piece(slab: Slab, shape: Shape, name: str, workshop: Workshop) -> Itera
     if fits or plan_of(slab, workshop.shaping.fitting_gap_mm) is not None:
         return
     like = slab.outline.diameter if isinstance(slab.outline, Round) else say
-    largest = f"{like.like(table.length_mm, 'down')} by {like.like(table.width_mm, 'down')}"
-    what = "round" if isinstance(slab.outline, Round) else "of this shape"
-    yield f"{capital(name)} is {what} and is cast in one piece; our table takes {largest}."
+    yield Message(
+        "cast-in-one-piece",
+        slab=name,
+        shape="round" if isinstance(slab.outline, Round) else "other",
+        length=like.like(table.length_mm, "down"),
+        width=like.like(table.width_mm, "down"),
+    )
 
 
 def _full(slab: Slab, shape: Shape, workshop: Workshop, which: tuple[int, ...]) -> bool:
@@ -67,23 +71,26 @@ def _freedom(slab: Slab, which: tuple[int, ...]) -> Freedom:
     return Freedom(frozenset(which), free, grows=grows, most_share=SIZES_WITHIN, at_home=False)
 
 
-def _alone(slab: Slab, shape: Shape, k: int, name: str, workshop: Workshop) -> str:
+def _alone(slab: Slab, shape: Shape, k: int, name: Message, workshop: Workshop) -> Message:
     """Say how much one opening takes, and how much there is."""
     layout = Layout(slab, shape, workshop, Freedom(frozenset((k,))), FINE_MM)
     item = layout.items(layout.room())[k]
-    spans = (("from left to right", (1.0, 0.0), shape.length_mm, "long"),
-             ("from front to back", (0.0, 1.0), shape.width_mm, "deep"))  # fmt: skip
-    what, clear = capital(cutout_words(slab, k)), 2 * item.clear_mm
-    for way, n, size, word in spans:
+    spans = (("long", (1.0, 0.0), shape.length_mm), ("deep", (0.0, 1.0), shape.width_mm))
+    what, clear = cutout_name(slab, k), 2 * item.clear_mm
+    for way, n, size in spans:
         takes = item.support_between(n) + clear
         if takes > size:
             like = _like(slab.cutouts[k])
-            return (
-                f"{what} takes {like.like(takes, 'up')} {way} with the concrete beside it; "
-                f"{name} is {like.like(size, 'down')} {word}."
+            return Message(
+                "takes-too-much",
+                cutout=what,
+                takes=like.like(takes, "up"),
+                way=way,
+                slab=name,
+                size=like.like(size, "down"),
             )
-    under = ", nor clear of the sides of the units" if slab.rests and slab.rests.units else ""
-    return f"{what} has no room on {name} with concrete enough round it{under}."
+    over = "units" if slab.rests and slab.rests.units else "others"
+    return Message("no-room-for-cutout", cutout=what, slab=name, over=over)
 
 
 def _like(cutout: Cutout) -> Length:

@@ -1,4 +1,4 @@
-"""Reliefs that were moved, made smaller or left out, in the customer's words."""
+"""Reliefs that were moved, made smaller or left out, as messages."""
 
 from __future__ import annotations
 
@@ -7,13 +7,13 @@ from collections.abc import Iterator, Sequence
 from ledgerstone.order import Slab
 from ledgerstone.remedies.change import differences
 from ledgerstone.remedies.state import Piece
-from ledgerstone.remedies.step_words import listed_all, moves_sentence, step_words
-from ledgerstone.wording import relief_words
+from ledgerstone.remedies.step_words import moves_messages, steps_between
+from ledgerstone.wording import Listed, Message, relief_name
 
-_WAYS = {"length": "long", "width": "from front to back", "diameter": "across"}
+_SIZES = ("length", "width", "diameter")
 
 
-def relief_sentences(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[str]:
+def relief_messages(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[Message]:
     """Say what happened to the reliefs of one slab."""
     every = [
         (k, now, piece)
@@ -21,21 +21,21 @@ def relief_sentences(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterat
         for k, now in zip(piece.reliefs, slab.reliefs, strict=True)
     ]
     held = {k for k, _, _ in every}
-    gone = [relief_words(sent, k) for k in range(len(sent.reliefs)) if k not in held]
+    gone = tuple(relief_name(sent, k) for k in range(len(sent.reliefs)) if k not in held)
     if gone:
-        yield f"Leave out {listed_all(gone)}."
-    yield from moves_sentence(
+        yield Message("leave-out", things=Listed(gone))
+    yield from moves_messages(
         [
-            (relief_words(sent, k), step_words(sent.reliefs[k].at, now.at, piece.at_mm))
+            (relief_name(sent, k), steps_between(sent.reliefs[k].at, now.at, piece.at_mm))
             for k, now, piece in every
         ]
     )
     for k, now, _ in every:
-        was, name = sent.reliefs[k], relief_words(sent, k)
+        was, name = sent.reliefs[k], relief_name(sent, k)
         for change in differences((), was.outline, now.outline):
-            way = _WAYS.get(str(change.path[-1]))
-            if way is not None:
-                old = getattr(was.outline, str(change.path[-1]))
-                yield f"Make {name} {change.new} {way} instead of {old}."
+            size = str(change.path[-1])
+            if size in _SIZES:
+                old = getattr(was.outline, size)
+                yield Message("relief-resize", relief=name, size=size, now=change.new, was=old)
         if now.depth != was.depth:
-            yield f"Make {name} {now.depth} deep instead of {was.depth}."
+            yield Message("relief-redepth", relief=name, now=now.depth, was=was.depth)

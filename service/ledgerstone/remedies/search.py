@@ -25,6 +25,7 @@ from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trials
 from ledgerstone.remedies.words import say
 from ledgerstone.stages import Planned, StageContext, plan
+from ledgerstone.wording import Message
 
 OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
 MOST_REMEDIES = 3
@@ -36,7 +37,6 @@ KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # of what is left when each thing is
 PLAIN_SLAB, PLAIN_SLABS = 9.0, 32.0
 FOR_THE_SLABS = 0.85  # the rest is for what they come to together
 LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
-NOTHING = "We looked for a change that would do, and found none. Ask us: we may know one."
 MOST_FINDINGS = 12  # remedies are sought for so many findings
 
 
@@ -186,13 +186,13 @@ class _Search:
         """How many full verifications were spent."""
         return self.whole.verified + sum(tried.verified for tried in self._alone.values())
 
-    def why_not(self, nearest: Fix | None) -> str | None:
+    def why_not(self, nearest: Fix | None) -> Message | None:
         """Say why no fix keeps all that was asked for: what has no room, or that none was found."""
         with self.contain("remedy"):
             shown = reason(self.planned, self.context.workshop)
             if shown is not None or nearest is not None:
                 return shown
-        return f"{NOTHING} What stands in the way: {self.stops[0].says}"
+        return Message("no-fix-found", stop=self.stops[0].message)
 
     def remedies(self, finding: Finding) -> Iterable[Remedy]:
         """Up to three changes that settle a finding, no two of the same effect."""
@@ -212,7 +212,7 @@ class _Search:
             names.add(rung.name)
             shown.append(frozenset(map(repr, state.changes())))
             settled = tuple(stop.id for stop in self.stops if stop.id not in outcome.stops)
-            yield Remedy(" ".join(say(state)), state, settled, outcome.price)
+            yield Remedy(say(state), state, settled, outcome.price)
             if len(shown) == MOST_REMEDIES:
                 return
 

@@ -13,8 +13,9 @@ from ledgerstone.remedies.budget import Budget
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trial
-from ledgerstone.remedies.words import say
+from ledgerstone.remedies.words import Sentences, say
 from ledgerstone.strength.concrete import flexural_factor
+from ledgerstone.wording import english
 
 MOST_WAYS = 3
 LEAST_SHARE = Decimal("0.015")  # what saves less is not worth a customer's while
@@ -35,11 +36,16 @@ class Saving:
         How many days sooner it arrives, at the latest.
     """
 
-    says: str
+    sentences: tuple[Sentences, ...]
     state: State
     price: Price
     lighter_kg: float
     sooner_days: int
+
+    @property
+    def says(self) -> str:
+        """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
+        return " ".join(english(one) for part in self.sentences for one in part)
 
 
 def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving, ...]:
@@ -67,7 +73,7 @@ def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving
             continue
         much = lighter >= LIGHTER_SHARE * _kg(now) or sooner >= SOONER_DAYS
         if total - price.total >= total * LEAST_SHARE or (much and price.total < total):
-            found.append(Saving(" ".join(say(state)), state, price, lighter, sooner))
+            found.append(Saving(say(state), state, price, lighter, sooner))
     return tuple(sorted(found, key=lambda way: way.price.total)[:MOST_WAYS])
 
 

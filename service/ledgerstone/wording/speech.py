@@ -28,6 +28,7 @@ _JOINED: Final = {
     "or": ("list-between", "list-last-or"),
     "comma": ("list-between", "list-between"),
     "comma-and": ("list-between", "list-last-comma-and"),
+    "semicolon": ("list-semicolon", "list-semicolon"),
     "sentences": ("list-sentences", "list-sentences"),
 }
 

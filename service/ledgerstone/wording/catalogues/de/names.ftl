@@ -130,6 +130,7 @@ list-last-and = { $one } und { $other }
 list-last-or = { $one } oder { $other }
 list-last-comma-and = { $one } und { $other }
 list-sentences = { $one } { $other }
+list-semicolon = { $one }; { $other }
 list-more = { $one }, { $other } und { $count } weitere
 
 people = { $count ->

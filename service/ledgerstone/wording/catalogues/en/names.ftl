@@ -63,6 +63,7 @@ list-last-and = { $one } and { $other }
 list-last-or = { $one } or { $other }
 list-last-comma-and = { $one }, and { $other }
 list-sentences = { $one } { $other }
+list-semicolon = { $one }; { $other }
 list-more = { $one }, { $other } and { $count } more
 
 people = { $count ->
