@@ -29,14 +29,10 @@ from ledgerstone.remedies import (
     OF_A_SLAB,
     Budget,
     Found,
-    Pace,
     Saving,
     Trial,
     Trials,
-    after_plans_alone,
-    budget_for,
     find,
-    unpaced,
     ways_to_save,
 )
 from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
@@ -117,9 +113,10 @@ def quote(
     today: date,
     plates: StageCache | None = None,
     trial: Trial | None = None,
+    savings: bool = True,
     timed: Timed = nullcontext,
     contain: Contain = let_through,
-    pace: Pace = unpaced,
+    budget: Budget | None = None,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -130,32 +127,34 @@ def quote(
     plates
         Factored plates kept from earlier orders; they bear on when the answer comes, never on it.
     trial
-        Tries changes on the order as it was sent; without it neither remedies nor ways to save
-        are searched for.
+        Tries changes on the order as it was sent; without it nothing is searched for.
+    savings
+        Whether ways to save are searched for too.
     timed
         Is entered for each stage of the work by its name.
     contain
         Is entered for each part of it whose fault costs that part alone.
-    pace
-        Is told before each piece of work how much it comes to in all; what it raises ends it.
+    budget
+        What the request may still spend; a whole one, where the answer is all that it asks for.
 
     Raises
     ------
     TooIntricate
         It is more work than one request may be; none of it has been done.
     """
-    budget = budget_for(order, pace)
+    budget = budget if budget is not None else Budget()
+    budget.begin(order, today)
     context = StageContext(workshop, bookings, today, plates or StageCache())
     checked = work_out(order, context, timed=timed, contain=contain)
     if checked.worked_out is None:
         with timed("remedies"):
-            left = after_plans_alone(order, pace) if "strength" in checked.not_checked else budget
-            found = _found(checked, context, trial, left, contain)
+            found = _found(checked, context, trial, budget, contain)
         shapes = () if checked.planned is None else checked.planned.shapes
         return SentBack(order, checked.findings, checked.not_checked, shapes, found)
+    saving = trial if savings else None
     with timed("remedies"):
-        ways = _ways(checked, trial, budget, contain)
-    return _quoted(checked.worked_out, context, checked.findings, ways, searched=trial is not None)
+        ways = _ways(checked, saving, budget, contain)
+    return _quoted(checked.worked_out, context, checked.findings, ways, searched=saving is not None)
 
 
 def work_out(
@@ -219,6 +218,8 @@ def _found(
     """Search for remedies where a trial is given; none where a fault of ours lost them."""
     if trial is None or checked.planned is None:
         return None
+    if "strength" in checked.not_checked:
+        budget.had_plans_alone(checked.planned.order)
     alone = partial(work_out, context=context, stages=OF_A_SLAB)
     with contain("remedy"):
         trials = Trials(trial, alone)

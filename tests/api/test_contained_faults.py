@@ -11,7 +11,7 @@ from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone import checks, quote
-from ledgerstone.api import containing, metrics, pictures
+from ledgerstone.api import containing, metrics
 from ledgerstone.api.logs import JSONLines
 from ledgerstone.application import answering, answers, drawings
 from ledgerstone.application.changed_orders import ChangeLinks
@@ -254,7 +254,7 @@ def test_a_picture_that_cannot_be_painted_is_shown_as_missing(
     plan = client.post("/v1/drawings", json=EXAMPLE_ORDER).get_json()["plan"]
     real = rasterise
     monkeypatch.setattr(
-        pictures, "rasterise", lambda svg, px: real(svg, px) if svg == MISSING else broken()
+        drawings, "rasterise", lambda svg, px: real(svg, px) if svg == MISSING else broken()
     )
     shown = client.get(plan.replace(".svg", ".png"))
     assert (shown.status_code, shown.mimetype) == (200, "image/png")

@@ -1,6 +1,7 @@
 """What one request costs beside a fixed piece of work, and what it holds in memory.
 
-``python -m load.bearing time|memory SEED ROUNDS [few]`` prints the dearest request.
+``python -m load.bearing time|memory|papers SEED ROUNDS [few]`` prints the dearest request: of a
+customer's by the time it takes or by what it holds, or of the maker's by time.
 """
 
 from __future__ import annotations
@@ -22,16 +23,21 @@ from scipy.linalg import cho_solve_banded, cholesky_banded
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import Drawer, drawing_content
+from ledgerstone.application.drawings import DRAWN, Drawer, drawing_content
+from ledgerstone.application.papers import JOB, make_paper
+from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.example_orders import BENCH
-from ledgerstone.drawing import WIDEST_PX, rasterise
+from ledgerstone.drawing import WIDEST_PX
 from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.papers.paper import Paper, paper_page, paper_print
+from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.hardest import Json, beginnings, climb
 
 WORKSHOP = load_profile(DEMONSTRATION)
+TEMPLATES = templates_in(DEMONSTRATION.parent)
 TODAY = date(2026, 11, 25)
 TOKENS = Tokens(["k" * 32])
 MOST_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
@@ -71,27 +77,57 @@ class Cost:
     peak_mb: float
 
 
-def cost_of(order: Json) -> Cost | None:
-    """Answer an order and draw it, as requests of their own; None for what is not answered."""
-    context = QuoteContext(WORKSHOP, TODAY, TOKENS)
+def cost_of(order: Json, *, papers: bool = False) -> Cost | None:
+    """Answer an order and all that is asked about it, as requests of their own.
+
+    None for what is not answered.
+
+    Parameters
+    ----------
+    papers
+        Whether the maker asks, for its draft and its sheets; else a customer, for its price and
+        its drawings.
+    """
     _forget_peak()
-    began_s = time.process_time()
     try:
-        answer = answer_order(order, context)
+        spent = _of_the_maker(order) if papers else _of_a_customer(order)
     except (NotUnderstood, TooIntricate):
         return None
+    return Cost(max(spent), max(spent) / FIXED_S, _peak_mb())
+
+
+def _of_a_customer(order: Json) -> list[float]:
+    context = QuoteContext(WORKSHOP, TODAY, TOKENS)
+    began_s = time.process_time()
+    answer = answer_order(order, context)
     if isinstance(answer, Quote):
         write_quote(answer, context, document=order)
     else:
         write_sent_back(answer, order, context)
     spent = [time.process_time() - began_s]
     drawer = Drawer(drawing_content(answer.order), WORKSHOP)
-    spent += [_spent_s(partial(_pictured, drawer, name)) for name in ("plan", "view", "assembled")]
-    return Cost(max(spent), max(spent) / FIXED_S, _peak_mb())
+    return spent + [_spent_s(partial(_pictured, drawer, name)) for name in DRAWN]
+
+
+def _of_the_maker(order: Json) -> list[float]:
+    ask, ways = {"order": order}, {"order": order, "ways": True}
+
+    def context() -> QuoteContext:
+        return QuoteContext(WORKSHOP, TODAY, TOKENS, for_maker=True)
+
+    spent = [_spent_s(partial(make_draft, ways, context(), TEMPLATES))]
+    return spent + [_spent_s(partial(_printed, kind, ask, context())) for kind in ("approval", JOB)]
+
+
+def _printed(kind: str, ask: Json, context: QuoteContext) -> None:
+    paper = make_paper(kind, ask, context)
+    if isinstance(paper, Paper):
+        paper_page(paper, TEMPLATES)
+        paper_print(paper)
 
 
 def _pictured(drawer: Drawer, name: str) -> None:
-    rasterise(drawer.drawn(name, 0), WIDEST_PX)
+    drawer.painted(name, 0, WIDEST_PX)
 
 
 def _spent_s(work: Callable[[], object]) -> float:
@@ -118,7 +154,7 @@ def main() -> None:
     most = {"works": 0.0, "request_s": 0.0, "peak_mb": 0.0}
 
     def cost(order: Json) -> float | None:
-        found = cost_of(order)
+        found = cost_of(order, papers=what == "papers")
         if found is None:
             return None
         most.update({name: max(value, getattr(found, name)) for name, value in most.items()})

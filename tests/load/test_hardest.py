@@ -43,10 +43,10 @@ def test_no_request_costs_more_than_four_seconds() -> None:
 
 
 @pytest.mark.long
-@pytest.mark.parametrize("what", ["time", "memory"])
+@pytest.mark.parametrize("what", ["time", "memory", "papers"])
 @pytest.mark.parametrize("seed", [2, 3])
 def test_nor_does_a_long_search_find_one(what: str, seed: int) -> None:
-    """Two searches for time and two for memory, of some hundred orders each, find none either."""
+    """Two searches each for time, memory and the maker's papers, of some hundred orders: none."""
     found = _searched(what, seed, 150)
     assert found["works"] <= MOST_WORKS
     assert found["peak_mb"] <= MOST_MB

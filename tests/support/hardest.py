@@ -51,7 +51,8 @@ def _slots(count: int, length: float, width: float) -> list[Json]:
     ]  # fmt: skip
 
 
-def _many_sided(corners: int, length: float, width: float) -> Json:
+def many_sided(corners: int, length: float, width: float) -> Json:
+    """Return an outline of so many corners, every second one set in."""
     turns = [2 * math.pi * k / corners for k in range(corners)]
     points = [
         {"x": round(length / 2 * (1 + (1 - 0.02 * (k % 2)) * math.cos(t)), 2),
@@ -92,7 +93,7 @@ def crowded(slabs: int, holes: int, rests: str, count: int, outline: Json | None
 
 def beginnings() -> list[Json]:
     """Crowded orders of every kind, then those that people might send."""
-    star, frill = _many_sided(60, 2600, 1150), _many_sided(200, 2600, 1150)
+    star, frill = many_sided(60, 2600, 1150), many_sided(200, 2600, 1150)
     crowds = [
         crowded(slabs, holes, rests, count, outline)
         for slabs in (1, 2, 4, 8)

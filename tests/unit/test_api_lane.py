@@ -1,5 +1,6 @@
 """One lane for heavy work, one caller at a time while others wait, and nothing for who has gone."""
 
+import copy
 import os
 import socket
 from collections.abc import Callable, Iterator
@@ -10,7 +11,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
-from ledgerstone.api import Settings, create_app
+from ledgerstone.api import Settings, create_app, lane
 from ledgerstone.api.health import Running
 from ledgerstone.api.lane import LIGHT_UNITS, AtWork, Lane, Pace
 from ledgerstone.api.limits import Gate
@@ -89,6 +90,18 @@ def test_a_heavy_order_is_told_to_come_again(running: Running, caller: FlaskClie
         assert caller.post("/v1/quotes", json=EXAMPLE_ORDER, headers=minimal).status_code == 200
         assert caller.get("/v1/health/ready").status_code == 200
     assert caller.post("/v1/quotes", json=HEAVY).status_code == 200
+
+
+def test_a_search_that_finds_the_lane_taken_is_no_answer_without_it(
+    running: Running, caller: FlaskClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An order that gets heavy amid its search is told to come again, not sent back with no fix."""
+    order = copy.deepcopy(EXAMPLE_ORDER)
+    order["slabs"][0]["cutouts"][0]["centre"]["y"] = "220 mm"
+    monkeypatch.setattr(lane, "LIGHT_UNITS", 5.0)
+    with _other_process(running.lane.enter):
+        assert caller.post("/v1/quotes", json=order).status_code == 503
+    assert "fix_all" in caller.post("/v1/quotes", json=order).get_json()
 
 
 def test_the_lane_is_left_with_the_answer(running: Running, caller: FlaskClient) -> None:

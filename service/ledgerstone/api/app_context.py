@@ -48,5 +48,5 @@ class AppContext:
             calendar_fault=read.says,
             timed=metrics.stage,
             contain=contained,
-            pace=lane.pace(),
+            budget=lane.budget(),
         )

@@ -9,13 +9,29 @@ from types import TracebackType
 from ledgerstone.api import metrics
 from ledgerstone.api.problems import request_id
 from ledgerstone.containment import Part
-from ledgerstone.errors import NotUnderstood, TemplateFault, TokenError, TooIntricate
+from ledgerstone.errors import (
+    CallerGone,
+    LaneTaken,
+    NotUnderstood,
+    TemplateFault,
+    TokenError,
+    TooIntricate,
+)
 
 _log = logging.getLogger("ledgerstone.fault")
 
 
-# What tells the caller something about what was asked, and the machine's own need.
-_LET_THROUGH = (NotUnderstood, TooIntricate, TokenError, TemplateFault, MemoryError)
+# What tells the caller something about what was asked, what ends a request and not a part of it,
+# and the machine's own need.
+_LET_THROUGH = (
+    NotUnderstood,
+    TooIntricate,
+    LaneTaken,
+    CallerGone,
+    TokenError,
+    TemplateFault,
+    MemoryError,
+)
 
 
 class _Contained:

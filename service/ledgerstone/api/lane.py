@@ -12,7 +12,6 @@ import os
 import struct
 import tempfile
 import zlib
-from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import dataclass, field
 from typing import Final, Protocol
@@ -20,7 +19,7 @@ from typing import Final, Protocol
 from flask import Flask, g, has_request_context, request
 
 from ledgerstone.errors import CallerGone, LaneTaken
-from ledgerstone.remedies import unpaced
+from ledgerstone.remedies import Budget, unpaced
 
 LIGHT_UNITS: Final = 32.0  # about a second: an ordinary order and the search of its remedies
 ROWS: Final = 64
@@ -124,9 +123,9 @@ class Pace:
             self.is_in = True
 
 
-def pace() -> Callable[[float], None]:
-    """Return the pace of the request that is being answered, if one is."""
-    return g.pace if has_request_context() else unpaced
+def budget() -> Budget:
+    """Return a whole budget for the request that is being answered, at its pace."""
+    return Budget(pace=g.pace if has_request_context() else unpaced)
 
 
 def register(app: Flask, lane: Lane) -> None:

@@ -9,6 +9,7 @@ from typing import Any, Final
 from flask import Response, request
 
 from ledgerstone import __version__
+from ledgerstone.api import lane
 from ledgerstone.api.containing import contained
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
@@ -48,7 +49,7 @@ def drawing(
     if kind == SVG:
 
         def draw() -> str | Response:
-            svg = _svg(name, number, content, workshop)
+            svg = _drawer(content, workshop).drawn(name, number)
             return _missing(svg, kind) if svg == MISSING else svg
 
         return cached_drawing((name, kind, number, token), workshop, kind, draw)
@@ -64,18 +65,14 @@ def _painted(
         return problem(400, Message("picture-width", least=NARROWEST_PX, most=WIDEST_PX))
 
     def paint() -> bytes | Response:
-        svg, painted = _svg(name, number, content, workshop), b""
-        with contained("drawing"):
-            painted = rasterise(svg, width_px)
-        if svg == MISSING or not painted:
-            return _missing(rasterise(MISSING, width_px), PNG)
-        return painted
+        painted = _drawer(content, workshop).painted(name, number, width_px)
+        return painted or _missing(rasterise(MISSING, width_px), PNG)
 
     return cached_drawing((name, PNG, number, width_px, token), workshop, PNG, paint)
 
 
-def _svg(name: str, number: int, content: Mapping[str, Any], workshop: Workshop) -> str:
-    return Drawer(content, workshop, contained).drawn(name, number)
+def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawer:
+    return Drawer(content, workshop, contained, lane.budget())
 
 
 def _missing(drawn: str | bytes, kind: str) -> Response:
@@ -99,7 +96,8 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 
     def draw() -> bytes | Response:
-        printed = Drawer(content, workshop).true_size(number, part, paper, is_corner=is_corner)
+        drawer = Drawer(content, workshop, budget=lane.budget())
+        printed = drawer.true_size(number, part, paper, is_corner=is_corner)
         if printed is None:
             return problem(404, Message("no-such-part", part="corner" if is_corner else "cutout"))
         return _too_many(printed.sheets, paper) if isinstance(printed, TooManySheets) else printed

@@ -7,7 +7,7 @@ from typing import Any, Final
 
 from flask import Blueprint, Response, json, jsonify
 
-from ledgerstone.api import guard, metrics, pictures
+from ledgerstone.api import guard, lane, metrics, pictures
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.languages import vary_by_language, with_language
 from ledgerstone.api.problems import problem, problem_response
@@ -15,7 +15,7 @@ from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import draw_utilisation
+from ledgerstone.application.utilisation import draw_utilisation
 from ledgerstone.quote import Quote, SentBack
 
 _CONTRACT: Final = Path(__file__).with_name("openapi.yaml")
@@ -106,7 +106,9 @@ def _stress(token: str, context: AppContext) -> Response:
         return problem(404, pictures.NO_SLAB)
 
     def draw() -> str:
-        return draw_utilisation(content["slabs"], number, context.workshop, context.plates)
+        return draw_utilisation(
+            content["slabs"], number, context.workshop, context.plates, lane.budget()
+        )
 
     made_of = ("stress", number, token)
     return pictures.cached_drawing(made_of, context.workshop, pictures.SVG, draw, how="private")

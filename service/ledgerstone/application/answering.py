@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from typing import Any
@@ -27,18 +28,28 @@ from ledgerstone.terms import waits_for_template
 _NOT_OURS = Message("no-quote-to-change")
 
 
+def _nothing(_order: Order) -> float:
+    return 0.0
+
+
 def answer_order(
     document: JSON,
     context: QuoteContext,
     *,
     search: bool = True,
+    savings: bool = True,
+    made_of_it: Callable[[Order], float] = _nothing,
 ) -> Quote | SentBack:
     """Answer an order as it was sent.
 
     Parameters
     ----------
     search
-        Whether to search for remedies where it is sent back, and ways to save where not.
+        Whether to search for remedies where it is sent back.
+    savings
+        Whether to search for ways to save too, where it is not.
+    made_of_it
+        How many units of work all takes that the request makes of the answer.
 
     Raises
     ------
@@ -46,6 +57,7 @@ def answer_order(
     """
     with context.timed("parse"):
         order = read_sent_order(document, context)
+    context.set_aside(made_of_it(order), len(order.slabs))
     answer = quote(
         order,
         workshop=context.workshop,
@@ -53,9 +65,10 @@ def answer_order(
         today=context.today,
         plates=context.plates,
         trial=_contained_trial(document, context) if search else None,
+        savings=savings,
         timed=context.timed,
         contain=context.contain,
-        pace=context.pace,
+        budget=context.budget,
     )
     if isinstance(answer, SentBack):
         return answer

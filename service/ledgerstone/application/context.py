@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import nullcontext
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
+from typing import Self
 
 from ledgerstone.checks import Timed
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.containment import Contain, let_through
-from ledgerstone.remedies import Pace, unpaced
+from ledgerstone.remedies import Budget
 from ledgerstone.schedule import Booking
 from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
@@ -36,8 +37,9 @@ class QuoteContext:
         Is entered for each stage of an answer by its name.
     contain
         Is entered for each part of an answer whose fault costs that part alone.
-    pace
-        Is told before each piece of an answer's work how much it comes to in all.
+    budget
+        What the request may still have worked out. None where an answer is all that is asked for:
+        each has then a whole one.
     """
 
     workshop: Workshop
@@ -49,4 +51,18 @@ class QuoteContext:
     calendar_fault: str = ""
     timed: Timed = nullcontext
     contain: Contain = let_through
-    pace: Pace = unpaced
+    budget: Budget | None = None
+
+    def of_one_request(self) -> Self:
+        """Return what gives all that one request asks for one budget together."""
+        return self if self.budget is not None else replace(self, budget=Budget())
+
+    def set_aside(self, units: float, slabs: int) -> None:
+        """Pay, before an order is answered, for what is made of its answer.
+
+        Raises
+        ------
+        TooIntricate
+        """
+        if self.budget is not None:
+            self.budget.set_aside(units, slabs)

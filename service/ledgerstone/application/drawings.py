@@ -12,7 +12,7 @@ from typing import Any, Final
 import shapely
 from shapely.geometry import MultiPoint, Polygon
 
-from ledgerstone.checks import Finding, check_plan
+from ledgerstone.checks import Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
@@ -28,17 +28,19 @@ from ledgerstone.drawing import (
     draw_assembled,
     draw_plan,
     draw_view,
+    drawing_effort,
+    million_pixels,
+    painting_effort,
+    paper_effort,
     pin_at,
+    rasterise,
     true_size_pdf,
 )
-from ledgerstone.drawing.stress import draw_stress
 from ledgerstone.drawing.tiling import Paper
 from ledgerstone.order import Order, Slab
+from ledgerstone.remedies import Budget
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.stages import StageCache, StageContext, plan
-from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
-from ledgerstone.strength.utilisation_map import utilisation_map
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import day_text
 from ledgerstone.workshop.records import Sealer, Workshop
@@ -47,7 +49,6 @@ DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
 TITLE: Final = "Slab"
 _OF_AN_ORDER: Final = ("slabs", "joins", "language")
 
-_NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
 _PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
 _NO_COLOUR = "#9a9a95"
 # What a sealer's film adds to how far a surface mirrors: by eye, no source.
@@ -135,11 +136,18 @@ def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
 
 @dataclass(frozen=True)
 class Drawer:
-    """Draws what one token holds."""
+    """Draws what one token holds.
+
+    Attributes
+    ----------
+    budget
+        What each drawing is paid from, where that was not done before.
+    """
 
     content: Mapping[str, Any]
     workshop: Workshop
     contain: Contain = let_through
+    budget: Budget | None = None
 
     @cached_property
     def order(self) -> Order:
@@ -158,6 +166,10 @@ class Drawer:
         """The slabs, shaped."""
         return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
 
+    def _pay(self, units: float) -> None:
+        if self.budget is not None:
+            self.budget.pay(units, len(self.order.slabs))
+
     def drawn(self, name: str, number: int) -> str:
         """Draw a plan or a view of one slab, or all slabs assembled.
 
@@ -165,17 +177,35 @@ class Drawer:
 
         Raises
         ------
-        NotUnderstood
+        NotUnderstood, TooIntricate
         """
         with self.contain("drawing"):
+            slabs = self.order.slabs
+            self._pay(drawing_effort(slabs if name == "assembled" else [slabs[number]]))
             return self._drawn(name, number)
         return MISSING
+
+    def painted(self, name: str, number: int, width_px: int) -> bytes | None:
+        """Draw, and paint it as a PNG; None where a fault of ours lost it.
+
+        Raises
+        ------
+        NotUnderstood, TooIntricate
+        """
+        svg = self.drawn(name, number)
+        if svg == MISSING:
+            return None
+        self._pay(painting_effort(name, million_pixels(svg, width_px), len(svg) / 1e3))
+        with self.contain("drawing"):
+            return rasterise(svg, width_px)
+        return None
 
     def _drawn(self, name: str, number: int) -> str:
         if name == "assembled":
             order, title = self.order, "The pieces together, from above"
             return draw_assembled(order.slabs, self.shapes, order.joins, title=title)
-        slab, shape = self.order.slabs[number], self.shapes[number]
+        slab = self.order.slabs[number]
+        shape = shape_of(slab, self.workshop)
         draw = self._view if name == "view" else self._plan
         return draw(slab, shape, number)
 
@@ -188,10 +218,11 @@ class Drawer:
 
         Raises
         ------
-        NotUnderstood
+        NotUnderstood, TooIntricate
         """
-        slab, shape = self.order.slabs[number], self.shapes[number]
-        radius = self.workshop.shaping.inside_radius_mm
+        slab = self.order.slabs[number]
+        self._pay(paper_effort([slab]))
+        shape, radius = shape_of(slab, self.workshop), self.workshop.shaping.inside_radius_mm
         if is_corner:
             drawn = corner_drawn(slab, shape, part, radius)
         else:
@@ -228,32 +259,6 @@ class Drawer:
             seed=json.dumps(self.content["slabs"][number], sort_keys=True),
             title=slab.label or TITLE,
         )
-
-
-def draw_utilisation(
-    slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache
-) -> str:
-    """Paint how far one slab of a drawing's token is used: for the maker alone.
-
-    The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
-    """
-    order = read_order({"slabs": slabs}, workshop)
-    plates = cache.plates
-    planned = plan(order, StageContext(workshop, (), _NO_DAY, cache))
-    slab, shape = order.slabs[number], planned.shapes[number]
-    title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
-    stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)
-    if stopped:
-        return draw_stress(slab, shape, None, None, title=title)
-    coldest = min(workshop.handling.workshop_c)
-    found = slab_strength(
-        slab, shape, workshop, slab_kg=planned.slab_kg[number], shed_c=coldest, plates=plates
-    )
-    concrete = concrete_of(workshop)
-    field = utilisation_map(
-        slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop
-    )
-    return draw_stress(slab, shape, field, found.worst, title=title)
 
 
 def seen_colour(slab: Slab, sealer: Sealer, workshop: Workshop) -> str:

@@ -11,9 +11,10 @@ from marshmallow import Schema
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawer, drawing_content
-from ledgerstone.application.resolving import ResolvedRequest, read_ask, resolve
+from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
 from ledgerstone.codec.paper_schemas import JOB_SHEET, SHEET
 from ledgerstone.codec.request_schemas import AskSchema
+from ledgerstone.drawing import paper_effort
 from ledgerstone.papers import QuoteView
 from ledgerstone.papers.approval import approval_sheet
 from ledgerstone.papers.care import care_sheet
@@ -49,10 +50,11 @@ def make_paper(kind: str, document: object, context: QuoteContext) -> Paper | Re
 
     Raises
     ------
-    NotUnderstood
+    NotUnderstood, TooIntricate
     """
+    context = context.of_one_request()
     ask = read_ask(_SCHEMA, document)
-    resolved = resolve(ask, context, search=PAPERS[kind].search)
+    resolved = resolve(ask, context, _wanted(kind))
     if not isinstance(resolved.answer, Quote):
         return resolved
     view = _view(resolved, resolved.answer)
@@ -70,12 +72,17 @@ def make_plan(document: object, context: QuoteContext) -> str | ResolvedRequest:
 
     Raises
     ------
-    NotUnderstood
+    NotUnderstood, TooIntricate
     """
-    resolved = resolve(read_ask(_SCHEMA, document), context, search=PAPERS[JOB].search)
+    context = context.of_one_request()
+    resolved = resolve(read_ask(_SCHEMA, document), context, _wanted(JOB))
     if not isinstance(resolved.answer, Quote):
         return resolved
     return plan_ics(resolved.answer.lead_time, resolved.answer.order, context.workshop)
+
+
+def _wanted(kind: str) -> Wanted:
+    return Wanted(lambda order: paper_effort(order.slabs), search=PAPERS[kind].search)
 
 
 def _view(resolved: ResolvedRequest, quote: Quote) -> QuoteView:

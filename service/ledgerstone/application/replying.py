@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Any, Final
@@ -11,12 +11,13 @@ from typing import Any, Final
 from ledgerstone.application.changed_orders import ChangeLinks, answer_changed, view_of
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawer, drawing_content, drawing_token
-from ledgerstone.application.resolving import ResolvedRequest, read_ask, resolve
+from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.paper_schemas import REPLY
 from ledgerstone.codec.request_schemas import ReplyAskSchema
-from ledgerstone.drawing import MISSING, rasterise
+from ledgerstone.drawing import MISSING, drawing_effort, plan_picture_effort, rasterise
+from ledgerstone.order import Order
 from ledgerstone.papers import (
     ChangeView,
     Enclosed,
@@ -36,6 +37,8 @@ from ledgerstone.remedies import Fix, Remedy
 from ledgerstone.wording import english
 
 PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
+A_LETTER: Final = 1.0  # units of work
+FOR_PICTURES: Final = 40.0  # so many for all pictures in a draft
 MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
 MOST_WAYS: Final = 4
 _SCHEMA = ReplyAskSchema()
@@ -48,9 +51,10 @@ def make_reply(document: object, context: QuoteContext, templates: Templates) ->
 
     Raises
     ------
-    NotUnderstood, TemplateFault
+    NotUnderstood, TooIntricate, TemplateFault
     """
-    ask, resolved = _resolved(document, context)
+    context = context.of_one_request()
+    ask, resolved = _resolved(document, context, _a_letter)
     made = _reply(ask, resolved, _picture_addresses(resolved, context), context, templates)
     written: dict[str, str] = REPLY.dump(made)
     return written
@@ -71,9 +75,10 @@ def make_draft(
 
     Raises
     ------
-    NotUnderstood, TemplateFault
+    NotUnderstood, TooIntricate, TemplateFault
     """
-    ask, resolved = _resolved(document, context)
+    context = context.of_one_request()
+    ask, resolved = _resolved(document, context, _with_pictures)
     pictures = list(_pictures(resolved, context))
     addresses = [f"cid:{picture.cid}" for picture in pictures]
     replaces = answered.replaces if answered is not None else None
@@ -81,13 +86,32 @@ def make_draft(
     return message(made, context.workshop, [*pictures, *_order_file(resolved)], answered)
 
 
-def _resolved(document: object, context: QuoteContext) -> tuple[dict[str, Any], ResolvedRequest]:
+def _resolved(
+    document: object, context: QuoteContext, made_of_it: Callable[[Order], float]
+) -> tuple[dict[str, Any], ResolvedRequest]:
     ask = read_ask(_SCHEMA, document)
-    ways = ask.get("ways", False)
-    resolved = resolve(ask, context, search=ways)
-    if isinstance(resolved.answer, SentBack) and not ways:
-        resolved = resolve(ask, context, search=True)
-    return ask, resolved
+    wanted = Wanted(made_of_it, savings=ask.get("ways", False))
+    return ask, resolve(ask, context, wanted)
+
+
+def _a_letter(order: Order) -> float:
+    """Units of work to write a letter: its words, and the links of what might be changed."""
+    return A_LETTER + sum(drawing_effort([slab]) for slab in order.slabs)
+
+
+def _with_pictures(order: Order) -> float:
+    """Units of work to write a letter with its pictures inside."""
+    return _a_letter(order) + _pictures_effort(order, _picture_px(order))
+
+
+def _picture_px(order: Order) -> int:
+    """How wide the plans in a draft are: less sharp where there are many; 0 where too many."""
+    widths = (PICTURE_PX, PICTURE_PX // 2)
+    return next((px for px in widths if _pictures_effort(order, px) <= FOR_PICTURES), 0)
+
+
+def _pictures_effort(order: Order, width_px: int) -> float:
+    return sum(plan_picture_effort(slab, width_px) for slab in order.slabs) if width_px else 0.0
 
 
 def _reply(
@@ -246,18 +270,13 @@ def _picture_addresses(resolved: ResolvedRequest, context: QuoteContext) -> list
 
 def _pictures(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[Enclosed]:
     order = resolved.answer.order
+    width_px = _picture_px(order)
     content = drawing_content(order, _annotations(resolved))
     drawer = Drawer(content, context.workshop, context.contain)
-    for i in range(len(order.slabs)):
-        picture = _painted(drawer.drawn("plan", i), context)
+    for i in range(len(order.slabs) if width_px else 0):
+        picture = drawer.painted("plan", i, width_px) or rasterise(MISSING, width_px)
         name = f"plan-{i + 1}"
         yield Enclosed(f"{name}.png", "image/png", picture, f"{name}@ledgerstone")
-
-
-def _painted(svg: str, context: QuoteContext) -> bytes:
-    with context.contain("drawing"):
-        return rasterise(svg, PICTURE_PX)
-    return rasterise(MISSING, PICTURE_PX)
 
 
 def _annotations(resolved: ResolvedRequest) -> Annotations:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -17,11 +17,46 @@ from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Listed, Message
+from ledgerstone.order import Order
 from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 from ledgerstone.terms import Standing
 
 _NO_QUOTE = Message("no-quote-to-write-of")
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """How far an order is answered, and what is then made of it.
+
+    Attributes
+    ----------
+    search
+        Whether remedies are searched for where it is sent back.
+    savings
+        Whether ways to save are searched for too.
+    made_of_it
+        How many units of work all takes that is made of the answer.
+    """
+
+    made_of_it: Callable[[Order], float]
+    search: bool = True
+    savings: bool = False
+
+    def answer(self, document: JSON, context: QuoteContext) -> Quote | SentBack:
+        """Answer an order so far.
+
+        Raises
+        ------
+        NotUnderstood, TooIntricate
+        """
+        return answer_order(
+            document,
+            context,
+            search=self.search,
+            savings=self.savings,
+            made_of_it=self.made_of_it,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,21 +97,21 @@ def read_ask(schema: Strict, document: object) -> dict[str, Any]:
     return ask
 
 
-def resolve(ask: Mapping[str, Any], context: QuoteContext, *, search: bool) -> ResolvedRequest:
+def resolve(ask: Mapping[str, Any], context: QuoteContext, wanted: Wanted) -> ResolvedRequest:
     """Answer what is asked about: an order anew, an offer as it was made while it stands.
 
     Raises
     ------
-    NotUnderstood
+    NotUnderstood, TooIntricate
     """
     if "order" in ask:
-        return _of_order(ask["order"], context, search=search, standing=_standing(ask))
+        return _of_order(ask["order"], context, wanted, _standing(ask))
     offer = offer_named_at(
         "/token", ask["token"], context.tokens, context.today, not_ours=_NO_QUOTE
     )
     document = {**offer.order, "since": ask["token"]}
     try:
-        return _of_offer(offer, document, context, search=search)
+        return _of_offer(offer, document, context, wanted)
     except NotUnderstood as fault:
         gone = Listed(tuple(one.message for one in fault.faults), joined="comma")
         faults = (Fault("/token", Message("quote-not-understood-now", gone=gone)),)
@@ -94,12 +129,11 @@ def _standing(ask: Mapping[str, Any]) -> Standing | None:
 def _of_order(
     sent: JSON,
     context: QuoteContext,
-    *,
-    search: bool,
-    standing: Standing | None = None,
+    wanted: Wanted,
+    standing: Standing | None,
 ) -> ResolvedRequest:
     try:
-        answer = answer_order(sent, context, search=search)
+        answer = wanted.answer(sent, context)
         if standing is not None and isinstance(answer, Quote):
             trial = context.workshop.standing.trial
             answer = with_standing(answer, "estimate" if trial else standing)
@@ -111,17 +145,17 @@ def _of_order(
 
 
 def _of_offer(
-    offer: Offer, document: dict[str, Any], context: QuoteContext, *, search: bool
+    offer: Offer, document: dict[str, Any], context: QuoteContext, wanted: Wanted
 ) -> ResolvedRequest:
     """Answer an offer as on its own day; where it no longer stands, today, as a change to it."""
     if stands(offer, context):
         day = replace(context, today=offer.issued, for_maker=False)
-        then = answer_order(document, day, search=search)
+        then = wanted.answer(document, day)
         if isinstance(then, Quote):
             token = context.tokens.sign("quote", write_offer(offer))
             quote, whole = as_offered(then, offer)
             return ResolvedRequest(document, quote, offer, link_of(token, context.workshop), whole)
-    return _named(document, answer_order(document, context, search=search), offer, context)
+    return _named(document, wanted.answer(document, context), offer, context)
 
 
 def _named(

@@ -1,9 +1,15 @@
 """Drawings of a slab: a dimensioned plan and a lit view, as SVG that is safe to show anywhere."""
 
 from ledgerstone.drawing.assembled import draw_assembled
+from ledgerstone.drawing.effort import (
+    drawing_effort,
+    painting_effort,
+    paper_effort,
+    plan_picture_effort,
+)
 from ledgerstone.drawing.missing import MISSING
 from ledgerstone.drawing.plan import draw_plan
-from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, rasterise
+from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, million_pixels, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.saying import describe
 from ledgerstone.drawing.true_size import (
@@ -27,7 +33,12 @@ __all__ = [
     "draw_assembled",
     "draw_plan",
     "draw_view",
+    "drawing_effort",
+    "million_pixels",
+    "painting_effort",
+    "paper_effort",
     "pin_at",
+    "plan_picture_effort",
     "rasterise",
     "true_size_pdf",
 ]

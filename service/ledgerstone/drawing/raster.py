@@ -62,6 +62,15 @@ def rasterise(svg: str, width_px: int) -> bytes:
     )
 
 
+def million_pixels(svg: str, width_px: int) -> float:
+    """Return how many million pixels a drawing of ours has at a width; 0 where it has no size."""
+    size = _SIZE.match(svg)
+    if size is None:
+        return 0.0
+    share = float(size[2]) / float(size[1])
+    return share * painted_width_px(width_px, share) ** 2 / 1e6
+
+
 def _in_our_letters(svg: str) -> str:
     """Put stars for letters that we do not have, and say so on a strip beneath the drawing."""
     size = _SIZE.match(svg)

@@ -80,7 +80,8 @@ def _cuts_at(shape: Shape, axis: int, place: float) -> Iterator[Cut]:
     line = LineString(ends if axis == 0 else [(y, x) for x, y in ends])
     for part in shapely.get_parts(plane.intersection(line, shape.net)):
         reach = [xy[1 - axis] for xy in part.coords]
-        yield Cut(axis, place, min(reach), max(reach))
+        if reach:  # a line beside the slab meets nothing of it
+            yield Cut(axis, place, min(reach), max(reach))
 
 
 @dataclass(frozen=True, slots=True)

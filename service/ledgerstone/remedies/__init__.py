@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.remedies.budget import Budget, Pace, after_plans_alone, budget_for, unpaced
+from ledgerstone.remedies.budget import Budget, Pace, unpaced
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.search import OF_A_SLAB, find
@@ -24,8 +24,6 @@ __all__ = [
     "State",
     "Trial",
     "Trials",
-    "after_plans_alone",
-    "budget_for",
     "find",
     "start",
     "unpaced",

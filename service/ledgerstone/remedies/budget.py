@@ -1,24 +1,29 @@
 """How much one request may have worked out: counted and never timed, so that answers repeat.
 
-One budget serves a request whole. Its first check is paid for before any of it is done, from what
-the order holds; an order that cannot pay for that is too intricate. What is left goes to the
-search of remedies or of ways to save.
+One budget serves a request whole, whatever it asks for: the first check and what is made of the
+answer, pictures and papers, are paid for before any of it is done, from what the order holds. An
+order that cannot pay for that is too intricate. What is left goes to the search of remedies or of
+ways to save, and what that leaves to the quotes of changed orders.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from datetime import date
 from typing import Final
 
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order, Polygon, Shade, Slab
+from ledgerstone.remedies.placeable import MOST_CHOICES, MOST_TOGETHER
 from ledgerstone.strength.effort import plate_effort, settling_effort
 
 MOST_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
 AS_SENT: Final = ""
-_PLAN_OF_MOST, _MOST_CUTOUTS = 2.0, 20
-_POINTS = 20.0  # as many double what a plan costs
+# Fitted to plain and frilled slabs of no to twenty cut-outs.
+_A_PLAN, _A_PAIR, _A_CORNER, _ITS_CUTOUT = 0.05, 0.002, 0.0055, 0.0008
+_LAYING_OUT, _A_CHOICE = 0.6, 0.025
+_FITTED = ("basin", "hob")  # the sides of such units are in the way
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
 
@@ -44,6 +49,51 @@ class Budget:
     pace: Pace = unpaced
     _paid: set[tuple[str, str]] = field(default_factory=set)
     _plan: str = ""
+    _day: date | None = None
+    _before: float = MOST_UNITS
+    _aside: float = 0.0
+
+    def begin(self, order: Order, today: date) -> None:
+        """Pay for an order's first check, strength and all; on another day it is worked out anew.
+
+        Raises
+        ------
+        TooIntricate
+            It costs more than is left of what a whole request may.
+        """
+        if today != self._day:
+            self._paid, self._plan, self._day = set(), "", today
+        self.kept, self._before = 0.0, self.left
+        if not self.tries(order):
+            raise TooIntricate(len(order.slabs))
+
+    def had_plans_alone(self, order: Order) -> None:
+        """Take back what was paid for strength: the first check ended before any."""
+        self.left = self._before - sum(map(plan_units, order.slabs))
+        self._paid, self._plan = set(), ""
+
+    def set_aside(self, units: float, slabs: int) -> None:
+        """Pay for what is made of the answer; told so again, for no more than that.
+
+        Raises
+        ------
+        TooIntricate
+            It is no longer there.
+        """
+        self.pay(max(0.0, units - self._aside), slabs)
+        self._aside = max(self._aside, units)
+
+    def pay(self, units: float, slabs: int) -> None:
+        """Spend so much, all that is kept with it.
+
+        Raises
+        ------
+        TooIntricate
+            It is no longer there.
+        """
+        self.kept = 0.0
+        if not self.spends(units):
+            raise TooIntricate(slabs)
 
     def keep(self, units: float, share: float = 1.0, among: int = 1) -> None:
         """Keep so much for later; of the rest leave a share, divided among so many, to be spent."""
@@ -84,29 +134,23 @@ class Budget:
         return True
 
 
-def budget_for(order: Order, pace: Pace = unpaced) -> Budget:
-    """Pay for an order's first check, strength and all.
-
-    Raises
-    ------
-    TooIntricate
-        It costs more than a whole request may.
-    """
-    budget = Budget(pace=pace)
-    if not budget.tries(order):
-        raise TooIntricate(len(order.slabs))
-    return budget
-
-
-def after_plans_alone(order: Order, pace: Pace = unpaced) -> Budget:
-    """Return the budget of an order whose first check ended before any strength."""
-    return Budget(MOST_UNITS - sum(map(plan_units, order.slabs)), pace=pace)
-
-
 def plan_units(slab: Slab) -> float:
-    """What a slab's plan costs to look at and to lay out anew: by pairs of cut-outs."""
-    pairs = ((1 + len(slab.cutouts)) / (1 + _MOST_CUTOUTS)) ** 2
-    return _PLAN_OF_MOST * pairs * (1 + _points(slab) / _POINTS)
+    """What a slab's plan costs to read, to work out and to check: by corners and by cut-outs."""
+    corners, cutouts = _points(slab), len(slab.cutouts)
+    return _A_PLAN + _A_PAIR * cutouts**2 + (_A_CORNER + _ITS_CUTOUT * cutouts) * corners
+
+
+def layout_units(slab: Slab) -> float:
+    """What it costs to look for room for a slab's openings: by what each has to choose among."""
+    openings = min(len(slab.cutouts), MOST_TOGETHER)
+    rests, pockets = slab.rests, _points(slab) // 2
+    panels = legs = 0
+    if rests is not None:
+        panels = 2 * len(rests.units) if any(one.use in _FITTED for one in rests.units) else 0
+        legs = len(rests.at)
+    past = min(MOST_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
+    apart = 2 * openings * (openings - 1)
+    return _LAYING_OUT + _A_CHOICE * (past + apart)
 
 
 def _points(slab: Slab) -> int:

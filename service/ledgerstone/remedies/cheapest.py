@@ -10,7 +10,7 @@ from typing import Final
 
 from ledgerstone.checks import Finding, stage_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
-from ledgerstone.remedies.budget import Budget, plan_units
+from ledgerstone.remedies.budget import Budget, layout_units, plan_units
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import steps
 from ledgerstone.remedies.option import Option
@@ -31,7 +31,6 @@ MOST_STATES = 32
 MOST_TRIED = 100
 # What does not settle a thing by itself is tried after what does, thickness and all.
 PARTIAL: Final[Weight] = weight("thicker", 4.0)
-LAYING_OUT = 0.6  # units that it takes to find where all openings of a slab have room
 LOOK = 0.5  # of a slab's strength: it is moved, or it lies
 
 
@@ -110,7 +109,8 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
         if known in seen or (most_share <= SIZES_WITHIN and not keeps(state)):
             continue
         seen.add(known)
-        if not tried.budget.spends(LAYING_OUT + sum(map(plan_units, state.order.slabs))):
+        slabs = state.order.slabs
+        if not tried.budget.spends(max(map(layout_units, slabs)) + sum(map(plan_units, slabs))):
             return None
         stop, planned = _first_stop(tried, state)
         if stop is None and planned is not None:

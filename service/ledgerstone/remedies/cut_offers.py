@@ -263,7 +263,7 @@ def _inner_corners(plan: Plan, axis: Axis) -> Iterator[float]:
             after[0] - corner[0]
         )
         if turn < 0.0:
-            along = next(p for p in (before, after) if abs(p[k] - corner[k]) > GAP_MM)
+            along = max(before, after, key=lambda p: abs(p[k] - corner[k]))
             yield corner[k] if along[k] > corner[k] else corner[k] - GAP_MM
 
 

@@ -9,12 +9,11 @@ from ledgerstone.order import Cutout, Order, Point, Slab, Unit
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, Path, changed
 from ledgerstone.remedies.option import Option, resized_cutout
-from ledgerstone.remedies.placeable import Obstacle, Placed
+from ledgerstone.remedies.placeable import MOST_TOGETHER, Obstacle, Placed
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.stages.cache import SlabKey
 
-MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
 _MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
 _RESIZE_COSTS = 20.0
 _EACH_COSTS = 0.1

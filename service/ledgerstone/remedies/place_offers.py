@@ -11,8 +11,9 @@ from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, LShape, Rectangle, Slab
 from ledgerstone.remedies.belonging import belongings
 from ledgerstone.remedies.change import Change, Path, changed
-from ledgerstone.remedies.laid_out import MOST_TOGETHER, placed
+from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
+from ledgerstone.remedies.placeable import MOST_TOGETHER
 from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size, is_bowl
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -11,6 +11,16 @@ from numpy.typing import NDArray
 from ledgerstone.outline import XY
 
 FloatArray = NDArray[np.float64]
+
+_EIGHTH = float(np.sqrt(0.5))
+_AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
+_SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
+_ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
+MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
+MOST_CHOICES = 96  # ways past obstacles, of all openings together
+
+Row = dict[int, float]
+Limited = tuple[Row, float]  # the sum over a row is at most so much
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,3 +115,30 @@ class Placed:
     moved_mm: Mapping[int, XY]
     shrunk: Mapping[int, float]
     grown_mm: XY
+
+
+def nearest_chosen(beside: list[list[Limited]], freed: int) -> list[list[Limited]]:
+    """Leave an item's share of the choices, at its nearest obstacles; the others it passes as now.
+
+    Parameters
+    ----------
+    beside
+        For each obstacle the rows of which one must hold.
+    freed
+        How many items share the choices.
+    """
+    most = MOST_CHOICES // max(1, freed)
+    if sum(map(len, beside)) <= most:
+        return beside
+    kept = []
+    for rows in sorted(beside, key=lambda rows: max(limit for _, limit in rows)):
+        most -= len(rows)
+        kept.append(rows if most >= 0 else [max(rows, key=lambda row: row[1])])
+    return kept
+
+
+def directions(one: Item, other: Item, few: bool) -> Iterable[FloatArray]:
+    """Directions in which two openings may be kept apart; slanted ones where one is round."""
+    slanted = few and min(len(one.points), len(other.points)) > _ROUND_POINTS
+    for n in (*_AXES, *(_SLANTED if slanted else ())):
+        yield np.array(n)

@@ -24,10 +24,18 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_array
 
 from ledgerstone.outline import XY
-from ledgerstone.remedies.placeable import FloatArray, Item, Obstacle, Placed, Plane, Room
-
-Row = dict[int, float]
-Limited = tuple[Row, float]  # the sum over a row is at most so much
+from ledgerstone.remedies.placeable import (
+    FloatArray,
+    Item,
+    Limited,
+    Obstacle,
+    Placed,
+    Plane,
+    Room,
+    Row,
+    directions,
+    nearest_chosen,
+)
 
 SLACK_MM = -0.04  # widths are rounded to a tenth before they are held to their rule
 MOST_NODES = 60
@@ -40,10 +48,6 @@ _GROW_COSTS = 3.0
 _COLUMNS = 7  # of one opening: right, left, back, front, smaller; moves along, moves across
 _RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
 _NEAR_MM, _MANY, _FEW = 600.0, 8, 2
-_EIGHTH = float(np.sqrt(0.5))
-_AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
-_SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
-_ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
 
 
 def place(items: Sequence[Item], room: Room) -> Placed | None:
@@ -142,9 +146,13 @@ class _Programme:
                           Plane((1.0, 0.0), item.within_mm[1], is_edge=False)):  # fmt: skip
                 self.rows.append(self._within(k, item, plane))
                 self.as_they_lie &= self.rows[-1][1] >= 0.0
-        for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes)):
-            if i not in item.passes:
-                self._choose(self._beside(k, item, obstacle))
+        beside = [
+            list(self._beside(k, item, obstacle))
+            for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes))
+            if i not in item.passes
+        ]
+        for rows in nearest_chosen(beside, sum(one.moves or one.shrinks for one in self.items)):
+            self._choose(rows)
 
     def _reach(self, k: int, n: FloatArray) -> Row:
         """How far item ``k`` reaches along ``n`` as its columns change."""
@@ -187,7 +195,7 @@ class _Programme:
             return []
         clear = min(one.clear_mm, other.clear_mm) + SLACK_MM
         rows, gaps, inside = [], [], self._inside(other) - self._inside(one)
-        for n in _directions(one, other, len(self.items) <= _FEW):
+        for n in directions(one, other, len(self.items) <= _FEW):
             reach = one.support(n) + other.support(-n)
             row = self._reach(j, n)
             row |= self._reach(k, -n)
@@ -285,10 +293,3 @@ class _Programme:
                 shrunk[k] = float(own[_SMALLER])
         grown = [round(x[self.grows + a]) * self.room.grow_step_mm[a] for a in (0, 1)]
         return Placed(moved, shrunk, (grown[0], grown[1]))
-
-
-def _directions(one: Item, other: Item, few: bool) -> Iterable[FloatArray]:
-    """Directions in which two openings may be kept apart; slanted ones where one is round."""
-    slanted = few and min(len(one.points), len(other.points)) > _ROUND_POINTS
-    for n in (*_AXES, *(_SLANTED if slanted else ())):
-        yield np.array(n)

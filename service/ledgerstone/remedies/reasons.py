@@ -8,7 +8,7 @@ from dataclasses import replace
 from ledgerstone.order import Cutout, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import plan_of
-from ledgerstone.remedies.laid_out import MOST_TOGETHER
+from ledgerstone.remedies.placeable import MOST_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout

@@ -11,10 +11,10 @@ from collections.abc import Callable, Iterable
 from ledgerstone.checks import Finding, Stage
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import MOST_SLABS, Order
-from ledgerstone.remedies.budget import Budget, plan_units
+from ledgerstone.remedies.budget import Budget, layout_units, plan_units
 from ledgerstone.remedies.buttons import shown_once
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.cheapest import LAYING_OUT, Tried, cheapest, ladders, least
+from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
@@ -199,7 +199,8 @@ class _Search:
         shown: list[frozenset[str]] = []
         names: set[str] = set()
         slab = 0 if finding.slab is None else finding.slab
-        if not self.budget.spends(LAYING_OUT + LOOKS * plan_units(self.order.slabs[slab])):
+        here = self.order.slabs[slab]
+        if not self.budget.spends(layout_units(here) + LOOKS * plan_units(here)):
             return
         for rungs in self._ladders(finding):
             if rungs[0].name in names:

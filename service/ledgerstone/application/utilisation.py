@@ -1,0 +1,50 @@
+"""How far a slab of a drawing's token is used, painted: for the maker alone."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import Any
+
+from ledgerstone.checks import check_plan
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.drawing.stress import draw_stress
+from ledgerstone.order import Order
+from ledgerstone.remedies import Budget
+from ledgerstone.stages import StageCache, StageContext, plan
+from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
+from ledgerstone.strength.utilisation_map import utilisation_map
+from ledgerstone.workshop.records import Workshop
+
+_NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
+
+
+def draw_utilisation(
+    slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache, budget: Budget
+) -> str:
+    """Paint how far one slab of a drawing's token is used: for the maker alone.
+
+    The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
+
+    Raises
+    ------
+    NotUnderstood, TooIntricate
+    """
+    order = read_order({"slabs": slabs}, workshop)
+    budget.begin(Order(slabs=(order.slabs[number],)), _NO_DAY)
+    plates = cache.plates
+    planned = plan(order, StageContext(workshop, (), _NO_DAY, cache))
+    slab, shape = order.slabs[number], planned.shapes[number]
+    title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
+    stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)
+    if stopped:
+        return draw_stress(slab, shape, None, None, title=title)
+    coldest = min(workshop.handling.workshop_c)
+    found = slab_strength(
+        slab, shape, workshop, slab_kg=planned.slab_kg[number], shed_c=coldest, plates=plates
+    )
+    concrete = concrete_of(workshop)
+    field = utilisation_map(
+        slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop
+    )
+    return draw_stress(slab, shape, field, found.worst, title=title)
