@@ -38,11 +38,11 @@ def curved_path(points: Course, places: int = 2) -> str:
 def curved(points: Course) -> Curved:
     """Find the true arcs of a closed course, its first point not repeated."""
     at = np.asarray(points, dtype=np.float64)[:, :2]
-    course = [(x, y) for x, y in at.tolist()]
+    xs, ys = at.T.tolist()
     lengths, turns, goes_on = _chords(at)
     if all(goes_on):
-        return _circle(course)
-    first, n = goes_on.index(False), len(course)
+        return _circle(xs, ys)
+    first, n = goes_on.index(False), len(xs)
     stretches: list[Stretch] = []
     done = 0
     while done < n:
@@ -51,12 +51,14 @@ def curved(points: Course) -> Curved:
         if run >= _CHORDS:
             turn = turns[(i + 1) % n]
             radius = lengths[i] / (2 * math.sin(abs(turn) / 2))
-            stretches.append((course[(i + run) % n], radius, turn > 0))
+            end = (i + run) % n
+            stretches.append(((xs[end], ys[end]), radius, turn > 0))
             done += run
         else:
-            stretches.append((course[(i + 1) % n], 0.0, False))
+            end = (i + 1) % n
+            stretches.append(((xs[end], ys[end]), 0.0, False))
             done += 1
-    return course[first], stretches
+    return (xs[first], ys[first]), stretches
 
 
 def written(course: Curved, places: int = 2, camera: Camera | None = None) -> str:
@@ -125,10 +127,9 @@ def _run(turns: Sequence[float], goes_on: Sequence[bool], start: int, most: int)
     return run
 
 
-def _circle(course: Sequence[XY]) -> Curved:
+def _circle(xs: Sequence[float], ys: Sequence[float]) -> Curved:
     """Find a full circle's quarters: half a circle's middle hangs on how its ends are rounded."""
-    xs, ys = [p[0] for p in course], [p[1] for p in course]
     x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
-    r = math.dist((x, y), course[0])
+    r = math.dist((x, y), (xs[0], ys[0]))
     quarters = ((x, y - r), (x + r, y), (x, y + r), (x - r, y))
     return (x - r, y), [(end, r, True) for end in quarters]

@@ -58,6 +58,10 @@ def _along(line: LineString, frame: Frame) -> list[Box]:
 
 def _points_on(line: LineString, shares: Sequence[float]) -> list[XY]:
     """Points at shares of a line's length."""
+    at = shapely.get_coordinates(line)
+    if len(at) == 2:
+        (x0, y0), (x1, y1) = at.tolist()
+        return [(x0 + (x1 - x0) * share, y0 + (y1 - y0) * share) for share in shares]
     points = shapely.line_interpolate_point(line, shares, normalized=True)
     return [(x, y) for x, y in shapely.get_coordinates(points).tolist()]
 

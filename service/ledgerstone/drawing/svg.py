@@ -28,7 +28,8 @@ _BIDI = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\
 _DROPPED = frozenset({"Cc", "Cs", "Cn", "Co"})
 _SPACES = frozenset("\t\n\r\u2028\u2029\x0b\x0c\x85")
 _MARKS_IN_A_ROW = 2
-_SIMPLE = re.compile(r"[!-~]+(?: [!-~]+)*")  # printable ASCII, single spaces between
+# Printable ASCII and the signs that drawings write beside it, single spaces between.
+_SIMPLE = re.compile("[!-~Ø×°±·–—…’“”]+(?: [!-~Ø×°±·–—…’“”]+)*")
 _PLAIN = re.compile(r"[ !#-%'-;=?-~]*")  # printable ASCII that XML takes as it is
 
 
