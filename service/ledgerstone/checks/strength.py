@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from shapely.geometry import Point
 
@@ -120,7 +120,7 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
     """On its rests each slab bears itself, what stands on it, and a person anywhere."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
-        verdict = worst([v for v in strength.in_place.verdicts if _is_told(v)])
+        verdict = _told(strength.in_place.verdicts)
         if verdict is None or verdict.utilisation <= CARES:
             continue
         name, where = slab_name(slab, i, len(order.slabs)), spot(slab, shape, verdict.where_mm)
@@ -135,11 +135,13 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
         yield finding_of("cracks-in-place", i, verdict, message)
 
 
-def _is_told(verdict: Verdict) -> bool:
-    """What carries across a crack is told where it does not suffice; nothing wears it out."""
-    if verdict.case == "after-a-crack":
-        return verdict.utilisation > 1.0
-    return verdict.case in _LYING
+def _told(verdicts: Sequence[Verdict]) -> Verdict | None:
+    """The worst before a crack; what follows one is told where it alone does not suffice."""
+    before = worst([v for v in verdicts if v.case in _LYING and v.case != "after-a-crack"])
+    after = worst([v for v in verdicts if v.case == "after-a-crack"])
+    if before is None or before.utilisation > 1.0 or after is None or after.utilisation <= 1.0:
+        return before
+    return after
 
 
 def still_cracks(check: str, i: int, planned: Planned, context: StageContext) -> bool:

@@ -16,7 +16,7 @@ from ledgerstone.strength.handling import Cover, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.tested import Strip, tested_strength_of
-from ledgerstone.strength.verdict import Verdict, worst
+from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
@@ -44,9 +44,10 @@ class SlabStrength:
 
     @property
     def worst(self) -> Verdict | None:
-        """The case nearest to its limit, of those that decide before it cracks."""
+        """The case nearest to its limit, of those that stop an order before it cracks."""
         every = [*self.handled.verdicts, *self.in_place.verdicts]
-        return worst([verdict for verdict in every if verdict.case != "after-a-crack"])
+        aside = (*CAUTIONS, "after-a-crack")
+        return worst([verdict for verdict in every if verdict.case not in aside])
 
 
 class Plates:
