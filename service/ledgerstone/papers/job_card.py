@@ -76,9 +76,16 @@ def carry_card(job: Job, i: int) -> Content:
             "Set down on timber or foam, never on a corner",
             "Two hands each, boots on, the way walked and cleared first",
         ),
-        says(_LIFTING),
+        says(*_not_yet(job, i), _LIFTING),
         *_pot_label(job, i),
     )
+
+
+def _not_yet(job: Job, i: int) -> Iterator[str]:
+    """Say from which day on people may be on it."""
+    for finding in job.quote.findings:
+        if finding.check == "young-in-place" and finding.slab == i:
+            yield finding.says
 
 
 def _pot_label(job: Job, i: int) -> Iterator[Block]:

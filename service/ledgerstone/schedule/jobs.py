@@ -264,6 +264,10 @@ class _Scheduler:
             wait_ends = max(
                 wait_ends, aged_by(ends, step.min_age_days, Warmth(by_month, step.warm_c))
             )
+        if step.stage == "pack" and step.min_age_days is not None:
+            warmth = state.warm.get(job.piece, Warmth(by_month))
+            poured = state.poured.get(job.piece, ends)
+            wait_ends = max(wait_ends, aged_by(poured, step.min_age_days, warmth))
         if step.stage == "cast" and step.warm_c is not None:
             warm = ends + _minutes(step.warm_hours)
             state.warm[job.piece] = Warmth(by_month, step.warm_c, warm)

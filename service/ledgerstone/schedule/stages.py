@@ -55,6 +55,7 @@ class StageSummary:
         yield from self._work("seal")
         yield from self._hardening()
         yield from self._work("pack")
+        yield from self._keeping()
 
     def _of(self, stage: Stage) -> list[ScheduledJob]:
         return [one for one in self._laid if one.job.step.stage == stage]
@@ -141,6 +142,12 @@ class StageSummary:
     def _hardening(self) -> Iterable[StageDays]:
         for starts, ends in self._waited(self._of("seal")):
             why = Message("stage-hardens", until=self.weekday(ends))
+            yield StageDays("harden", starts, ends, (why,))
+
+    def _keeping(self) -> Iterable[StageDays]:
+        """The wait for an age at which a slab may lie on its rests, where it holds it up."""
+        for starts, ends in self._waited(self._of("pack")):
+            why = Message("stage-kept", until=self.weekday(ends))
             yield StageDays("harden", starts, ends, (why,))
 
     @staticmethod

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ledgerstone.price import costs, making_lines, subtotal
 from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
+from ledgerstone.schedule.ages import ages_of
 from ledgerstone.stages.assessed import Assessed
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
-from ledgerstone.work import Operation, operations
+from ledgerstone.strength.concrete import age_days_of
+from ledgerstone.strength.verdict import LASTING
+from ledgerstone.work import Operation, keeping, operations
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +42,8 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     """List the work and lay it into the calendar.
 
     Of equal pieces as few moulds are made as meet the day asked for; where none does, or no day
-    is asked for, as many as make it ready soonest.
+    is asked for, as many as make it ready soonest. A slab that would not yet bear its own weight,
+    or what is spread over it, stays until it does.
     """
     lists = _lists_of_work(assessed)
     try:
@@ -48,7 +53,29 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     by = assessed.planned.order.needed_by
     in_time = [one for one in laid if by is not None and one[1].arrives_latest <= by]
     steps, days = in_time[0] if in_time else min(laid, key=lambda one: one[1].ready_on)
-    return Scheduled(assessed, steps, days)
+    kept = tuple(_kept(assessed, days))
+    if not kept:
+        return Scheduled(assessed, steps, days)
+    try:
+        return Scheduled(assessed, (*steps, *kept), _lead_time((*steps, *kept), assessed, context))
+    except NeverWorked:
+        return Scheduled(assessed, (*steps, *kept), None)
+
+
+def _kept(assessed: Assessed, days: LeadTime) -> Iterator[Operation]:
+    """Yield the wait of every slab that is too young, when ready, for what it bears for long.
+
+    Source: EN 1992-1-1 (3.4) and (B.10).
+    """
+    planned = assessed.planned
+    cement = planned.workshop.recipe.cement_class
+    for i, strength in enumerate(assessed.strength):
+        lasting = [v.utilisation for v in strength.in_place.verdicts if v.case in LASTING]
+        used = max((used for used in lasting if used <= 1.0), default=0.0)
+        needed = age_days_of(used, cement)
+        age = ages_of(days, i, planned.workshop).get(days.ready_on)
+        if needed is not None and age is not None and age < needed:
+            yield keeping(i, planned.order, needed)
 
 
 def _lists_of_work(assessed: Assessed) -> tuple[tuple[Operation, ...], ...]:

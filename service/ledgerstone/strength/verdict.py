@@ -27,6 +27,8 @@ Case = Literal[
 ]
 # What would crack a slab in these is said, and stops nothing.
 CAUTIONS: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
+# What a slab bears for as long as it lies there.
+LASTING: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
 NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
 
 

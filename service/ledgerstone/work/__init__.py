@@ -5,7 +5,7 @@ from ledgerstone.work.loading import CastSlab, table_loads, tables_for
 from ledgerstone.work.mixing import mixing_alone_minutes
 from ledgerstone.work.once import tiles_of
 from ledgerstone.work.operation import STAGES, Machine, Operation, Stage, minutes
-from ledgerstone.work.packing import crate_count, packing_way
+from ledgerstone.work.packing import crate_count, keeping, packing_way
 from ledgerstone.work.surfacing import finish_days, finish_of, grits_before_fills
 
 __all__ = [
@@ -18,6 +18,7 @@ __all__ = [
     "finish_days",
     "finish_of",
     "grits_before_fills",
+    "keeping",
     "minutes",
     "mixing_alone_minutes",
     "operations",

@@ -46,3 +46,15 @@ def crating(order: Order, workshop: Workshop) -> Iterator[Operation]:
             None,
             count * crate.hours,
         )
+
+
+def keeping(i: int, order: Order, age_days: float) -> Operation:
+    """Return the wait of a slab that stays until its concrete has an age, adjusted to 20 °C."""
+    return Operation(
+        "Keep it until it is strong enough to lie on its rests",
+        "pack",
+        i,
+        0.0,
+        pieces=order.slabs[i].quantity,
+        min_age_days=age_days,
+    )

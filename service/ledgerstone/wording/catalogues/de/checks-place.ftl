@@ -41,4 +41,3 @@ person-doing = { $does ->
     [somebody-sitting] sitzen
    *[somebody-leaning] sich aufstützen
 }
-young-for-its-rests = { NAME($slab, start: "yes") } darf ab dem { $day } auf ihre Auflager gelegt werden: Ihr Beton wird noch fester.

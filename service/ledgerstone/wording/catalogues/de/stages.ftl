@@ -40,6 +40,7 @@ stage-kept-damp = Unter einer Folie feucht gehalten bis { $until }.
 stage-dries = Trocknet bis { $until }.
 stage-ages = Versiegelt wird Beton, der { $days } Tage alt ist: nicht vor { $until }.
 stage-hardens = Härtet bis { $until }.
+stage-kept = Bleibt bis { $until } bei uns: Vorher ist ihr Beton nicht fest genug, um auf ihren Auflagern zu liegen.
 stage-closed = Von { $first } bis { $last } haben wir geschlossen.
 stage-in-hand = { $days ->
     [one] { $days } Arbeitstag Reserve, damit der Termin zu halten ist.

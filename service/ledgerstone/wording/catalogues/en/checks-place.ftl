@@ -41,4 +41,3 @@ person-doing = { $does ->
     [somebody-sitting] sits
    *[somebody-leaning] leans
 }
-young-for-its-rests = { NAME($slab, start: "yes") } may be laid on its rests from { $day } on: its concrete is still gaining strength.

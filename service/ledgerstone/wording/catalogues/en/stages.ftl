@@ -40,6 +40,7 @@ stage-kept-damp = Kept damp under a sheet until { $until }.
 stage-dries = Dries until { $until }.
 stage-ages = The sealer goes on concrete that is { $days } days old: not before { $until }.
 stage-hardens = Hardens until { $until }.
+stage-kept = Stays with us until { $until }: before that its concrete is not strong enough to lie on its rests.
 stage-closed = We are closed from { $first } to { $last }.
 stage-in-hand = { $days ->
     [one] { $days } working day kept in hand, so that the day can be kept.
