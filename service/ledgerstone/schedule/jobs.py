@@ -260,12 +260,8 @@ class _Scheduler:
         """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
         step, state, by_month = job.step, self._state, self._bench.workshop.handling.workshop_c
         wait_ends = ends + _minutes(step.wait_hours)
-        if step.stage == "cast" and step.min_age_days is not None:
-            wait_ends = max(
-                wait_ends, aged_by(ends, step.min_age_days, Warmth(by_month, step.warm_c))
-            )
-        if step.stage == "pack" and step.min_age_days is not None:
-            warmth = state.warm.get(job.piece, Warmth(by_month))
+        if step.min_age_days is not None:
+            warmth = state.warm.get(job.piece, Warmth(by_month, step.warm_c))
             poured = state.poured.get(job.piece, ends)
             wait_ends = max(wait_ends, aged_by(poured, step.min_age_days, warmth))
         if step.stage == "cast" and step.warm_c is not None:
