@@ -24,7 +24,13 @@ ALWAYS = {
     "Cache-Control": "no-store",
     "Vary": "Origin",
 }
-SPOKEN = {"quotes", "drawings", "problem page", "nowhere"}  # other to who reads another language
+SPOKEN = {
+    "choices",
+    "quotes",
+    "drawings",
+    "problem page",
+    "nowhere",
+}  # other to who reads another language
 ITS_OWN = {"X-Request-Id", "Content-Type", "Content-Length"}
 ROUTES = {
     "choices": ("GET", "/v1/choices"),

@@ -135,3 +135,23 @@ def test_every_other_refusal_is_told_in_the_header_s_language(client: "FlaskClie
     )
     assert broken.get_json()["detail"].startswith("Der Inhalt ist kein JSON: In Zeile 1, Spalte 2")
     assert client.get("/problems/busy", headers=german).text.startswith("503 Ausgelastet\n")
+
+
+def test_what_is_offered_is_told_in_the_header_s_language(client: "FlaskClient") -> None:
+    """The choices' own sentences follow the header; names and words of the profile stay."""
+    german = client.get("/v1/choices", headers={"Accept-Language": "de"})
+    english = client.get("/v1/choices", headers={"Accept-Language": "en"})
+    assert german.get_json()["sample_tile"]["says"].startswith("Zuerst eine Musterplatte: 45,00 £")
+    assert english.get_json()["sample_tile"]["says"].startswith("A sample tile first: £45.00")
+    for name in ("finishes", "sealers", "thicknesses_mm"):
+        assert german.get_json()[name] == english.get_json()[name]
+    assert "Accept-Language" in german.headers["Vary"]
+
+
+def test_an_old_link_is_told_in_its_own_language(client: "FlaskClient") -> None:
+    """A quote opened again reads in the language in which it was offered, whoever opens it."""
+    order = {**EXAMPLE_ORDER, "language": "de"}
+    token = client.post("/v1/quotes", json=order).get_json()["token"]
+    opened = client.get(f"/v1/quotes/{token}", headers={"Accept-Language": "en"}).get_json()
+    assert opened["says"].startswith("Angeboten am ")
+    assert "annehmen" in opened["says"]

@@ -23,10 +23,11 @@ from ledgerstone.application.drawings import seen_colour, gloss_of
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.document import document_text
 from ledgerstone.drawing import TitleBlock, draw_plan, draw_view
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 workshop = load_profile(DEMONSTRATION)
 context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
-choices, document = write_choices(workshop), document_text()
+choices, document = write_choices(workshop, speech_in("en")), document_text()
 def told(order):
     answer = answer_order(order, context, search=False)
     slab, shape = answer.order.slabs[0], answer.shapes[0]

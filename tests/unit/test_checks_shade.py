@@ -11,6 +11,7 @@ from ledgerstone.checks import STAGE_OF, Finding, check_plan
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Dose, Workshop
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
 from support.written import write_shade
@@ -129,13 +130,16 @@ def test_an_answer_to_a_match_says_how_far_it_stays(matching: Workshop) -> None:
 
 def test_choices_show_what_the_recipes_make(workshop: Workshop, matching: Workshop) -> None:
     """Each swatch is the model's colour, or marked as by eye; matching is the profile's."""
-    choices = write_choices(workshop)
+    choices = write_choices(workshop, speech_in("en"))
     for shade, offered in zip(workshop.palette, choices["shades"], strict=True):
         seen = palette_shade_seen(shade, workshop)
         assert (offered["hex"], offered["by_eye"]) == (seen.hex, seen.by_eye)
     assert [shade["by_eye"] for shade in choices["shades"]] == [False] * 4 + [True]
     assert "Screens" in choices["screens_say"]
-    assert (choices["matching"], write_choices(matching)["matching"]) == (False, True)
+    assert (choices["matching"], write_choices(matching, speech_in("en"))["matching"]) == (
+        False,
+        True,
+    )
 
 
 def materials(workshop: Workshop, shade: dict[str, str]) -> dict[str, Decimal]:

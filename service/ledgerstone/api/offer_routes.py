@@ -10,6 +10,7 @@ from flask import Blueprint, Response, json, request
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.languages import asked_speech
 from ledgerstone.api.limits import Buckets, waits
 from ledgerstone.api.problems import problem
 from ledgerstone.api.smtp import post_of
@@ -72,7 +73,7 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
             post(letter)
 
         try:
-            sent = send_request(guard.json_body(), context.quote_context(), allowed)
+            sent = send_request(guard.json_body(), context.quote_context(), allowed, asked_speech())
         except TooOften as often:
             seconds = math.ceil(often.wait_s)
             return waits(429, Message("requested-too-often", seconds=seconds), seconds)

@@ -9,7 +9,7 @@ from flask import Blueprint, Response, json, jsonify
 
 from ledgerstone.api import guard, lane, metrics, pictures
 from ledgerstone.api.app_context import AppContext
-from ledgerstone.api.languages import vary_by_language, with_language
+from ledgerstone.api.languages import asked_speech, vary_by_language, with_language
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
@@ -29,7 +29,8 @@ def routes(context: AppContext) -> Blueprint:
     @v1.get("/choices")
     def choices() -> Response:
         guard.must_accept_json()
-        return jsonify(write_choices(context.workshop))
+        response = jsonify(write_choices(context.workshop, asked_speech()))
+        return vary_by_language(response, {})
 
     @v1.post("/quotes")
     def quotes() -> Response:

@@ -17,6 +17,7 @@ from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.drawings import Drawer, drawing_content
 from ledgerstone.quote import Quote
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop.records import Workshop
 
 _SIZE_MM: Final = {"length": 900, "width": 550}
@@ -25,7 +26,7 @@ _HOLE: Final = {"kind": "circle", "diameter": 200, "centre": {"x": 500, "y": 275
 
 def warm(context: AppContext) -> None:
     """Answer one plain order as a customer's is answered, and draw it; keep nothing of it."""
-    write_choices(context.workshop)
+    write_choices(context.workshop, speech_in(context.workshop.workshop.language))
     quoting = replace(context.quote_context(), timed=nullcontext)
     document = _plain_order(context.workshop)
     answer = answer_order(document, quoting, search=False)

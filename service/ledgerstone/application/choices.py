@@ -8,11 +8,11 @@ from ledgerstone.codec import order_schemas as bounds
 from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
-from ledgerstone.wording import english, money_text
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.wording import Message, Money, Speech
+from ledgerstone.workshop.records import PaletteShade, Workshop
 
 
-def write_choices(workshop: Workshop) -> dict[str, Any]:
+def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
     """Write what ``GET /v1/choices`` answers."""
     identity = workshop.workshop
     written: dict[str, Any] = CHOICES.dump(
@@ -25,51 +25,57 @@ def write_choices(workshop: Workshop) -> dict[str, Any]:
             "places": PLACES,
             "corners": CORNERS,
             "thicknesses_mm": workshop.shaping.thicknesses_mm,
-            "shades": [palette_shade_seen(shade, workshop) for shade in workshop.palette],
+            "shades": [_shade(shade, workshop, speech) for shade in workshop.palette],
             "matching": workshop.shade.matching,
-            "screens_say": english(SCREENS_DIFFER),
+            "screens_say": speech.say(SCREENS_DIFFER),
             "finishes": workshop.finishes,
             "sealers": workshop.sealers,
             "edges": workshop.edges,
             "limits": _limits(workshop),
             "deliveries": _deliveries(workshop),
-            "sample_tile": _sample_tile(workshop),
-            "templating": _templating(workshop),
-            "heated_curing": _heated_curing(workshop),
+            "sample_tile": _sample_tile(workshop, speech),
+            "templating": _templating(workshop, speech),
+            "heated_curing": _heated_curing(workshop, speech),
             "requests": workshop.mail is not None,
         }
     )
     return written
 
 
-def _sample_tile(workshop: Workshop) -> dict[str, Any] | None:
+def _shade(shade: PaletteShade, workshop: Workshop, speech: Speech) -> dict[str, Any]:
+    seen = palette_shade_seen(shade, workshop)
+    return {
+        "name": seen.name,
+        "hex": seen.hex,
+        "by_eye": seen.by_eye,
+        "recipe": seen.recipe,
+        "says": speech.say(seen.message),
+    }
+
+
+def _sample_tile(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     sample = workshop.sample
     if sample is None:
         return None
-    price = money_text(workshop.workshop.currency, sample.price)
-    says = f"A sample tile first: {price} before tax for each look, taken off again when you order."
-    return {"price": sample.price, "says": says}
+    price = Money(workshop.workshop.currency, sample.price)
+    return {"price": sample.price, "says": speech.say(Message("choice-sample-tile", price=price))}
 
 
-def _templating(workshop: Workshop) -> dict[str, Any] | None:
+def _templating(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     services, currency = workshop.services, workshop.workshop.currency
     if not services.templating_visit and not services.templating_per_slab:
         return None
     visit, each = services.templating_visit, services.templating_per_slab
-    says = (
-        f"Come and measure for me: {money_text(currency, visit)},"
-        f" and {money_text(currency, each)} for each piece, before tax."
-    )
-    return {"visit": visit, "each": each, "says": says}
+    message = Message("choice-templating", visit=Money(currency, visit), each=Money(currency, each))
+    return {"visit": visit, "each": each, "says": speech.say(message)}
 
 
-def _heated_curing(workshop: Workshop) -> dict[str, Any] | None:
+def _heated_curing(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     tent = workshop.tent
     if tent is None:
         return None
-    warm = f"{tent.warmth_c:g} °C"
-    says = f"Cure it in our heated tent at {warm}, to have it sooner; the price holds that."
-    return {"warmth_c": tent.warmth_c, "says": says}
+    message = Message("choice-heated-curing", warmth=float(tent.warmth_c))
+    return {"warmth_c": tent.warmth_c, "says": speech.say(message)}
 
 
 def _limits(workshop: Workshop) -> dict[str, Any]:

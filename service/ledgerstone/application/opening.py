@@ -14,9 +14,10 @@ from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.links import Offer, link_of
 from ledgerstone.codec.opened_schemas import OPENED_QUOTE
 from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.message import Message
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
-from ledgerstone.wording import day_text, workshop_speech
+from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 # What takes an offer back; changed rates do not, before its last day.
@@ -29,6 +30,8 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
     An offer stands until its last day even where rates have changed since.
     """
     still = stands(offer, context)
+    own = context.workshop.workshop.language
+    speech = workshop_speech(offer.order.get("language", own), context.workshop)
     written: dict[str, Any] = OPENED_QUOTE.dump(
         {
             "reference": offer.reference,
@@ -43,9 +46,12 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
             "price": offer,
             "lead_time": offer,
             "stands": still,
-            "says": _says(offer, stands=still),
-            "because": list(_because(offer, context)),
-            **_today(offer, token, context),
+            "says": speech.say(_opened(offer, stands=still)),
+            "because": [
+                {"reason": reason, "says": speech.say(message)}
+                for reason, message in _because(offer, context)
+            ],
+            **_today(offer, token, context, speech),
         }
     )
     return written
@@ -53,33 +59,31 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
 
 def stands(offer: Offer, context: QuoteContext) -> bool:
     """Say whether an offer is still to be had at its price."""
-    return not any(reason["reason"] in _ENDS for reason in _because(offer, context))
+    return not any(reason in _ENDS for reason, _ in _because(offer, context))
 
 
-def _says(offer: Offer, *, stands: bool) -> str:
-    made = f"Offered on {day_text(offer.issued)} as {offer.standing} {offer.name}"
-    if stands:
-        return f"{made}. It stands until {day_text(offer.valid_until)}."
-    return f"{made}. It no longer stands; today's answer is below."
+def _opened(offer: Offer, *, stands: bool) -> Message:
+    issued, standing, name = offer.issued, str(offer.standing), offer.name
+    if not stands:
+        return Message("offer-stands-no-more", issued=issued, standing=standing, offer=name)
+    until = offer.valid_until
+    return Message("offer-stands", issued=issued, standing=standing, offer=name, valid_until=until)
 
 
-def _because(offer: Offer, context: QuoteContext) -> Iterable[dict[str, str]]:
+def _because(offer: Offer, context: QuoteContext) -> Iterable[tuple[str, Message]]:
     """Everything that has happened to an offer since it was made, each with its reason."""
     revoked = context.workshop.offer.revoke_before
     if context.today > offer.valid_until:
         days = (context.today - offer.valid_until) // timedelta(days=1)
-        ago = "yesterday" if days == 1 else f"{days} days ago"
-        yield _reason("expired", f"Its last day was {day_text(offer.valid_until)}, {ago}.")
+        yield "expired", Message("offer-expired", valid_until=offer.valid_until, days=days)
     if revoked is not None and offer.issued < revoked:
-        before = day_text(revoked)
-        yield _reason("revoked", f"We have taken back the prices we gave before {before}.")
-    for what in withdrawn(offer, context.workshop):
-        yield _reason("no-longer-offered", f"We no longer offer {what}.")
+        yield "revoked", Message("offer-revoked", before=revoked)
+    for what, name in withdrawn(offer, context.workshop):
+        yield "no-longer-offered", Message("offer-withdrawn", what=what, name=name)
     if offer.fingerprint != context.workshop.fingerprint:
-        yield _reason("rates-changed", "Our rates or our choices have changed since.")
+        yield "rates-changed", Message("offer-rates-changed")
     if _calendar_changed(offer, context):
-        says = "Our calendar has changed since, so the day may be another one."
-        yield _reason("calendar-changed", says)
+        yield "calendar-changed", Message("offer-calendar-changed")
 
 
 def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
@@ -92,36 +96,30 @@ def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
     return now != offer.calendar
 
 
-def _reason(reason: str, says: str) -> dict[str, str]:
-    return {"reason": reason, "says": says}
-
-
-def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[str]:
-    """Name what an offer is made of that the workshop offers no more."""
+def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[tuple[str, str]]:
+    """Name what an offer is made of that the workshop offers no more: of what kind, and which."""
     shades = {shade.name for shade in workshop.palette}
     sealers = {sealer.name for sealer in workshop.sealers}
     surfaces = {finish.surface for finish in workshop.finishes}
     slabs = offer.order.get("slabs", ())
     for name in dict.fromkeys(slab["shade"].get("name") for slab in slabs):
         if name is not None and name not in shades:
-            yield f"the shade “{name}”"
+            yield "shade", name
     for name in dict.fromkeys(slab["finish"]["sealer"] for slab in slabs):
         if name not in sealers:
-            yield f"the sealer “{name}”"
+            yield "sealer", name
     for name in dict.fromkeys(slab["finish"]["surface"] for slab in slabs):
         if name not in surfaces:
-            yield f"the surface “{name}”"
+            yield "surface", name
     if offer.order.get("heated_curing") and workshop.tent is None:
-        yield "heated curing"
+        yield "heated-curing", ""
     if offer.area is not None and offer.area not in {area.name for area in workshop.areas}:
-        yield f"delivery to the area “{offer.area}”"
+        yield "area", offer.area
 
 
-def _today(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
+def _today(offer: Offer, token: str, context: QuoteContext, speech: Speech) -> dict[str, Any]:
     """Write what the same order is answered today, as a change to the offer."""
     document = {**offer.order, "since": token}
-    own = context.workshop.workshop.language
-    speech = workshop_speech(offer.order.get("language", own), context.workshop)
     try:
         answer = answer_order(document, context, search=False)
     except NotUnderstood as fault:

@@ -18,7 +18,7 @@ from ledgerstone.codec.service_schemas import REQUESTED
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.message import Message
 from ledgerstone.papers.requested import Request, request_letter
-from ledgerstone.wording import day_text, money_text
+from ledgerstone.wording import Speech, day_text, money_text
 
 _NO_QUOTE = Message("no-quote-to-ask-for")
 Post = Callable[[EmailMessage], None]
@@ -27,7 +27,9 @@ Post = Callable[[EmailMessage], None]
 _SCHEMA = RequestSchema()
 
 
-def send_request(document: object, context: QuoteContext, post: Post) -> dict[str, str]:
+def send_request(
+    document: object, context: QuoteContext, post: Post, speech: Speech
+) -> dict[str, str]:
     """Send one letter to the workshop's own address; nothing of it is kept.
 
     Raises
@@ -51,7 +53,7 @@ def send_request(document: object, context: QuoteContext, post: Post) -> dict[st
     written: dict[str, str] = REQUESTED.dump(
         {
             "reference": offer.name,
-            "says": f"Your request for {offer.name} is with {workshop}. They will answer you.",
+            "says": speech.say(Message("request-sent", offer=offer.name, workshop=workshop)),
         }
     )
     return written

@@ -31,6 +31,7 @@ from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
 from ledgerstone.order import MOST_SLABS
 from ledgerstone.settings import Settings
+from ledgerstone.wording import speech_in
 
 DAY: Final = date(2026, 11, 25)
 INSTANCE: Final = "urn:uuid:6f1c3a52-6f0e-4f7e-9d63-0c8a5b1d2e34"
@@ -134,11 +135,13 @@ def _requested(token: str, app: Flask) -> Iterator[Example]:
     """Request a quote of a workshop with a mail server, and one that is none of its own."""
     context = app.extensions[APP_CONTEXT].quote_context()
     asked = {"name": "Odile", "reach": "odile@example.com"}
-    sent = send_request({**asked, "token": token}, context, lambda _mail: None)
+    sent = send_request({**asked, "token": token}, context, lambda _mail: None, speech_in("en"))
     request = Example("createRequest", "sent", "/v1/requests", asked, is_posted=False)
     yield replace(request, status=200, mimetype=JSON_TYPE, answer=sent)
     try:
-        send_request({**asked, "token": "none-of-ours"}, context, lambda _mail: None)
+        send_request(
+            {**asked, "token": "none-of-ours"}, context, lambda _mail: None, speech_in("en")
+        )
     except NotUnderstood as fault:
         problem = _problem_of(fault, app)
         yield replace(request, name="no_quote", status=400, mimetype=PROBLEM, answer=problem)

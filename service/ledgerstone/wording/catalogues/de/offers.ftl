@@ -1,0 +1,26 @@
+# Was eine Werkstatt neben der Platte selbst anbietet, und was aus einem Angebot geworden ist.
+
+choice-sample-tile = Zuerst eine Musterplatte: { $price } vor Steuer für jedes Aussehen; bei einer Bestellung wird das wieder abgezogen.
+choice-templating = Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück, vor Steuer.
+choice-heated-curing = In unserem beheizten Zelt bei { $warmth } °C nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
+request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }. Man wird Ihnen antworten.
+offer-made = Angeboten am { $issued } als { $standing ->
+    [estimate] Kostenschätzung
+   *[quotation] festes Angebot
+} { $offer }.
+offer-stands = { offer-made } Sie können es bis { $valid_until } annehmen.
+offer-stands-no-more = { offer-made } Es gilt nicht mehr; die Antwort von heute steht unten.
+offer-expired = Sein letzter Tag war der { $valid_until }, { $days ->
+    [one] gestern
+   *[other] vor { $days } Tagen
+}.
+offer-revoked = Die Preise, die wir vor dem { $before } genannt haben, haben wir zurückgenommen.
+offer-withdrawn = Das bieten wir nicht mehr an: { $what ->
+    [shade] den Farbton „{ $name }“
+    [sealer] die Versiegelung „{ $name }“
+    [surface] die Oberfläche „{ $name }“
+    [heated-curing] die beheizte Nachbehandlung
+   *[area] die Lieferung in das Gebiet „{ $name }“
+}.
+offer-rates-changed = Unsere Preise oder unsere Auswahl haben sich seitdem geändert.
+offer-calendar-changed = Unser Kalender hat sich seitdem geändert, der Termin kann deshalb ein anderer sein.

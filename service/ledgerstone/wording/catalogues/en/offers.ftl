@@ -1,0 +1,26 @@
+# What a workshop offers beside the slab itself, and what became of an offer that was made.
+
+choice-sample-tile = A sample tile first: { $price } before tax for each look, taken off again when you order.
+choice-templating = Come and measure for me: { $visit }, and { $each } for each piece, before tax.
+choice-heated-curing = Cure it in our heated tent at { $warmth } °C, to have it sooner; that is included in the price.
+request-sent = Your request for { $offer } is with { $workshop }. They will answer you.
+offer-made = Offered on { $issued } as { $standing ->
+    [estimate] estimate
+   *[quotation] quotation
+} { $offer }.
+offer-stands = { offer-made } It stands until { $valid_until }.
+offer-stands-no-more = { offer-made } It no longer stands; today's answer is below.
+offer-expired = Its last day was { $valid_until }, { $days ->
+    [one] yesterday
+   *[other] { $days } days ago
+}.
+offer-revoked = We have taken back the prices we gave before { $before }.
+offer-withdrawn = We no longer offer { $what ->
+    [shade] the shade “{ $name }”
+    [sealer] the sealer “{ $name }”
+    [surface] the surface “{ $name }”
+    [heated-curing] heated curing
+   *[area] delivery to the area “{ $name }”
+}.
+offer-rates-changed = Our rates or our choices have changed since.
+offer-calendar-changed = Our calendar has changed since, so the day may be another one.
