@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import relations, scope
+from ledgerstone.enquiry import pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
@@ -106,7 +106,10 @@ def _placed(focus: Focus, heard: Heard, measure: Measure, active: Mention | None
     member = subjects.pair_member(heard.sentence, measure.at) if several else None
     if member is not None:
         return (member,)
-    return tuple(one for one in subjects.openings if not one.is_refused) or None
+    in_hand = tuple(one for one in subjects.openings if not one.is_refused)
+    if len(in_hand) == 1 and pairing.is_of_both(heard.sentence, measure):
+        in_hand = tuple(pairing.whole_row(subjects.current(), in_hand))
+    return in_hand or None
 
 
 def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
@@ -132,6 +135,8 @@ def _noun_after(measure: Measure, heard: Heard) -> Mention | None:
     start = last.cue[1] if last.cue and last.cue[0] > last.at else last.at + 1
     for mention in heard.found:
         if mention.kind in ("leg", "room") or not start <= mention.start <= start + 2:
+            continue
+        if mention.kind == "thing" and scope.has_own_sizes(heard.sentence, mention.end):
             continue
         between = heard.sentence.atoms[start : mention.start]
         if {"and", "und", "plus", "with", "mit"} & {atom.word for atom in between}:

@@ -11,6 +11,7 @@ from typing import Final, cast
 
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.sizes import Size
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length, Unit
 
@@ -41,6 +42,7 @@ LIKELY_MM: Final = MappingProxyType(
         "place": (15.0, 4500.0),
     }
 )
+_USUAL: Final = {key: LIKELY_MM[key] for key in ("length", "width", "thickness")}
 _RULING_SHARE: Final = 0.7
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
@@ -66,6 +68,11 @@ _NAMES: Final = MappingProxyType[str, Unit](
 )
 
 
+def _told_unit(size: Size) -> Unit | None:
+    """Give the unit that a size tells: its own, or inches where it has a fraction."""
+    return size.unit or ("in" if size.has_fraction else None)
+
+
 class Amounts:
     """Turns sizes to lengths by what the whole message says of its units."""
 
@@ -73,10 +80,10 @@ class Amounts:
         found = _DECLARED.search(text)
         self.declared = _NAMES.get((found[1] or found[2]).lower()) if found else None
         counted: Counter[Unit] = Counter(
-            atom.size.unit
+            unit
             for sentence in sentences
             for atom in sentence.atoms
-            if atom.size is not None and atom.size.unit is not None
+            if atom.size is not None and (unit := _told_unit(atom.size)) is not None
         )
         usual, count = counted.most_common(1)[0] if counted else (None, 0)
         is_rule = count >= _RULING_SHARE * counted.total()
@@ -89,11 +96,31 @@ class Amounts:
             fits = self._fitting(measure, [size.unit], "width" if role == "deep" else role)
             other = fits[1] if size.grouped is not None and len(fits) > 1 else None
             return (fits[0], other) if fits else None
+        coherent = self._coherent(measure, role)
+        if coherent is not None:
+            return coherent, None
         least, most = LIKELY_MM[role]
-        said = self._fitting(measure, self._said_units(measure), role)
+        as_said = "width" if role == "deep" else role
+        said = self._fitting(measure, self._said_units(measure), as_said)
         guessed = self._fitting(measure, self._guessed_units(measure), role)
         likely = [one for one in guessed if least <= one.mm <= most]
-        return next(((one, None) for one in (*said, *likely, *guessed)), None)
+        ruled = [one for one in guessed if one.unit == self.usual == "in"]
+        return next(((one, None) for one in (*said, *ruled, *likely, *guessed)), None)
+
+    def _coherent(self, measure: Measure, role: str) -> Length | None:
+        """Read three bare numbers in the one unit in which they make a usual slab."""
+        group = measure.members
+        if len(group) != 3 or any(one.size.unit is not None for one in group):
+            return None
+        if self._said_units(measure) or role not in ("length", "width", "deep", "thickness"):
+            return None
+        for unit in self._guessed_units(measure):
+            lengths = [Length.of(one.size.amount, unit) for one in group]
+            across, along = sorted(one.mm for one in lengths[:2])
+            sizes = {"length": along, "width": across, "thickness": lengths[2].mm}
+            if all(low <= sizes[key] <= high for key, (low, high) in _USUAL.items()):
+                return lengths[measure.place - 1]
+        return None
 
     def _fitting(self, measure: Measure, units: Iterable[Unit], role: str) -> list[Length]:
         """Give the lengths that a number may mean in these units and that a slab may have."""

@@ -71,7 +71,7 @@ def _customer(found: Gathered, language: str) -> dict[str, Any]:
         "reply_to": customer.reply_to or None,
         "reply_to_differs": customer.differs,
         "phone": customer.phone or None,
-        "address": None,
+        "address": customer.address or None,
         "language": language,
         "subject": mail.subject or None,
         "message_id": mail.message_id or None,

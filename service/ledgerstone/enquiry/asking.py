@@ -56,6 +56,8 @@ _ENGLISH_SAYS: Final = MappingProxyType(
         " from the front.",
         "took_size": "We took it that the cut-out for {opening} is {value}"
         ", until we have its template.",
+        "took_turn": "We took it that the shorter leg is on the right, seen from the front.",
+        "took_gap": "We took it that the joint between the two is {value} wide.",
         "took_edge": "We took it that the edge is worked to {value}.",
         "took_edges": "We took it that its edges are square, sharp corners taken off.",
         "took_no_postcode": "We took it that you collect it, until we know the postcode.",
@@ -103,6 +105,9 @@ _GERMAN_SAYS: Final = MappingProxyType(
         "took_corner": "Wir gehen davon aus, dass die Ecke {value} frei bleibt.",
         "took_site": "Wir setzen die Mitte von {opening} {x} von links und {y} von vorn an.",
         "took_size": "Wir gehen für {opening} von {value} aus, bis die Schablone da ist.",
+        "took_turn": "Wir gehen davon aus, dass der kürzere Schenkel rechts liegt, von vorn"
+        " gesehen.",
+        "took_gap": "Wir gehen von einer Fuge von {value} zwischen beiden aus.",
         "took_edge": "Wir gehen bei der Kante von {value} aus.",
         "took_edges": "Wir gehen von geraden Kanten aus, leicht gebrochen.",
         "took_no_postcode": "Wir gehen von Abholung aus, bis wir die Postleitzahl kennen.",

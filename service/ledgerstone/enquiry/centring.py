@@ -21,7 +21,7 @@ _SLABS: Final = word_set("run slab top worktop length table shelf island counter
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
-_IT: Final = frozenset(["it", "this", "davon", "daneben"])
+_IT: Final = frozenset(["it", "this", "davon", "daneben", "first", "other", "ersten"])
 
 
 def read_places(focus: Focus, heard: Heard) -> None:
@@ -99,6 +99,9 @@ def _whose(focus: Focus, heard: Heard, at: int) -> list[Opening]:
 
 def _axis_after(sentence: Sentence, start: int) -> str:
     words = sentence.words
+    axis = AXES.at(words, start) if words[start : start + 1] and words[start] else None
+    if axis is not None and words[start] not in _NO_AXIS:
+        return axis[0]
     joined = " ".join(words[start : start + 9])
     if "front and back" in joined or "front to back" in joined or "vorn" in joined:
         return "y"

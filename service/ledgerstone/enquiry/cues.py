@@ -30,6 +30,8 @@ _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _UNITS: Final = word_set("mm cm m in inch inches ft")
+_AT: Final = (["at"], ["on"], ["am"], ["an"])
+_ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
 _SMALL_MM: Final = 60
@@ -85,10 +87,28 @@ def _role_after(
             count = max(found[1] for found in (role, axis) if found is not None)
             measure.role = role[0] if role is not None and role[1] == count else ""
             measure.axis = axis[0] if axis is not None and axis[1] == count else ""
-            _take(measure, i, i + count, used)
+            end = _end_after(sentence, measure, i + count)
+            _take(measure, i, end, used)
             return
         if atoms[i].word not in FILLERS:
             return
+
+
+def _end_after(sentence: Sentence, measure: Measure, start: int) -> int:
+    """Take the side at which a slab is so wide: "450 wide at the left end"."""
+    words = sentence.words
+    if measure.role not in ("wide", "deep", "long") or words[start : start + 1] not in _AT:
+        return start
+    for i in range(start + 1, min(start + 4, len(words))):
+        side = SIDES.at(words, i) if words[i] else None
+        if side is not None and _ENDS & set(words[i + side[1] : i + side[1] + 2]):
+            across = side[0] in ("left", "right")
+            if across == (measure.role != "long"):
+                measure.role = f"edge:{side[0]}"
+            return i + side[1] + 1
+        if words[i] not in ("the", "its", "der", "am"):
+            return start
+    return start
 
 
 def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] | None:

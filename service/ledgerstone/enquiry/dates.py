@@ -206,11 +206,18 @@ def _safe(year: int, month: int, day: int) -> date | None:
         return None
 
 
+_WANTED: Final = re.compile(
+    r"\b(?:by|before|for|until|till|bis|around|about|need\w*|opening|ready|in time|on|am|zum"
+    r"|vor)\b[^,\n]{0,24}\Z",
+    re.IGNORECASE,
+)
+
+
 def day_in_note(text: str) -> date | None:
     """Give the day that a note or a form says it was written on: "Tues 2 March 2027"."""
     for line in text.split("\n")[:6]:
         for one in _DMY.finditer(line):
-            if one[3]:
+            if one[3] and not _WANTED.search(line[: one.start()]):
                 return _safe(int(one[3]), _MONTHS[one[2].lower()], int(one[1]))
         for one in _ISO.finditer(line):
             return _safe(int(one[1]), int(one[2]), int(one[3]))

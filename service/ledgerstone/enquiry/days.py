@@ -17,6 +17,8 @@ _NEEDED: Final = re.compile(
     r"|wunschtermin|bis|brauchen?|benötig\w+|spätestens|vor|no later|on site|here|have (?:it"
     r"|them|the)|be here|like (?:it|them)"
     r"|love it|fetch it|finish|could you|can i|come back|it could go in|next|fitted|delivered"
+    r"|pick(?:ed|ing)? (?:it |them )?up|collect(?:ed|ing)?|abhol\w*|abgeholt|around|for (?:his"
+    r"|her|our|my|the|their|a)"
     r"|installed|must be|serves me|termin|liefertermin|so say|fertig|bräuchten?|gern|soll)\b",
     re.IGNORECASE,
 )
@@ -27,10 +29,20 @@ _OTHERWISE: Final = re.compile(
     r"|married)\b",
     re.IGNORECASE,
 )
+_FOR_EVENT: Final = re.compile(
+    r"\b(?:for|before|by|in time for|zur?|für) (?:[\w'’]+ ){0,3}(?:opening|wedding|birthday"
+    r"|holiday|eröffnung"
+    r"|hochzeit|geburtstag)\b",
+    re.IGNORECASE,
+)
 _VAGUE: Final = re.compile(
     rf"\b(?:in|during|early|late|mid|before|by|anfang|mitte|im)[ -](?:early |late "
     rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|winter|frühjahr|sommer|herbst)"
     rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
+    rf"|\b(?:next|nächsten|kommenden) (?:month|monat)\b"
+    rf"|\b(?:by|before|on|this|collect(?:ing)?|pick(?:ing)? (?:it |them )?up)(?: on)? (?:mon"
+    rf"|tues?|weds?|wednes"
+    rf"|thu(?:rs?)?|fri|sat|satur|sun)(?:day)?\b(?!\s\d)"
     rf"|\b(?:this|in the|next|diesen|im) (?:fall|spring|summer|autumn|winter)\b"
     rf"|\b(?:the )?(?:beginning|start|middle|anfang|mitte) of {MONTH}\b"
     rf"|\b(?:last|first|second|third) week (?:of|in) (?P<week>{MONTH})\b|\bnext (?:mon|tues"
@@ -88,7 +100,8 @@ def _sentences(text: str, start: int, end: int) -> Iterable[Span]:
     joined = text[start:end]
     at = 0
     for found in re.finditer(
-        r"(?<=[^\d\s][.!?])\s|(?<=\d\d[.!?])\s(?=[A-Z])|\n[ \t>]*\n|\n(?=[A-Z•*-])(?<=[.!?:]\n)|;",
+        rf"(?<=[^\d\s][.!?])\s|(?<=\d\d[.!?])\s(?=[A-Z])(?!(?i:{MONTH})\b)|\n[ \t>]*\n"
+        rf"|\n(?=[A-Z•*-])(?<=[.!?:]\n)|;",
         joined,
     ):
         yield start + at, start + found.start()
@@ -104,7 +117,7 @@ def _in_sentence(text: str, start: int, end: int, written: date | None) -> Neede
     for day, span, unsure in days_in(text, start, end, written):
         before = text[max(start, span[0] - 34) : span[0]]
         clause = re.split(r"[,;:]| because | as | so | and (?=i|we)", before)[-1]
-        if _OTHERWISE.search(clause):
+        if _OTHERWISE.search(clause) and not _FOR_EVENT.search(clause):
             counted = _counted_from(text, end, (day, span, unsure))
             if counted is not None:
                 return counted

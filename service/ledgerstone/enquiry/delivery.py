@@ -17,7 +17,7 @@ _KINDS: Final = (
             r"\b(?:fit(?:ted|ting|s)?\b(?! (?:it|them) (?:in|into) (?:the|our) (?:car|van))"
             r"|install(?:ed|ation|ing|s)?\b|put (?:it|them) in\b(?! (?:the|our|your|my) (?:van"
             r"|car|trailer))|put (?:it |them )?in place\b|(?:brought|bring it) and put in\b"
-            r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put in|set)\b"
+            r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put|set|lay|lift)\b"
             r"|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
             r"|montage|montieren|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
@@ -27,7 +27,8 @@ _KINDS: Final = (
         "own-van",
         re.compile(
             r"\b(?:your|you[^.\n]{0,24}?your) (?:own )?(?:van|vehicle|truck|transport)\b"
-            r"|with (?:the |your )?own van|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
+            r"|with (?:the |your )?own van|\b(?:own|by) van\b|\bvan (?:is )?(?:ok(?:ay)?|fine)\b"
+            r"|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
             r"(?:fahrzeug|transporter|lkw|wagen)\b",
             re.IGNORECASE,
         ),
@@ -36,7 +37,7 @@ _KINDS: Final = (
         "pallet",
         re.compile(
             r"\b(?:on a |by |a )?(?:pallet|palette|skid)\b|\bspedition\b|kerb ?side"
-            r"|\bbordstein|\bcrate it\b|to the kerb|curb ?side",
+            r"|\bbordstein|\bcrate it\b|to the kerb|curb ?side|\bpalette\b",
             re.IGNORECASE,
         ),
     ),
@@ -46,7 +47,8 @@ _KINDS: Final = (
             r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing)? (?:it |them |everything "
             r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*"
             r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
-            r"|come to (?:take|get|fetch)|come myself|take (?:it |them )?(?:away )?from you\b"
+            r"|come to (?:take|get|fetch)|come (?:myself|with (?:my|our|a) (?:own )?(?:car|van"
+            r"|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
             r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
             r"|take it (?:away )?(?:with us|ourselves"
             r"|in our)|call for it|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
@@ -69,12 +71,18 @@ _NOT_FITTED: Final = re.compile(
     re.IGNORECASE,
 )
 _UNSURE: Final = re.compile(
-    r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)|(?:collect|pick"
+    r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)"
+    r"|(?:collect|pick"
     r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver|not decided|haven't decided how"
     r"|lieferung oder abholung|abholung oder lieferung",
     re.IGNORECASE,
 )
-_LABEL: Final = re.compile(r"delivery or collection[ \t]*[:|\t]", re.IGNORECASE)
+_LABEL: Final = re.compile(
+    r"(?:delivery|collection|abholung|lieferung)[ \t]*(?:or|/|oder)[ \t]*(?:delivery|collection"
+    r"|abholung|lieferung)"
+    r"[ \t]*[:|\t]",
+    re.IGNORECASE,
+)
 _POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b")
 _POSTCODE_LABEL: Final = re.compile(
     r"\b(?:post ?code|plz|zip(?: code)?"
@@ -163,7 +171,8 @@ def delivery_of(text: str, spans: Sequence[Span], whole: Sequence[Span]) -> Deli
     found = DeliveryFound()
     for start, end in spans:
         _read(text, start, end, found)
-    for start, end in [*spans, *whole]:
+    is_collected = found.kind is not None and found.kind.value == "collect"
+    for start, end in [*spans, *(() if is_collected else whole)]:
         if found.postcode is None:
             found.postcode = _postcode(text, start, end)
     return found
@@ -203,10 +212,18 @@ def _kind(text: str, start: int, end: int) -> Word | None:
                 re.IGNORECASE,
             ):
                 continue
-            if _LABEL.match(text, max(start, one.start() - 14)):
+            if _in_label(text, start, one):
                 continue
             return Word(kind, (one.span(),))
     return None
+
+
+def _in_label(text: str, start: int, found: re.Match[str]) -> bool:
+    """Whether words stand in a field's name: "Delivery or collection:"."""
+    return any(
+        one.start() <= found.start() < one.end()
+        for one in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
+    )
 
 
 def _steps(text: str, start: int, end: int) -> Word | None:

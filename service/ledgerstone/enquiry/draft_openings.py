@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ledgerstone.enquiry.entries import Entries, Members
-from ledgerstone.enquiry.resolve import OpeningFound, PieceFound
+from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 
 
 def draft_cutout(entries: Entries, at: str, found: PieceFound, one: OpeningFound) -> Members:

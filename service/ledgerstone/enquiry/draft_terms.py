@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from ledgerstone.enquiry.belonging import said_of
 from ledgerstone.enquiry.entries import Entries, Members
 from ledgerstone.enquiry.look import sealer_in, surface_in
-from ledgerstone.enquiry.resolve import PieceFound
+from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.scene import Word
 from ledgerstone.enquiry.whereabouts import place_of
 
@@ -14,7 +15,9 @@ from ledgerstone.enquiry.whereabouts import place_of
 def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
     """Write shade, finish, edges and place of one slab."""
     made: Members = {}
-    shade, finish = entries.found.shade, entries.found.finish
+    pieces = [one.piece for one in entries.found.pieces]
+    shade = said_of(found.piece, pieces, entries.found.shades, entries.text)
+    finish = said_of(found.piece, pieces, entries.found.finishes, entries.text)
     if shade is not None:
         offered = {one.name.lower(): one.name for one in entries.workshop.palette}
         name = offered.get(shade.value.lower())

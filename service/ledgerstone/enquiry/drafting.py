@@ -8,7 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.draft_openings import draft_cutout
 from ledgerstone.enquiry.draft_terms import draft_delivery, draft_look, draft_needed
 from ledgerstone.enquiry.entries import Draft, Entries, Members
-from ledgerstone.enquiry.resolve import PieceFound
+from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.scene import Claim
 from ledgerstone.order import USES
 
@@ -25,6 +25,7 @@ def drafted(entries: Entries) -> Draft:
     """Write every slab, then the delivery and the day."""
     for i, piece in enumerate(entries.found.pieces):
         entries.draft.order["slabs"].append(_slab(entries, i, piece))
+    _join(entries)
     draft_delivery(entries)
     draft_needed(entries)
     return entries.draft
@@ -57,6 +58,25 @@ def _slab(entries: Entries, i: int, found: PieceFound) -> Members:
         slab["cutouts"] = cutouts
     slab |= draft_look(entries, at, found)
     return slab
+
+
+def _join(entries: Entries) -> None:
+    """Write where the two legs of an L meet; the side that is not said is asked."""
+    scene = entries.found.scene
+    if not scene.is_split or len(entries.found.pieces) != 2:
+        return
+    if scene.turns is None:
+        entries.miss("/joins/0", "corner")
+        return
+    join = join_of(scene.turns.value)
+    entries.draft.order["joins"] = [join]
+    entries.value("/joins/0", join, scene.turns.spans, "worked-out")
+
+
+def join_of(side: str) -> Members:
+    """Give the join of an L's legs: the shorter one's near end meets the longer one's front."""
+    end = {"right": "left", "left": "right"}[side]
+    return {"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": end}}
 
 
 def _outline(entries: Entries, at: str, found: PieceFound) -> Members:

@@ -46,7 +46,7 @@ NOUNS: Final = MappingProxyType(
         " hob, ceramic hob, induction cooktop, induction, gas ring, gas cooktop, cooking plate,"
         " rangetop, teppanyaki",
         "open:tap": "tap, taps, faucet, faucets, mixer, mixer tap, tap holes, pillar tap,"
-        " monobloc, spout, water tap, taphole, tapholes, mixer taps, soap dispenser",
+        " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains",
         "open:parasol": "parasol, parasols, umbrella, sunshade, parasol pole",
@@ -56,7 +56,8 @@ NOUNS: Final = MappingProxyType(
         " fire pit, burner",
         "open:planter": "planter, planters, planting trough, plant pot, herb trough",
         "open:socket": "pop up socket, pop-up socket, pop up, socket tower, pop up sockets",
-        "open:soap": "soap pump",
+        "open:soap": "soap pump, soap dispenser, lotion dispenser",
+        "open:flue": "flue, flue pipe, chimney pipe, stove pipe, chute, laundry chute",
         "open:bin": "bin, bin chute, compost chute, waste chute, knife slot, knife block",
         "hole:circle": "bore, drilling",
         "hole:": "hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs, opening,"
@@ -103,7 +104,9 @@ NOUNS: Final = MappingProxyType(
         " return leg, comes forward, comes out, comes towards you, comes toward you, part down the"
         " left, part down the right, down the left, down the right, down the left hand wall, down"
         " the right hand wall, down the left-hand wall, down the right-hand wall, the left-hand"
-        " part, the right-hand part, side part, side section, runs forward",
+        " part, the right-hand part, side part, side section, runs forward, along the left wall,"
+        " along the right"
+        " wall, along the left, along the right, on the other, on the left wall, on the right wall",
         "leg:both": "both legs, both bits, both parts, both sides, both runs, both arms, both"
         " pieces of it, each leg, both wings, legs both, legs are both, both of the legs",
         "leg:notch": "bit missing, missing bit, missing part, missing corner, missing piece, notch,"
@@ -117,7 +120,8 @@ NOUNS: Final = MappingProxyType(
 )
 PLACES: Final = MappingProxyType(
     {
-        "indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway, utility,"
+        "indoors": "cellar, kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
+        " utility,"
         " utility room, study, office, studio, conservatory, bedroom, cloakroom, powder room, en"
         " suite, ensuite, dining room, laundry, pantry, larder, landing, playroom, snug, basement,"
         " wash room, washroom, cafe, front room, indoors, indoor, restaurant, sun room, sunroom,"
@@ -144,7 +148,8 @@ ROLES: Final = MappingProxyType(
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"
         ", between the, widespread, spread, spacing, centerset, outside diameter",
-        "x": "of the width, of the length, side to side, left to right, the long way, along,"
+        "x": "of the width, of the length, on the length, on its length, on the width, on its"
+        " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
         " along the front, running left to right, along it, along the worktop, along the top, along"
@@ -196,7 +201,8 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "original enquiry was, originally, original order was, first plan was,"
+        "gone": "that was a, which was a, it was a, that was an, that was only, original enquiry"
+        " was, originally, original order was, first plan was,"
         " seen better days, past its best, had its day, falling apart, freestanding,"
         " free-standing, free standing, one now, one there now,"
         " one in there, at the moment, there now, presently, currently, in there now,"

@@ -35,10 +35,14 @@ class Focus:
         Whether the last thing named was a hole, so that a bare size is its.
     leg
         Which leg of an L was named last.
+    leg_before
+        Which was, when the sentence in hand began.
     held
         Where in the sentence in hand which openings were taken up.
     several
         Whether the slab named last was named as several.
+    is_split, parts
+        Whether an L is told as two slabs, and which is which leg.
     """
 
     settler: Settler
@@ -46,11 +50,14 @@ class Focus:
     subjects: Subjects = field(default_factory=Subjects)
     on_opening: bool = False
     leg: str = ""
+    leg_before: str = ""
     held: Held = field(default_factory=list)
     several: bool = False
     group: list[Piece] = field(default_factory=list)
     is_correcting: bool = False
     is_summary: bool = False
+    is_split: bool = False
+    parts: dict[str, Piece] = field(default_factory=dict)
 
     def is_l(self) -> bool:
         """Whether the piece in hand is an L."""

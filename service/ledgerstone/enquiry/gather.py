@@ -10,14 +10,16 @@ from ledgerstone.enquiry.dates import day_in_note
 from ledgerstone.enquiry.days import Needed, needed_by
 from ledgerstone.enquiry.delivery import DeliveryFound, delivery_of
 from ledgerstone.enquiry.edges import EdgeSaid, edges_of
-from ledgerstone.enquiry.look import finish_of, shade_of
+from ledgerstone.enquiry.look import finishes_of
 from ledgerstone.enquiry.mail import Mail
 from ledgerstone.enquiry.parts import Part, Parts, parts_of
 from ledgerstone.enquiry.people import Customer, Own, customer_of
+from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.reading import read_scene
-from ledgerstone.enquiry.resolve import PieceFound, resolve
+from ledgerstone.enquiry.resolve import resolve
 from ledgerstone.enquiry.scene import Scene, Span, Word
 from ledgerstone.enquiry.sentences import flattened
+from ledgerstone.enquiry.shades import shades_of
 from ledgerstone.enquiry.verdict import COMMERCIAL, verdict
 
 
@@ -31,8 +33,8 @@ class Gathered:
     customer: Customer
     scene: Scene
     is_enquiry: bool = False
-    shade: Word | None = None
-    finish: Word | None = None
+    shades: list[Word] = field(default_factory=list)
+    finishes: list[Word] = field(default_factory=list)
     edges: list[EdgeSaid] = field(default_factory=list)
     delivery: DeliveryFound = field(default_factory=DeliveryFound)
     needed: Needed = field(default_factory=Needed)
@@ -50,6 +52,7 @@ def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
         f"{newest}\n{mail.text}",
         has_pieces=bool(scene.pieces),
         has_sizes=any(one.has_size() for one in scene.pieces),
+        is_whole=any({"length", "width", "thickness"} <= one.claims.keys() for one in scene.pieces),
         is_automatic=mail.is_automatic,
     )
     if not found.is_enquiry:
@@ -66,10 +69,11 @@ def _gather_words(found: Gathered, owned: Sequence[bool], palette: Sequence[str]
     text = flattened(found.mail.text, [line for part in found.parts.parts for line in part.lines])
     theirs = [part for part, is_own in zip(found.parts.parts, owned, strict=True) if not is_own]
     spans = [span for part in theirs for span in _spans(part)]
+    spans += [span for part in theirs[:1] for span in _spans(part, is_own_quote=True)]
     every = [span for part in found.parts.parts for span in _spans(part)]
     signed = [(line.start, line.end) for part in theirs for line in part.signature]
-    found.shade = shade_of(text, spans, palette) or shade_of(text, every, palette)
-    found.finish = finish_of(text, spans)
+    found.shades = shades_of(text, spans, palette) or shades_of(text, every, palette)
+    found.finishes = finishes_of(text, spans)
     found.edges = edges_of(text, spans)
     found.delivery = delivery_of(text, spans, [*signed, *every])
     found.needed = needed_by(text, spans, found.mail.written or _dated(found))
@@ -84,12 +88,19 @@ def _dated(found: Gathered) -> date | None:
     return day_in_note(found.mail.text)
 
 
-def _spans(part: Part) -> list[Span]:
-    """Give the runs of a part's lines that follow one another, quoted lines left out of a reply."""
+def _spans(part: Part, *, is_own_quote: bool = False) -> list[Span]:
+    """Give the runs of a part's lines that follow one another, quoted lines left out of a reply.
+
+    Parameters
+    ----------
+    is_own_quote
+        Whether to give what a reply quotes of a quote instead: the writer's own words before.
+    """
     runs: list[Span] = []
     before = None
     for line in part.lines:
-        if part.kind == "newest" and line.depth:
+        is_left_out = line.depth < 2 if is_own_quote else bool(line.depth)
+        if part.kind == "newest" and is_left_out:
             before = None
             continue
         if before is not None and line.start == before.end + 1:

@@ -67,7 +67,7 @@ NOUNS: Final = MappingProxyType(
 )
 PLACES: Final = MappingProxyType(
     {
-        "indoors": "küche, bad, badezimmer, wohnzimmer, esszimmer, flur, diele, büro,"
+        "indoors": "keller, küche, bad, badezimmer, wohnzimmer, esszimmer, flur, diele, büro,"
         " arbeitszimmer,"
         " schlafzimmer, gästebad, waschküche, wintergarten, innen, innenbereich",
         "wet-room": "nassraum, nassbereich, duschbereich",

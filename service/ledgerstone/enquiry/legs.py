@@ -29,7 +29,8 @@ def leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before
     near = [leg for leg in legs if since <= leg.start < measure.at]
     if near:
         return near[-1].name
-    after = [leg for leg in legs if measure.at < leg.start < min(until, measure.at + _FAR)]
+    last = measure.members[-1].at if measure.members else measure.at
+    after = [leg for leg in legs if measure.at < leg.start < min(until, last + _FAR)]
     if after:
         legs.remove(after[0])
         return after[0].name
@@ -122,7 +123,7 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> Word | None:
         if leg.name not in ("side", "notch"):
             continue
         low, high = max(0, leg.start - 4), min(len(words), leg.end + 9)
-        side = _side(words, leg.start, high) or _side(words, low, leg.end)
+        side = side_said(words, leg.start, high) or side_said(words, low, leg.end)
         if not side:
             continue
         span = (sentence.atoms[leg.start].start, sentence.atoms[high - 1].end)
@@ -133,7 +134,7 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> Word | None:
     return None
 
 
-def _side(words: Sequence[str], low: int, high: int) -> str:
+def side_said(words: Sequence[str], low: int, high: int) -> str:
     """Give left or right as said, leaving out what is denied."""
     for i in range(low, high):
         before = range(max(0, i - 3), i)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
-from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.sentences import Atom, Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
 _PREPOSITIONS: Final = word_set(
@@ -34,6 +35,7 @@ _NO_SUBJECT: Final = word_set(
     " seite one's something anything figure figures answer correct"
     " new right thing things it's his her whatever where here how wish only now"
 )
+_SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
 _COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -168,7 +170,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
         if atom.kind == "size" and atom.size is not None:
             _count_before(sentence, mention, i, steps)
             break
-        if atom.kind in ("mark", "other") and atom.word not in "-/":
+        if atom.kind in ("mark", "other") and atom.word not in "-/" and not _is_number_of(atoms, i):
             break
         word = atom.word
         if (
@@ -179,8 +181,11 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
             mention.count = mention.count or int(NUMBERS[word])
         elif word in _DETERMINERS:
             mention.determiner = mention.determiner or word
-        elif word == "off" and i and atoms[i - 1].kind == "size":
-            i -= 1  # "3 off shelves"
+        elif word in ("off", "no", "nr", "pcs", "x") and i and atoms[i - 1].kind == "size":
+            i -= 1  # "3 off shelves", "2 no. shelves"
+            continue
+        elif _is_number_of(atoms, i):
+            i -= 1
             continue
         elif word in _PREPOSITIONS:
             mention.preposition = word
@@ -194,11 +199,23 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
 
 
+def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
+    """Whether a full stop ends "2 no."."""
+    return (
+        atoms[i].word == "."
+        and i > 1
+        and atoms[i - 1].word in ("no", "nr", "pcs")
+        and (atoms[i - 2].kind == "size")
+    )
+
+
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:
     words, atoms = sentence.words, sentence.atoms
     for i in range(mention.start - 1, max(-1, mention.start - 7), -1):
         if atoms[i].kind in ("size", "other") or atoms[i].word in ",;:(":
             return False
+        if words[i] == "no" and i and atoms[i - 1].kind == "size":
+            return False  # "2 no. shelves"
         if words[i] and mark("not").at(words, i) is not None:
             return words[i : i + 2] != ["not", "only"]
         if words[i] in ("but", "sondern", "so", "how", "where", "what", "said"):
@@ -209,7 +226,7 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
 def _joined(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     """Make one mention of "tap hole" and "hole for the tap", one of "basin top"."""
     joined: list[Mention] = []
-    for mention in found:
+    for mention in _compounds(sentence, found):
         before = joined[-1] if joined else None
         if before is None:
             joined.append(mention)
@@ -242,6 +259,19 @@ def _joined(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     return joined
 
 
+def _compounds(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Make one of two openings' names that follow one another: "the pizza oven flue"."""
+    kept: list[Mention] = []
+    for mention in found:
+        before = kept[-1] if kept else None
+        is_led = before is not None and before.kind == mention.kind == "open"
+        if before is not None and is_led and _gap(sentence, before, mention) == 0:
+            before.name, before.end = mention.name, mention.end
+        else:
+            kept.append(mention)
+    return kept
+
+
 def _gap(sentence: Sentence, before: Mention, after: Mention) -> int:
     between = sentence.atoms[before.end : after.start]
     return len([atom for atom in between if atom.word not in "-'s"])
@@ -254,4 +284,5 @@ def _is_for(sentence: Sentence, hole: Mention, thing: Mention) -> bool:
     between = sentence.atoms[hole.end : thing.start]
     if thing.preposition == "of" and len(between) > 2:
         return False
-    return len(between) <= 16 and not any(atom.word in ".;" for atom in between)
+    ends = [i for i, atom in enumerate(between) if atom.word in {".", ";"}]
+    return len(between) <= 16 and all(i and between[i - 1].word in _SHORT for i in ends)

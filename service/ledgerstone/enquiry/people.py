@@ -7,12 +7,19 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
+from ledgerstone.enquiry.addresses import address_of
 from ledgerstone.enquiry.mail import Mail, Person
 from ledgerstone.enquiry.parts import Line, Part, Parts, is_closing
 from ledgerstone.enquiry.word_sets import word_set
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
 _ADDRESS_LAST: Final = re.compile(r"[\w.+%-]{1,64}@[\w.-]{1,120}\Z")
+_DEVICE_LAST: Final = re.compile(r"[.!?]?[ \t]*\bsent from my\b.{0,80}\Z", re.IGNORECASE)
+_PHONE_LAST: Final = re.compile(
+    r"[ \t,]*(?:\b(?:tel|phone|mob|mobile|ph)\b[.:]?[ \t]*)?\+?\d[\d ()/-]{7,20}\Z", re.IGNORECASE
+)
+_FIRM_LAST: Final = re.compile(r"[ \t]*\([^()\n]{2,40}\)\Z")
+_KISSES_LAST: Final = re.compile(r"(?<=\w)[ \t]+[xX]{1,4}\Z")
 _PHONE: Final = re.compile(
     r"(?<![\w.])(?:\+\d{1,3}[ -]?)?\(?0?\d{2,5}\)?[ /-]?\d{3,8}(?:[ -]?\d{2,6}){0,3}(?!\w)"
 )
@@ -61,17 +68,23 @@ _NO_PERSON: Final = re.compile(
     re.IGNORECASE,
 )
 _CLOSED: Final = re.compile(
-    r"(?:^|[\s,.!?])(?:many |kind |best |warm )?(?:thanks|cheers|regards|thank you|ta|gruß"
-    r"|grüße|danke|best|vg|lg|mfg|thx|tx|rgds)"
+    r"(?:^|[\s,.!?])(?:many |kind |best |warm |yours )?(?:thanks|cheers|regards|thank you|ta|gruß"
+    r"|grüßen?|danke|best|vg|lg|mfg|thx|tx|rgds|yours|sincerely|faithfully|truly|love)"
+    r"(?: (?:a (?:lot|million|bunch)|so much|very much|again|in advance|im voraus|sehr|and"
+    r" regards))?"
     r"[ \t]*[,.!–-]+[ \t]*(?P<name>[^\W\d_][\w'’.&-]*(?:[ \t][\w'’.&-]+){0,4})[ \t]*\Z",
     re.IGNORECASE,
 )
 _CLOSED_BARE: Final = re.compile(
-    r"(?i:\b(?:thanks|cheers|regards|ta|gruß|grüße|danke|best|vg|lg|mfg|thx))"
+    r"(?i:\b(?:thanks|cheers|regards|ta|gruß|grüßen?|danke|best|vg|lg|mfg|thx|yours))"
     r"[ \t]+(?P<name>[A-ZÀ-Ý][\w'’-]*(?:[ \t][A-ZÀ-Ý][\w'’.-]*){0,3})[ \t]*\Z"
 )
 _LAST_WORDS: Final = re.compile(
-    r"(?:[.?!]|\d{4})[ \t]+(?P<name>[A-Z][\w'’-]*(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
+    r"(?:[.?!]|\d{4}|\b[xX]{2,3})[ \t]+"
+    r"(?P<name>[A-Z](?:[\w'’-]*|\.)(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
+)
+_LOWER_CLOSED: Final = re.compile(
+    r"\b(?:thanks|cheers|ta|thx|regards|lg|vg)[ \t]+(?P<name>[a-zà-ÿ]{2,14})[ \t]*\Z"
 )
 _FOR: Final = re.compile(r"[ \t]*(?:i\. ?a\.|i\. ?v\.|p\.? ?p\.|per pro)[ \t]*", re.IGNORECASE)
 _NAME_LINE: Final = re.compile(
@@ -83,7 +96,7 @@ _NAME_LINE: Final = re.compile(
 _NOT_NAMES: Final = word_set(
     "hello hi dear thx thanks thank regards cheers enquiry regards best please sent hallo guten "
     "morning kind yours worktop collection delivery quote total everything invoice price eh "
-    "mate again all folks everyone both in for and in advance"
+    "mate again all folks everyone both in for and in advance much very so loads lots guys"
 )
 
 
@@ -95,6 +108,7 @@ class Customer:
     reply_to: str = ""
     phone: str = ""
     differs: bool = False
+    address: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +142,9 @@ def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
     passed_on = inner is not None and bool(_DIRECT.search(body)) and not _TO_ME.search(body)
     if passed_on and inner is not None:
         name = _signed(inner, inner.author) or inner.author.name
-        return Customer(name, inner.author.address, _phone(_text(inner)))
+        words = _text(inner)
+        address = address_of(words.split("\n"))
+        return Customer(name, inner.author.address, _phone(words), address=address)
     sender = (
         Person()
         if own.is_own(mail.sender) or _NO_PERSON.search(mail.sender.address)
@@ -143,6 +159,7 @@ def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
         reply_to,
         _phone(body),
         bool(reply_to) and reply_to != mail.sender.address and bool(mail.sender.address),
+        address_of(body.split("\n")),
     )
 
 
@@ -198,14 +215,17 @@ def _signed(part: Part, sender: Person) -> str:
 
 
 def _bare(line: Line) -> str:
-    """Give a line without the address that ends it."""
-    return _ADDRESS_LAST.sub("", line.words.rstrip()).rstrip(" ,;\t")
+    """Give a line without what stands after a name: kisses, a firm, a number, an address."""
+    words = line.words.rstrip()
+    for pattern in (_DEVICE_LAST, _ADDRESS_LAST, _PHONE_LAST, _FIRM_LAST, _KISSES_LAST):
+        words = pattern.sub("", words).rstrip(" ,;\t")
+    return words
 
 
 def _at_the_end(filled: Sequence[Line], sender: Person) -> str:
     for line in reversed(filled[-3:]):
         words = _bare(line)
-        for pattern in (_CLOSED, _CLOSED_BARE, _LAST_WORDS):
+        for pattern in (_CLOSED, _CLOSED_BARE, _LAST_WORDS, _LOWER_CLOSED):
             found = pattern.search(words)
             if not found or found["name"].split()[0].lower() in _NOT_NAMES:
                 continue

@@ -5,10 +5,12 @@ from __future__ import annotations
 import copy
 from typing import Any, Final
 
+from ledgerstone.enquiry.belonging import said_of
 from ledgerstone.enquiry.draft_openings import is_sized
+from ledgerstone.enquiry.drafting import join_of
 from ledgerstone.enquiry.entries import Members
+from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 from ledgerstone.enquiry.proposed_places import site_all
-from ledgerstone.enquiry.resolve import OpeningFound, PieceFound
 from ledgerstone.enquiry.taken import Taken
 from ledgerstone.enquiry.usual import (
     nearest_shade,
@@ -20,6 +22,7 @@ from ledgerstone.enquiry.usual import (
 from ledgerstone.quantities import Length
 
 _CORNER: Final = "front-right"
+_GAP_MM: Final = 3.0  # a joint between two tops: common practice, no source
 _SIZES: Final = {
     "rectangle": ("length", "width"),
     "l-shape": ("length", "width", "notch_length", "notch_width"),
@@ -38,6 +41,7 @@ class Proposal(Taken):
         order: Members = copy.deepcopy(self.entries.draft.order)
         for i, piece in enumerate(found):
             self._slab(i, piece, order["slabs"][i])
+        self._join(order)
         self._delivery(order)
         return order
 
@@ -64,7 +68,7 @@ class Proposal(Taken):
             self.take(f"{at}/outline/notch/corner", _CORNER, "took_corner")
         for j, one in enumerate(found.openings):
             self._opening(f"{at}/cutouts/{j}", one, slab["cutouts"][j])
-        self._look(at, slab, name)
+        self._look(at, found, slab, name)
         site_all(self, at, found, slab)
 
     def _doubtful(self, at: str, found: PieceFound, slab: Members, name: str) -> None:
@@ -84,8 +88,9 @@ class Proposal(Taken):
             what = self.asking.say(f"what_{key}", slab=name)
             self.take(place, text, "took_doubtful", what=what)
 
-    def _look(self, at: str, slab: Members, name: str) -> None:
-        said = self.entries.found.shade
+    def _look(self, at: str, found: PieceFound, slab: Members, name: str) -> None:
+        pieces = [one.piece for one in self.entries.found.pieces]
+        said = said_of(found.piece, pieces, self.entries.found.shades, self.entries.text)
         if "shade" not in slab:
             shade = nearest_shade(self.workshop, said.value if said is not None else "")
             slab["shade"] = {"name": shade}
@@ -138,6 +143,17 @@ class Proposal(Taken):
             made["size_from"] = "template-to-follow"
         value = " × ".join(str(size) for size in sizes.values())
         self.take(at, value, "took_size", opening=name)
+
+    def _join(self, order: Members) -> None:
+        """Complete the join of an L's legs with its side and its width."""
+        if not self.entries.found.scene.is_split or len(order["slabs"]) != 2:
+            return
+        if "joins" not in order:
+            order["joins"] = [join_of("right")]
+            self.take("/joins/0", order["joins"][0], "took_turn")
+        gap = Length.of_mm(_GAP_MM).text()
+        order["joins"][0]["gap"] = gap
+        self.take("/joins/0/gap", gap, "took_gap")
 
     # --- delivery -----------------------------------------------------------------------------
 

@@ -9,7 +9,7 @@ from typing import Final
 from shapely.geometry import Polygon, box
 
 from ledgerstone.enquiry.entries import Members
-from ledgerstone.enquiry.resolve import PieceFound
+from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.taken import Taken
 from ledgerstone.quantities import Length
 from ledgerstone.siting import Sited, Unsited, place_for, room_for_tap_mm, wish_for

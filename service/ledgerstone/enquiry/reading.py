@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
@@ -13,13 +13,16 @@ from ledgerstone.enquiry.parts import Line, Part, Parts, lines_of
 from ledgerstone.enquiry.scene import NOWHERE, Scene
 from ledgerstone.enquiry.sentences import MOST_ATOMS, Sentence, sentences_of
 from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.splitting import is_split
 from ledgerstone.enquiry.tables import read_table, tables_in
 from ledgerstone.enquiry.tokens import Span, not_sizes
 from ledgerstone.enquiry.walk import Walker
 
 _INCHES: Final = re.compile(
-    r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our|front|total|one)\b))|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
+    r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our|front|total|one)\b))"
+    r"|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
 )
+_ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)
 
 
 @dataclass(slots=True)
@@ -49,12 +52,14 @@ def read_scene(
         left -= sum(len(sentence.atoms) for sentence in one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     settler = Settler(Amounts(text, every))
-    walker = Walker(settler, has_sizes=_has_sizes(every))
+    walker = Walker(settler, has_sizes=_has_sizes(every), is_split=is_split(text))
     if subject:
         _read_subject(subject, walker, 0)
     for one in layered:
         _read_part(text, one, masked, walker, has_inches=has_inches)
-    return walker.subjects.scene
+    scene = walker.subjects.scene
+    scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
+    return scene
 
 
 def _has_sizes(sentences: Sequence[Sentence]) -> bool:
@@ -78,15 +83,18 @@ def _masked(text: str, struck: Sequence[Span]) -> list[Span]:
 
 
 def _read_subject(subject: str, walker: Walker, layer: int) -> None:
-    """Let the subject name the piece; it gives no sizes, for it stands outside the text."""
+    """Let the subject name the piece, and contradict the text; an answer's is an older one's."""
     lines = lines_of(subject)
+    is_new = not _ANSWERS.match(subject)
     for sentence in sentences_of(subject, lines, not_sizes(subject), has_inches=False):
-        if not any(atom.kind == "size" for atom in sentence.atoms):
+        if is_new or not any(atom.kind == "size" for atom in sentence.atoms):
             sentence.starts_paragraph = True
             walker.read(sentence, layer)
     walker.focus.is_correcting = False
     for piece in walker.subjects.scene.pieces:  # the subject stands outside the text
         piece.spans = []
+        for claims in piece.claims.values():
+            claims[:] = [replace(one, spans=(NOWHERE,)) for one in claims]
         for opening in piece.openings:
             opening.spans, opening.rim = [], None
     rooms = walker.subjects.scene.rooms

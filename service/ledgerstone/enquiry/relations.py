@@ -23,6 +23,7 @@ _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
 _DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
+_IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
 
 
@@ -77,6 +78,10 @@ def take_quantity(piece: Piece, measure: Measure, sentence: Sentence) -> None:
 def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int) -> None:
     """Note that a hole is not wanted; not having its tap yet is something else."""
     near = sentence.words[max(0, mention.start - 5) : mention.start]
+    after = sentence.words[mention.end : mention.end + 2]
+    if mention.kind == "hole" and after[:1] in (["for"], ["für"]) and _IT & set(after):
+        for opening in subjects.openings:  # "so no hole for that"
+            opening.is_refused = opening.is_refused or not opening.has_size()
     if subjects.piece is None or mention.kind == "hole" or _KNOWS & set(near):
         return
     for opening in subjects.piece.openings:
@@ -94,7 +99,8 @@ def read(focus: Focus, heard: Heard) -> None:
     read_places(focus, heard)
     if focus.on_opening:
         _read_rounds(heard.sentence, focus.subjects.openings)
-    _read_halves(heard.sentence, focus.subjects.piece)
+    if not focus.is_split:
+        _read_halves(heard.sentence, focus.subjects.piece)
 
 
 def _read_rims(focus: Focus, sentence: Sentence) -> None:

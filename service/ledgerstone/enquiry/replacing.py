@@ -10,7 +10,7 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import AGREE_MM, Claim, Claims, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
-from ledgerstone.enquiry.subjects import Subjects
+from ledgerstone.enquiry.subjects import Subjects, has_mark
 from ledgerstone.enquiry.word_sets import word_set
 
 _ACCEPTS: Final = word_set(
@@ -46,6 +46,11 @@ _MAKES: Final = frozenset(
         ("should", "read"),
         ("machen", "sie"),
         ("meant", "to"),
+        ("it", "'s"),
+        ("it", "is"),
+        ("is", "now"),
+        ("comes", "to"),
+        ("es", "sind"),
     }
 )
 
@@ -98,6 +103,8 @@ class Replacing:
         """Take "make that 1050" for whichever size of the piece is nearest to it."""
         words = sentence.words
         led = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
+        if led and words[led[-1]] in ("it", "is", "es") and not has_mark(sentence, "correct"):
+            return False
         piece = self.subjects.piece
         if not led or piece is None:
             return False
@@ -151,7 +158,7 @@ class Replacing:
         measure = alone[0]
         key = self.asked if self.asked and len(sentence.atoms) <= 5 else ""
         accepts = bool(_ACCEPTS & set(sentence.words)) or key
-        if not accepts or self.subjects.piece is None:
+        if not accepts:
             return False
         for offered, other in self.offered:
             if other.size.amount == measure.size.amount:
@@ -163,7 +170,7 @@ class Replacing:
         claim = self.settler.claim(measure, _ROLE_OF.get(key, "place"), rank)
         if claim is None:
             return False
-        say(self.subjects.piece.claims, key, claim)
+        say(self.subjects.current().claims, key, claim)
         measure.role = f"={key}"
         return True
 

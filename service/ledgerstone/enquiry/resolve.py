@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from typing import Final
 
+from ledgerstone.enquiry.cutting import outline_points, tapered_points
+from ledgerstone.enquiry.pieces import Doubt, OpeningFound, PieceFound
 from ledgerstone.enquiry.scene import Claim, Opening, Piece, Scene, newest
 from ledgerstone.enquiry.settle import worked_out
 from ledgerstone.quantities import Length
@@ -14,48 +15,9 @@ _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
 
-@dataclass(slots=True)
-class Doubt:
-    """A place in the order with two readings or more."""
-
-    at: str
-    readings: list[Claim]
-
-
-@dataclass(slots=True)
-class OpeningFound:
-    """An opening's sizes and place by name (``diameter``, ``x``, …)."""
-
-    opening: Opening
-    kind: str
-    values: dict[str, Claim] = field(default_factory=dict)
-    doubts: list[Doubt] = field(default_factory=list)
-
-
-@dataclass(slots=True)
-class PieceFound:
-    """A slab's sizes by name (``length``, ``notch_width``, …), its openings and its doubts."""
-
-    piece: Piece
-    kind: str
-    values: dict[str, Claim] = field(default_factory=dict)
-    doubts: list[Doubt] = field(default_factory=list)
-    openings: list[OpeningFound] = field(default_factory=list)
-    points: list[tuple[Length, Length]] = field(default_factory=list)
-
-    def doubted(self, at: str) -> bool:
-        """Whether two readings of a value remain."""
-        return any(doubt.at == at for doubt in self.doubts)
-
-    def extent(self, axis: str) -> Claim | None:
-        """Give the size of the box round the slab along x or y."""
-        name = "diameter" if self.kind == "round" else {"x": "length", "y": "width"}[axis]
-        return self.values.get(name)
-
-
 def resolve(scene: Scene) -> list[PieceFound]:
     """Give the pieces with their values; what has no size is left out beside what has."""
-    pieces = [one for one in scene.pieces if one.use or one.has_size() or one.openings]
+    pieces = [one for one in scene.pieces if one.use or one.spans or one.has_size() or one.openings]
     if any(one.has_size() for one in pieces):
         pieces = [one for one in pieces if one.has_size()]
         outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
@@ -66,7 +28,16 @@ def resolve(scene: Scene) -> list[PieceFound]:
         for key, claims in scene.common.items():
             if not piece.claims.get(key):
                 piece.claims[key] = claims
+    if scene.is_split:
+        _share_thickness(pieces)
     return [_piece(one) for one in pieces]
+
+
+def _share_thickness(pieces: Sequence[Piece]) -> None:
+    """Give the legs of one L the thickness that is said of either."""
+    said = next((one.claims["thickness"] for one in pieces if one.claims.get("thickness")), None)
+    for piece in pieces if said else ():
+        piece.claims.setdefault("thickness", list(said or ()))
 
 
 def _piece(piece: Piece) -> PieceFound:
@@ -91,9 +62,23 @@ def _piece(piece: Piece) -> PieceFound:
         piece.quantity, piece.quantity_spans = 2, piece.halves
     if found.kind == "l-shape":
         _notch(found, claims)
+    _settle_points(found, claims)
     found.openings = [_opening(found, one) for one in _wanted(piece)]
     _level(found)
     return found
+
+
+def _settle_points(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
+    """Work out the corners of a slab with a corner cut off, or with ends that differ."""
+    length, width = found.values.get("length"), found.values.get("width")
+    ends = [newest(claims.get(f"edge:{side}", [])) for side in ("left", "right")]
+    if found.kind == "polygon" and length is not None and all(len(one) == 1 for one in ends):
+        found.points = tapered_points(length, ends[0][0], ends[1][0])
+        return
+    is_cut = found.kind == "rectangle" and any(key.startswith("cut:") for key in claims)
+    if is_cut and length is not None and width is not None:
+        found.points = outline_points(claims, length, width)
+        found.kind = "polygon" if found.points else found.kind
 
 
 def _kind(piece: Piece) -> str:
@@ -273,3 +258,6 @@ def _level(found: PieceFound) -> None:
             per = Length.of(offset.amount, offset.unit or centre.length.unit).mm if offset else 0.0
             mm = centre.mm + per * made.opening.offset_sign
             made.values["x"] = Claim(centre.length.in_unit(mm), spans, how="worked-out")
+            level = other.values.get("y") if other is not None and offset is not None else None
+            if level is not None and not made.doubts:
+                made.values.setdefault("y", worked_out(level.length, level.mm, [level]))

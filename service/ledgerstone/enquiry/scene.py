@@ -124,11 +124,16 @@ class Piece:
 
 @dataclass(slots=True)
 class Scene:
-    """Everything found: the pieces, and what is said of all of them."""
+    """Everything found: the pieces, and what is said of all of them.
+
+    ``is_split``: they are the legs of one L, the shorter of which ``turns`` left or right.
+    """
 
     pieces: list[Piece] = field(default_factory=list)
     common: Claims = field(default_factory=dict)
     rooms: list[tuple[str, Span, Piece | None]] = field(default_factory=list)
+    is_split: bool = False
+    turns: Word | None = None
 
 
 def say(claims: Claims, key: str, claim: Claim) -> None:

@@ -23,6 +23,8 @@ _AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
 _LINES: Final = frozenset({"centreline", "centerline"})
 _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
+_MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
+_SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _NEAR: Final = 5
 
 
@@ -57,11 +59,20 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
         apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
-    for i, _ in sentence.marks("old"):
+    for i, count in sentence.marks("old"):
         apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
+        apart = apart or has_own_sizes(sentence, i + count)
+        apart = apart or bool(_SPEAKERS & set(sentence.words[measure.at : i]))
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
     return False
+
+
+def has_own_sizes(sentence: Sentence, start: int) -> bool:
+    """Whether what is called old has sizes of its own after it: "the old one is 1111 x 444"."""
+    following = sentence.atoms[start : start + _NEAR]
+    verbs = [i for i, atom in enumerate(following) if atom.word in _MEASURES]
+    return bool(verbs) and any(atom.kind == "size" for atom in following[verbs[0] :])
 
 
 def is_renewed(sentence: Sentence, since: int, until: int) -> bool:

@@ -25,9 +25,14 @@ _ABBREVIATIONS: Final = word_set(
     "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl "
     "z.b etc tel"
 )
+_BEGINNINGS: Final = word_set("the our my we it this they i der die das wir ich unsere")
+_LAST_WORDS: Final = word_set(
+    "thick thickness deep depth long length wide width high across diameter thanks please dick tief"
+    " lang stark"
+)
 MOST_ATOMS: Final = 12_000  # words and sizes that are read; an enquiry has a few hundred
 LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
-_WIDEST_WRAP: Final = 80
+_WIDEST_WRAP: Final = 90
 _NARROWEST_WRAP: Final = 56
 _DANGLING: Final = frozenset(
     {"and", "from", "the", "at", "x", "by", "of", "a", "und", "von", "vom", "der", "die", "mal"}
@@ -183,7 +188,7 @@ def _read(
     start = lines[0].end - len(lines[0].words) + skip
     read = tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked)
     tokens = list(islice(read, MOST_ATOMS))
-    return _split(_atoms(tokens, has_inches=has_inches))
+    return _split(text, _atoms(tokens, has_inches=has_inches))
 
 
 def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
@@ -207,11 +212,18 @@ def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
     return atoms
 
 
-def _split(atoms: list[Atom]) -> list[Sentence]:
+def _begins(text: str, before: Atom, atom: Atom) -> bool:
+    """Whether a capital begins a sentence that no full stop parts: "… x 20 The old one is"."""
+    if atom.word not in _BEGINNINGS or not text[atom.start].isupper():
+        return False
+    return before.kind == "size" or (atom.word != "i" and before.word in _LAST_WORDS)
+
+
+def _split(text: str, atoms: list[Atom]) -> list[Sentence]:
     """End a sentence at a full stop, a question or exclamation mark, or a semicolon."""
     sentences = [Sentence()]
     for i, atom in enumerate(atoms):
-        if len(sentences[-1].atoms) >= LONGEST:
+        if len(sentences[-1].atoms) >= LONGEST or (i and _begins(text, atoms[i - 1], atom)):
             sentences.append(Sentence())
         sentences[-1].atoms.append(atom)
         if atom.kind != "mark" or atom.word not in ".!?;":

@@ -12,7 +12,9 @@ from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
 
 _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
-_PLAUSIBLE_AS: Final = {"thickness": "thickness", "diameter": "diameter", "width": "width"}
+_PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} | dict.fromkeys(
+    ("edge:left", "edge:right"), "width"
+)
 _NO_SIZES: Final = frozenset({"radius", "thick", "apart", "quantity", "beside"})
 _THIN_MM: Final = 130.0
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})

@@ -92,3 +92,16 @@ def number(written: str) -> tuple[Fraction, Fraction | None]:
         return Fraction(int(digits)), Fraction(int(digits))
     whole, _, decimals = written.rpartition(marks[-1])
     return Fraction(f"{re.sub(r'[.,]', '', whole) or 0}.{decimals}"), grouped
+
+
+PARTS: Final = MappingProxyType(
+    {
+        "half": Fraction(1, 2),
+        "halb": Fraction(1, 2),
+        "quarter": Fraction(1, 4),
+        "quarters": Fraction(1, 4),
+        "viertel": Fraction(1, 4),
+        "eighth": Fraction(1, 8),
+        "eighths": Fraction(1, 8),
+    }
+)

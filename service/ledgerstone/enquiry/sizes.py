@@ -21,6 +21,7 @@ from ledgerstone.enquiry.size_words import (
     ARTICLES,
     LONGEST_DIGITS,
     MOST_SPOKEN,
+    PARTS,
     TIMES,
     UNDER,
     UNITS,
@@ -131,14 +132,25 @@ class SizeReader:
                 j += 1
         if j == i:
             return None
-        if [self._word(j + k) for k in range(3)] == ["and", "a", "half"]:
-            return total + Fraction(1, 2), j + 3
+        part = self._and_part(j)
+        if part is not None:
+            return total + part[0], part[1]
         if self._word(i) == "half" and self._word(j) in ("a", "an"):
             j += 1
         is_article = self._word(i) in ARTICLES
         if is_article and (self._word(j) not in UNITS or len(self._word(j)) < 4):
             return None
         return total, j
+
+    def _and_part(self, i: int) -> tuple[Fraction, int] | None:
+        """Read a part after a whole: "and a half", "and three quarters", "und ein halb"."""
+        if self._word(i) not in ("and", "und"):
+            return None
+        part = PARTS.get(self._word(i + 2))
+        count = NUMBERS.get(self._word(i + 1))
+        if part is None or count is None or count != int(count):
+            return None
+        return int(count) * part, i + 3
 
     def _spoken_on(self, total: Fraction, j: int, *, is_first: bool) -> Fraction | None:
         """Give a number with one more word of it; None where the word is not of it."""
@@ -191,12 +203,9 @@ class SizeReader:
         self, amount: Fraction, grouped: Fraction | None, unit: Unit, i: int
     ) -> tuple[Fraction, Fraction | None, int]:
         """Read what belongs to the unit: inches, hundredths of a metre, a half."""
-        if (
-            self._word(i) in ("and", "und")
-            and self._word(i + 1) in ("a", "ein")
-            and self._word(i + 2) in ("half", "halb")
-        ):
-            return amount + Fraction(1, 2), None, i + 3
+        part = self._and_part(i)
+        if part is not None:
+            return amount + part[0], None, part[1]
         if unit == "ft":
             return self._inches(amount, i)
         if unit == "m" and amount.denominator == 1 and amount < 20:

@@ -177,7 +177,8 @@ class Subjects:
         near = sentence.words[max(0, mention.start - 4) : mention.start]
         sizes = [i for i, word in enumerate(near) if not word]
         near = near[sizes[-1] + 1 :] if sizes else near
-        more = bool(_ANOTHER & set(near)) and mention.is_indefinite
+        is_new = mention.is_indefinite or not mention.determiner
+        more = bool(_ANOTHER & set(near)) and is_new
         if not what:
             return self._hole(piece, mention, more=more)
         if alike and not more:

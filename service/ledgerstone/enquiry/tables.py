@@ -36,7 +36,7 @@ _ROLE: Final = {
     "high": "width",
     "diameter": "diameter",
 }
-_SINGLE_COLUMN = 1
+_NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
 
 
 @dataclass(slots=True)
@@ -126,7 +126,9 @@ def read_table(
             walker.subjects.start_piece()
         walker.focus.on_opening = False
         piece = walker.subjects.current()
-        piece.label = text[slice(*name)] if name else "row"
+        first = text[slice(*row[0])].strip()
+        is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
+        piece.label = first if is_letter else text[slice(*name)] if name else "row"
         order = sorted(
             cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i)
         )

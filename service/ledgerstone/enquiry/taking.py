@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import relations, scope, telling
+from ledgerstone.enquiry import relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.mentions import Mention
@@ -19,12 +19,14 @@ _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich"})
 _HOLES: Final = ("open", "hole")
+_TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc"})
 
 
 def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
     """Take up what is named; give what the sizes after it are of."""
-    if mention.kind == "one":
-        return _next_one(focus, heard, mention, active)
+    if mention.kind in ("part", "one"):
+        takes = splitting.take_part if mention.kind == "part" else _next_one
+        return takes(focus, heard, mention, active)
     if (
         mention.kind == "slab"
         and focus.is_l()
@@ -91,7 +93,8 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
         return mention if focus.group else active
     atoms = sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
-    relations.read_shape(piece, mention, sentence)
+    if not focus.is_split:
+        relations.read_shape(piece, mention, sentence)
     announces = subjects.awaited == mention.count and not piece.has_size() and not heard.sizes
     if mention.count > 1 and not announces:
         relations.read_quantity(piece, mention, sentence)
@@ -134,7 +137,10 @@ def _opening(
     for opening in openings:
         opening.names_hole = opening.names_hole or mention.names_hole
         opening.kind = opening.kind or mention.hole_kind
-        opening.is_asked = opening.is_asked or mention.is_indefinite or mention.names_hole
+        asked = (
+            mention.is_indefinite or mention.names_hole or bool(_TO_FOLLOW & set(sentence.words))
+        )
+        opening.is_asked = opening.is_asked or asked
         atoms = sentence.atoms
         opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     focus.take_up(mention.start, openings)

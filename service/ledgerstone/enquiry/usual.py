@@ -5,7 +5,7 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.look import colour_of
+from ledgerstone.enquiry.colours import colour_of
 from ledgerstone.order import Place
 from ledgerstone.shade.colour import delta_e_2000, srgb_to_lab
 from ledgerstone.workshop.records import Workshop

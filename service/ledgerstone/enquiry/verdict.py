@@ -20,7 +20,14 @@ _WANTS: Final = re.compile(
     r"|please (?:make|price|calculate"
     r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
     r"|\bsuchen?\b|\bmöchten?\b|we want"
-    r"|wants? (?:a|it)|\bto be\b|instead of|go with|fine for me|please\b|is fine",
+    r"|wants? (?:a|it)|\bjust (?:the )?one\b|we(?:'ll|’ll) (?:collect|pick|fetch)|collecting\b"
+    r"|\bto be\b|instead of|go with|fine for me|please\b|is fine",
+    re.IGNORECASE,
+)
+_WISHES: Final = re.compile(
+    r"\b(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)\b|looking for|\bafter an?\b"
+    r"|could you (?:make|do|price|cast|quote)|can you (?:make|do|price|cast|quote)"
+    r"|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bmöchten?\b",
     re.IGNORECASE,
 )
 _FIELDS: Final = re.compile(
@@ -36,7 +43,8 @@ _AGAINST: Final = (
             r"\b(?:invoice|rechnung|statement|remittance|credit note"
             r"|receipt)\b[^.\n]{0,40}\b(?:\d{3,}|attached|below|for your"
             r"|overdue|due)|payment (?:is )?(?:due|overdue)|total with vat|amount due|zahlbar"
-            r"|fällig",
+            r"|fällig|statement of account|(?:your|our) statement\b|balance (?:due|outstanding"
+            r"|owing)",
             re.IGNORECASE,
         ),
     ),
@@ -90,7 +98,36 @@ _AGAINST: Final = (
             r"|they)(?:'s|’s| is| are)"
             r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
             r"|delighted with|vielen dank für die schöne"
+            r"|(?:looks?|is|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great"
+            r"|stunning|superb|brilliant)\b"
+            r"|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying|fitting"
+            r"|bringing|all))"
             r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "accepted",
+        6,
+        re.compile(
+            r"(?:please )?go ahead\b|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d|"
+            r" would) like to"
+            r" (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
+            r"|deposit (?:is )?(?:paid"
+            r"|sent)|i accept|we accept|accept (?:the|your) (?:estimate|quote|quotation)"
+            r"|bestätigen (?:wir|ich)"
+            r"|hiermit (?:bestelle|beauftrage)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "offered",
+        5,
+        re.compile(
+            r"going spare|for sale\b|want (?:some|any|them|one)\?|are you (?:about|around|free) on"
+            r"|interested in buying|a (?:tenner|fiver) each|fachmesse|jetzt (?:ticket|sichern"
+            r"|bestellen|anmelden)"
+            r"|aussteller\b|trade fair|exhibitors?\b|book your (?:stand|ticket)",
             re.IGNORECASE,
         ),
     ),
@@ -141,7 +178,7 @@ _AGAINST: Final = (
     ),
 )
 _RESTORED: Final = re.compile(
-    r"\b(?:quote|price|cost) (?:me |us )?(?:for|on) (?:a|an|the|another|two|three|this"
+    r"\b(?:quote|price|cost) (?:me |us )?(?:(?:for|on|up) )?(?:a|an|another|one|two|three|this"
     r"|these)\b|how much (?:would|for|is)",
     re.IGNORECASE,
 )
@@ -151,7 +188,13 @@ COMMERCIAL: Final = frozenset({"invoice", "news", "pitch", "absence", "notice"})
 
 
 def verdict(
-    newest: str, whole: str, *, has_pieces: bool, has_sizes: bool, is_automatic: bool
+    newest: str,
+    whole: str,
+    *,
+    has_pieces: bool,
+    has_sizes: bool,
+    is_whole: bool,
+    is_automatic: bool,
 ) -> tuple[bool, str]:
     """Give whether somebody asks for a slab, and what the message is where nobody does.
 
@@ -161,6 +204,8 @@ def verdict(
         The newest words of the message and its subject: what speaks against stands there.
     whole
         These and the messages that they quote or pass on.
+    is_whole
+        Whether length, width and thickness of a slab are all said.
     """
     against = [(weight, name) for name, weight, pattern in _AGAINST if pattern.search(newest)]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
@@ -169,5 +214,6 @@ def verdict(
     if not has_pieces or (against and not asks):
         return False, why
     score = asks + has_sizes + 2 * bool(_RESTORED.search(newest))
+    score += 2 * (is_whole and bool(_WISHES.search(newest)))
     score -= sum(weight for weight, _ in against) + 3 * is_automatic
     return score > 0, why

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ledgerstone.enquiry import legs as l_shapes
-from ledgerstone.enquiry import relations, scope, telling
+from ledgerstone.enquiry import pairing, relations, scope, splitting, telling
 from ledgerstone.enquiry.aiming import target_of
+from ledgerstone.enquiry.altering import alter
 from ledgerstone.enquiry.beginning import begin
+from ledgerstone.enquiry.cutting import cut_corners
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.measures import Measure, measures_of
 from ledgerstone.enquiry.mentions import Mention, mentions_of
@@ -23,8 +25,8 @@ from ledgerstone.enquiry.whereabouts import note_places
 class Walker:
     """Reads sentences in order and fills a scene."""
 
-    def __init__(self, settler: Settler, *, has_sizes: bool) -> None:
-        self.focus = Focus(settler, has_sizes)
+    def __init__(self, settler: Settler, *, has_sizes: bool, is_split: bool = False) -> None:
+        self.focus = Focus(settler, has_sizes, is_split=is_split)
         self.settler, self.subjects = settler, self.focus.subjects
         self.replacing = Replacing(settler, self.subjects)
 
@@ -61,14 +63,23 @@ class Walker:
                 one for one in heard.sizes if not (one.replaced or one.role.startswith("="))
             ]
         focus.held, focus.subjects.pending = [], False
+        focus.leg_before = focus.leg
         begin(focus, heard)
-        relations.read_l(focus.subjects, sentence)
+        if focus.is_split:
+            splitting.legs_apart(focus, heard)
+        alter(heard, self.subjects.piece)
+        if not focus.is_split:
+            relations.read_l(focus.subjects, sentence)
         relations.read_round(focus.subjects, heard)
-        self._settle(self._aimed(heard), heard)
+        said = self._aimed(heard)
+        cut_corners(heard, self.subjects.piece, self.settler)
+        self._settle([one for one in said if not one[1].replaced], heard)
         self.replacing.makes(sentence, heard.sizes, heard.rank)
         focus.subjects.pending = False
         relations.read(focus, heard)
-        note_places(sentence, self.subjects.scene, self.subjects.piece)
+        tells = sentence.is_item or bool(heard.sizes)
+        tells = tells or any(one.kind == "slab" for one in heard.found)
+        note_places(sentence, self.subjects.scene, self.subjects.piece if tells else None)
 
     def _aimed(self, heard: Heard) -> list[tuple[Target, Measure]]:
         """Go through what is named and what is measured in order; give each size its thing."""
@@ -77,9 +88,10 @@ class Walker:
         said: list[tuple[Target, Measure]] = []
         active: Mention | None = None
         mentions = [*heard.found, *telling.ones_of(heard.sentence, heard.sizes)]
-        waiting = sorted(mentions, key=lambda one: one.start)
+        lead = pairing.led_by_place(heard.sentence, mentions)
+        waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
         for measure in heard.sizes:
-            while waiting and waiting[0].start <= measure.at:
+            while waiting and (waiting[0] is lead or waiting[0].start <= measure.at):
                 active = take(focus, heard, waiting.pop(0), active)
             if measure.replaced:
                 continue
@@ -113,9 +125,11 @@ class Walker:
             return
         sides = [measure.side]
         if measure.side == "ends":
-            for opening, side in zip(target or (), ("left", "right"), strict=False):
+            row = pairing.whole_row(self.subjects.current(), target or ())
+            for opening, side in zip(row, ("left", "right"), strict=False):
                 say(opening.claims, side, claim)
             return
+        target = pairing.member_at(target or (), measure, heard.sizes)
         if measure.side == "corner":
             words = heard.sentence.words
             sides = [side for side in ("left", "right", "front", "back") if side in words]
@@ -171,9 +185,14 @@ class Walker:
         named: dict[int, str] = {}
         free = list(legs)
         for i, measure in enumerate(sizes):
-            until = sizes[i + 1].at if i + 1 < len(sizes) else len(heard.sentence.atoms)
+            if measure.of > 1 and measure.place > 1:
+                named[measure.at] = named.get(measure.members[0].at, "")
+                continue
+            last = measure.members[-1].at if measure.members else measure.at
+            after = [one.at for one in sizes[i + 1 :] if one.at > last]
+            until = after[0] if after else len(heard.sentence.atoms)
             since = sizes[i - 1].at if i else 0
-            before = self.focus.leg if legs else ""
+            before = self.focus.leg_before if legs else ""
             named[measure.at] = l_shapes.leg_of(measure, free, until, since, before)
         l_shapes.read_legs(piece, sizes, named, heard, self.settler)
 

@@ -15,6 +15,7 @@ _MEASURED: Final = word_set(
     "measurement measurements size sizes dimension dimensions edge edges of diameter face length"
     " corner along over line"
 )
+_UNLISTED: Final = ("", "named", "part", "line")
 _OWNED: Final = word_set("the our my a back your for in at on from his her their this der im unser")
 
 
@@ -43,10 +44,18 @@ def _is_measured(words: Sequence[str], start: int, end: int) -> bool:
     )
 
 
+def _is_one_place(scene: Scene) -> bool:
+    """Whether all rooms named are alike, and none stands in an item's or a row's own line."""
+    labelled = any(
+        whose is not None and whose.label not in _UNLISTED for _, _, whose in scene.rooms
+    )
+    return len({name for name, _, _ in scene.rooms}) == 1 and not labelled
+
+
 def place_of(scene: Scene, piece: Piece) -> tuple[str, Span] | None:
     """Give where a piece is to be: by its own rooms, else by any that are named."""
     own = [(name, span) for name, span, whose in scene.rooms if whose is piece]
-    several = len(scene.pieces) > 1
+    several = len(scene.pieces) > 1 and not _is_one_place(scene)
     every = [(name, span) for name, span, whose in scene.rooms if not several or whose is None]
     rooms = (own if several else every) or every
     rooms = [room for room in rooms if room[1] != NOWHERE] or rooms

@@ -1,0 +1,92 @@
+"""Corners cut off a slab, and ends that differ: "the front right corner cut off, 200 each way"."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.focus import Heard
+from ledgerstone.enquiry.lexicon import SIDES
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.scene import Claim, Piece, say
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.word_sets import word_set
+from ledgerstone.quantities import Length
+
+CORNERS: Final = ("front-left", "front-right", "back-right", "back-left")
+_CORNER: Final = frozenset({"corner", "ecke"})
+_CUT: Final = word_set(
+    "cut cropped clipped chopped angled snipped sliced mitred splayed abgeschnitten abgeschrägt"
+    " angeschrägt taken"
+)
+_BEHIND: Final = 5
+_AHEAD: Final = 12
+
+
+def cut_corners(heard: Heard, piece: Piece | None, settler: Settler) -> None:
+    """Take how far a corner is cut back along each of its sides; those sizes are no others."""
+    words = heard.sentence.words
+    for i, word in enumerate(words):
+        near = words[max(0, i - _BEHIND) : i + _BEHIND + 1]
+        if word not in _CORNER or piece is None or not _CUT & set(near):
+            continue
+        corner = _corner(heard.sentence, i)
+        free = [one for one in heard.sizes if i < one.at <= i + _AHEAD and _is_free(one)]
+        if corner and free:
+            _note(piece, corner, free, settler, heard)
+
+
+def _corner(sentence: Sentence, at: int) -> str:
+    words = sentence.words
+    low, high = max(0, at - 4), min(len(words), at + 5)
+    said = {SIDES.at(words, i)[0] for i in range(low, high) if words[i] and SIDES.at(words, i)}  # type: ignore[index]
+    found = [one for one in CORNERS if set(one.split("-")) <= said]
+    return found[0] if len(found) == 1 else ""
+
+
+def _is_free(measure: Measure) -> bool:
+    return not measure.side and measure.role in ("", "apart", "size") and not measure.replaced
+
+
+def _note(piece: Piece, corner: str, free: list[Measure], settler: Settler, heard: Heard) -> None:
+    along = free[0]
+    across = free[0].members[1] if free[0].of == 2 else free[0]
+    for axis, measure in (("x", along), ("y", across)):
+        claim = settler.claim(measure, "place", heard.rank)
+        if claim is not None:
+            say(piece.claims, f"cut:{corner}:{axis}", claim)
+    for measure in {id(along): along, id(across): across}.values():
+        measure.replaced = True
+
+
+def outline_points(
+    claims: dict[str, list[Claim]], length: Claim, width: Claim
+) -> list[tuple[Length, Length]]:
+    """Give the outline of a rectangle with its corners cut off; none where that cannot be.
+
+    Points run anticlockwise from the front-left corner.
+    """
+    points: list[tuple[float, float]] = []
+    for corner in CORNERS:
+        x_mm = 0.0 if corner.endswith("left") else length.mm
+        y_mm = 0.0 if corner.startswith("front") else width.mm
+        cut = [claims.get(f"cut:{corner}:{axis}", []) for axis in "xy"]
+        if not all(cut):
+            points.append((x_mm, y_mm))
+            continue
+        dx, dy = (one[-1].mm for one in cut)
+        if dx >= length.mm or dy >= width.mm:
+            return []
+        along = (x_mm + (dx if x_mm == 0 else -dx), y_mm)
+        across = (x_mm, y_mm + (dy if y_mm == 0 else -dy))
+        points += [across, along] if corner in ("front-left", "back-right") else [along, across]
+    return [(length.length.in_unit(x), width.length.in_unit(y)) for x, y in points]
+
+
+def tapered_points(length: Claim, left: Claim, right: Claim) -> list[tuple[Length, Length]]:
+    """Give the outline of a slab whose ends differ, its back straight and square to both."""
+    deepest = max(left.mm, right.mm)
+    corners = ((0.0, deepest - left.mm), (length.mm, deepest - right.mm))
+    ends = ((length.mm, deepest), (0.0, deepest))
+    unit = left.length
+    return [(length.length.in_unit(x), unit.in_unit(y)) for x, y in (*corners, *ends)]
