@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Sequence
+import os
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import TextIO
 
 from ledgerstone.cli import past_jobs
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, profile_text, read_profile
 from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.summary import summary
@@ -16,7 +18,12 @@ from ledgerstone.workshop.summary import summary
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
 
 
-def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
+def run(
+    arguments: Sequence[str],
+    out: TextIO,
+    err: TextIO,
+    environment: Mapping[str, str] | None = None,
+) -> int:
     """Carry out one command line and return its exit status.
 
     0: done. 1: the profile has faults, or the file to start stands there already.
@@ -26,7 +33,7 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
         return past_jobs.run(arguments[1:], out, err)
     asked = _parser().parse_args(arguments)
     if asked.command == "check":
-        return _check(asked.file, out, err)
+        return _check(asked.file, out, err, os.environ if environment is None else environment)
     return _init(asked.file, out, err)
 
 
@@ -45,7 +52,7 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _check(file: Path, out: TextIO, err: TextIO) -> int:
+def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str]) -> int:
     try:
         text = profile_text(file)
     except ProfileError as error:
@@ -58,7 +65,31 @@ def _check(file: Path, out: TextIO, err: TextIO) -> int:
         out.write(f"{_counted(len(error.faults))} in {file}.\n")
         return NOT_DONE
     out.write(f"{summary(workshop)}\n")
+    missing = [*_keys_not_set(environment), *_calendar_not_there(file, workshop)]
+    if missing and not workshop.workshop.demonstration:
+        listed = "".join(f"- {says}\n" for says in missing)
+        out.write(f"\nBefore it serves customers:\n{listed}")
     return DONE
+
+
+def _keys_not_set(environment: Mapping[str, str]) -> Iterator[str]:
+    """Say which keys the environment does not have, and what comes of it."""
+    if not environment.get("LEDGERSTONE_SIGNING_KEYS"):
+        yield (
+            "LEDGERSTONE_SIGNING_KEYS is not set: one is made for each run, and links will stop"
+            " opening when it ends."
+        )
+    if not environment.get("LEDGERSTONE_MAKER_KEY"):
+        yield "LEDGERSTONE_MAKER_KEY is not set: another one is made and shown at each start."
+
+
+def _calendar_not_there(file: Path, workshop: Workshop) -> Iterator[str]:
+    """Say that the calendar file is not where the profile says."""
+    bookings = workshop.bookings
+    if bookings is not None and not (file.parent / bookings.file).is_file():
+        yield (
+            f"{bookings.file} is not there: without the calendar file every day is called a guess."
+        )
 
 
 def _init(file: Path, out: TextIO, err: TextIO) -> int:

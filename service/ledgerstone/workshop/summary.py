@@ -6,6 +6,10 @@ from collections.abc import Iterable, Iterator
 from decimal import Decimal
 
 from ledgerstone.workshop import proportions
+from ledgerstone.workshop.advice import (
+    address_of_this_machine,
+    postcodes_of_another_country,
+)
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
 from ledgerstone.workshop.standing import RESTS_ON
@@ -51,6 +55,8 @@ def second_looks(workshop: Workshop) -> tuple[str, ...]:
         *_coarse_face(workshop),
         *_admixtures(workshop),
         *_still_invented(workshop),
+        *address_of_this_machine(workshop),
+        *postcodes_of_another_country(workshop),
     )
 
 

@@ -10,6 +10,7 @@ from typing import Any
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.workshop.lines import KeyLines
 
+MONTHS = 12
 _TWICE = "this stands twice. Write each key and each [table] once; a list's items take [[ ]]."
 _OPEN = "what begins here has no end: a value, a bracket or a quotation mark is missing."
 _QUOTES = "a text here does not end: put the same quotation mark at both ends, on one line."
@@ -60,12 +61,35 @@ def tables(text: str) -> dict[str, Any]:
 def _fault(message: str, text: str) -> ProfileFault:
     place = re.search(r" \(at line (\d+), column (\d+)\)$", message)
     if place:
-        return ProfileFault(int(place[1]), "", _plain(message[: place.start()]))
+        line = int(place[1])
+        meant = _meant(text.splitlines()[line - 1]) if line <= text.count("\n") + 1 else None
+        return ProfileFault(line, "", meant or _plain(message[: place.start()]))
     if message.endswith("(at end of document)"):
         return ProfileFault(KeyLines(text).last_statement, "", _OPEN)
     long = re.search("[0-9_]{4300}", text)  # the one other thing that Python refuses to read
     line = text.count("\n", 0, long.start()) + 1 if long else 0
     return ProfileFault(line, "", "a number here is too long to read.")
+
+
+def _meant(line: str) -> str | None:
+    """What to write in place of a value that stands as people write it at home."""
+    value = re.sub(r"\s*#.*", "", line.partition("=")[2]).strip()
+    day = re.fullmatch(r"(\d{1,2})[./](\d{1,2})[./](\d{4})", value)
+    if day and int(day[2]) <= MONTHS:
+        return f"Write the day as {day[3]}-{int(day[2]):02}-{int(day[1]):02}."
+    number = re.fullmatch(r"[£$€]?\s*(\d[\d.,]*)\s*(%|[£$€]|[A-Za-z°/²³]+)?", value)
+    if number is None:
+        return None
+    written = number[1]
+    if re.fullmatch(r"\d{1,3}(\.\d{3})*,\d+|\d+,\d+", written):
+        written = written.replace(".", "").replace(",", ".")
+    if not re.fullmatch(r"\d+(\.\d+)?", written):
+        return None
+    if written == value:
+        return None
+    if re.fullmatch(r"[\d.,]+", value):
+        return f"Write {written}: a point separates decimals."
+    return f"Write {written}, the number alone."
 
 
 def _plain(message: str) -> str:

@@ -26,7 +26,10 @@ def _place_known(workshop: Identity) -> Found:
         return
     regions = tuple(countries[workshop.country])
     if regions and workshop.region not in regions:
-        near = nearest(workshop.region.upper(), regions)
+        named = getattr(holidays.country_holidays(workshop.country), "subdivisions_aliases", {})
+        letters = {name.casefold(): code for name, code in named.items()}
+        code = letters.get(workshop.region.casefold())
+        near = f'Perhaps "{code}" was meant.' if code else nearest(workshop.region.upper(), regions)
         says = f'"{workshop.region}" is not a region of {workshop.country}. {near}'
         yield ("workshop", "region"), says.strip()
 

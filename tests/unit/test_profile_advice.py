@@ -1,0 +1,85 @@
+"""What `check` advises of a profile that reads well, and how slips of writing are told."""
+
+import io
+from pathlib import Path
+
+import pytest
+
+from ledgerstone.cli import profiles
+from ledgerstone.errors import ProfileError
+from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.starting import starting_profile
+
+TEXT = DEMONSTRATION.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("was", "written", "says"),
+    [
+        ("hour = 38.00", "hour = 52,00", "Write 52.00: a point separates decimals."),
+        ("hour = 38.00", "hour = 1.052,50", "Write 1052.50: a point separates decimals."),
+        ("percent = 20", "percent = 19%", "Write 19, the number alone."),
+        ("percent = 20", "percent = 8,5 %", "Write 8.5, the number alone."),
+        ("hour = 38.00", "hour = £38", "Write 38, the number alone."),
+        ("first = 2026-12-24", "first = 24.12.2026", "Write the day as 2026-12-24."),
+        ("first = 2026-12-24", "first = 24/12/2026", "Write the day as 2026-12-24."),
+    ],
+)
+def test_a_value_written_as_at_home_is_told_as_meant(was: str, written: str, says: str) -> None:
+    """A decimal comma, a unit or a day as people write them is told with what to write."""
+    assert was in TEXT
+    text = TEXT.replace(was, written, 1)
+    with pytest.raises(ProfileError) as raised:
+        read_profile(text)
+    [fault] = raised.value.faults
+    assert fault.line == TEXT[: TEXT.index(was)].count("\n") + 1
+    assert fault.says == says
+
+
+@pytest.mark.parametrize(
+    ("country", "region", "says"),
+    [("DE", "Bayern", 'Perhaps "BY" was meant.'), ("US", "Oregon", 'Perhaps "OR" was meant.')],
+)
+def test_a_region_by_its_name_is_told_its_letters(country: str, region: str, says: str) -> None:
+    """A region written out is found among the names of the country's regions."""
+    text = TEXT.replace('country = "GB"', f'country = "{country}"', 1)
+    with pytest.raises(ProfileError) as raised:
+        read_profile(text.replace('region = "ENG"', f'region = "{region}"', 1))
+    assert says in " ".join(fault.says for fault in raised.value.faults)
+
+
+def checked(text: str, tmp_path: Path, environment: dict[str, str]) -> str:
+    """What `check` prints of a profile."""
+    file, out = tmp_path / "mine.toml", io.StringIO()
+    file.write_text(text, encoding="utf-8")
+    assert profiles.run(["check", str(file)], out, io.StringIO(), environment) == 0
+    return out.getvalue()
+
+
+def test_what_will_not_work_once_it_runs_is_advised(tmp_path: Path) -> None:
+    """Keys that are not set, an address of this machine alone and a calendar that is not there."""
+    text = starting_profile(load_profile(DEMONSTRATION))
+    text += '\n[bookings]\nfile = "bookings.ics"\n'
+    said = checked(text, tmp_path, {})
+    assert "LEDGERSTONE_MAKER_KEY is not set" in said
+    assert "LEDGERSTONE_SIGNING_KEYS is not set" in said
+    assert "links will stop opening" in said
+    assert "bookings.ics is not there" in said
+    assert "only on this machine" in said
+    (tmp_path / "bookings.ics").write_text("", encoding="utf-8")
+    keys = {"LEDGERSTONE_MAKER_KEY": "k" * 20, "LEDGERSTONE_SIGNING_KEYS": "s" * 40}
+    said = checked(text, tmp_path, keys)
+    assert "is not set" not in said
+    assert "is not there" not in said
+
+
+def test_areas_of_another_countrys_postcodes_are_advised(tmp_path: Path) -> None:
+    """Beginnings of British postcodes serve nobody in Germany."""
+    text = starting_profile(load_profile(DEMONSTRATION))
+    text = text.replace('country = "GB"', 'country = "DE"', 1).replace(
+        'region = "ENG"', 'region = "BY"', 1
+    )
+    said = checked(text, tmp_path, {})
+    assert "no postcode of DE begins so" in said
+    home = starting_profile(load_profile(DEMONSTRATION))
+    assert "begins so" not in checked(home, tmp_path, {})
