@@ -84,7 +84,14 @@ def _unit(key: str) -> tuple[str, float]:
 @pytest.mark.parametrize("name", [name for name, stage in STAGE_OF.items() if stage == "strength"])
 def test_a_finding_of_strength_has_its_place(name: str) -> None:
     """Each has a pin on the drawing, but those that are about a whole slab."""
-    whole = {"strength-unknown", "rests-not-told", "too-heavy-to-handle", "young-concrete", "sags"}
+    whole = {
+        "strength-unknown",
+        "rests-not-told",
+        "too-heavy-to-handle",
+        "young-concrete",
+        "sags",
+        "sun-on-fixed",
+    }
     for finding in tripped(name):
         if finding.check == name:
             written = write_finding(finding)

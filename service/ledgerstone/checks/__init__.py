@@ -25,6 +25,7 @@ from ledgerstone.checks import (
     size,
     steel,
     strength,
+    sun,
     thickness,
     units,
     wear,
@@ -110,6 +111,7 @@ STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
     Check(("carry-on-edge",), moving.carried_on_edge, may_stop=False),
     Check(("young-concrete",), moving.tested_first, may_stop=False),
     Check(("sags",), strength.looks_flat, may_stop=False),
+    Check(("sun-on-fixed",), sun.free_to_move, may_stop=False),
 )
 PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     Check(

@@ -8,14 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.drawing.saying import rests_text
 from ledgerstone.order import Order, Slab
 from ledgerstone.papers.sheet import Section, Sheet
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.papers.words import size_text, slab_name
-from ledgerstone.wording import day_text, people_text, weight_text
+from ledgerstone.quote import Quote
+from ledgerstone.strength.movement import drying_bow_mm
+from ledgerstone.wording import day_text, english, people_text, weight_text
 from ledgerstone.workshop.records import Workshop
 
+SEEN_MM = 2.0  # a bow that the eye sees along an edge; common practice, no source
 _BEFORE_SIGNING = (
     "Open every crate while the driver waits. Look at each face, edge and corner.",
     "Photograph what is damaged, and write it on the carrier's paper before you sign it.",
@@ -76,8 +80,8 @@ def fitting_sheet(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
     sections = [
         Section(heading="Before you sign for it", says=_BEFORE_SIGNING),
         Section(heading="What each piece weighs", facts=list(_weights(view))),
-        Section(heading="Carrying", says=_CARRYING),
-        Section(heading="The base", says=list(_base(quote.order))),
+        Section(heading="Carrying", says=[*_CARRYING, *_drying(quote)]),
+        Section(heading="The base", says=[*_rails(quote, workshop), *_base(quote.order)]),
         Section(heading="Bedding", facts=list(_bedding(quote.order))),
         Section(heading="Gaps", says=list(_gaps(quote.order, workshop))),
         Section(heading="Cutting", says=_CUTTING),
@@ -113,6 +117,23 @@ def _base(order: Order) -> Iterable[str]:
     if any(slab.place == "outdoors" for slab in order.slabs):
         yield "Outdoors with a fall, so that no water stands on it, and clear of the ground."
     yield "Lay it dry first. Look at every gap, then lift it again and bed it."
+
+
+def _rails(quote: Quote, workshop: Workshop) -> Iterable[str]:
+    """Say which rails must be there first."""
+    for message in rail_conditions(quote.order, quote.strength, workshop):
+        yield english(message)
+
+
+def _drying(quote: Quote) -> Iterable[str]:
+    """Say how far a long thin slab bows that dries on one face, where it would be seen."""
+    pairs = zip(quote.order.slabs, quote.shapes, strict=True)
+    bow = max(drying_bow_mm(slab, shape) for slab, shape in pairs)
+    if bow >= SEEN_MM:
+        yield (
+            "Keep air at both faces until it is laid, and seal both: dried on one face alone, the"
+            f" longest would bow by about {bow:.0f} mm."
+        )
 
 
 def _bedding(order: Order) -> Iterable[tuple[str, str]]:

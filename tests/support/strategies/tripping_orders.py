@@ -188,6 +188,10 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "mix-for-place": ("usual", of(plain(place="outdoors"))),
     "drip-advised": ("usual", of(plain(place="outdoors"))),
     "fall-advised": ("usual", of(plain(place="outdoors"))),
+    "sun-on-fixed": (
+        "usual",
+        of(plain(place="outdoors", shade={"name": "graphite"}, rests={**BED, "fixed": True})),
+    ),
     "dark-outdoors": ("usual", of(plain(place="outdoors", shade={"name": "graphite"}))),
     "acids-and-oil": ("usual", of(plain())),
     "food-surface": ("usual", of(plain(finish={"sealer": "hard wax oil"}))),

@@ -27,3 +27,4 @@ free-corner = Das Gewicht einer Person auf der freien Ecke könnte { NAME($slab,
 level-the-rests = Die Auflager müssen eben und satt unterfüttert sein, bevor { NAME($slab) } aufliegt. Ist eines etwas zu tief, könnte sie { $where } reißen, wenn sich dort jemand setzt.
 tips-when-sat-on = Lose auf ihren Auflagern würde { NAME($slab) } kippen, wenn sich jemand { $where } setzt. Sie muss befestigt werden.
 sags = { NAME($slab, start: "yes") } würde sich { $sag } durchbiegen, was man sieht. Rücken Sie die Auflager näher zusammen, oder wählen Sie sie dicker.
+sun-on-fixed = Im Freien fest eingespannt, könnte { NAME($slab) } reißen, wenn die Sonne ihre Oberseite erwärmt. Befestigen Sie sie so, dass sie gleiten und sich bis zu { $bow } wölben kann.

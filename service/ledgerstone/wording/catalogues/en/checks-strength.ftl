@@ -27,3 +27,4 @@ free-corner = A person's weight on the free corner could crack { NAME($slab) } {
 level-the-rests = The rests must be level and packed tight before { NAME($slab) } goes down. With one a little low, somebody sitting there could crack it { $where }.
 tips-when-sat-on = Loose on its rests, { NAME($slab) } would tip with somebody sitting { $where }. It must be fixed down.
 sags = { NAME($slab, start: "yes") } would sag { $sag }, which the eye can see. Bring its rests closer together, or make it thicker.
+sun-on-fixed = Held fast outdoors, { NAME($slab) } could crack as the sun warms its face. Fix it so that it can slide and bow, by up to { $bow }.
