@@ -77,10 +77,10 @@ def _met(mesh: Mesh, radius_mm: float) -> tuple[IntArray, IntArray, FloatArray]:
 
 
 def _disc() -> FloatArray:
-    """Nineteen places that share a unit disc about equally, shape (19, 2)."""
+    """Nineteen places that share a unit disc about equally, mirrored about both axes: (19, 2)."""
     rings = [
         radius * np.column_stack([np.cos(turn), np.sin(turn)])
         for radius, count in RINGS
-        for turn in [(np.arange(count) + 0.25) * 2.0 * math.pi / count]
+        for turn in [(np.arange(count) + 0.5 * (count % 4 == 0)) * 2.0 * math.pi / count]
     ]
     return np.concatenate(rings)

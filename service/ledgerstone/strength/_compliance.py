@@ -1,4 +1,4 @@
-"""How supports give under the slab: rails that bend, panels that crush."""
+"""How supports give under the slab: rails that bend, panels and pads that crush."""
 
 from __future__ import annotations
 
@@ -9,20 +9,29 @@ import numpy as np
 
 from ledgerstone.strength._beams import crushing
 from ledgerstone.strength._outline import FloatArray
-from ledgerstone.strength._supports import LineSupport, Stations, Support
+from ledgerstone.strength._supports import (
+    AreaSupport,
+    LineSupport,
+    PointSupport,
+    Stations,
+    Support,
+)
+
+ON_THE_EDGE_MM = 1.0
 
 
 def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray | None:
     """How the supports give under unit reactions, mm/N, shape (k, k); None where all are stiff."""
-    found: FloatArray | None = None
+    if not any(_gives(support) for support in supports):
+        return None
+    found = np.zeros((len(stations.owner), len(stations.owner)))
     for number, support in enumerate(supports):
-        if not isinstance(support, LineSupport):
+        if not _gives(support) or isinstance(support, PointSupport):
             continue
-        if support.beam is None and support.crushes_n_per_mm2 is None:
-            continue
-        if found is None:
-            found = np.zeros((len(stations.owner), len(stations.owner)))
         at = np.flatnonzero((stations.owner == number) & stations.is_force)
+        if isinstance(support, AreaSupport):
+            found[at, at] += _bedding(support, stations.places[at])
+            continue
         along = np.hypot(*(stations.places[at] - np.array(support.points[0])).T)
         if support.beam is not None:
             length = math.dist(support.points[0], support.points[-1])
@@ -30,3 +39,24 @@ def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray
         if support.crushes_n_per_mm2 is not None:
             found[np.ix_(at, at)] += crushing(support.crushes_n_per_mm2, along)
     return found
+
+
+def _gives(support: Support) -> bool:
+    match support:
+        case LineSupport():
+            return support.beam is not None or support.crushes_n_per_mm2 is not None
+        case AreaSupport():
+            return support.crushes_n_per_mm3 is not None
+    return False
+
+
+def _bedding(support: AreaSupport, places: FloatArray) -> FloatArray:
+    """Compliance of an area at each place (k, 2) of a grid over it, mm/N, shape (k,).
+
+    A place on an edge stands for half as much as one inside, one on a corner for a quarter.
+    """
+    low, high = places.min(axis=0), places.max(axis=0)
+    edge = (places - low < ON_THE_EDGE_MM) | (high - places < ON_THE_EDGE_MM)
+    share = np.where(edge, 0.5, 1.0).prod(axis=1)
+    rate = (support.crushes_n_per_mm3 or 0.0) * max(support.polygon.area, 1.0)
+    return np.asarray(share.sum() / (rate * share))

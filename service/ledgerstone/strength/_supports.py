@@ -69,10 +69,17 @@ class PointSupport:
 
 @dataclass(frozen=True, slots=True)
 class AreaSupport:
-    """Support over an area, mm; it pushes only, unless it holds down."""
+    """Support over an area, mm; it pushes only, unless it holds down.
+
+    Parameters
+    ----------
+    crushes_n_per_mm3
+        How it gives, N for each mm² of it and mm of sinking; None where it is stiff.
+    """
 
     polygon: Polygon
     holds_down: bool = False
+    crushes_n_per_mm3: float | None = None
 
 
 Support = LineSupport | PointSupport | AreaSupport
@@ -238,12 +245,26 @@ def _nodes_on(mesh: Mesh, a: FloatArray, b: FloatArray, length: float) -> FloatA
 
 
 def _spaced(along: FloatArray, closest: float) -> FloatArray:
-    """Distances without those nearer than ``closest`` to the last one kept; both ends stay."""
+    """Distances without those nearer than ``closest`` to the last one kept, from both ends alike.
+
+    Both ends stay; where the two halves meet, one in the middle stands for two that are too near.
+    """
+    length = float(along[-1])
+    first = _thinned(along[along < 0.5 * length], closest)
+    last = [length - here for here in _thinned(length - along[along > 0.5 * length][::-1], closest)]
+    if last[-1] - first[-1] >= 2.0 * closest and bool((along == 0.5 * length).any()):
+        first.append(0.5 * length)
+    elif last[-1] - first[-1] < closest and len(first) > 1 and len(last) > 1:
+        first[-1] = 0.5 * (first[-1] + last.pop())
+    return np.array([*first, *last[::-1]])
+
+
+def _thinned(along: FloatArray, closest: float) -> list[float]:
     kept = [float(along[0])]
-    for here in along[1:-1].tolist():
-        if here - kept[-1] >= closest and along[-1] - here >= closest:
+    for here in along[1:].tolist():
+        if here - kept[-1] >= closest:
             kept.append(here)
-    return np.array([*kept, float(along[-1])])
+    return kept
 
 
 def _filled(along: FloatArray, step: float) -> FloatArray:

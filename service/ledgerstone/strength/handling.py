@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import islice
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.shape import Shape
@@ -14,7 +15,7 @@ from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.governing import DIGITS, Governing
-from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure, Rested
+from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.workshop.records import Way, Workshop
@@ -230,42 +231,46 @@ class Handling:
         return first_settled(each_on(plate, held.lines(BEST_LIFT)), [heavy, stuck])
 
     def _turned(self, way: Way) -> Governing:
-        """One long edge on the table, hands at two far points; the mould on it, or letting go."""
-        handling = self.workshop.handling
-        factor = handling.out_of_mould_factor
-        heavy: list[Load] = [self._heavier(factor)]
-        mould = factor * handling.mould_kg_per_m2 * GRAVITY * 1e-6
-        pull = handling.adhesion_n_per_m2 * 1e-6
-        young: list[Load] = [*heavy, Pressure(mould)]
-        if way.sides_on:
-            return first_settled(self._on_hinges(way), [young])
-        stuck: list[Load] = [self.weight, Pressure(pull)]
-        return first_settled(self._on_hinges(way), [heavy, stuck])
+        """Over on to the long edge that suits it best."""
+        return min(self._turned_on_each(way), key=_gentlest)
 
     def _turned_over(self, way: Way) -> str | None:
-        """The first of its long sides on which it does not tip; the last where it always does."""
+        """The long side on to which it is turned: the one that suits it best."""
         if way.held == "flat":
             return None
         sides = ("left", "right") if self._held.along_y else ("front", "back")
-        stays = (
-            side
-            for side, rested in zip(sides, self._on_hinges(way), strict=True)
-            if rested.tips([[self.weight]])[0] is None
-        )
-        return next(stays, sides[-1])
+        on_each = self._turned_on_each(way)
+        return sides[min(range(len(on_each)), key=lambda k: _gentlest(on_each[k]))]
+
+    def _turned_on_each(self, way: Way) -> list[Governing]:
+        """One long edge on the table, hands at two far points; the mould on it, or letting go.
+
+        A plan that is alike on both sides of its length is turned on the one edge alone.
+        """
+        if (way.rail, way.sides_on) not in self._turns:
+            plate, held = self._as_moved(way)
+            cases = self._young(way)
+            edges = 1 if plate.model.mesh.is_even("x" if held.along_y else "y") else 2
+            self._turns[way.rail, way.sides_on] = [
+                first_settled(each_on(plate, [supports]), cases)
+                for supports in islice(held.hinges(), edges)
+            ]
+        return self._turns[way.rail, way.sides_on]
 
     @cached_property
-    def _hinged(self) -> dict[bool, list[Rested]]:
-        """The slab on its hinges, without a rail and with one, as far as they were tried."""
-        return {False: [], True: []}
+    def _turns(self) -> dict[tuple[bool, bool], list[Governing]]:
+        """What each way of turning asks, as far as they were tried."""
+        return {}
 
-    def _on_hinges(self, way: Way) -> Iterable[Rested]:
-        plate, held = self._as_moved(way)
-        tried = self._hinged[way.rail]
-        for k, supports in enumerate(held.hinges()):
-            if k == len(tried):
-                tried.append(plate.on(supports))
-            yield tried[k]
+    def _young(self, way: Way) -> list[list[Load]]:
+        """Loads on a slab that is turned out of its mould, or with its sides on."""
+        handling = self.workshop.handling
+        factor = handling.out_of_mould_factor
+        heavy: list[Load] = [self._heavier(factor)]
+        if way.sides_on:
+            mould = factor * handling.mould_kg_per_m2 * GRAVITY * 1e-6
+            return [[*heavy, Pressure(mould)]]
+        return [heavy, [self.weight, Pressure(handling.adhesion_n_per_m2 * 1e-6)]]
 
     def _as_moved(self, way: Way) -> tuple[Plate, Holding]:
         return (self.braced(), self._braced_held) if way.rail else (self.plate, self._held)
@@ -285,6 +290,10 @@ class Handling:
         except SlabTipsError as tip:
             return Governing(0.0, tip.where_mm, tips=True)
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
+
+
+def _gentlest(one: Governing) -> tuple[bool, float]:
+    return one.tips, one.mpa
 
 
 def _peak(handled: Handled) -> float:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 import shapely
@@ -11,6 +12,7 @@ from scipy.spatial import Delaunay
 from shapely.geometry import Polygon
 
 from ledgerstone.strength import _outline, _refine
+from ledgerstone.strength._mirrored import Image, image_of
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength._spacing import (
     Spacing,
@@ -52,7 +54,8 @@ class Mesh:
     steps: IntArray
     polygon: Polygon
     coarse_mm: float
-    _whole: Delaunay
+    _image: Image
+    _part: Delaunay
     _triangle_of: IntArray
 
     def located(self, points: FloatArray) -> tuple[IntArray, FloatArray]:
@@ -61,8 +64,11 @@ class Mesh:
         The triangle is -1 where a point lies outside the mesh.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
-        simplex = self._whole.find_simplex(points, tol=1e-9)
+        seen, copy = self._image.points(points)
+        simplex = self._part.find_simplex(seen, tol=1e-9)
+        first = copy * (len(self.triangles) // self._image.copies)
         triangle = np.where(simplex >= 0, self._triangle_of[simplex], -1)
+        triangle = np.where(triangle >= 0, first + triangle, -1)
         return triangle, self.shares(triangle, points)
 
     def shares(self, triangle: IntArray, points: FloatArray) -> FloatArray:
@@ -89,6 +95,10 @@ class Mesh:
             best = int(np.argmin(distance))
             triangle[k], share[k], moved[k] = best, clipped[best], distance[best]
         return triangle, share, moved
+
+    def is_even(self, axis: Literal["x", "y"]) -> bool:
+        """Whether it is its own mirror image along an axis."""
+        return bool(self._image.folds["xy".index(axis)] > 0.0)
 
     def smallest_angle_degrees(self) -> float:
         """Smallest angle of any triangle."""
@@ -120,18 +130,19 @@ def mesh_of(
     OutlineUnusableError
         If the outline is no single piece, or cannot be covered by triangles.
     """
-    whole = _outline.tidied(outline)
+    image = image_of(outline, zones)
+    whole = _outline.tidied(image.of(outline))
     most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
     spacing = _spacing_of(whole, thickness_mm, mesh_mm, most)
-    polygon = _rounded_off(whole, spacing)
-    vertices, segments, polygon = _outline.noded(polygon, list(zones))
-    shapely.prepare(polygon)
-    mesh = _meshed(polygon, vertices, segments, spacing)
+    image, polygon = image.part(whole, lambda part: _rounded_off(part, spacing))
+    boundary = _outline.noded(polygon, [image.of(zone) for zone in zones])
+    shapely.prepare(boundary[-1])
+    mesh = _meshed(image, boundary, spacing)
     for _ in range(4):
         if len(mesh.nodes) <= most:
             break
         spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 0.5)
-        mesh = _meshed(polygon, vertices, segments, spacing)
+        mesh = _meshed(image, boundary, spacing)
     return mesh
 
 
@@ -162,12 +173,23 @@ def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
     return smooth if smooth.is_valid and close else polygon
 
 
-def _meshed(polygon: Polygon, vertices: FloatArray, segments: IntArray, spacing: Spacing) -> Mesh:
+def _meshed(image: Image, boundary: tuple[FloatArray, IntArray, Polygon], spacing: Spacing) -> Mesh:
+    vertices, segments, polygon = boundary
     border, cut = divided(vertices, segments, spacing)
     spacing = refined_at(spacing, border, cut)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
-    whole = _refine.at_rest(polygon, border, inner, cut, spacing)
-    whole, cut = _refine.recovered(polygon, border, cut, whole)
-    triangles, triangle_of = _refine.triangles_of(whole, polygon)
-    return Mesh(whole.points, triangles, cut, polygon, spacing.coarse_mm, whole, triangle_of)
+    part = _refine.at_rest(polygon, border, inner, cut, spacing)
+    part, cut = _refine.recovered(polygon, border, cut, part)
+    triangles, triangle_of = _refine.triangles_of(part, polygon)
+    nodes, numbers = image.unfolded(part.points)
+    cut = cut[~image.on_an_axis(part.points[cut].mean(axis=1))]
+    every = [
+        number[triangles[:, ::-1] if image.turns_over(copy) else triangles]
+        for copy, number in enumerate(numbers)
+    ]
+    steps = np.concatenate([number[cut] for number in numbers])
+    whole = image.whole(polygon)
+    return Mesh(
+        nodes, np.concatenate(every), steps, whole, spacing.coarse_mm, image, part, triangle_of
+    )

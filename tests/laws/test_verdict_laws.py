@@ -1,0 +1,200 @@
+"""Laws of the verdict on a slab: mirror images, a millimetre more, finer meshes, and monotony."""
+
+from __future__ import annotations
+
+import copy
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+
+import numpy as np
+import pytest
+
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.shape import shape_of
+from ledgerstone.strength._lying import Lying
+from ledgerstone.strength._rails import on_levels
+from ledgerstone.strength.plate import Plate
+from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
+from ledgerstone.strength.verdict import CAUTIONS
+from ledgerstone.transport import slab_kg
+from ledgerstone.workshop import Workshop
+from support.calibration import on_units
+from support.lying import lying_of
+from support.mirrored import mirrored
+from support.slabs import box, cut, slab_json
+from support.strategies.ordinary_slabs import Json, ordinary_slab
+
+EVERYDAY, LONG = 8, 200
+SHED_C = 10.0
+NEAR_THE_LIMIT = (0.97, 1.03)
+
+
+def strength_of(document: Json, workshop: Workshop) -> SlabStrength:
+    """Work out one slab's strength, from an empty store."""
+    slab = read_order({"slabs": [document]}, workshop).slabs[0]
+    shape = shape_of(slab, workshop)
+    kg = slab_kg(slab, shape, workshop)
+    return slab_strength(slab, shape, workshop, slab_kg=kg, shed_c=SHED_C, plates=Plates())
+
+
+def used(document: Json, workshop: Workshop) -> float:
+    """The largest utilisation of the cases that stop an order."""
+    found = strength_of(document, workshop)
+    verdicts = [*found.handled.verdicts, *found.in_place.verdicts]
+    return max(one.utilisation for one in verdicts if one.case not in CAUTIONS)
+
+
+# --- mirror images -----------------------------------------------------------------------------
+
+
+def _mirrors_alike(seeds: range, workshop: Workshop) -> None:
+    unlike = {}
+    for seed in seeds:
+        slab = ordinary_slab(seed)
+        as_is = used(slab, workshop)
+        for axis in ("x", "y"):
+            other = used(mirrored(slab, axis), workshop)  # type: ignore[arg-type]
+            if max(as_is, other) > 1.02 * min(as_is, other):
+                unlike[seed, axis] = (as_is, other)
+    assert unlike == {}
+
+
+def test_a_mirrored_slab_is_used_as_much(workshop: Workshop) -> None:
+    """Left and right, and front and back, change the utilisation by at most 2 %."""
+    _mirrors_alike(range(EVERYDAY), workshop)
+
+
+@pytest.mark.long
+def test_hundreds_of_mirrored_slabs_are_used_as_much(workshop: Workshop) -> None:
+    """The same on slabs that are not in the everyday run."""
+    _mirrors_alike(range(EVERYDAY, LONG), workshop)
+
+
+# --- a millimetre more -------------------------------------------------------------------------
+
+
+def _a_millimetre_more(slab: Json) -> Iterator[Json]:
+    for side in ("length", "width"):
+        more = copy.deepcopy(slab)
+        more["outline"][side] += 1
+        yield more
+    for k, opening in enumerate(slab["cutouts"]):
+        more = copy.deepcopy(slab)
+        side = "diameter" if opening["kind"] == "circle" else "length"
+        more["cutouts"][k][side] += 1
+        yield more
+
+
+def _keeps_its_verdict(seeds: range, workshop: Workshop) -> None:
+    low, high = NEAR_THE_LIMIT
+    flipped = {}
+    for seed in seeds:
+        slab = ordinary_slab(seed)
+        as_is = used(slab, workshop)
+        if low <= as_is <= high:
+            continue
+        for k, more in enumerate(_a_millimetre_more(slab)):
+            other = used(more, workshop)
+            if (as_is > 1.0) != (other > 1.0):
+                flipped[seed, k] = (as_is, other)
+    assert flipped == {}
+
+
+def test_a_millimetre_more_never_flips_a_verdict_away_from_the_limit(workshop: Workshop) -> None:
+    """Length, width or an opening 1 mm larger: no flip where utilisation is not 0.97 to 1.03."""
+    _keeps_its_verdict(range(EVERYDAY), workshop)
+
+
+@pytest.mark.long
+def test_a_millimetre_more_flips_none_of_hundreds(workshop: Workshop) -> None:
+    """The same on slabs that are not in the everyday run."""
+    _keeps_its_verdict(range(EVERYDAY, LONG), workshop)
+
+
+# --- the mesh ----------------------------------------------------------------------------------
+
+
+def _railed(lying: Lying) -> Lying:
+    units = {bearing.unit for bearing in lying.carrying if bearing.unit is not None}
+    return on_levels(lying, dict.fromkeys(units, "hardwood")) if units else lying
+
+
+def _finer(lying: Lying) -> Lying:
+    """The same slab on a mesh twice as fine."""
+    plate = lying.plate
+    size = 0.5 * plate.model.mesh.coarse_mm
+    fine = Plate(plate.outline, thickness_mm=40, e_mpa=plate.e_mpa, nu=plate.nu, mesh_mm=size)
+    return replace(lying, plate=fine.at(thickness_mm=plate.thickness_mm))
+
+
+def _fine_enough(seeds: range, workshop: Workshop) -> None:
+    unlike = {}
+    for seed in seeds:
+        lying = lying_of(ordinary_slab(seed), workshop)
+        if lying is None:
+            continue
+        coarse, fine = _railed(lying), _railed(_finer(lying))
+        tried = coarse.first.tried
+        worst = [
+            max(
+                one.mpa / coarse.limit_mpa(case.case)
+                for case, one in zip(tried, batch.found, strict=True)
+                if case.place is not None
+            )
+            for batch in (coarse.first, fine.settled(tried))
+        ]
+        if not 0.95 * worst[1] <= worst[0] <= 1.05 * worst[1]:
+            unlike[seed] = worst
+    assert unlike == {}
+
+
+def test_a_mesh_twice_as_fine_says_the_same(workshop: Workshop) -> None:
+    """The worst of the places that are tried first, on rails of hardwood, within 5 %."""
+    _fine_enough(range(13, 17), workshop)
+
+
+@pytest.mark.long
+def test_a_mesh_twice_as_fine_says_the_same_of_many(workshop: Workshop) -> None:
+    """The same on slabs that are not in the everyday run."""
+    _fine_enough(range(60), workshop)
+
+
+# --- monotony ----------------------------------------------------------------------------------
+
+
+def in_place_used(document: Json, workshop: Workshop) -> float:
+    """The largest utilisation in place of the cases that stop an order."""
+    verdicts = strength_of(document, workshop).in_place.verdicts
+    return max(one.utilisation for one in verdicts if one.case not in CAUTIONS)
+
+
+@pytest.mark.parametrize("seed", [1, 5, 11])
+def test_a_thicker_slab_is_never_used_more(seed: int, workshop: Workshop) -> None:
+    """Stress of a load falls with the square of the thickness, that of own weight with itself."""
+    slab = ordinary_slab(seed)
+    if slab["rests"]["kind"] == "units":
+        slab["rests"]["rails"] = "cabinet"
+    found = [in_place_used({**slab, "thickness": t}, workshop) for t in (30, 35, 40, 50, 60)]
+    assert all(later < 1.01 * before for before, later in pairwise(found)), found
+
+
+def test_a_longer_span_is_never_used_less(workshop: Workshop) -> None:
+    """A slab on its two ends: the moment of a person and of its weight grows with the span."""
+    spans = range(700, 1701, 200)
+    rests = {"kind": "ends", "depth": 40}
+    found = [in_place_used(slab_json(box(span, 500), rests=rests), workshop) for span in spans]
+    assert all(later > 0.99 * before for before, later in pairwise(found)), found
+
+
+def test_a_longer_opening_is_never_used_less(workshop: Workshop) -> None:
+    """Strips of one width before and behind an opening span the more the longer it is."""
+    rests = {**on_units(600, (900, "hob"), 600, front=20), "rails": "hardwood"}
+    found = [
+        in_place_used(
+            slab_json(box(2100, 620), cut("rectangle", (size, 380), (1050, 310)), rests=rests),
+            workshop,
+        )
+        for size in range(400, 801, 80)
+    ]
+    assert bool(np.all(np.array(found[1:]) > 0.99 * np.array(found[:-1]))), found

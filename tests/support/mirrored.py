@@ -1,0 +1,45 @@
+"""An order's slab as it would be written by somebody who looks at it in a mirror."""
+
+from __future__ import annotations
+
+from copy import deepcopy
+from typing import Any, Literal
+
+Json = dict[str, Any]
+Axis = Literal["x", "y"]
+
+SIDES: dict[Axis, dict[str, str]] = {
+    "x": {"left": "right", "right": "left"},
+    "y": {"front": "back", "back": "front"},
+}
+
+
+def mirrored(slab: Json, axis: Axis) -> Json:
+    """Mirror a rectangular slab, its openings and its rests, left and right or front and back."""
+    made = deepcopy(slab)
+    whole = made["outline"]["length" if axis == "x" else "width"]
+    swap = SIDES[axis]
+    for opening in made.get("cutouts", []):
+        opening["centre"] = _moved(opening["centre"], axis, whole)
+    rests = made.get("rests")
+    if rests is not None:
+        _mirror_rests(rests, axis, whole, swap)
+    return made
+
+
+def _moved(place: Json, axis: Axis, whole: float) -> Json:
+    return {**place, axis: whole - place[axis]}
+
+
+def _mirror_rests(rests: Json, axis: Axis, whole: float, swap: dict[str, str]) -> None:
+    if "overhang" in rests:
+        rests["overhang"] = {swap.get(side, side): by for side, by in rests["overhang"].items()}
+    if "units" in rests and axis == "x":
+        rests["units"] = rests["units"][::-1]
+    if "at" in rests:
+        rests["at"] = [_moved(place, axis, whole) for place in rests["at"]]
+    if "sides" in rests:
+        rests["sides"] = [swap.get(side, side) for side in rests["sides"]]
+    for line in rests.get("lines", []):
+        for end in ("start", "end"):
+            line[end] = _moved(line[end], axis, whole)
