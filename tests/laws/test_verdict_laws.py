@@ -54,7 +54,7 @@ def _mirrors_alike(seeds: range, workshop: Workshop) -> None:
         slab = ordinary_slab(seed)
         as_is = used(slab, workshop)
         for axis in ("x", "y"):
-            other = used(mirrored(slab, axis), workshop)  # type: ignore[arg-type]
+            other = used(mirrored(slab, axis), workshop)
             if max(as_is, other) > 1.02 * min(as_is, other):
                 unlike[seed, axis] = (as_is, other)
     assert unlike == {}
