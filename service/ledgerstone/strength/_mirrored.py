@@ -46,10 +46,11 @@ class Image:
     folds: FloatArray
 
     def of(self, shape: Polygon) -> Polygon:
-        """Image of a plan."""
-        return shapely.transform(
+        """Image of a plan, its rings begun at the same corners whatever they were begun at."""
+        seen = shapely.transform(
             shape, lambda p: np.round((p - self.middle) * self.sign, DIGITS) + 0.0
         )
+        return shapely.normalize(seen)
 
     def points(self, points: FloatArray) -> tuple[FloatArray, IntArray]:
         """Images of points (k, 2) in the part that is meshed, and which copy of it each is in."""
@@ -126,7 +127,8 @@ def image_of(outline: Polygon, zones: Sequence[Polygon]) -> Image:
     shapes = [outline, *zones]
     images = [_corners(shapes, middle, np.array(sign)) for sign in IMAGES]
     alike = [np.array_equal(images[0], other) for other in images]
-    folds = np.array([alike[1] and not zones, alike[2] and not zones], dtype=float)
+    plain = len(images[0]) == 4  # rows of points are alike both ways on a plain rectangle
+    folds = np.array([one and not plain and not zones for one in alike[1:3]], dtype=float)
     first = min(range(4), key=lambda k: images[k].tolist())
     return Image(middle, np.where(folds > 0.0, 1.0, IMAGES[first]), folds)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 import shapely
 from numpy.typing import NDArray
@@ -44,7 +46,9 @@ def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:
 def _rows(bounds: tuple[float, ...], size: float) -> FloatArray:
     x0, y0, x1, y1 = bounds
     across = max(1, round((x1 - x0) / size))
-    up = max(1, round((y1 - y0) / (size * 0.866)))
+    up = 2 * max(
+        1, math.ceil(0.5 * (y1 - y0) / (size * 0.866) - 0.25)
+    )  # even: alike from front and back
     dx, dy = (x1 - x0) / across, (y1 - y0) / up
     i, j = np.meshgrid(np.arange(across + 1), np.arange(1, up))
     return np.column_stack([(x0 + dx * (i + 0.5 * (j % 2))).ravel(), (y0 + dy * j).ravel()])

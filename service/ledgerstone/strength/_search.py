@@ -20,7 +20,7 @@ from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.governing import Governing
-from ledgerstone.strength.places import SEAT_STEP_MM, Place
+from ledgerstone.strength.places import SEAT_STEP_MM, Place, of_their_kinds
 from ledgerstone.strength.plate import Cases
 
 PEAKS_BY_ROUND = (12, 8, 6, 4)  # governing stresses whose influence is worked out in each round
@@ -28,6 +28,7 @@ MOST_PEAKS = 6  # over low rests
 MOST_NEAR = 5  # worst places so far whose neighbours are settled in a round
 REMOTE_MM, REMOTE_SHARE = 120.0, 0.7  # a stress so far from the person; their share of the peaks
 MOST_BESIDE = 5  # of them
+MOST_BETWEEN = 2  # worst places in the end whose surroundings are settled more finely
 APART_MM = 60.0  # peaks nearer than this are one
 WORTH = 0.9  # of the worst utilisation so far: what an estimate must reach to be settled
 CLOSEST_MM = 15.0  # a place nearer than this to one that was settled says nothing new
@@ -83,6 +84,10 @@ def worst_seats(lying: Lying, first: Batch) -> tuple[Batch, ...]:
         if not new:
             break
         batches.append(lying.settled([lying.somebody(p, lying.hardest_case(p)) for p in new]))
+    solved = _solved(lying, batches)
+    between = seats.new(seats.between(solved), [one.tried.place for one in solved])
+    if between:
+        batches.append(lying.settled([lying.somebody(p, lying.hardest_case(p)) for p in between]))
     return tuple(batches)
 
 
@@ -234,6 +239,18 @@ class _Seats:
             yield from (
                 self._places[k] for k in near[np.argsort(away[near], kind="stable")][:MOST_BESIDE]
             )
+
+    def between(self, solved: Sequence[_Solved]) -> tuple[Place, ...]:
+        """The places half-way from the worst ones so far to those next to them."""
+        worst = [one.tried.place.xy for one in solved[:MOST_BETWEEN] if one.tried.place is not None]
+        half = [
+            0.5 * (self._xy[away < 1.5 * SEAT_STEP_MM] + xy)
+            for xy in worst
+            for away in [np.hypot(*(self._xy - xy).T)]
+        ]
+        if not half:
+            return ()
+        return of_their_kinds(np.concatenate(half), self._lying.shape, self._lying.hull)
 
     def new(self, wished: Sequence[Place], before: Sequence[Place | None]) -> list[Place]:
         """Those of some places that lie apart from each other and from those settled before."""

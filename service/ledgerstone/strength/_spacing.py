@@ -14,7 +14,7 @@ from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
 
 GROWTH = 0.3  # element size gained per millimetre of distance
 COARSEST_MM = 45.0
-ELEMENTS_ACROSS = 14.5
+ELEMENTS_ACROSS = 14.0
 ELEMENTS_IN_STRIP = 3.0
 FINEST_STRIP_MM = 12.0
 ELEMENTS_ROUND_HOLE = 24.0
