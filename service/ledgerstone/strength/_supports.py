@@ -18,6 +18,7 @@ from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._beams import Beam
 from ledgerstone.strength._element import deflection_row
 from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._stations_along import filled, spaced
 from ledgerstone.strength.mesh import Mesh
 
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
@@ -222,7 +223,7 @@ def _along(line: LineString, mesh: Mesh, step: float, closest: float) -> FloatAr
     for a, b in pairwise(corners):
         length = float(np.hypot(*(b - a)))
         along = np.concatenate([[0.0], _nodes_on(mesh, a, b, length), [length]])
-        along = _filled(_spaced(along, min(closest, 0.5 * length)), step)
+        along = filled(spaced(along, min(closest, 0.5 * length)), step)
         places = a + (along / length)[:, None] * (b - a)
         same = bool(kept) and _coincide(kept[-1][-1], places[0])
         kept.append(places[1:] if same else places)
@@ -242,37 +243,6 @@ def _nodes_on(mesh: Mesh, a: FloatArray, b: FloatArray, length: float) -> FloatA
     along = away @ unit
     off = np.abs(away[:, 0] * unit[1] - away[:, 1] * unit[0])
     return np.sort(along[(off < 0.01) & (along > 0.01) & (along < length - 0.01)])
-
-
-def _spaced(along: FloatArray, closest: float) -> FloatArray:
-    """Distances without those nearer than ``closest`` to the last one kept, from both ends alike.
-
-    Both ends stay; where the two halves meet, one in the middle stands for two that are too near.
-    """
-    length = float(along[-1])
-    first = _thinned(along[along < 0.5 * length], closest)
-    last = [length - here for here in _thinned(length - along[along > 0.5 * length][::-1], closest)]
-    if last[-1] - first[-1] >= 2.0 * closest and bool((along == 0.5 * length).any()):
-        first.append(0.5 * length)
-    elif last[-1] - first[-1] < closest and len(first) > 1 and len(last) > 1:
-        first[-1] = 0.5 * (first[-1] + last.pop())
-    return np.array([*first, *last[::-1]])
-
-
-def _thinned(along: FloatArray, closest: float) -> list[float]:
-    kept = [float(along[0])]
-    for here in along[1:].tolist():
-        if here - kept[-1] >= closest:
-            kept.append(here)
-    return kept
-
-
-def _filled(along: FloatArray, step: float) -> FloatArray:
-    filled: list[float] = []
-    for a, b in pairwise(along.tolist()):
-        count = max(1, round((b - a) / step))
-        filled += [a + k * (b - a) / count for k in range(count)]
-    return np.array([*filled, float(along[-1])])
 
 
 def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:

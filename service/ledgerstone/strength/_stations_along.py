@@ -1,0 +1,40 @@
+"""Stations along a line: at its nodes where it has them, filled up where it has none."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+
+from ledgerstone.strength._outline import FloatArray
+
+
+def spaced(along: FloatArray, closest: float) -> FloatArray:
+    """Distances without those nearer than ``closest`` to the last one kept, from both ends alike.
+
+    Both ends stay; where the two halves meet, one in the middle stands for two that are too near.
+    """
+    length = float(along[-1])
+    first = _thinned(along[along < 0.5 * length], closest)
+    last = [length - here for here in _thinned(length - along[along > 0.5 * length][::-1], closest)]
+    if last[-1] - first[-1] >= 2.0 * closest and bool((along == 0.5 * length).any()):
+        first.append(0.5 * length)
+    elif last[-1] - first[-1] < closest and len(first) > 1 and len(last) > 1:
+        first[-1] = 0.5 * (first[-1] + last.pop())
+    return np.array([*first, *last[::-1]])
+
+
+def _thinned(along: FloatArray, closest: float) -> list[float]:
+    kept = [float(along[0])]
+    for here in along[1:].tolist():
+        if here - kept[-1] >= closest:
+            kept.append(here)
+    return kept
+
+
+def filled(along: FloatArray, step: float) -> FloatArray:
+    found: list[float] = []
+    for a, b in pairwise(along.tolist()):
+        count = max(1, round((b - a) / step))
+        found += [a + k * (b - a) / count for k in range(count)]
+    return np.array([*found, float(along[-1])])
