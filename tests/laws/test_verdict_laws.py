@@ -143,14 +143,14 @@ def _fine_enough(seeds: range, workshop: Workshop) -> None:
         if lying is None:
             continue
         coarse, fine = _railed(lying), _railed(_finer(lying))
-        tried = coarse.first.tried
+        first = coarse.first
+        tried = [t for k, t in enumerate(first.tried) if t.place and k not in first.tipped]
         worst = [
             max(
                 one.mpa / coarse.limit_mpa(case.case)
-                for case, one in zip(tried, batch.found, strict=True)
-                if case.place is not None
+                for case, one in zip(tried, railed.settled(tried).found, strict=True)
             )
-            for batch in (coarse.first, fine.settled(tried))
+            for railed in (coarse, fine)
         ]
         if not 0.95 * worst[1] <= worst[0] <= 1.05 * worst[1]:
             unlike[seed] = worst
@@ -158,7 +158,7 @@ def _fine_enough(seeds: range, workshop: Workshop) -> None:
 
 
 def test_a_mesh_twice_as_fine_says_the_same(workshop: Workshop) -> None:
-    """The worst of the places that are tried first, on rails of hardwood, within 5 %."""
+    """Of the places that are tried first and do not tip it, on hardwood: the worst within 5 %."""
     _fine_enough(range(13, 17), workshop)
 
 

@@ -33,6 +33,7 @@ def _thinned(along: FloatArray, closest: float) -> list[float]:
 
 
 def filled(along: FloatArray, step: float) -> FloatArray:
+    """Distances with more between those that lie further apart than about a step."""
     found: list[float] = []
     for a, b in pairwise(along.tolist()):
         count = max(1, round((b - a) / step))
