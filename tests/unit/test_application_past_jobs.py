@@ -36,7 +36,7 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
     one = try_job(job, context_of(workshop, today))
     assert one.would["weighed_kg"] == pytest.approx(48.1)
     assert one.off_percent("weighed_kg") == pytest.approx(100 * (48.1 - 52) / 52)
-    says = report([one], "GBP")
+    says = report([one], workshop)
     assert "would 48.1, really 52.0 kg" in says
     assert "off: look at recipe.weighed_kg_per_m3" in says
     assert "charged" not in says.partition("In all")[0]
@@ -45,7 +45,7 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
 def test_what_is_near_is_said_to_be(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """Within 5 % in the middle nothing is to be looked at."""
     (job,) = read_jobs(told(weighed_kg=48.5), never)
-    assert "near enough" in report([try_job(job, context_of(workshop, today))], "GBP")
+    assert "near enough" in report([try_job(job, context_of(workshop, today))], workshop)
 
 
 def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
@@ -53,7 +53,7 @@ def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) 
     big = {"slabs": [slab_json(box(5000, 500), rests={"kind": "full"})]}
     (job,) = read_jobs(told(hours=9), lambda _: big)
     assert "would have been sent back: " in report(
-        [try_job(job, context_of(workshop, today))], "GBP"
+        [try_job(job, context_of(workshop, today))], workshop
     )
 
 

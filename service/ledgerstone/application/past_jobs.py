@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 from decimal import Decimal
 from statistics import median
@@ -13,10 +13,20 @@ from typing import Any, Final
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.learning import (
+    StepHours,
+    learned,
+    rates_of,
+    steps_told,
+    unknown_steps,
+)
+from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
 from ledgerstone.message import Message
-from ledgerstone.quote import SentBack
+from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wording import english
+from ledgerstone.workshop.lines import KeyLines
+from ledgerstone.workshop.records import Workshop
 
 # What a job may say that really happened, its unit, and where in the profile to look.
 MEASURES: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
@@ -28,7 +38,8 @@ MEASURES: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
     }
 )
 NEAR_PERCENT: Final = 5.0
-_KEYS: Final = frozenset({"name", "ordered_on", "order", *MEASURES})
+_STEPS: Final = "hours_by_step"
+_KEYS: Final = frozenset({"name", "ordered_on", "order", _STEPS, *MEASURES})
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +50,7 @@ class PastJob:
     ordered_on: date
     order: Any
     really: Mapping[str, float]
+    by_step: Mapping[str, float] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +60,7 @@ class Tried:
     job: PastJob
     would: Mapping[str, float]
     stops: str = ""
+    steps: tuple[StepHours, ...] = ()
 
     def off_percent(self, measure: str) -> float:
         """How far the profile is off, in percent of what really happened: positive is over."""
@@ -81,6 +94,13 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
     return tuple(_job(i, job, opened) for i, job in enumerate(jobs))
 
 
+def line_of(text: str, fault: Fault) -> int:
+    """Return the line of the list on which a fault stands, or that of the table around it."""
+    parts = [part.replace("~1", "/").replace("~0", "~") for part in fault.pointer.split("/")[1:]]
+    path = tuple(int(part) if part.isdigit() else part for part in parts)
+    return KeyLines(text).line(path)
+
+
 def _faults(i: int, job: Mapping[str, Any]) -> Iterator[Fault]:
     for key in sorted(set(job) - _KEYS):
         yield Fault(f"/jobs/{i}/{key}", Message("job-key-unknown", known=", ".join(sorted(_KEYS))))
@@ -92,32 +112,45 @@ def _faults(i: int, job: Mapping[str, Any]) -> Iterator[Fault]:
         value = job.get(key, 1)
         if isinstance(value, bool) or not isinstance(value, int | float) or not value > 0:
             yield Fault(f"/jobs/{i}/{key}", Message("job-figure-wrong", key=key))
+    by_step = job.get(_STEPS, {})
+    if not isinstance(by_step, dict):
+        yield Fault(f"/jobs/{i}/{_STEPS}", Message("job-steps-not-table"))
+        return
+    for step, value in by_step.items():
+        if isinstance(value, bool) or not isinstance(value, int | float) or value < 0:
+            yield Fault(f"/jobs/{i}/{_STEPS}/{escape(step)}", Message("job-step-hours-wrong"))
 
 
 def _job(i: int, job: Mapping[str, Any], opened: Callable[[str], Any]) -> PastJob:
     order = job["order"]
     really = {key: float(job[key]) for key in MEASURES if key in job}
     name = str(job.get("name", f"job {i + 1}"))
-    return PastJob(
-        name, job["ordered_on"], opened(order) if isinstance(order, str) else order, really
-    )
+    by_step = {step: float(hours) for step, hours in job.get(_STEPS, {}).items()}
+    document = opened(order) if isinstance(order, str) else order
+    return PastJob(name, job["ordered_on"], document, really, by_step)
 
 
-def try_job(job: PastJob, context: QuoteContext) -> Tried:
-    """Ask the profile about a past job, as on the day it was ordered.
+def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> Tried:
+    """Ask the profile about a past job, the ``i``-th listed, as on the day it was ordered.
 
     Raises
     ------
     NotUnderstood
+        Its order is not, or a step is told that it has none of.
     """
     then = replace(context, today=job.ordered_on)
     try:
         answer = answer_order(job.order, then, search=False)
+    except NotUnderstood as fault:
+        at = f"/jobs/{i}/order"
+        faults = (Fault(f"{at}{one.pointer}", one.message) for one in fault.faults)
+        raise NotUnderstood(tuple(faults)) from None
     except TooIntricate as fault:
         return Tried(job, {}, english(fault.message))
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
         return Tried(job, {}, stops)
+    _know_steps(job, answer, context.workshop, f"/jobs/{i}/{_STEPS}")
     pieces = zip(answer.order.slabs, answer.weights, strict=True)
     return Tried(
         job,
@@ -127,18 +160,34 @@ def try_job(job: PastJob, context: QuoteContext) -> Tried:
             "hours": sum(step.hands_minutes for step in answer.work) / 60,
             "days": float((answer.lead_time.ready_on - job.ordered_on).days),
         },
+        steps=tuple(steps_told(answer, job.by_step, context.workshop)),
     )
 
 
-def report(tried: Sequence[Tried], currency: str) -> str:
-    """Say job by job, and in all, how far the profile is off."""
+def _know_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> None:
+    """Refuse hours of a step that the job has none of.
+
+    Raises
+    ------
+    NotUnderstood
+    """
+    known = ", ".join(dict.fromkeys(step.name for step in answer.work))
+    unknown = unknown_steps(answer, job.by_step, workshop)
+    if unknown:
+        says = Message("job-step-unknown", known=known)
+        raise NotUnderstood(tuple(Fault(f"{at}/{escape(step)}", says) for step in unknown))
+
+
+def report(tried: Sequence[Tried], workshop: Workshop) -> str:
+    """Say job by job, and in all, how far the profile is off, and which of its rates."""
+    currency = workshop.workshop.currency
     lines: list[str] = []
     for one in tried:
         lines += ["", f"{one.job.name}, ordered {one.job.ordered_on.isoformat()}"]
         if one.stops:
             lines.append(f"  would have been sent back: {one.stops}")
         lines += [_compared(one, name, currency) for name in one.measures]
-    return "\n".join([*lines[1:], "", *_in_all(tried), ""])
+    return "\n".join([*lines[1:], "", *_in_all(tried), *_by_step(tried, workshop), ""])
 
 
 def _compared(one: Tried, name: str, currency: str) -> str:
@@ -158,7 +207,33 @@ def _in_all(tried: Sequence[Tried]) -> Iterator[str]:
         if not offs:
             continue
         middle = median(offs)
-        jobs = f"{len(offs)} job{'' if len(offs) == 1 else 's'}"
+        jobs = _jobs(len(offs))
         wide = f"{min(offs):+.0f} to {max(offs):+.0f} %"
         verdict = "near enough" if abs(middle) <= NEAR_PERCENT else f"off: look at {where}"
         yield f"  {name:<11} {middle:+.0f} % in the middle of {jobs} ({wide}): {verdict}"
+
+
+def _by_step(tried: Sequence[Tried], workshop: Workshop) -> Iterator[str]:
+    """Yield each step's hours in all jobs, and the rates that they say are others."""
+    told: dict[str, list[StepHours]] = {}
+    for one in tried:
+        for step in one.steps:
+            told.setdefault(step.name, []).append(step)
+    if not told:
+        return
+    yield from ("", "By step")
+    for name, steps in told.items():
+        would, really = sum(step.would for step in steps), sum(step.really for step in steps)
+        off = f"{100 * (would - really) / really:+.0f} %" if really else ""
+        counted = f"would {would:.1f}, really {really:.1f} h in {_jobs(len(steps))}"
+        yield f"  {name:<34} {counted:<44} {off}".rstrip()
+    rates = learned([one.steps for one in tried], rates_of(workshop))
+    off_rates = sorted((rate for rate in rates if rate.is_off), key=lambda rate: -rate.spreads_off)
+    yield from ("", "Rates to write" if off_rates else "Rates: none is surely off yet")
+    for rate in off_rates:
+        beside = f"# was {rate.was:g}; ± {rate.spread:.2g} from {_jobs(rate.jobs)}"
+        yield f"  {rate.key} = {rate.now:.2g}  {beside}"
+
+
+def _jobs(count: int) -> str:
+    return f"{count} job{'' if count == 1 else 's'}"

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any, TextIO
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.past_jobs import read_jobs, report, try_job
+from ledgerstone.application.past_jobs import line_of, read_jobs, report, try_job
 from ledgerstone.codec.strict_json import read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood, ProfileError
@@ -30,6 +30,8 @@ FILE has one table for each job; what you do not know is left out:
   charged = 940.00          # what the customer paid
   weighed_kg = 52.0         # all slabs, on the scale
   hours = 14.5              # of work
+  # of each step that you timed, as the job sheet names it, or as its name begins:
+  hours_by_step = { "Make the mould" = 1.3, "Finish: honed" = 2.0 }
   days = 19                 # from the order until it was ready
 """
 
@@ -39,24 +41,28 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
 
     Wrong arguments leave by ``SystemExit`` with 2.
     """
-    asked = _parser().parse_args(arguments)
+    asked, text = _parser().parse_args(arguments), ""
     try:
         tokens = Tokens(Settings().signing_keys)
         context = QuoteContext(load_profile(asked.workshop), _NO_DAY, tokens)
-        jobs = read_jobs(asked.file.read_text(encoding="utf-8"), _beside(asked.file))
-        tried = [try_job(job, context) for job in jobs]
+        text = asked.file.read_text(encoding="utf-8")
+        jobs = read_jobs(text, _beside(asked.file))
+        tried = [try_job(job, context, i) for i, job in enumerate(jobs)]
     except NotUnderstood as fault:
         err.writelines(
-            f"{asked.file}: {one.pointer}: {english(one.message)}\n" for one in fault.faults
+            f"{asked.file}:{line_of(text, one)}: {one.pointer}: {english(one.message)}\n"
+            for one in fault.faults
         )
         return 1
     except ProfileError as fault:
-        err.write("".join(f"{asked.workshop}: {one.key}: {one.says}\n" for one in fault.faults))
+        err.writelines(
+            f"{asked.workshop}:{one.line}: {one.key}: {one.says}\n" for one in fault.faults
+        )
         return 1
     except (OSError, UnicodeDecodeError) as fault:
         err.write(f"{asked.file}: the file cannot be read: {fault}.\n")
         return 2
-    out.write(report(tried, context.workshop.workshop.currency))
+    out.write(report(tried, context.workshop))
     return 0
 
 

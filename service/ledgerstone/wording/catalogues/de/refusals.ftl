@@ -154,3 +154,6 @@ job-key-unknown = Ein Auftrag hat { $known }.
 job-day-missing = Geben Sie den Tag der Bestellung an, zum Beispiel 2026-03-02.
 job-order-missing = Geben Sie die Bestellung als Tabelle an oder mit dem Namen ihrer JSON-Datei.
 job-figure-wrong = { $key } ist eine Zahl über null.
+job-steps-not-table = Die Stunden stehen nach Arbeitsschritten als Tabelle, jeder Schritt mit seinen Stunden.
+job-step-hours-wrong = Stunden sind eine Zahl, null oder mehr.
+job-step-unknown = Diesen Arbeitsschritt gibt es in diesem Auftrag nicht. Es gibt { $known }.

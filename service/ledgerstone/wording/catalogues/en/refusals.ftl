@@ -154,3 +154,6 @@ job-key-unknown = A job has { $known }.
 job-day-missing = Say the day it was ordered, like 2026-03-02.
 job-order-missing = Give the order as a table, or its JSON file's name.
 job-figure-wrong = { $key } is a number above nought.
+job-steps-not-table = List the hours by step as a table, each step with its hours.
+job-step-hours-wrong = Hours are a number, nought or more.
+job-step-unknown = This job has no such step. It has { $known }.
