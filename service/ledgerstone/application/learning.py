@@ -189,6 +189,7 @@ def _solved(a: Floats, missing: Floats, spread: Floats, before: Floats) -> tuple
     """Return what the rates have moved by, and their covariance."""
     weight = 1 / spread**2
     prior = 1 / np.maximum(RATE_SPREAD * before, LEAST_RATE_H) ** 2
-    covariance = np.linalg.inv(a.T @ (weight[:, None] * a) + np.diag(prior))
+    precision = a.T @ (weight[:, None] * a) + np.diag(prior)
+    covariance: Floats = np.linalg.inv(precision).astype(np.float64)
     moved: Floats = covariance @ (a.T @ (weight * missing))
     return moved, covariance
