@@ -3,7 +3,11 @@
 import re
 from typing import TYPE_CHECKING, Any
 
+import pytest
+
 from conftest import MAKER_KEY
+from ledgerstone.application import utilisation
+from ledgerstone.errors import ContactNotSettledError
 from support.asking import changed
 
 if TYPE_CHECKING:
@@ -58,4 +62,19 @@ def test_a_shape_that_cannot_be_made_is_said_so(client: "FlaskClient") -> None:
     answer = client.get(_path(client, order), headers=MAKER)
     assert answer.status_code == 200
     assert "Nothing is worked out" in answer.text
+    assert 'data-part="band"' not in answer.text
+
+
+def test_a_slab_without_an_answer_is_drawn_plain(
+    client: "FlaskClient", example_order: dict[str, Any], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Where the plate has no answer for a slab, its picture has no bands."""
+
+    def unknown(*_: object, **__: object) -> None:
+        raise ContactNotSettledError("equilibrium", 1.0)
+
+    path = _path(client, example_order)
+    monkeypatch.setattr(utilisation, "slab_strength", unknown)
+    answer = client.get(path, headers=MAKER)
+    assert answer.status_code == 200
     assert 'data-part="band"' not in answer.text

@@ -76,8 +76,8 @@ class Service:
         Parameters
         ----------
         searched
-            Whether changes are searched for, which takes longest: without it, an order that is
-            sent back has no reply and no job sheet.
+            Whether changes are searched for and drawings painted, which takes longest: without
+            it, an order that is sent back has no reply and no job sheet.
         """
         made = Answers(order)
         with _logged(made.raised):
@@ -91,7 +91,7 @@ class Service:
         made.calls.append(_called("again", lambda: self._again(order, prefer)))
         links = self._post(made, "/v1/drawings", order)
         if links.status == 200:
-            self._pictures(made, links.json())
+            self._pictures(made, links.json(), painted=searched)
         self._papers(made, quote, searched=searched)
 
     def _papers(self, made: Answers, quote: Call, *, searched: bool) -> None:
@@ -111,8 +111,8 @@ class Service:
             if token:
                 self._get(made, f"/v1/quotes/{token}", "link")
 
-    def _pictures(self, made: Answers, links: Json) -> None:
-        """Ask for every drawing that is linked, of every slab, cut-out and corner."""
+    def _pictures(self, made: Answers, links: Json, *, painted: bool) -> None:
+        """Ask for every drawing that is linked, of every slab, cut-out and corner; as PNG too."""
         base = links["plan"].removesuffix("plan.svg") if "plan" in links else None
         if base is None:  # the order is too long for a link
             return
@@ -124,7 +124,7 @@ class Service:
             for part in range(len(slab.get("cutouts", ()))):
                 name = f"true-size.pdf?slab={n}&cutout={part}&paper=a3"
                 self._get(made, f"{base}{name}", name)
-        for name in ("plan", "view", "assembled"):
+        for name in ("plan", "view", "assembled") if painted else ():
             self._get(made, f"{base}{name}.png", f"{name}.png")
 
     def _again(self, order: Json, prefer: str) -> TestResponse:

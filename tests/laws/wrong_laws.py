@@ -14,18 +14,22 @@ from support.strategies.plans import Json
 from support.written import write_fixes, write_remedies
 
 
-def broken(order: Json, context: QuoteContext, service: Service | None = None) -> list[str]:
+def broken(
+    order: Json, context: QuoteContext, service: Service | None = None, *, remedies: bool = True
+) -> list[str]:
     """List the laws that the answers to one order break; none is the law.
 
     Parameters
     ----------
+    remedies
+        Whether the remedies of findings are applied and tried too, and not the fix alone.
     service
         Asked by every call where it is given: the quote twice, drawings, reply, sheets and job
         sheet.
     """
     wrong: list[str] = []
     try:
-        answer = hold_the_laws(order, context, twice=service is not None)
+        answer = hold_the_laws(order, context, twice=service is not None, remedies=remedies)
         if not isinstance(answer, Quote):
             wrong += read_again(order, answer, context)
     except Exception as fault:  # noqa: BLE001  whatever it is, it is what is looked for

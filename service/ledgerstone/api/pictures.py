@@ -14,7 +14,14 @@ from ledgerstone.api.containing import contained
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
 from ledgerstone.application.drawings import DRAWN, Drawer
-from ledgerstone.drawing import MISSING, NARROWEST_PX, WIDEST_PX, TooManySheets, rasterise
+from ledgerstone.drawing import (
+    MISSING,
+    NARROWEST_PX,
+    WIDEST_PX,
+    TooManySheets,
+    missing_pdf,
+    rasterise,
+)
 from ledgerstone.drawing.tiling import PAPERS, Paper
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Workshop
@@ -50,7 +57,7 @@ def drawing(
 
         def draw() -> str | Response:
             svg = _drawer(content, workshop).drawn(name, number)
-            return _missing(svg, kind) if svg == MISSING else svg
+            return missing(svg, kind) if svg == MISSING else svg
 
         return cached_drawing((name, kind, number, token), workshop, kind, draw)
     return _painted(name, number, token, content, workshop)
@@ -66,7 +73,7 @@ def _painted(
 
     def paint() -> bytes | Response:
         painted = _drawer(content, workshop).painted(name, number, width_px)
-        return painted or _missing(rasterise(MISSING, width_px), PNG)
+        return painted or missing(rasterise(MISSING, width_px), PNG)
 
     return cached_drawing((name, PNG, number, width_px, token), workshop, PNG, paint)
 
@@ -75,11 +82,11 @@ def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawer:
     return Drawer(content, workshop, contained, lane.budget())
 
 
-def _missing(drawn: str | bytes, kind: str) -> Response:
+def missing(drawn: str | bytes, kind: str) -> Response:
     """Answer with what stands in a drawing's place: nobody keeps it."""
     response = Response(drawn, mimetype=kind)
     response.headers["Cache-Control"] = "no-store"
-    response.headers["Content-Security-Policy"] = f"{_POLICY}; sandbox"
+    response.headers["Content-Security-Policy"] = _policy(kind)
     return response
 
 
@@ -97,16 +104,25 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
 
     def draw() -> bytes | Response:
         drawer = Drawer(content, workshop, budget=lane.budget())
-        printed = drawer.true_size(number, part, paper, is_corner=is_corner)
-        if printed is None:
-            return problem(404, Message("no-such-part", part="corner" if is_corner else "cutout"))
-        return _too_many(printed.sheets, paper) if isinstance(printed, TooManySheets) else printed
+        with contained("drawing"):
+            printed = drawer.true_size(number, part, paper, is_corner=is_corner)
+            if printed is None:
+                what = "corner" if is_corner else "cutout"
+                return problem(404, Message("no-such-part", part=what))
+            if isinstance(printed, TooManySheets):
+                return _too_many(printed.sheets, paper)
+            return printed
+        return missing(missing_pdf(), PDF)
 
     return cached_drawing(("true-size", number, part, is_corner, paper, token), workshop, PDF, draw)
 
 
 def _too_many(sheets: int, paper: Paper) -> Response:
     return problem(400, Message("too-many-sheets", sheets=sheets, paper=paper))
+
+
+def _policy(kind: str) -> str:
+    return _POLICY if kind == PDF else f"{_POLICY}; sandbox"
 
 
 def slab_number(content: Mapping[str, Any]) -> int | None:
@@ -158,6 +174,6 @@ def cached_drawing(
             return drawn
         response.set_data(drawn)
     response.headers["Cache-Control"] = f"{how}, max-age={_A_YEAR}, immutable"
-    response.headers["Content-Security-Policy"] = _POLICY + ("" if kind == PDF else "; sandbox")
+    response.headers["Content-Security-Policy"] = _policy(kind)
     response.make_conditional(request)
     return response

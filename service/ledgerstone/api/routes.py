@@ -9,6 +9,7 @@ from flask import Blueprint, Response, json, jsonify
 
 from ledgerstone.api import guard, lane, metrics, pictures
 from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.containing import contained
 from ledgerstone.api.languages import asked_speech, vary_by_language, with_language
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answering import answer_order, offer_changed_by
@@ -16,6 +17,7 @@ from ledgerstone.application.answers import write_drawings, write_quote, write_s
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.utilisation import draw_utilisation
+from ledgerstone.drawing import MISSING
 from ledgerstone.quote import Quote, SentBack
 
 _CONTRACT: Final = Path(__file__).with_name("openapi.yaml")
@@ -106,10 +108,12 @@ def _stress(token: str, context: AppContext) -> Response:
     if number is None:
         return problem(404, pictures.NO_SLAB)
 
-    def draw() -> str:
-        return draw_utilisation(
-            content["slabs"], number, context.workshop, context.plates, lane.budget()
-        )
+    def draw() -> str | Response:
+        with contained("drawing"):
+            return draw_utilisation(
+                content["slabs"], number, context.workshop, context.plates, lane.budget()
+            )
+        return pictures.missing(MISSING, pictures.SVG)
 
     made_of = ("stress", number, token)
     return pictures.cached_drawing(made_of, context.workshop, pictures.SVG, draw, how="private")

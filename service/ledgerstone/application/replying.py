@@ -33,7 +33,7 @@ from ledgerstone.papers import (
 from ledgerstone.papers.asking import chosen_questions, taken_text
 from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Fix, Remedy
+from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wording import english
 
 PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
@@ -210,14 +210,13 @@ def _sent_back_view(
     at_once = None
     if fix is not None:
         at_once = next(_contained_links([(" ".join(fix.says), fix)], links, context), None)
-    remedies = sent.found.remedies if sent.found is not None else {}
+    found = sent.found if sent.found is not None else Found()
+    remedies = found.beside_the_fix if at_once is not None else found.remedies_of
     findings = tuple(
         FindingView(
             finding.says,
             tuple(
-                _contained_links(
-                    ((one.says, one) for one in remedies.get(finding.id, ())), links, context
-                )
+                _contained_links(((one.says, one) for one in remedies(finding.id)), links, context)
             ),
             tuple(one.says for one in sent.findings if one.follows_from == finding.id),
         )

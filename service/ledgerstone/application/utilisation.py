@@ -9,11 +9,14 @@ from typing import Any
 from ledgerstone.checks import check_plan
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.drawing.stress import draw_stress
-from ledgerstone.order import Order
+from ledgerstone.errors import PlateError
+from ledgerstone.order import Order, Slab
 from ledgerstone.remedies import Budget
+from ledgerstone.shape import Shape
 from ledgerstone.stages import StageCache, StageContext, plan
-from ledgerstone.strength.slabs import concrete_of, plate_of, slab_strength
-from ledgerstone.strength.utilisation_map import utilisation_map
+from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
+from ledgerstone.strength.utilisation_map import UtilisationMap, utilisation_map
+from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop.records import Workshop
 
 _NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
@@ -32,19 +35,24 @@ def draw_utilisation(
     """
     order = read_order({"slabs": slabs}, workshop)
     budget.begin(Order(slabs=(order.slabs[number],)), _NO_DAY)
-    plates = cache.plates
     planned = plan(order, StageContext(workshop, (), _NO_DAY, cache))
     slab, shape = order.slabs[number], planned.shapes[number]
     title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
     stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)
     if stopped:
         return draw_stress(slab, shape, None, None, title=title)
-    coldest = min(workshop.handling.workshop_c)
-    found = slab_strength(
-        slab, shape, workshop, slab_kg=planned.slab_kg[number], shed_c=coldest, plates=plates
-    )
-    concrete = concrete_of(workshop)
-    field = utilisation_map(
-        slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop
-    )
-    return draw_stress(slab, shape, field, found.worst, title=title)
+    try:
+        field, worst = _utilised(slab, shape, workshop, planned.slab_kg[number], cache.plates)
+    except PlateError:  # a quote of it says that its strength is not known
+        return draw_stress(slab, shape, None, None, title=title)
+    return draw_stress(slab, shape, field, worst, title=title)
+
+
+def _utilised(
+    slab: Slab, shape: Shape, workshop: Workshop, slab_kg: float, plates: Plates
+) -> tuple[UtilisationMap, Verdict | None]:
+    """How far a slab is used everywhere, and its worst verdict."""
+    coldest, concrete = min(workshop.handling.workshop_c), concrete_of(workshop)
+    found = slab_strength(slab, shape, workshop, slab_kg=slab_kg, shed_c=coldest, plates=plates)
+    plate = plate_of(slab, shape, concrete, plates)
+    return utilisation_map(slab, shape, plate, concrete, workshop), found.worst

@@ -7,7 +7,7 @@ from ledgerstone.drawing.effort import (
     paper_effort,
     plan_picture_effort,
 )
-from ledgerstone.drawing.missing import MISSING
+from ledgerstone.drawing.missing import MISSING, missing_pdf
 from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, million_pixels, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
@@ -35,6 +35,7 @@ __all__ = [
     "draw_view",
     "drawing_effort",
     "million_pixels",
+    "missing_pdf",
     "painting_effort",
     "paper_effort",
     "pin_at",

@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Final
+
+import typst
 
 from ledgerstone.drawing.frame import MARGIN, PLAIN, SHEET_WIDTH, SMALL
 from ledgerstone.drawing.lettering import INK, PAPER, lettered
+from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.drawing.svg import document, element, render
 
-__all__ = ["MISSING"]
+__all__ = ["MISSING", "missing_pdf"]
 
+_TEMPLATE: Final = Path(__file__).with_name("missing.typ")
 _TITLE: Final = "This drawing is missing"
 _SAYS: Final = "It could not be made here. Nothing else depends on it: ask us for one."
 _HIGH: Final = 2 * MARGIN + PLAIN + 2 * SMALL
@@ -33,3 +38,16 @@ def _missing() -> str:
 
 
 MISSING: Final = _missing()
+
+
+def missing_pdf() -> bytes:
+    """Print the same on one sheet, in the place of a paper at true size."""
+    return bytes(
+        typst.compile(
+            str(_TEMPLATE),
+            font_paths=[str(FONT_FOLDER)],
+            ignore_system_fonts=True,
+            format="pdf",
+            sys_inputs={"title": _TITLE, "says": _SAYS},
+        )
+    )

@@ -8,7 +8,7 @@ from typing import Any
 from ledgerstone.checks import Finding
 from ledgerstone.papers.words import arrives_text, size_text, slab_name, tax_text
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Fix, Saving
+from ledgerstone.remedies import Fix, Found, Saving
 from ledgerstone.wording import day_text, english, money_text, weight_text
 
 
@@ -56,17 +56,16 @@ def _saved(way: Saving) -> Iterator[str]:
 def sent_back_text(sent: SentBack) -> str:
     """Say a send-back: what stops it, what settles it, and what settles all."""
     lines = ["Not to be made as asked.\n"]
-    remedies = sent.found.remedies if sent.found is not None else {}
+    found = sent.found if sent.found is not None else Found()
     for finding in sent.findings:
         if finding.level == "stops" and finding.follows_from is not None:
             lines.append(f"          {finding.says}\n")
         elif finding.level == "stops":
             lines.append(f"\nstops     {finding.says}\n")
-            lines += [f"          - {remedy.says}\n" for remedy in remedies.get(finding.id, ())]
-    if sent.found is not None:
-        lines += list(_fix_lines("All at once", sent.found.fix_all))
-        lines += list(_fix_lines("Nearest makeable", sent.found.nearest_makeable))
-        lines += [f"\n{english(sent.found.why_not)}\n"] if sent.found.why_not else []
+            lines += [f"          - {remedy.says}\n" for remedy in found.beside_the_fix(finding.id)]
+    lines += list(_fix_lines("All at once", found.fix_all))
+    lines += list(_fix_lines("Nearest makeable", found.nearest_makeable))
+    lines += [f"\n{english(found.why_not)}\n"] if found.why_not else []
     others = [finding for finding in sent.findings if finding.level != "stops"]
     return "".join(lines) + _findings_text(others)
 

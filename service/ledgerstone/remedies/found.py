@@ -63,3 +63,13 @@ class Found:
     nearest_makeable: Fix | None = None
     why_not: Message | None = None
     verified: int = 0
+
+    def remedies_of(self, finding_id: str) -> tuple[Remedy, ...]:
+        """Return a finding's remedies."""
+        return self.remedies.get(finding_id, ())
+
+    def beside_the_fix(self, finding_id: str) -> tuple[Remedy, ...]:
+        """Return a finding's remedies but for the change that is told for everything at once."""
+        fix = self.fix_all or self.nearest_makeable
+        above = None if fix is None else fix.state.key
+        return tuple(one for one in self.remedies.get(finding_id, ()) if one.state.key != above)

@@ -1,0 +1,40 @@
+"""A paper at true size or a stress picture that fails is shown as missing, as any drawing is."""
+
+from typing import Any
+
+import pytest
+from flask.testing import FlaskClient
+
+from conftest import EXAMPLE_ORDER, MAKER_KEY
+from ledgerstone.application import drawings, utilisation
+
+KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
+
+
+def broken(*_: object, **__: object) -> Any:  # noqa: ANN401  stands in for anything
+    """Fail as code of ours would."""
+    raise ZeroDivisionError
+
+
+@pytest.mark.parametrize(
+    ("name", "form", "part"),
+    [
+        ("true-size.pdf", "application/pdf", "true_size_pdf"),
+        ("stress.svg", "image/svg+xml", "draw_stress"),
+    ],
+)
+def test_one_that_fails_is_shown_as_missing(
+    client: FlaskClient, monkeypatch: pytest.MonkeyPatch, name: str, form: str, part: str
+) -> None:
+    """Its link answers, is kept by nobody, and the fault is counted; mended, the link shows it."""
+    plan = client.post("/v1/drawings", json=EXAMPLE_ORDER).get_json()["plan"]
+    link = plan.replace("plan.svg", name)
+    with monkeypatch.context() as patch:
+        patch.setattr(utilisation if form.startswith("image") else drawings, part, broken)
+        shown = client.get(link, headers=KEY)
+    assert (shown.status_code, shown.mimetype) == (200, form)
+    assert shown.headers["Cache-Control"] == "no-store"
+    assert form != "application/pdf" or shown.data.startswith(b"%PDF-")
+    counted = 'ledgerstone_faults_total{part="drawing"} 1'
+    assert counted in client.get("/metrics", headers=KEY).text
+    assert client.get(link, headers=KEY).data != shown.data
