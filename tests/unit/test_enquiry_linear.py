@@ -35,6 +35,12 @@ HOSTILE = {
     "commas": "not, from the left, ",
     "apostrophes": "'s ",
     "bullets": "- 1 shelf 900 x 200\n",
+    "shades": "1 in oatmeal, ",
+    "corners": "the front left corner cut off 200 each way ",
+    "differences": "make it 20 longer ",
+    "legs": "two pieces l shaped long leg 2000 x 600 ",
+    "streets": "14 Mill Lane\n",
+    "pairs": "two basins 400 from the left and 400 from the right ",
 }
 
 
@@ -51,8 +57,8 @@ def _seconds(text: str, workshop: Workshop) -> float:
 def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
     """Four times as much text takes no more than about four times as long."""
     unit = HOSTILE[name]
-    few = "Quote for a worktop please " + unit * (6_000 // len(unit))
-    many = "Quote for a worktop please " + unit * (24_000 // len(unit))
+    few = "Quote for a worktop please " + unit * (4_000 // len(unit))
+    many = "Quote for a worktop please " + unit * (16_000 // len(unit))
     short, long = _seconds(few, workshop), _seconds(many, workshop)
     assert long < 8 * short + 0.15, (name, short, long)
 
@@ -63,3 +69,28 @@ def test_five_megabytes_are_answered(workshop: Workshop) -> None:
     answer = read_enquiry("A worktop 2000 x 600 x 40 please. " * 150_000, workshop)
     assert len(answer["text"]) <= 262_144
     assert time.process_time() - began < 60
+
+
+@pytest.mark.parametrize("name", HOSTILE)
+def test_the_longest_text_is_answered_in_a_second(workshop: Workshop, name: str) -> None:
+    """A quarter of a megabyte of anything takes under a second, and what was not read is marked."""
+    text = "Quote for a worktop please\n" + HOSTILE[name] * (250_000 // len(HOSTILE[name]))
+    assert _seconds(text, workshop) < 1.0
+    answer = read_enquiry(text, workshop)
+    assert len(answer["text"]) >= 0.99 * len(text.strip())
+    last = answer["ignored"][-1]
+    assert (last["end"], last["why"]) == (len(answer["text"]), "longer than is read")
+
+
+def test_many_messages_of_junk_are_each_read_alone(workshop: Workshop) -> None:
+    """Four times as many messages of 100 kB take about four times as long."""
+    words = "lorem ipsum 12 dolor sit 40 mm amet, consectetur 7 x 3 adipiscing. "
+    junk = [f"Message {i}. " + words * (100_000 // len(words)) for i in range(12)]
+    began = time.process_time()
+    for text in junk[:3]:
+        read_enquiry(text, workshop)
+    few = time.process_time() - began
+    began = time.process_time()
+    for text in junk:
+        read_enquiry(text, workshop)
+    assert time.process_time() - began < 8 * few

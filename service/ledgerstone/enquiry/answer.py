@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Any, Final
 
 from ledgerstone.enquiry.asking import Asking, language_of
 from ledgerstone.enquiry.drafting import drafted
 from ledgerstone.enquiry.entries import Draft, Entries
 from ledgerstone.enquiry.gather import Gathered, gather
-from ledgerstone.enquiry.mail import read_mail
+from ledgerstone.enquiry.mail import Mail, read_mail
 from ledgerstone.enquiry.people import Own
 from ledgerstone.enquiry.proposal import Proposal
 from ledgerstone.workshop.records import Workshop
 
+MOST_READ: Final = 16_000  # characters; an enquiry with all it quotes has a few thousand
 _ATTACHED: Final = re.compile(
     r"\b(?:attached|attachment|see (?:the )?(?:sketch|drawing|photo|plan|picture)"
     r"|as per (?:the )?(?:sketch|drawing|plan)|anbei|im anhang"
@@ -32,18 +34,19 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     workshop
         Whose palette, thicknesses and name the draft goes by.
     """
-    mail = read_mail(message)
+    whole = read_mail(message)
+    mail, left = _as_far_as_read(whole)
     own = Own(workshop.workshop.name, workshop.workshop.email)
     found = gather(mail, own, [shade.name for shade in workshop.palette])
-    asking = Asking(language_of(mail.text))
+    asking = Asking(language_of(mail.text), workshop)
     entries = Entries(found, workshop, asking)
     draft = drafted(entries) if found.is_enquiry else Draft()
     completing = Proposal(entries)
     proposal = completing.completed() if found.is_enquiry else None
     return {
         "is_enquiry": found.is_enquiry,
-        "text": mail.text,
-        "ignored": _ignored(found),
+        "text": whole.text,
+        "ignored": [*_ignored(found), *left],
         "order": draft.order,
         "read": draft.read,
         "assumed": completing.assumed,
@@ -54,6 +57,17 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
         "rests_on_attachment": bool(found.is_enquiry and _ATTACHED.search(mail.text)),
         "customer": _customer(found, asking.language),
     }
+
+
+def _as_far_as_read(mail: Mail) -> tuple[Mail, list[dict[str, Any]]]:
+    """Give a message whose text ends at a line's end where it is too long to read, and the rest."""
+    if len(mail.text) <= MOST_READ:
+        return mail, []
+    end = mail.text.rfind("\n", MOST_READ // 2, MOST_READ)
+    end = MOST_READ if end < 0 else end
+    struck = tuple(span for span in mail.struck if span[1] <= end)
+    left = {"start": end, "end": len(mail.text), "why": "longer than is read"}
+    return replace(mail, text=mail.text[:end], struck=struck), [left]
 
 
 def _ignored(found: Gathered) -> list[dict[str, Any]]:

@@ -8,6 +8,7 @@ from typing import Final
 
 from ledgerstone.enquiry.lexicon import NUMBERS
 from ledgerstone.enquiry.scene import Span
+from ledgerstone.message import Message
 
 _MONTH_NAMES: Final = (
     "january januar jan|february februar feb|march märz mar|april apr|may mai|june juni jun"
@@ -52,7 +53,7 @@ _SPAN: Final = re.compile(
 )
 _EASTER: Final = re.compile(r"\b(before|by|vor) (?:easter|ostern)\b", re.IGNORECASE)
 
-Dated = tuple[date | None, Span, str]
+Dated = tuple[date | None, Span, Message | None]
 
 
 def easter(year: int) -> date:
@@ -90,7 +91,7 @@ def days_in(text: str, start: int, end: int, written: date | None) -> list[Dated
     ]
     found += [_of_numbers(one) for one in _NUMERIC.finditer(text, start, end)]
     found += [
-        (_safe(int(one[1]), int(one[2]), int(one[3])), one.span(), "")
+        (_safe(int(one[1]), int(one[2]), int(one[3])), one.span(), None)
         for one in _ISO.finditer(text, start, end)
     ]
     found += [_of_ordinal(one, written) for one in _ORDINAL.finditer(text, start, end)]
@@ -108,22 +109,21 @@ def days_in(text: str, start: int, end: int, written: date | None) -> list[Dated
 
 def _of_span(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
-        says = f"“{found[0]}” counts from a day that the message does not give."
-        return None, found.span(), says
-    return written + span_days(found[1], found[2]), found.span(), ""
+        return None, found.span(), Message("enquiry-undated", said=found[0])
+    return written + span_days(found[1], found[2]), found.span(), None
 
 
 def _named(found: re.Match[str], day: int, name: str, written: date | None) -> Dated:
     """Give a named month's day, of the year said, else the next one after the message."""
     month, span = _MONTHS[name.lower()], found.span()
     if found[3]:
-        return _safe(int(found[3]), month, day), span, ""
+        return _safe(int(found[3]), month, day), span, None
     if written is None:
-        return None, span, f"The year of “{found[0]}” is not known: the message has no date."
+        return None, span, Message("enquiry-no-year", said=found[0])
     this = _safe(written.year, month, day)
     if this is not None and this <= written:
         this = _safe(written.year + 1, month, day)
-    return this, span, ""
+    return this, span, None
 
 
 def _of_numbers(found: re.Match[str]) -> Dated:
@@ -131,30 +131,29 @@ def _of_numbers(found: re.Match[str]) -> Dated:
     year = int(written_year) + (2000 if len(written_year) == 2 else 0)
     day_first, month_first = _safe(year, second, first), _safe(year, first, second)
     if mark == "/" and day_first and month_first and day_first != month_first:
-        return (
-            None,
-            found.span(),
-            f"{found[0]} is {month_first} (month first) or {day_first} (day first).",
+        doubt = Message(
+            "enquiry-two-days", said=found[0], month_first=month_first, day_first=day_first
         )
-    return day_first or month_first, found.span(), ""
+        return None, found.span(), doubt
+    return day_first or month_first, found.span(), None
 
 
 def _of_ordinal(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
-        return None, found.span(), f"Of which month is “{found[0]}”? The message has no date."
+        return None, found.span(), Message("enquiry-no-month", said=found[0])
     day = int(found[1])
     this = _safe(written.year, written.month, day)
     if this is None or this <= written:
         month, year = (written.month % 12 + 1, written.year + written.month // 12)
         this = _safe(year, month, day)
-    return this, found.span(), ""
+    return this, found.span(), None
 
 
 def _of_next_month(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
-        return None, found.span(), f"Of which month is “{found[0]}”? The message has no date."
+        return None, found.span(), Message("enquiry-no-month", said=found[0])
     year, month = written.year + written.month // 12, written.month % 12 + 1
-    return _safe(year, month, int(found[1] or found[2])), found.span(), ""
+    return _safe(year, month, int(found[1] or found[2])), found.span(), None
 
 
 def _of_week_on(found: re.Match[str], written: date | None) -> Dated:
@@ -162,16 +161,12 @@ def _of_week_on(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
         return _of_span(found, None)
     ahead = (_WEEKDAYS.index(found[1].lower()) - written.weekday() - 1) % 7 + 1
-    return written + timedelta(days=ahead + 7), found.span(), ""
+    return written + timedelta(days=ahead + 7), found.span(), None
 
 
 def _of_end(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
-        return (
-            None,
-            found.span(),
-            f"The year of “{found[0]}” is not known: the message has no date.",
-        )
+        return None, found.span(), Message("enquiry-no-year", said=found[0])
     if found[1]:
         month = _MONTHS[found[1].lower()]
         year = written.year + (month < written.month)
@@ -182,21 +177,21 @@ def _of_end(found: re.Match[str], written: date | None) -> Dated:
             written.year + (written.month - 1 + ahead) // 12,
         )
     first_of_next = date(year + month // 12, month % 12 + 1, 1)
-    return first_of_next - timedelta(days=1), found.span(), ""
+    return first_of_next - timedelta(days=1), found.span(), None
 
 
 def _of_easter(found: re.Match[str], written: date | None) -> Dated:
     if written is None:
-        return None, found.span(), "Easter of which year? The message has no date."
+        return None, found.span(), Message("enquiry-no-easter")
     sunday = easter(written.year)
     if sunday <= written:
         sunday = easter(written.year + 1)
     thursday = sunday - timedelta(days=3)
     if found[1].lower() == "by":
-        return sunday, found.span(), ""
+        return sunday, found.span(), None
     saturday = sunday - timedelta(days=1)
-    says = f"“{found[0]}” is {thursday} (before Good Friday) or {saturday} (before Easter Sunday)."
-    return thursday, found.span(), says
+    doubt = Message("enquiry-easter", said=found[0], thursday=thursday, saturday=saturday)
+    return thursday, found.span(), doubt
 
 
 def _safe(year: int, month: int, day: int) -> date | None:

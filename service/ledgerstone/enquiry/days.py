@@ -10,6 +10,7 @@ from typing import Final
 
 from ledgerstone.enquiry.dates import COUNT, MONTH, Dated, days_in, span_days
 from ledgerstone.enquiry.scene import Span
+from ledgerstone.message import Message
 
 _NEEDED: Final = re.compile(
     r"\b(?:need(?:s|ed)?|want(?:s|ed)?|by|before|hoping|hope|possible|when|until|till|ready"
@@ -72,7 +73,7 @@ class Needed:
     """The day it is needed by, or why it is not known, and the words for it."""
 
     day: date | None = None
-    doubt: str = ""
+    doubt: Message | None = None
     spans: tuple[Span, ...] = ()
 
 
@@ -138,8 +139,8 @@ def _in_week(text: str, start: int, end: int, written: date | None) -> Needed | 
     named = days_in(text, start, end, written)
     if any(not week.start() <= span[0] < week.end() for _, span, _ in named):
         return None
-    says = f"“{' '.join(week[0].split())}” is a week; the day is not said."
-    return Needed(None, says, (week.span(),))
+    doubt = Message("enquiry-week", said=" ".join(week[0].split()))
+    return Needed(None, doubt, (week.span(),))
 
 
 def _counted_from(text: str, end: int, dated: Dated) -> Needed | None:
@@ -149,7 +150,7 @@ def _counted_from(text: str, end: int, dated: Dated) -> Needed | None:
         return None
     later = _BEFORE_THIS.search(text, span[1], end)
     if later:
-        return Needed(day - span_days(later[1], later[2]), "", (span, later.span()))
+        return Needed(day - span_days(later[1], later[2]), None, (span, later.span()))
     then = _BY_THEN.search(text, span[1], end)
     return Needed(day, unsure, (span, then.span())) if then else None
 
@@ -161,4 +162,5 @@ def _vaguely(text: str, start: int, end: int) -> Needed | None:
     before = text[max(start, vague.start() - 30) : vague.start()]
     if _OTHERWISE.search(before) and not vague[0].lower().startswith("any time"):
         return None
-    return Needed(None, f"“{' '.join(vague[0].split())}” names no day.", (vague.span(),))
+    doubt = Message("enquiry-vague", said=" ".join(vague[0].split()))
+    return Needed(None, doubt, (vague.span(),))

@@ -102,5 +102,5 @@ def draft_needed(entries: Entries) -> None:
             }
         ]
         entries.draft.doubtful.append(
-            {"at": "/needed_by", "says": needed.doubt, "readings": readings}
+            {"at": "/needed_by", "says": entries.asking.spoken(needed.doubt), "readings": readings}
         )

@@ -9,6 +9,7 @@ from typing import Any
 from ledgerstone.enquiry.asking import Asking
 from ledgerstone.enquiry.gather import Gathered
 from ledgerstone.enquiry.scene import NOWHERE, Claim, Span
+from ledgerstone.message import Value
 from ledgerstone.workshop.records import Workshop
 
 Members = dict[str, Any]
@@ -54,13 +55,13 @@ class Entries:
 
     def doubt(self, at: str, what: str, readings: Sequence[Claim], *, key: str = "two") -> None:
         """Note that readings remain of which none is plainly meant."""
-        values = self.asking.say("and").join(claim.length.text() for claim in readings)
+        values = self.asking.listed([claim.length.text() for claim in readings])
         says = self.asking.say(key, what=what, readings=values)
         listed = [
             {"value": claim.length.text(), "from": self.words(claim.spans)} for claim in readings
         ]
         self.draft.doubtful.append({"at": at, "says": says, "readings": listed})
 
-    def miss(self, at: str, key: str, **values: object) -> None:
+    def miss(self, at: str, key: str, **values: Value) -> None:
         """Note what has to be asked."""
         self.draft.missing.append({"at": at, "asks": self.asking.say(key, **values)})

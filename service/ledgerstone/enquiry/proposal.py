@@ -20,6 +20,7 @@ from ledgerstone.enquiry.usual import (
     usual_thickness_mm,
 )
 from ledgerstone.quantities import Length
+from ledgerstone.wording.catalogues import USUAL
 
 _CORNER: Final = "front-right"
 _GAP_MM: Final = 3.0  # a joint between two tops: common practice, no source
@@ -43,6 +44,8 @@ class Proposal(Taken):
             self._slab(i, piece, order["slabs"][i])
         self._join(order)
         self._delivery(order)
+        if self.asking.language != USUAL:
+            order["language"] = self.asking.language
         return order
 
     def _has_outline(self, found: PieceFound) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.message import Value
 
 
 class Taken:
@@ -14,9 +15,9 @@ class Taken:
         self.asking = entries.asking
         self.assumed: list[Members] = []
 
-    def take(self, at: str, value: object, key: str, **values: object) -> None:
+    def take(self, at: str, value: object, key: str, **values: Value) -> None:
         """Note a value that nobody said."""
-        said = self.asking.say(key, value=value, **values)
+        said = self.asking.say(key, value=str(value), **values)
         self.assumed.append({"at": at, "value": value, "says": said})
 
     def take_place(self, at: str, what: str, centre: Members) -> None:

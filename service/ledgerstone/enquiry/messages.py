@@ -1,0 +1,66 @@
+"""What is said and asked of an enquiry, by what it is about: each a message of the catalogues."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from ledgerstone.message import Message
+
+MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
+    "length": lambda *, slab, **_: Message("enquiry-length", slab=slab),
+    "width": lambda *, slab, **_: Message("enquiry-width", slab=slab),
+    "diameter": lambda *, slab, **_: Message("enquiry-diameter", slab=slab),
+    "outline": lambda *, slab, **_: Message("enquiry-outline", slab=slab),
+    "thickness": lambda *, slab, **_: Message("enquiry-thickness", slab=slab),
+    "corner": lambda **_: Message("enquiry-corner"),
+    "legs": lambda **_: Message("enquiry-legs"),
+    "size": lambda *, opening, **_: Message("enquiry-size", opening=opening),
+    "place": lambda *, opening, **_: Message("enquiry-place", opening=opening),
+    "x": lambda *, opening, **_: Message("enquiry-x", opening=opening),
+    "y": lambda *, opening, **_: Message("enquiry-y", opening=opening),
+    "postcode": lambda **_: Message("enquiry-postcode"),
+    "two": lambda *, what, readings, **_: Message("enquiry-two", what=what, readings=readings),
+    "impossible": lambda *, what, readings, **_: Message(
+        "enquiry-impossible", what=what, readings=readings
+    ),
+    "about": lambda *, what, readings, **_: Message("enquiry-about", what=what, readings=readings),
+    "delivery": lambda **_: Message("enquiry-delivery"),
+    "what_length": lambda *, slab, **_: Message("enquiry-what-length", slab=slab),
+    "what_width": lambda *, slab, **_: Message("enquiry-what-width", slab=slab),
+    "what_diameter": lambda *, slab, **_: Message("enquiry-what-diameter", slab=slab),
+    "what_thickness": lambda *, slab, **_: Message("enquiry-what-thickness", slab=slab),
+    "what_size": lambda *, opening, **_: Message("enquiry-what-size", opening=opening),
+    "what_x": lambda *, opening, **_: Message("enquiry-what-x", opening=opening),
+    "what_y": lambda *, opening, **_: Message("enquiry-what-y", opening=opening),
+    "took_thickness": lambda *, slab, value, **_: Message(
+        "enquiry-took-thickness", slab=slab, value=value
+    ),
+    "took_shade": lambda *, value, **_: Message("enquiry-took-shade", value=value),
+    "took_nearest": lambda *, value, said, **_: Message(
+        "enquiry-took-nearest", value=value, said=said
+    ),
+    "took_surface": lambda *, value, **_: Message("enquiry-took-surface", value=value),
+    "took_sealer": lambda *, value, **_: Message("enquiry-took-sealer", value=value),
+    "took_place": lambda *, slab, **_: Message("enquiry-took-place", slab=slab),
+    "took_collect": lambda **_: Message("enquiry-took-collect"),
+    "took_delivery": lambda **_: Message("enquiry-took-delivery"),
+    "took_corner": lambda *, value, **_: Message("enquiry-took-corner", value=value),
+    "took_site": lambda *, opening, x, y, **_: Message(
+        "enquiry-took-site", opening=opening, x=x, y=y
+    ),
+    "took_size": lambda *, opening, value, **_: Message(
+        "enquiry-took-size", opening=opening, value=value
+    ),
+    "took_turn": lambda **_: Message("enquiry-took-turn"),
+    "took_gap": lambda *, value, **_: Message("enquiry-took-gap", value=value),
+    "took_edge": lambda *, value, **_: Message("enquiry-took-edge", value=value),
+    "took_edges": lambda **_: Message("enquiry-took-edges"),
+    "took_no_postcode": lambda **_: Message("enquiry-took-no-postcode"),
+    "took_doubtful": lambda *, value, what, **_: Message(
+        "enquiry-took-doubtful", value=value, what=what
+    ),
+    "opening": lambda *, what, **_: Message("enquiry-opening", what=what),
+    "slab": lambda *, use, **_: Message("enquiry-slab", use=use),
+    "slab_n": lambda *, n, use, **_: Message("enquiry-slab-n", n=n, use=use),
+}
