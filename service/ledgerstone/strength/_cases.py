@@ -123,9 +123,14 @@ class Cases:
         bottom, top = self.faces
         return self.rested.plate.model.mesh.nodes, np.maximum(bottom, top)
 
+    @property
+    def deflections_mm(self) -> FloatArray:
+        """Downward deflection of every node in each case, mm, shape (n, k)."""
+        return np.asarray(self._found.u[0::3] / self.rested.plate.rigidity_nmm)
+
     def sags_mm(self) -> FloatArray:
         """Largest downward deflection of any node in each case, mm, shape (k,)."""
-        return np.asarray(self._found.u[0::3].max(axis=0) / self.rested.plate.rigidity_nmm)
+        return np.asarray(self.deflections_mm.max(axis=0))
 
     def reactions_n(self) -> FloatArray:
         """Whole force of each support in each case, N, up positive, shape (supports, k)."""

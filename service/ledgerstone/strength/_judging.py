@@ -14,6 +14,7 @@ from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.cracked import IN_USE_DAYS
+from ledgerstone.strength.creep import creep_coefficient
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.places import Place
 from ledgerstone.strength.plate import Cases
@@ -21,6 +22,9 @@ from ledgerstone.strength.verdict import Case, Verdict
 
 MOST_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 4
+FOR_GOOD = 0.3  # psi_2 of a dwelling's load, EN 1990 table A1.1
+# EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.
+HUMIDITY_PERCENT: dict[str, float] = {"indoors": 50.0, "wet-room": 80.0, "outdoors": 80.0}
 
 
 def every_batch(lying: Lying) -> tuple[Batch, ...]:
@@ -74,9 +78,27 @@ def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
         )
 
 
-def sag_mm(batches: Sequence[Batch]) -> float:
-    """Largest sag under own weight and the even load."""
-    return round(float(batches[0].loose.sags_mm()[1]), 6)
+def sag_of(lying: Lying, batches: Sequence[Batch]) -> tuple[float, float]:
+    """Largest sag in the end, mm, and the span that it is of: twice the way to the nearest rest.
+
+    Own weight creeps whole, the even load by what of it is there for good; a cantilever counts as
+    half of its span.
+
+    Source
+    ------
+    EN 1992-1-1 3.1.4; EN 1990 table A1.1, category A.
+    """
+    first = batches[0].loose.deflections_mm
+    own, live = first[:, 0], first[:, 1] - first[:, 0]
+    thickness, place = lying.slab.thickness.mm, lying.slab.place
+    creep = creep_coefficient(
+        lying.concrete.fcm_mpa, thickness, HUMIDITY_PERCENT[place], IN_USE_DAYS
+    )
+    field = own * (1.0 + creep) + live * (1.0 + FOR_GOOD * creep)
+    at = int(np.argmax(np.round(field, 9)))
+    where = Point(*lying.plate.model.mesh.nodes[at].tolist())
+    span = 2.0 * plane.union(lying.footprints).distance(where)
+    return round(float(field[at]), 6), round(span, 3)
 
 
 def _low_rests(lying: Lying, searched: Sequence[Batch]) -> Iterator[Tried]:

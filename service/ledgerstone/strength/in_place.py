@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength._judging import sag_mm, verdicts
+from ledgerstone.strength._judging import sag_of, verdicts
 from ledgerstone.strength._lying import Lying, hold_down
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
@@ -38,8 +38,8 @@ class InPlace:
         The place of the weight's resultant, where it lies outside the rests.
     tips_under
         Where a person makes a loose slab tip.
-    sag_mm
-        Largest sag under its own weight and the even load.
+    sag_mm, span_mm
+        Largest sag in the end, creep in it, and the span between rests that it is of.
     rails
         Units, by their place in the list, across which something stronger than the cabinet's own
         rails must carry, where the order does not say what does.
@@ -53,6 +53,7 @@ class InPlace:
     tips_alone: XY | None = None
     tips_under: tuple[XY, ...] = ()
     sag_mm: float = 0.0
+    span_mm: float = 0.0
     rails: tuple[tuple[int, Level], ...] = ()
     cracking: Cracking | None = None
 
@@ -95,11 +96,13 @@ def _lies(lying: Lying) -> InPlace:
             return InPlace(tips_alone=lying.cannot_lie)
     lying, batches, levels = settled_on_rails(lying)
     told = lying.slab.rests is not None and lying.slab.rests.rails is not None
+    sag, span = sag_of(lying, batches)
     return InPlace(
         verdicts=tuple(verdicts(lying, batches)),
         tips_alone=tips_alone,
         tips_under=() if fixed or tips_alone is not None else lying.tips_under,
-        sag_mm=sag_mm(batches),
+        sag_mm=sag,
+        span_mm=span,
         rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
         cracking=cracking_of(lying, batches, IN_USE_DAYS),
     )
