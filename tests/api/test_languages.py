@@ -1,10 +1,13 @@
 """An order is answered in its own language, in the header's, or in the workshop's."""
 
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from conftest import EXAMPLE_ORDER
+from ledgerstone.api import Settings, create_app
+from ledgerstone.workshop import DEMONSTRATION
 from support.asking import changed
 
 if TYPE_CHECKING:
@@ -155,3 +158,17 @@ def test_an_old_link_is_told_in_its_own_language(client: "FlaskClient") -> None:
     opened = client.get(f"/v1/quotes/{token}", headers={"Accept-Language": "en"}).get_json()
     assert opened["says"].startswith("Angeboten am ")
     assert "annehmen" in opened["says"]
+
+
+def test_a_maker_s_own_sentence_is_said(tmp_path: Path) -> None:
+    """A file of sentences beside the profile stands in the place of ours, in its language alone."""
+    profile = tmp_path / "workshop.toml"
+    profile.write_bytes(DEMONSTRATION.read_bytes())
+    own = 'too-thin = { NAME($slab, start: "yes") } ist uns mit { $thickness } zu dünn.\n'
+    (tmp_path / "sentences.de.ftl").write_text(own, encoding="utf-8")
+    app = create_app(Settings(workshop_path=profile, signing_keys=("k" * 32,)))
+    client = app.test_client()
+    said = [
+        _says(client.post("/v1/quotes", json={**THIN, "language": one})) for one in ("de", "en")
+    ]
+    assert said == ["Die Platte ist uns mit 20 mm zu dünn.", ENGLISH]

@@ -88,6 +88,7 @@ LOOKS_OUTSIDE = (
     "papers.templates",
     "settings",
     "wording.catalogues",
+    "wording.own",
     "workshop.loader",
 )
 COMMAND = "__main__"

@@ -169,3 +169,15 @@ def test_module_runs_as_a_command() -> None:
     done = subprocess.run(command, capture_output=True, text=True, check=False, timeout=60)
     assert (done.returncode, done.stderr) == (0, "")
     assert done.stdout.startswith("Workshop      Tarnside Casting")
+
+
+def test_check_names_a_faulty_sentence_with_its_own_file(tmp_path: Path) -> None:
+    """A maker's sentence that could not be said is told with the file and the line it stands in."""
+    file, own = tmp_path / "profile.toml", tmp_path / "sentences.de.ftl"
+    file.write_text(TEXT)
+    own.write_text("too-thin = Es ist { $dick } dick.\n", encoding="utf-8")
+    status, out, err = ran("check", file)
+    assert (status, err) == (1, "")
+    assert out.splitlines()[0] == (
+        f"{own}:1: too-thin is not given $dick. Its values are: $limit, $slab, $thickness."
+    )

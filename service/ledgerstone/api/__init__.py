@@ -24,7 +24,7 @@ from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.settings import Settings
-from ledgerstone.workshop import load_profile
+from ledgerstone.wording.own import load_workshop
 from ledgerstone.workshop.records import Workshop
 
 __all__ = ["Settings", "create_app"]
@@ -86,7 +86,7 @@ def _watched(app: Flask, settings: Settings, running: Running) -> None:
 
 
 def _workshop(settings: Settings) -> Workshop:
-    workshop = load_profile(settings.workshop_path)
+    workshop = load_workshop(settings.workshop_path)
     if settings.base_url is None:
         return workshop
     base = settings.base_url

@@ -163,7 +163,7 @@ def cached_drawing(
     how
         ``public``, or ``private`` for what is the maker's alone.
     """
-    named = "|".join(map(str, (__version__, workshop.fingerprint, *made_of)))
+    named = "|".join(map(str, (__version__, workshop.fingerprint, *workshop.sentences, *made_of)))
     etag = hashlib.sha256(named.encode()).hexdigest()[:32]
     response = Response(mimetype=kind)
     response.set_etag(etag)

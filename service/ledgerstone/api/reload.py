@@ -20,6 +20,7 @@ from ledgerstone.api.warm import warm
 from ledgerstone.errors import LedgerstoneError, ProfileError
 from ledgerstone.papers.templates import FOLDER, NAMES
 from ledgerstone.settings import Settings
+from ledgerstone.wording.own import FILES
 
 _log = logging.getLogger("ledgerstone")
 LOOK_EVERY_S = 1.0
@@ -135,8 +136,9 @@ class Service:
 
 
 def _files(profile: Path) -> tuple[Path, ...]:
-    """All that is read when an app is made: the profile, and the maker's own templates."""
-    return profile, *(profile.parent / FOLDER / name for name in NAMES)
+    """All that is read when an app is made: the profile, the maker's templates and sentences."""
+    templates = (profile.parent / FOLDER / name for name in NAMES)
+    return profile, *templates, *(profile.parent / name for name in FILES.values())
 
 
 def service(settings: Settings) -> Service:

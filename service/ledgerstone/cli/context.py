@@ -13,7 +13,7 @@ from ledgerstone.calendar_file import READ_S, calendar_file_of
 from ledgerstone.child_process import BY_THE_CLOCK
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.settings import Settings, settings_from
-from ledgerstone.workshop import load_profile
+from ledgerstone.wording.own import load_workshop
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +31,7 @@ def context_for(
     """Open the workshop that the command names, or the environment, or the demonstration."""
     told = {**environment, **({"LEDGERSTONE_WORKSHOP": str(path)} if path else {})}
     settings = settings_from(told)
-    workshop = load_profile(settings.workshop_path)
+    workshop = load_workshop(settings.workshop_path)
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
     calendar = calendar_file_of(

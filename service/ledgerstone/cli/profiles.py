@@ -10,6 +10,7 @@ from typing import TextIO
 
 from ledgerstone.cli import past_jobs
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.wording.own import FILES, sentences_in
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, profile_text, read_profile
 from ledgerstone.workshop.starting import starting_profile
@@ -60,6 +61,7 @@ def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str])
         return NO_FILE
     try:
         workshop = read_profile(text)
+        sentences_in(file.parent)
     except ProfileError as error:
         out.write(_printed(file, error.faults))
         out.write(f"{_counted(len(error.faults))} in {file}.\n")
@@ -117,8 +119,10 @@ def _printed(file: Path, faults: Sequence[ProfileFault]) -> str:
 
 
 def _place(file: Path, fault: ProfileFault) -> str:
+    is_apart = fault.key in FILES.values()
+    file = file.with_name(fault.key) if is_apart else file
     line = f"{file}:{fault.line}" if fault.line else f"{file}"
-    return f"{line}: {fault.key}" if fault.key else line
+    return f"{line}: {fault.key}" if fault.key and not is_apart else line
 
 
 def _counted(faults: int) -> str:

@@ -1,0 +1,114 @@
+"""A maker's own sentences, in the place of ours: files beside the profile, looked at before use."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+from typing import Final
+
+from fluent.syntax import FluentParser, ast
+
+from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.wording.catalogues import LANGUAGES, catalogue
+from ledgerstone.workshop import load_profile
+from ledgerstone.workshop.records import OwnSentences, Workshop
+
+FILES: Final = {language: f"sentences.{language}.ftl" for language in LANGUAGES}
+LARGEST_FILE: Final = 200_000
+FUNCTIONS: Final = frozenset({"NAME", "START", "HOWMANY"})
+_GRAMMAR: Final = "case"  # the speech gives it to every name
+
+
+def sentences_in(folder: Path) -> tuple[OwnSentences, ...]:
+    """Return the maker's own sentences, each language's from its file beside the profile.
+
+    Raises
+    ------
+    ProfileError
+        With every fault of every file: what is no message, a message that we do not have, a value
+        that ours is not given.
+    """
+    own: list[OwnSentences] = []
+    faults: list[ProfileFault] = []
+    for language, name in FILES.items():
+        path = folder / name
+        if path.is_file():
+            text, found = _read(path, language)
+            faults += [ProfileFault(line, name, says) for line, says in found]
+            own.append(OwnSentences(language=language, text=text))
+    if faults:
+        raise ProfileError(tuple(sorted(faults)))
+    return tuple(own)
+
+
+def load_workshop(path: Path) -> Workshop:
+    """Return the workshop whose profile stands in a file, with the maker's own sentences.
+
+    Raises
+    ------
+    ProfileError
+        With every fault of the profile, or of the sentences.
+    """
+    return replace(load_profile(path), sentences=sentences_in(path.parent))
+
+
+def _read(path: Path, language: str) -> tuple[str, list[tuple[int, str]]]:
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError):
+        return "", [(0, "the sentences cannot be read as UTF-8 text.")]
+    if len(text) > LARGEST_FILE:
+        return "", [(0, "the file of sentences is longer than 200 000 characters.")]
+    return text, list(sentence_faults(text, language))
+
+
+def sentence_faults(text: str, language: str) -> Iterator[tuple[int, str]]:
+    """Yield what is wrong in a maker's sentences of one language, each with its line."""
+    ours = {m.id.name: m for m in catalogue(language).body if isinstance(m, ast.Message)}
+    for entry in FluentParser().parse(text).body:
+        start = entry.span.start if entry.span is not None else 0
+        line = text.count("\n", 0, start) + 1
+        if isinstance(entry, ast.Junk):
+            yield line, "this is no sentence. Write it as: name = The sentence."
+        elif isinstance(entry, ast.Message):
+            yield from ((line, says) for says in _message_faults(entry, ours))
+        elif isinstance(entry, ast.Term):
+            yield line, f"there is no term -{entry.id.name} to put another in the place of."
+
+
+def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Iterator[str]:
+    name = message.id.name
+    if name not in ours:
+        yield f"there is no sentence {name}."
+        return
+    if message.value is None:
+        yield f"{name} has no text."
+        return
+    known = _values(ours[name], ours)
+    for value in sorted(_values(message, ours) - known):
+        given = ", ".join(f"${one}" for one in sorted(known)) or "none"
+        yield f"{name} is not given ${value}. Its values are: {given}."
+    for function in sorted(_named(message, ast.FunctionReference) - FUNCTIONS):
+        yield f"{name} asks for {function}(), which there is not."
+    for other in sorted(_named(message, ast.MessageReference) - ours.keys()):
+        yield f"{name} asks for the sentence {other}, which there is not."
+
+
+def _values(message: ast.Message, ours: dict[str, ast.Message]) -> set[str]:
+    """The values that a message asks for, by way of ours too."""
+    found = _named(message, ast.VariableReference) - {_GRAMMAR}
+    for other in _named(message, ast.MessageReference) & ours.keys():
+        if other != message.id.name:
+            found |= _values(ours[other], ours)
+    return found
+
+
+def _named(part: object, kind: type[ast.BaseNode]) -> set[str]:
+    """The names of all that a message asks for of one kind."""
+    if isinstance(part, list):
+        return set().union(*(_named(one, kind) for one in part))
+    if not isinstance(part, ast.BaseNode):
+        return set()
+    inner = _named(list(vars(part).values()), kind)
+    return inner | {part.id.name} if isinstance(part, kind) else inner  # type: ignore[attr-defined]

@@ -1,0 +1,59 @@
+"""A maker's own sentences stand in the place of ours, once they have been looked at."""
+
+from pathlib import Path
+
+import pytest
+
+from ledgerstone.errors import ProfileError
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message, speech_in
+from ledgerstone.wording.own import sentences_in
+
+THIN = Message(
+    "too-thin",
+    slab=Message("slab-only"),
+    thickness=Length.parse("20 mm"),
+    limit=Length.parse("25 mm"),
+)
+
+
+def test_a_maker_s_sentence_stands_in_the_place_of_ours(tmp_path: Path) -> None:
+    """A sentence in the file beside the profile is said; those that are not there are ours."""
+    file = tmp_path / "sentences.de.ftl"
+    own = 'too-thin = { NAME($slab, start: "yes") } braucht mehr als { $thickness }.\n'
+    file.write_text(own, encoding="utf-8")
+    (found,) = sentences_in(tmp_path)
+    assert (found.language, found.text) == ("de", own)
+    speech = speech_in("de", found.text)
+    assert speech.say(THIN) == "Die Platte braucht mehr als 20 mm."
+    assert speech.say(Message("needed-by-past")) == speech_in("de").say(Message("needed-by-past"))
+
+
+def test_without_files_there_are_none(tmp_path: Path) -> None:
+    """Nothing beside the profile is nothing of the maker's."""
+    assert sentences_in(tmp_path) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "line", "says"),
+    [
+        ("# a comment\n\ntoo-thn = Zu dünn.\n", 3, "there is no sentence too-thn."),
+        ("too-thin = Es ist { $dick } dick.\n", 1, ("too-thin is not given $dick. Its values are:"
+         " $limit, $slab, $thickness.")),
+        ("too-thin = Es ist { UPPER($slab) }.\n", 1, ("too-thin asks for UPPER(), which there is"
+         " not.")),
+        ("too-thin = { other-one }\n", 1, ("too-thin asks for the sentence other-one, which there"
+         " is not.")),
+        ("too-thin = Zu dünn.\nwhat is this\n", 2, ("this is no sentence. Write it as: name = The"
+         " sentence.")),
+    ],
+)  # fmt: skip
+def test_a_faulty_sentence_is_named_with_its_line(
+    tmp_path: Path, text: str, line: int, says: str
+) -> None:
+    """What could not be said is refused, with file and line, before anybody reads it."""
+    (tmp_path / "sentences.de.ftl").write_text(text, encoding="utf-8")
+    with pytest.raises(ProfileError) as caught:
+        sentences_in(tmp_path)
+    (fault,) = caught.value.faults
+    assert (fault.line, fault.key, fault.says) == (line, "sentences.de.ftl", says)
