@@ -71,6 +71,15 @@ def test_a_slab_on_two_lines_at_the_best_places_is_row_16(workshop: Workshop) ->
     assert _case(found, "on-bearers").stress_mpa <= _case(found, "carried").stress_mpa
 
 
+def test_bearers_lie_clear_of_an_opening(workshop: Workshop) -> None:
+    """A slab that stays flat rides on bearers 100 mm wide, none of them under its opening."""
+    hob = cut("rectangle", (560, 490), (600, 310))
+    found = _handling(_by(workshop, "flat"), box(2400, 620), hob).chosen()
+    assert len(found.bearers_mm) in (2, 3)
+    assert all(not 270 < at < 930 and 50 <= at <= 2350 for at in found.bearers_mm)
+    assert _handling(workshop, box(1400, 600)).chosen().bearers_mm == ()
+
+
 def test_what_is_turned_on_edge_never_lies_on_its_pallet(workshop: Workshop) -> None:
     """It is carried, packed and driven on edge: no case has it flat."""
     found = _handling(workshop, box(1400, 600)).chosen()

@@ -25,6 +25,7 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.words import shade_text
 from ledgerstone.strength.grips import best_grips_mm
+from ledgerstone.wording import listed
 
 _LIFTING = (
     "These are masses, and none is a safe limit. Look at the way, the floor and who lifts before"
@@ -58,6 +59,11 @@ def carry_card(job: Job, i: int) -> Content:
         "A long edge down, on edge all the way",
         f"Grip {first} mm and {last} mm from the ends",
     ]
+    bearers = [f"{to_5_mm(at - start)}" for at in job.quote.strength[i].handled.bearers_mm]
+    if bearers:
+        side = "front" if along_y else "left"
+        lines[1] = "Flat, its face up, all the way"
+        lines.append(f"On bearers {listed(bearers)} mm from its {side} edge, to their middles")
     if job.rail_in(i, shape) is not None:
         lines.append("Clamp the rail as drawn before it moves")
     return one_sheet(

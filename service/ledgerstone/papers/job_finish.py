@@ -81,7 +81,9 @@ def _sealed(job: Job, i: int, sealer: Sealer) -> Iterator[str]:
         )
     yield f"Let it harden {days.after_sealing:g} days; drop water on it and look"
     yield from _pot(job, i)
-    yield "Weigh it, write the mass on its card; pack on edge in foam"
+    lies = bool(job.quote.strength[i].handled.bearers_mm)
+    packed = "flat on its bearers, as its card says" if lies else "on edge in foam"
+    yield f"Weigh it, write the mass on its card; pack {packed}"
 
 
 def _pot(job: Job, i: int) -> Iterator[str]:

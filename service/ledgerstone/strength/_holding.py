@@ -19,6 +19,7 @@ BEST_LIFT = 0.2071
 HANDS_AT_THE_ENDS = 0.05
 OTHER_BEARERS = (0.12, 0.28)  # shares of its length where bearers may lie instead
 IN_FROM_THE_EDGE_MM = 10.0
+BEARER_MM = 100.0  # how wide a pallet's bearer is; common practice, no source
 SIMPLER_MM = 0.3  # an arc's chords are joined until they leave it by so much
 
 Supports = Sequence[Support]
@@ -66,12 +67,33 @@ class Holding:
         yield two
         yield [*two, *(self._across(place) for place in self.places_mm(HANDS_AT_THE_ENDS))]
 
-    def bearers(self) -> Iterable[Supports]:
-        """Other lines across it for a pallet's bearers: two nearer its ends or middle, or three."""
-        for share in OTHER_BEARERS:
-            yield [self._across(place) for place in self.places_mm(share)]
+    def bearers_mm(self) -> Iterable[tuple[float, ...]]:
+        """Places along it for a pallet's bearers, clear of openings: two or three of them."""
+        for share in (BEST_LIFT, *OTHER_BEARERS):
+            yield tuple(self._clear(place) for place in self.places_mm(share))
         first, last = self.places_mm(HANDS_AT_THE_ENDS)
-        yield [self._across(place) for place in (first, 0.5 * (first + last), last)]
+        yield tuple(self._clear(place) for place in (first, 0.5 * (first + last), last))
+
+    def on(self, places_mm: Sequence[float]) -> Supports:
+        """Lines across it at places along it."""
+        return [self._across(place) for place in places_mm]
+
+    def _clear(self, place: float) -> float:
+        """The place nearest to a wished one where a bearer lies clear of every opening.
+
+        Where openings take all its length, the wished place stays.
+        """
+        axis = 1 if self.along_y else 0
+        half = BEARER_MM / 2
+        spans = [(r.bounds[axis] - half, r.bounds[axis + 2] + half) for r in self.outline.interiors]
+        start, end = self.outline.bounds[axis] + half, self.outline.bounds[axis + 2] - half
+        ends = [place, *(end for span in spans for end in span)]
+        free = [
+            at
+            for at in ends
+            if start <= at <= end and not any(low < at < high for low, high in spans)
+        ]
+        return min(free, key=lambda at: (abs(at - place), at), default=place)
 
     def _across(self, place: float) -> Support:
         x0, y0, x1, y1 = self.outline.bounds

@@ -14,6 +14,11 @@ def scaled(one: Governing, factor: float) -> Governing:
     return replace(one, mpa=round(factor * one.mpa, DIGITS))
 
 
+def gentlest(one: Governing) -> tuple[bool, float]:
+    """What sorts stresses, the gentlest first; what tips comes last."""
+    return one.tips, one.mpa
+
+
 def each_on(plate: Plate, holds: Iterable[Sequence[Support]]) -> Iterable[Rested]:
     """Put a plate on each set of supports in turn."""
     return (plate.on(supports) for supports in holds)

@@ -10,7 +10,7 @@ from itertools import islice
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding
-from ledgerstone.strength._settling import each_on, first_settled, scaled
+from ledgerstone.strength._settling import each_on, first_settled, gentlest, scaled
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
@@ -39,6 +39,8 @@ class Handled:
         none is.
     turned_over
         The slab's long side that it is turned over on to stand on edge; None where it stays flat.
+    bearers_mm
+        Places along its length of the bearers that it lies and rides on; none where it stands.
     """
 
     way: Way
@@ -47,6 +49,7 @@ class Handled:
     age_days: float
     needs_age_days: float | None
     turned_over: str | None
+    bearers_mm: tuple[float, ...] = ()
 
     @property
     def suffices(self) -> bool:
@@ -106,7 +109,8 @@ class Handling:
             if handled.suffices:
                 break
         best = tried[min(tried)]
-        return replace(best, turned_over=self._turned_over(best.way))
+        bearers = self._on_best_bearers[1] if best.way.held == "flat" else ()
+        return replace(best, turned_over=self._turned_over(best.way), bearers_mm=bearers)
 
     def flat_by_the_ends(self) -> Verdict:
         """Judge the slab carried flat by its ends when it is delivered."""
@@ -152,7 +156,7 @@ class Handling:
         rested = self.workshop.days.drying + self.workshop.days.after_sealing
         covered = (self._cover_days(way), self.cover.celsius)
         age = adjusted_age_days([covered, (rested, self.shed_c)])
-        pallet = scaled(self._on_best_bearers, self.workshop.handling.pallet_factor)
+        pallet = scaled(self._on_best_bearers[0], self.workshop.handling.pallet_factor)
         yield self._verdict("on-bearers", pallet, age)
 
     def _steps(self, way: Way) -> Iterable[tuple[Case, Governing]]:
@@ -201,13 +205,13 @@ class Handling:
         return self._bare_on(self.plate, self._held, BEST_LIFT)
 
     @cached_property
-    def _on_best_bearers(self) -> Governing:
-        """Stress of its bare weight on the bearers that suit it best; more weight scales it."""
-        others = (
-            first_settled(each_on(self.plate, [supports]), [[self.weight]])
-            for supports in self._held.bearers()
-        )
-        return min([self._on_lines, *others], key=lambda one: (one.tips, one.mpa))
+    def _on_best_bearers(self) -> tuple[Governing, tuple[float, ...]]:
+        """Stress of its bare weight on the bearers that suit it best, and their places along it."""
+        tried = [
+            (first_settled(each_on(self.plate, [self._held.on(at)]), [[self.weight]]), at)
+            for at in self._held.bearers_mm()
+        ]
+        return min(tried, key=lambda one: gentlest(one[0]))
 
     @cached_property
     def _braced_on_lines(self) -> Governing:
@@ -232,7 +236,7 @@ class Handling:
 
     def _turned(self, way: Way) -> Governing:
         """Over on to the long edge that suits it best."""
-        return min(self._turned_on_each(way), key=_gentlest)
+        return min(self._turned_on_each(way), key=gentlest)
 
     def _turned_over(self, way: Way) -> str | None:
         """The long side on to which it is turned: the one that suits it best."""
@@ -240,7 +244,7 @@ class Handling:
             return None
         sides = ("left", "right") if self._held.along_y else ("front", "back")
         on_each = self._turned_on_each(way)
-        return sides[min(range(len(on_each)), key=lambda k: _gentlest(on_each[k]))]
+        return sides[min(range(len(on_each)), key=lambda k: gentlest(on_each[k]))]
 
     def _turned_on_each(self, way: Way) -> list[Governing]:
         """One long edge on the table, hands at two far points; the mould on it, or letting go.
@@ -290,10 +294,6 @@ class Handling:
         except SlabTipsError as tip:
             return Governing(0.0, tip.where_mm, tips=True)
         return Governing(round(found.mpa, DIGITS), (found.x_mm, found.y_mm))
-
-
-def _gentlest(one: Governing) -> tuple[bool, float]:
-    return one.tips, one.mpa
 
 
 def _peak(handled: Handled) -> float:
