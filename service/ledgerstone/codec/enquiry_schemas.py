@@ -76,8 +76,8 @@ class IgnoredSchema(Answer):
     start = Whole("Where it begins.", keywords={"minimum": 0})
     end = Whole("Where it ends.", keywords={"minimum": 0})
     why = Text(
-        "Why: a signature, a footer, struck out, the header of an earlier message, or longer than"
-        " is read."
+        "Why: a signature, a footer, quoted, superseded, struck out, the header of an earlier"
+        " message, or longer than is read."
     )
 
 

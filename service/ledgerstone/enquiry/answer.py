@@ -13,6 +13,7 @@ from ledgerstone.enquiry.gather import Gathered, gather
 from ledgerstone.enquiry.mail import Mail, read_mail
 from ledgerstone.enquiry.people import Own
 from ledgerstone.enquiry.proposal import Proposal
+from ledgerstone.enquiry.unread import left_out
 from ledgerstone.workshop.records import Workshop
 
 MOST_READ: Final = 16_000  # characters; an enquiry with all it quotes has a few thousand
@@ -46,7 +47,7 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     return {
         "is_enquiry": found.is_enquiry,
         "text": whole.text,
-        "ignored": [*_ignored(found), *left],
+        "ignored": [*left_out(found, [*draft.read, *draft.doubtful]), *left],
         "order": draft.order,
         "read": draft.read,
         "assumed": completing.assumed,
@@ -68,14 +69,6 @@ def _as_far_as_read(mail: Mail) -> tuple[Mail, list[dict[str, Any]]]:
     struck = tuple(span for span in mail.struck if span[1] <= end)
     left = {"start": end, "end": len(mail.text), "why": "longer than is read"}
     return replace(mail, text=mail.text[:end], struck=struck), [left]
-
-
-def _ignored(found: Gathered) -> list[dict[str, Any]]:
-    marked = [
-        *found.parts.ignored,
-        *((start, end, "struck out") for start, end in found.mail.struck),
-    ]
-    return [{"start": start, "end": end, "why": why} for start, end, why in sorted(marked)]
 
 
 def _customer(found: Gathered, language: str) -> dict[str, Any]:

@@ -130,7 +130,8 @@ def _in_clause(text: str, clause: Span, known: dict[str, EdgeSaid]) -> list[Edge
     if profile is None or not (_EDGE.search(words) or _ALL.search(words)):
         return []
     if re.search(
-        r"\b(?:basin|bowl|sink|hole|table top|table|slot|loch|becken|corners?|ecken)\b",
+        r"\b(?:basins?|bowls?|sinks?|holes?|table tops?|tables?|slots?|cut-?outs?|openings?|loch"
+        r"|löcher|becken|corners?|ecken)\b",
         words,
         re.IGNORECASE,
     ) and not re.search(r"\bedges?\b|kante", words, re.IGNORECASE):

@@ -10,7 +10,8 @@ from ledgerstone.enquiry.scene import Span, Word
 
 _FINISH_LABEL: Final = re.compile(
     r"(?:^|[\s(.])(?:finish|seal(?:er)?|surface|oberfläche|versiegelung"
-    r"|treatment)[ \t]{0,4}(?:[:=|\t]|is\b|should be\b|to be\b|,)?[ \t]*(?P<value>(?!(?:sizes?"
+    r"|treatment)(?!\w)[ \t]{0,4}(?:[:=|\t]|is\b|should be\b|to be\b|,)?[ \t]*"
+    r"(?P<value>(?!(?:sizes?"
     r"|measurements?)\b)[^\n.;|:]{2,70})",
     re.IGNORECASE,
 )
