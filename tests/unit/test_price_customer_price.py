@@ -3,10 +3,11 @@
 import importlib
 from dataclasses import replace
 from decimal import Decimal
+from typing import Literal
 
 import pytest
 
-from ledgerstone.price import ROUNDING, Line, pennies, rounded_total, tax_in, tax_on
+from ledgerstone.price import ROUNDING, Line, pennies, rounded_total, shown_amount, tax_in, tax_on
 from ledgerstone.price.costing import GROUPS
 from ledgerstone.workshop import Workshop
 from support.slabs import (
@@ -124,6 +125,32 @@ def test_a_total_steps_as_the_profile_rounds(
     price = rounded_total(lines, with_offer(workshop, round_to=Decimal(step)))
     assert (price.total, price.net, price.tax) == tuple(map(Decimal, after))
     assert sum(line.amount for line in price.lines) == price.net
+
+
+@pytest.mark.parametrize(
+    ("step", "percent", "deposit"),
+    [("0.01", "40", "434.40"), ("1.00", "40", "434.00"), ("10.00", "40", "430.00"),
+     ("50.00", "40", "450.00"), ("1000.00", "60", "1000.00"), ("2000.00", "60", "1086.00")],
+)  # fmt: skip
+def test_a_deposit_steps_as_the_profile_rounds(
+    workshop: Workshop, step: str, percent: str, deposit: str
+) -> None:
+    """40 % of 1086, to the nearest step and never more than the total."""
+    offer = {"deposit_round_to": Decimal(step), "deposit_percent": Decimal(percent)}
+    price = rounded_total([Line("a", Decimal("905.00"))], with_offer(workshop, **offer))
+    assert (price.total, price.deposit) == (Decimal("1086.00"), Decimal(deposit))
+
+
+@pytest.mark.parametrize(
+    ("registered", "shown", "told"),
+    [(True, "included", "54.00"), (True, "before-tax", "45.00"), (False, "included", "45.00")],
+)
+def test_an_amount_is_told_as_the_profile_shows_tax(
+    workshop: Workshop, told: str, shown: Literal["included", "before-tax"], *, registered: bool
+) -> None:
+    """A tile of 45.00 costs a customer 54.00 with 20 % of tax, unless it is shown before it."""
+    shop = replace(workshop, tax=replace(workshop.tax, registered=registered, shown=shown))
+    assert shown_amount(Decimal(45), shop) == Decimal(told)
 
 
 def test_half_a_penny_goes_up() -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import Any
 
 from ledgerstone.codec import order_schemas as bounds
 from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
+from ledgerstone.price import shown_amount
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
 from ledgerstone.wording import Message, Money, Speech
 from ledgerstone.workshop.records import PaletteShade, Workshop
@@ -57,17 +59,34 @@ def _sample_tile(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     sample = workshop.sample
     if sample is None:
         return None
-    price = Money(workshop.workshop.currency, sample.price)
-    return {"price": sample.price, "says": speech.say(Message("choice-sample-tile", price=price))}
+    message = Message(
+        "choice-sample-tile", price=_shown(sample.price, workshop), tax=_tax_word(workshop)
+    )
+    return {"price": sample.price, "says": speech.say(message)}
 
 
 def _templating(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
-    services, currency = workshop.services, workshop.workshop.currency
+    services = workshop.services
     if not services.templating_visit and not services.templating_per_slab:
         return None
     visit, each = services.templating_visit, services.templating_per_slab
-    message = Message("choice-templating", visit=Money(currency, visit), each=Money(currency, each))
+    message = Message(
+        "choice-templating",
+        visit=_shown(visit, workshop),
+        each=_shown(each, workshop),
+        tax=_tax_word(workshop),
+    )
     return {"visit": visit, "each": each, "says": speech.say(message)}
+
+
+def _shown(net: Decimal, workshop: Workshop) -> Money:
+    return Money(workshop.workshop.currency, shown_amount(net, workshop))
+
+
+def _tax_word(workshop: Workshop) -> str:
+    """Return the catalogues' word for whether tax comes on top of an amount that is told."""
+    on_top = workshop.tax.registered and workshop.tax.shown == "before-tax"
+    return "before-tax" if on_top else "in-all"
 
 
 def _heated_curing(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:

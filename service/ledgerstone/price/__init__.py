@@ -9,6 +9,7 @@ from ledgerstone.price.rounding import (
     Price,
     pennies,
     rounded_total,
+    shown_amount,
     tax_in,
     tax_on,
 )
@@ -25,6 +26,7 @@ __all__ = [
     "pennies",
     "price",
     "rounded_total",
+    "shown_amount",
     "steel_pieces",
     "subtotal",
     "tax_in",

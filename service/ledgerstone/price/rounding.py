@@ -57,6 +57,19 @@ def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
     return pennies(gross * percent / (HUNDRED + percent))
 
 
+def stepped(amount: Decimal, step: Decimal) -> Decimal:
+    """Round an amount to a step, half up."""
+    return pennies((amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
+
+
+def shown_amount(net: Decimal, workshop: Workshop) -> Decimal:
+    """Return an amount as customers are told it: with tax, but where the profile shows none in."""
+    tax = workshop.tax
+    if not tax.registered or tax.shown == "before-tax":
+        return pennies(net)
+    return pennies(net) + tax_on(pennies(net), tax.percent)
+
+
 def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
@@ -64,13 +77,12 @@ def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
     """
     percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
     net = sum((line.amount for line in lines), Decimal(0))
-    step = workshop.offer.round_to
-    gross = net + tax_on(net, percent)
-    total = pennies((gross / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
+    total = stepped(net + tax_on(net, percent), workshop.offer.round_to)
     tax = tax_in(total, percent)
     moved = total - tax - net
     settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
-    deposit = pennies(total * workshop.offer.deposit_percent / HUNDRED)
+    share = total * workshop.offer.deposit_percent / HUNDRED
+    deposit = min(total, stepped(share, workshop.offer.deposit_round_to))
     return Price(
         currency=workshop.workshop.currency,
         lines=settled,

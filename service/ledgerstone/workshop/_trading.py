@@ -37,6 +37,10 @@ class Tax:
     registered: bool = documented("a workshop that is not registered shows and charges none")
     name: str = documented("VAT")
     percent: Decimal = percentage("the rate for slabs and their delivery")
+    shown: Literal["included", "before-tax"] = field(
+        default="included",
+        metadata=about("amounts in customers' sentences: with the tax in them, or before it"),
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +51,10 @@ class Offer:
     valid_days: int = field(metadata=about("days it stands", at_least=1, at_most=365))
     deposit_percent: Decimal = percentage("of the total")
     round_to: Decimal = above_0("the total steps by this")
-    smallest_order: Decimal = at_least_0("before delivery and tax")
+    smallest_order: Decimal = at_least_0("of the goods: before delivery, services and tax")
+    deposit_round_to: Decimal = field(
+        default=Decimal("0.01"), metadata=about("the deposit steps by this", above=0)
+    )
     revoke_before: date | None = field(
         default=None, metadata=about("links issued before this day no longer stand")
     )

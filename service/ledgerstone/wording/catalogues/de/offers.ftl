@@ -1,7 +1,13 @@
 # Was eine Werkstatt neben der Platte selbst anbietet, und was aus einem Angebot geworden ist.
 
-choice-sample-tile = Zuerst eine Musterplatte: { $price } vor Steuer für jedes Aussehen; bei einer Bestellung wird das wieder abgezogen.
-choice-templating = Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück, vor Steuer.
+choice-sample-tile = { $tax ->
+    [before-tax] Zuerst eine Musterplatte: { $price } vor Steuer für jedes Aussehen; bei einer Bestellung wird das wieder abgezogen.
+   *[in-all] Zuerst eine Musterplatte: { $price } für jedes Aussehen; bei einer Bestellung wird das wieder abgezogen.
+}
+choice-templating = { $tax ->
+    [before-tax] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück, vor Steuer.
+   *[in-all] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück.
+}
 choice-heated-curing = In unserem beheizten Zelt bei { $warmth } °C nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }. Man wird Ihnen antworten.
 offer-made = Angeboten am { $issued } als { $standing ->

@@ -1,7 +1,13 @@
 # What a workshop offers beside the slab itself, and what became of an offer that was made.
 
-choice-sample-tile = A sample tile first: { $price } before tax for each look, taken off again when you order.
-choice-templating = Come and measure for me: { $visit }, and { $each } for each piece, before tax.
+choice-sample-tile = { $tax ->
+    [before-tax] A sample tile first: { $price } before tax for each look, taken off again when you order.
+   *[in-all] A sample tile first: { $price } for each look, taken off again when you order.
+}
+choice-templating = { $tax ->
+    [before-tax] Come and measure for me: { $visit }, and { $each } for each piece, before tax.
+   *[in-all] Come and measure for me: { $visit }, and { $each } for each piece.
+}
 choice-heated-curing = Cure it in our heated tent at { $warmth } °C, to have it sooner; that is included in the price.
 request-sent = Your request for { $offer } is with { $workshop }. They will answer you.
 offer-made = Offered on { $issued } as { $standing ->
