@@ -44,7 +44,7 @@ def test_a_quote_is_readable(order: Order) -> None:
     price = members["price"]
     amounts = [price["total"], price["deposit"], *(line["amount"] for line in price["lines"])]
     wanted = [members["reference"], members["link"], "1450 mm × 560 mm",
-              *(f"£{Decimal(amount):,.2f}" for amount in amounts),
+              *(f"£{abs(Decimal(amount)):,.2f}" for amount in amounts),
               f"{members['weight']['packed_kg']} kg", "Quotation",
               *(finding["says"] for finding in members["findings"])]  # fmt: skip
     assert [one for one in wanted if one not in said] == []

@@ -130,7 +130,7 @@ def test_a_total_steps_as_the_profile_rounds(
 @pytest.mark.parametrize(
     ("step", "percent", "deposit"),
     [("0.01", "40", "434.40"), ("1.00", "40", "434.00"), ("10.00", "40", "430.00"),
-     ("50.00", "40", "450.00"), ("1000.00", "60", "1000.00"), ("2000.00", "60", "1086.00")],
+     ("50.00", "40", "450.00"), ("1000.00", "60", "1000.00"), ("2000.00", "100", "1086.00")],
 )  # fmt: skip
 def test_a_deposit_steps_as_the_profile_rounds(
     workshop: Workshop, step: str, percent: str, deposit: str
