@@ -24,7 +24,7 @@ sealer-not-for-place = { $others ->
    *[none] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt. Fragen Sie uns nach einer geeigneten.
 }
 sealer-place = { $place ->
-    [outdoors] draußen
+    [outdoors] den Außenbereich
     [wet-room] Nassräume
    *[indoors] Innenräume
 }

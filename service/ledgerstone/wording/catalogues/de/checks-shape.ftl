@@ -10,7 +10,7 @@ strip-made-with-care = { HOWMANY($faced) ->
     [1] Der Steg zwischen { NAME($cutout, case: "dative") } und { NAME($faced, case: "dative") } ist { $width } breit. Wir fertigen das, mit Vorsicht; { $limit } würden den Transport besser überstehen.
    *[other] Die Stege zwischen { NAME($cutout, case: "dative") } und { NAME($faced, case: "dative") } sind { $width } breit oder wenig mehr. Wir fertigen das, mit Vorsicht; { $limit } würden den Transport besser überstehen.
 }
-corners-of-cutout-too-tight = Die Ecken { NAME($cutout, case: "genitive") } haben einen Radius von { $radius }; unsere Einleger haben mindestens { $limit }. An einer scharfen Innenecke beginnt ein Riss.
+corners-of-cutout-too-tight = Die Ecken { NAME($cutout, case: "genitive") } haben einen Radius von { $radius }; unsere Aussparungskörper haben mindestens { $limit }. An einer scharfen Innenecke beginnt ein Riss.
 inside-corner-too-tight = { $shape ->
     [l] Die Innenecke des L hat einen Radius von { $radius }; unsere Schalung hat mindestens { $limit }. An einer scharfen Innenecke beginnt ein Riss.
    *[polygon] Die Innenecken der Platte haben einen Radius von { $radius }; unsere Schalung hat mindestens { $limit }. An einer scharfen Innenecke beginnt ein Riss.

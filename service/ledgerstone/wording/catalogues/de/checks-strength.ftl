@@ -5,7 +5,7 @@ rests-not-told = { HOWMANY($slabs) ->
     [1] Sagen Sie uns, worauf { NAME($slabs) } liegen wird. Bis dahin können wir nicht prüfen, ob sie dort hält.
    *[other] Sagen Sie uns, worauf { NAME($slabs) } liegen werden. Bis dahin können wir nicht prüfen, ob sie dort halten.
 }
-tips-over = { NAME($slab, start: "yes") } könnte durch ihr eigenes Gewicht von den Auflagern kippen: Zu viel davon liegt jenseits.
+tips-over = { NAME($slab, start: "yes") } könnte durch ihr eigenes Gewicht von den Auflagern kippen: Zu viel davon ragt über sie hinaus.
 rest-under-nothing = { NAME($rest, start: "yes") } steht, wo { NAME($slab) } keinen Beton hat, und trägt deshalb nichts.
 rest-of-several = ein Auflager
 rest-numbered = { $kind ->

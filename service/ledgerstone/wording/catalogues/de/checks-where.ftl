@@ -18,7 +18,7 @@ spot-end = { $side ->
 }
 spot-middle = in der Mitte
 spot-edge = { $row ->
-    [front] an der vorderen Kante, etwa { $left } von links
-   *[back] an der hinteren Kante, etwa { $left } von links
+    [front] an der vorderen Kante (etwa { $left } von links)
+   *[back] an der hinteren Kante (etwa { $left } von links)
 }
 spot-inside = etwa { $left } von links und { $front } von vorn
