@@ -7,11 +7,13 @@ customer's by the time it takes or by what it holds, or of the maker's by time.
 from __future__ import annotations
 
 import json
+import os
 import resource
 import sys
 import time
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator
+from contextlib import suppress
+from dataclasses import dataclass, fields
 from datetime import date
 from functools import partial
 from pathlib import Path
@@ -26,13 +28,15 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import DRAWN, Drawer, drawing_content
 from ledgerstone.application.papers import JOB, make_paper
 from ledgerstone.application.replying import make_draft
+from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.drawing import WIDEST_PX
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.papers.paper import Paper, paper_page, paper_print
 from ledgerstone.papers.templates import templates_in
-from ledgerstone.quote import Quote
+from ledgerstone.quote import Quote, SentBack
+from ledgerstone.remedies import Budget
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.hardest import Json, beginnings, climb
 
@@ -80,43 +84,68 @@ class Cost:
 def cost_of(order: Json, *, papers: bool = False) -> Cost | None:
     """Answer an order and all that is asked about it, as requests of their own.
 
-    None for what is not answered.
+    Each has a process of its own, as large as this one was once it was warm: what the one before
+    it left behind is then no part of what it holds, and a worker that is large hands over.
 
     Parameters
     ----------
     papers
         Whether the maker asks, for its draft and its sheets; else a customer, for its price and
         its drawings.
+
+    Returns
+    -------
+    cost
+        The most of each; None for what is not answered.
     """
-    _forget_peak()
-    try:
-        spent = _of_the_maker(order) if papers else _of_a_customer(order)
-    except (NotUnderstood, TooIntricate):
+    found = [_in_a_child(ask) for ask in (_of_the_maker(order) if papers else _customers(order))]
+    costs = [cost for cost in found if cost is not None]
+    if not costs:
         return None
-    return Cost(max(spent), max(spent) / FIXED_S, _peak_mb())
+    return Cost(*(max(getattr(cost, one.name) for cost in costs) for one in fields(Cost)))
 
 
-def _of_a_customer(order: Json) -> list[float]:
+def _in_a_child(ask: Callable[[], object]) -> Cost | None:
+    told, tells = os.pipe()
+    child = os.fork()
+    if child == 0:
+        with suppress(BaseException):
+            _forget_peak()
+            began_s = time.process_time()
+            with suppress(NotUnderstood, TooIntricate):
+                ask()
+                spent_s = time.process_time() - began_s
+                os.write(tells, json.dumps([spent_s, spent_s / FIXED_S, _peak_mb()]).encode())
+            os._exit(0)
+        os._exit(1)
+    os.close(tells)
+    with os.fdopen(told, "rb") as answer:
+        found = answer.read()
+    if os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]):
+        raise ChildProcessError("a request ended in a fault")
+    return Cost(*json.loads(found)) if found else None
+
+
+def _customers(order: Json) -> Iterator[Callable[[], object]]:
+    yield partial(_answered, order)
+    yield from (partial(_pictured, order, name) for name in DRAWN)
+
+
+def _answered(order: Json) -> Quote | SentBack:
     context = QuoteContext(WORKSHOP, TODAY, TOKENS)
-    began_s = time.process_time()
     answer = answer_order(order, context)
     if isinstance(answer, Quote):
         write_quote(answer, context, document=order)
     else:
         write_sent_back(answer, order, context)
-    spent = [time.process_time() - began_s]
-    drawer = Drawer(drawing_content(answer.order), WORKSHOP)
-    return spent + [_spent_s(partial(_pictured, drawer, name)) for name in DRAWN]
+    return answer
 
 
-def _of_the_maker(order: Json) -> list[float]:
+def _of_the_maker(order: Json) -> Iterator[Callable[[], object]]:
     ask, ways = {"order": order}, {"order": order, "ways": True}
-
-    def context() -> QuoteContext:
-        return QuoteContext(WORKSHOP, TODAY, TOKENS, for_maker=True)
-
-    spent = [_spent_s(partial(make_draft, ways, context(), TEMPLATES))]
-    return spent + [_spent_s(partial(_printed, kind, ask, context())) for kind in ("approval", JOB)]
+    context = QuoteContext(WORKSHOP, TODAY, TOKENS, for_maker=True)
+    yield partial(make_draft, ways, context, TEMPLATES)
+    yield from (partial(_printed, kind, ask, context) for kind in ("approval", JOB))
 
 
 def _printed(kind: str, ask: Json, context: QuoteContext) -> None:
@@ -126,14 +155,10 @@ def _printed(kind: str, ask: Json, context: QuoteContext) -> None:
         paper_print(paper)
 
 
-def _pictured(drawer: Drawer, name: str) -> None:
-    drawer.painted(name, 0, WIDEST_PX)
-
-
-def _spent_s(work: Callable[[], object]) -> float:
-    began_s = time.process_time()
-    work()
-    return time.process_time() - began_s
+def _pictured(order: Json, name: str) -> None:
+    """Paint a drawing of an order's first slab as wide as may be, from its link on."""
+    content = drawing_content(read_order(order, WORKSHOP))
+    Drawer(content, WORKSHOP, budget=Budget()).painted(name, 0, WIDEST_PX)
 
 
 def _forget_peak() -> None:
@@ -160,7 +185,7 @@ def main() -> None:
         most.update({name: max(value, getattr(found, name)) for name, value in most.items()})
         return found.peak_mb if what == "memory" else found.works
 
-    cost(BENCH)
+    _answered(BENCH)
     best = climb(cost, seed, rounds, begin)
     json.dump({**most, "fixed_s": FIXED_S, "order": best[0].order}, sys.stdout)
 
