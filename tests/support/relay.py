@@ -77,8 +77,8 @@ class Relay:
                 while chunk := client.recv(65536):
                     self.sent.append(chunk)
                     if not self._carry(chunk, server):
-                        return
-            with suppress(OSError):
+                        break
+            with suppress(OSError):  # also where the client was ended: the server lets it go
                 server.shutdown(socket.SHUT_RDWR)
 
     def _carry(self, chunk: bytes, server: socket.socket) -> bool:
