@@ -26,21 +26,18 @@ class SurfaceKind:
         Small air voids that the drawing shows; by eye, no source.
     least_face_mm
         Upright edge that it needs so that a pad does not break it away; common practice, no source.
-    verb
-        What the workshop does to make it: “To hone the worktop …”.
     """
 
     gloss: float
     voids_per_m2: int
     least_face_mm: float
-    verb: str
 
 
 # From the one that asks least of an edge to the one that asks most.
 SURFACES: Mapping[Surface, SurfaceKind] = MappingProxyType(
     {
-        "as-cast": SurfaceKind(0.05, 240, LEAST_FACE_MM, "cast"),
-        "honed": SurfaceKind(0.2, 120, 10.0, "hone"),
-        "polished": SurfaceKind(0.65, 60, 15.0, "polish"),
+        "as-cast": SurfaceKind(0.05, 240, LEAST_FACE_MM),
+        "honed": SurfaceKind(0.2, 120, 10.0),
+        "polished": SurfaceKind(0.65, 60, 15.0),
     }
 )

@@ -97,7 +97,7 @@ def answered_alike(one: Json, other: Json) -> bool:
 
 
 def add_surface(package: Path) -> None:
-    """Add the surface “brushed”: its name and record, and its rows in the workshop's file."""
+    """Add the surface “brushed”: name, record, words, and its rows in the workshop's file."""
     put(
         package / "surfaces.py",
         'Literal["as-cast", "honed", "polished"]',
@@ -106,8 +106,11 @@ def add_surface(package: Path) -> None:
     put(
         package / "surfaces.py",
         '        "honed": SurfaceKind(',
-        '        "brushed": SurfaceKind(0.1, 200, 8.0, "brush"),\n        "honed": SurfaceKind(',
+        '        "brushed": SurfaceKind(0.1, 200, 8.0),\n        "honed": SurfaceKind(',
     )
+    for language, verb in (("en", "brush"), ("de", "bürsten")):
+        catalogue = package / "wording" / "catalogues" / language / "checks-edges.ftl"
+        put(catalogue, "    [polished]", f"    [brushed] {verb}\n    [polished]")
     profile = package / "workshop" / "demonstration.toml"
     put(
         profile,

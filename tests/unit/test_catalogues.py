@@ -7,6 +7,7 @@ import pytest
 from fluent.syntax import ast
 
 from ledgerstone.cutouts import CUTOUT_KINDS
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import LANGUAGES, speech_in
 from ledgerstone.wording.catalogues import catalogue
 from support.catalogue_reader import made, messages, samples, values_of
@@ -114,3 +115,9 @@ def test_every_kind_of_cutout_has_its_word(language: str) -> None:
     """No kind of cut-out is called by another kind's word."""
     named = "cutout-kind" if language == "en" else "cutout-kind-stem"
     assert set(messages(language)[named].chosen["kind"]) == set(CUTOUT_KINDS)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_surface_has_its_word(language: str) -> None:
+    """No surface is said by another's word."""
+    assert set(messages(language)["surface-verb"].chosen["surface"]) == set(SURFACES)
