@@ -83,6 +83,7 @@ def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
             " once we have booked it."
         ),
         "This is an estimate, our best guess: once we have looked it over we quote for it.",
+        "Nothing of young concrete leaves its mould before a test strip of it has passed.",
         "You collect the order from the workshop.",
         (
             "It is made to your measure, so as a rule it cannot be returned once it is made. The"
