@@ -144,8 +144,8 @@ def test_what_is_offered_is_told_in_the_header_s_language(client: "FlaskClient")
     """The choices' own sentences follow the header; names and words of the profile stay."""
     german = client.get("/v1/choices", headers={"Accept-Language": "de"})
     english = client.get("/v1/choices", headers={"Accept-Language": "en"})
-    assert german.get_json()["sample_tile"]["says"].startswith("Zuerst eine Musterplatte: 45,00 £")
-    assert english.get_json()["sample_tile"]["says"].startswith("A sample tile first: £45.00")
+    assert german.get_json()["sample_tile"]["says"].startswith("Zuerst eine Musterplatte: 54,00 £")
+    assert english.get_json()["sample_tile"]["says"].startswith("A sample tile first: £54.00")
     for name in ("finishes", "sealers", "thicknesses_mm"):
         assert german.get_json()[name] == english.get_json()[name]
     assert "Accept-Language" in german.headers["Vary"]
