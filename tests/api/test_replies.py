@@ -56,7 +56,8 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
         f"{quote['weight']['packed_kg']} kg",
     ]
     if tone == "full":
-        told += [f"£{Decimal(line['amount']):,.2f}" for line in price["lines"]]
+        amounts = [Decimal(line["amount"]) for line in price["lines"]]
+        told += [f"{'−' if amount < 0 else ''}£{abs(amount):,.2f}" for amount in amounts]
     for part in (made["text"], made["html"]):
         assert [one for one in told if one not in " ".join(part.split())] == []
     assert quote["reference"] in made["subject"]

@@ -83,6 +83,7 @@ LOOKS_OUTSIDE = (
     "calendar_file",
     "child_process",
     "cli",
+    "contract.example_orders",
     "contract.page_messages",
     "mailbox.state",
     "papers.templates",
