@@ -172,3 +172,16 @@ def test_a_maker_s_own_sentence_is_said(tmp_path: Path) -> None:
         _says(client.post("/v1/quotes", json={**THIN, "language": one})) for one in ("de", "en")
     ]
     assert said == ["Die Platte ist uns mit 20 mm zu dünn.", ENGLISH]
+
+
+def test_drawings_are_written_in_the_order_s_language(client: "FlaskClient") -> None:
+    """The plan's labels, and what is said of it to who cannot see it, follow the order."""
+    order = {**EXAMPLE_ORDER, "language": "de"}
+    drawings = client.post("/v1/quotes", json=order).get_json()["drawings"]
+    assert drawings["says"][0].startswith("Eine Platte 1450 mm mal 560 mm, 40 mm dick.")
+    plan = client.get(drawings["plan"].removeprefix("http://localhost"), headers={"Accept": "*/*"})
+    assert plan.status_code == 200
+    for word in ("VORN", "Durchmesser 360 mm", "Mitte 980 mm von links", "40 mm dick"):
+        assert word in plan.text
+    for word in ("FRONT", "across", "from left", "thick"):
+        assert word not in plan.text

@@ -42,7 +42,7 @@ from ledgerstone.remedies import Budget
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.surfaces import SURFACES
-from ledgerstone.wording import day_text
+from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Sealer, Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
@@ -96,7 +96,10 @@ def drawing_members(
         members["assembled"] = f"{base}/assembled.svg"
     if any(slab.cutouts for slab in order.slabs):
         members["true_size"] = f"{base}/true-size.pdf"
-    members["says"] = [describe(*both) for both in zip(order.slabs, shapes, strict=True)]
+    speech = speech_of(order, workshop)
+    members["says"] = [
+        describe(slab, shape, speech) for slab, shape in zip(order.slabs, shapes, strict=True)
+    ]
     return members
 
 
@@ -160,6 +163,11 @@ class Drawer:
         """
         held = {key: self.content[key] for key in _OF_AN_ORDER if key in self.content}
         return read_order(held, self.workshop)
+
+    @cached_property
+    def speech(self) -> Speech:
+        """What says the drawings' words, in the order's language."""
+        return speech_of(self.order, self.workshop)
 
     @cached_property
     def shapes(self) -> tuple[Shape, ...]:
@@ -237,7 +245,7 @@ class Drawer:
         title = TitleBlock(
             reference=self.content.get("ref", ""),
             label=slab.label,
-            date="" if issued is None else day_text(date.fromisoformat(issued)),
+            date="" if issued is None else self.speech.value(date.fromisoformat(issued)),
             shade=slab.shade.name or slab.shade.match or "",
             colour=seen.hex if seen is not None else _NO_COLOUR,
             workshop=self.workshop.workshop.name,
@@ -247,7 +255,7 @@ class Drawer:
             for said, on, level, at_mm in self.content.get("pins", ())
             if on == number
         ]
-        return draw_plan(slab, shape, title=title, pins=pins)
+        return draw_plan(slab, shape, title=title, pins=pins, speech=self.speech)
 
     def _view(self, slab: Slab, shape: Shape, number: int) -> str:
         sealer = next(one for one in self.workshop.sealers if one.name == slab.finish.sealer)
@@ -258,6 +266,7 @@ class Drawer:
             gloss=gloss_of(slab, sealer),
             seed=json.dumps(self.content["slabs"][number], sort_keys=True),
             title=slab.label or TITLE,
+            speech=self.speech,
         )
 
 

@@ -11,13 +11,14 @@ from ledgerstone.drawing.frame import SMALL, TALL, Frame, course_of
 from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Places
 from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.message import Message
 from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Speech
 
 _PAD_MM = 60.0  # a leg's pad where nobody said
 _BED = 9.0
-_GAP = "gap "  # nothing stands there, though its width is said
 
 
 def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
@@ -46,7 +47,7 @@ def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
     """Outlines of what carries the slab, in plane mm; a full bed is shown so far inside."""
     if rests.kind == "units":
         boxes = unit_boxes(rests, shape)
-        return [box(*bounds) for bounds, name in boxes if not name.startswith(_GAP)]
+        return [box(*bounds) for bounds, name in boxes if name.values["use"] != "gap"]
     if rests.kind == "legs":
         half = (rests.pad.mm if rests.pad is not None else _PAD_MM) / 2
         return [box(p.x.mm - half, p.y.mm - half, p.x.mm + half, p.y.mm + half) for p in rests.at]
@@ -94,7 +95,9 @@ def _bearings(rests: Rests, shape: Shape) -> list[Polygon]:
     )
 
 
-def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, float, float], str]]:
+def unit_boxes(
+    rests: Rests, shape: Shape
+) -> list[tuple[tuple[float, float, float, float], Message]]:
     """Boxes of the units from left to right in plane mm, and what each is: ``basin 800 mm``."""
     x0, y0, _, y1 = shape.outline.bounds
     over = {side: length.mm for side, length in rests.overhang.items()}
@@ -104,7 +107,7 @@ def unit_boxes(rests: Rests, shape: Shape) -> list[tuple[tuple[float, float, flo
         edges.append(edges[-1] + unit.width.mm)
     backs = [min(back, _back_mm(shape, (a + b) / 2)) for a, b in pairwise(edges)]
     return [
-        ((a, front, b, deep), f"{unit.use} {unit.width.text()}")
+        ((a, front, b, deep), Message("plan-rest-unit", use=unit.use, width=unit.width))
         for (a, b), deep, unit in zip(pairwise(edges), backs, rests.units, strict=True)
         if front < deep
     ]
@@ -117,12 +120,15 @@ def _back_mm(shape: Shape, x_mm: float) -> float:
     return y1 if across.is_empty else float(across.bounds[3])
 
 
-def unit_labels(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
+def unit_labels(
+    slab: Slab, shape: Shape, frame: Frame, places: Places, speech: Speech
+) -> list[Element]:
     """Name each unit within it, low down, where its name has room."""
     if slab.rests is None or slab.rests.kind != "units":
         return []
     drawn = []
-    for bounds, name in unit_boxes(slab.rests, shape):
+    for bounds, named in unit_boxes(slab.rests, shape):
+        name = speech.say(named)
         within = frame.box(bounds)
         text = fitted(name, within.x1 - within.x0 - 8, SMALL)
         if text != name:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from ledgerstone.drawing.frame import LARGE, MARGIN, SHEET_WIDTH, SMALL, Frame
 from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.records import TitleBlock
-from ledgerstone.drawing.saying import rests_text
+from ledgerstone.drawing.saying import rests_facts
 from ledgerstone.drawing.svg import Element, clean, element
+from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
+from ledgerstone.wording import Speech
 
 _SWATCH = 30.0
 _LINE = 21.0
@@ -22,15 +24,20 @@ _ROUGH = 10.0  # a scale's denominator from which on tenths say nothing
 
 
 def title_block(
-    slab: Slab, title: TitleBlock, scale: str, top: float
+    slab: Slab, title: TitleBlock, scale: str, top: float, speech: Speech
 ) -> tuple[list[Element], float]:
     """Draw the block and say where it ends."""
     left, right = MARGIN + 12, SHEET_WIDTH - MARGIN - 12
-    head = fitted(title.label or slab.label or "Slab", right - left, LARGE, bold=True)
+    head = fitted(
+        title.label or slab.label or speech.say(Message("plan-slab")),
+        right - left,
+        LARGE,
+        bold=True,
+    )
     drawn = [lettered(head, (left, top + 29), LARGE, bold=True)]
     at = top + 54
     swatch = _swatch(title, (right, top + 45))
-    for text in _facts(slab, title, scale):
+    for text in _facts(slab, title, scale, speech):
         room = right - left - (0.0 if at > top + 54 + 2 * _LINE else _swatch_room(title))
         drawn.append(lettered(fitted(text, room, SMALL), (left, at), SMALL))
         at += _LINE
@@ -48,16 +55,21 @@ def title_block(
     return [frame, *drawn, *swatch], at
 
 
-def _facts(slab: Slab, title: TitleBlock, scale: str) -> list[str]:
-    many = f"{slab.quantity} of these · " if slab.quantity > 1 else ""
-    finish = f"{slab.finish.surface}, {slab.finish.sealer} sealer"
+def _facts(slab: Slab, title: TitleBlock, scale: str, speech: Speech) -> list[str]:
+    made = Message(
+        "plan-facts",
+        quantity=slab.quantity,
+        thickness=slab.thickness,
+        surface=slab.finish.surface,
+        sealer=slab.finish.sealer,
+    )
     facts = [
-        f"{many}{slab.thickness.text()} thick · {finish}",
+        speech.say(made),
         " · ".join(text for text in (title.workshop, title.reference, title.date) if text),
         scale,
     ]
     if slab.rests is not None:
-        facts.insert(1, f"Rests: {rests_text(slab.rests)}")
+        facts.insert(1, speech.say(Message("plan-fact-rests", rests=rests_facts(slab.rests))))
     return [fact for fact in facts if fact]
 
 

@@ -104,12 +104,17 @@ def leading_length(slab: Slab) -> Length:
     return outline.length
 
 
-def spoken(like: Length, mm: float) -> str:
-    """Say a worked-out length in another's unit: 0.1 mm, or a 64th of an inch where it is one."""
+def shown(like: Length, mm: float) -> Length:
+    """Take a worked-out length in another's unit: 0.1 mm, or a 64th of an inch where it is one."""
     if like.unit not in {"in", "ft"}:
-        return like.in_unit(round(mm, 1)).text()
-    said = like.in_unit(round(mm, 6)).text()
-    return said if "." not in said else like.like(mm).text()
+        return like.in_unit(round(mm, 1))
+    exact = like.in_unit(round(mm, 6))
+    return exact if "." not in exact.text() else like.like(mm)
+
+
+def spoken(like: Length, mm: float) -> str:
+    """Say a worked-out length in another's unit."""
+    return shown(like, mm).text()
 
 
 def figures(like: Length, mm: float) -> str:

@@ -24,9 +24,11 @@ from ledgerstone.drawing.records import Pin, TitleBlock
 from ledgerstone.drawing.saying import UPRIGHT, describe
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.drawing.to_scale import slab_group, wall_group
+from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Speech, speech_in
 
 __all__ = ["describe", "draw_plan"]
 
@@ -50,6 +52,7 @@ def draw_plan(
     title: TitleBlock,
     pins: Sequence[Pin] = (),
     alone: bool = False,
+    speech: Speech | None = None,
 ) -> str:
     """Draw a slab's dimensioned plan as an SVG document.
 
@@ -63,12 +66,15 @@ def draw_plan(
         Findings to mark, by number.
     alone
         Leave out the table of openings and the title block, on white: the sheet has its own.
+    speech
+        What says its words; English where none is given.
     """
+    speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
     frame = _frame(slab, shape)
-    plan = _plan(slab, shape, frame, pins, prefix)
-    rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix)
-    told, end = ((), end) if alone else _told(slab, frame, title, end)
+    plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
+    rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
+    told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
     height = float(math.ceil(end + MARGIN))
     white = "#ffffff" if alone else PAPER
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=white)
@@ -77,20 +83,25 @@ def draw_plan(
         document(
             (SHEET_WIDTH, height),
             prefix,
-            title=f"Plan: {title.label or slab.label or 'slab'}",
-            says=describe(slab, shape),
+            title=_title(title.label or slab.label, speech),
+            says=describe(slab, shape, speech),
             children=[patterns(prefix), paper, drawn],
         )
     )
 
 
+def _title(label: str, speech: Speech) -> str:
+    named = Message("plan-title-labelled", label=label)
+    return speech.say(named if label else Message("plan-title"))
+
+
 def _told(
-    slab: Slab, frame: Frame, title: TitleBlock, top: float
+    slab: Slab, frame: Frame, title: TitleBlock, top: float, speech: Speech
 ) -> tuple[tuple[Element, ...], float]:
     """Draw the table of openings and the title block, and say where they end."""
     like = leading_length(slab)
-    table, end = schedule.table(schedule.entries(slab, frame, like), top)
-    foot, end = block.title_block(slab, title, block.scale_text(frame, like), end + 14)
+    table, end = schedule.table(schedule.entries(slab, frame, like, speech), top)
+    foot, end = block.title_block(slab, title, block.scale_text(frame, like), end + 14, speech)
     return (*table, *foot), end
 
 
@@ -107,7 +118,9 @@ def _frame(slab: Slab, shape: Shape) -> Frame:
     return fit(shape, callouts.told_places(slab), room)
 
 
-def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: str) -> _Part:
+def _plan(
+    slab: Slab, shape: Shape, frame: Frame, *, pins: Sequence[Pin], prefix: str, speech: Speech
+) -> _Part:
     like = leading_length(slab)
     front = dimensions.along_front(
         frame,
@@ -134,7 +147,7 @@ def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: s
     labels += pinned.numbers(pins, frame, places, like)
     labels += callouts.side_letters(slab, shape, frame, places)
     labels += callouts.radii(slab, shape, frame, places, like)
-    labels += beneath.unit_labels(slab, shape, frame, places)
+    labels += beneath.unit_labels(slab, shape, frame, places, speech)
     drawn = [
         *wall_group(slab, shape, frame, prefix),
         slab_group(slab, shape, frame),
@@ -144,7 +157,7 @@ def _plan(slab: Slab, shape: Shape, frame: Frame, pins: Sequence[Pin], prefix: s
         *dimensions.overall_right(frame, like),
         *pinned.marks(pins, frame),
         *labels,
-        *_below(slab, frame, below + 14, _note(like, front.unmarked + left.unmarked)),
+        *_below(slab, frame, below + 14, _note(like, front.unmarked + left.unmarked), speech),
         *block.scale_bar(frame, like, (MARGIN + 8, below + 40)),
     ]
     return _Part(tuple(drawn), below + 64)
@@ -156,14 +169,14 @@ def _note(like: Length, unmarked: int) -> str:
     return unit_note(like) + more
 
 
-def _below(slab: Slab, frame: Frame, y: float, note: str) -> list[Element]:
+def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> list[Element]:
     """Mark the front, the foot of a piece that stands, and say the unit of every figure."""
     middle = (frame.slab.x0 + frame.slab.x1) / 2
     arrow = f"M{middle - 46:.2f} {y + 13:.2f}l7 -13l7 13z"
     return [
         element("path", d=arrow, fill=INK),
         lettered(
-            "FRONT, ITS FOOT" if slab.use in UPRIGHT else "FRONT",
+            speech.say(Message("plan-front", stands="yes" if slab.use in UPRIGHT else "no")),
             (middle - 26, y + 13),
             PLAIN,
             bold=True,

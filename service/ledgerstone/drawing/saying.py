@@ -2,102 +2,123 @@
 
 from __future__ import annotations
 
-from types import MappingProxyType
+from collections.abc import Iterator
 
-from ledgerstone.cutouts import kind_of
-from ledgerstone.drawing.frame import leading_length, spoken
+from ledgerstone.drawing.frame import leading_length, shown
 from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Listed, Message, Speech, Value, english, speech_in
 
 _SIDES_SHOWN = 6
 # Pieces that stand upright in place; nothing in an order says otherwise than on their front side.
-UPRIGHT = MappingProxyType(
-    {"upstand": "an upstand", "splashback": "a splashback", "end-panel": "an end panel"}
-)
-_SAID = MappingProxyType({"notch-x": "notch along the length", "notch-y": "notch along the width"})
+UPRIGHT = frozenset({"upstand", "splashback", "end-panel"})
 
 
-def hand_of_l(outline: LShape) -> str:
+def hand_of_l(outline: LShape) -> Message:
     """Say to which hand an L's arm goes: where it is whole beside its notch."""
     depth, side = outline.notch.corner.split("-")
-    arm = "right" if side == "left" else "left"
-    way = "comes forward" if depth == "front" else "goes back"
-    return f"as you stand at its front, its arm {way} on the {arm}"
+    return Message("plan-hand", depth=depth, arm="right" if side == "left" else "left")
 
 
-def describe(slab: Slab, shape: Shape) -> str:
+def describe(slab: Slab, shape: Shape, speech: Speech | None = None) -> str:
     """Say a slab's plan in plain sentences, in the customer's own units."""
+    say = english if speech is None else speech.say
+    return " ".join(say(message) for message in described(slab, shape))
+
+
+def described(slab: Slab, shape: Shape) -> Iterator[Message]:
+    """Yield a slab's plan in plain sentences."""
     like = leading_length(slab)
-    sentences = [_opening_sentence(slab, shape)]
+    yield _opening_sentence(slab, shape)
     if slab.use in UPRIGHT:
-        sentences.append(
-            f"It is {UPRIGHT[slab.use]} that stands on its front side, drawn lying flat."
-        )
-    sentences += [_cutout_sentence(cutout, shape, like) for cutout in slab.cutouts]
-    sentences += [_relief_sentence(relief) for relief in slab.reliefs]
-    sentences += [
-        f"{side_title(names)}: {edge_text(edge)}." for names, edge in edges_alike(slab).items()
-    ]
+        yield Message("plan-upright", use=slab.use)
+    yield from (_cutout_sentence(cutout, shape, like) for cutout in slab.cutouts)
+    yield from (_relief_sentence(relief) for relief in slab.reliefs)
+    for names, edge in edges_alike(slab).items():
+        yield Message("plan-edge", sides=sides_named(names), edge=edge_facts(edge))
     if slab.rests is not None:
-        sentences.append(f"It rests on {rests_text(slab.rests)}.")
-    return " ".join(sentences)
+        yield Message("plan-rests", rests=rests_facts(slab.rests))
 
 
-def _opening_sentence(slab: Slab, shape: Shape) -> str:
-    outline, like = slab.outline, leading_length(slab)
-    length, width = spoken(like, shape.length_mm), spoken(like, shape.width_mm)
-    thick = f"{slab.thickness.text()} thick"
+def _opening_sentence(slab: Slab, shape: Shape) -> Message:
+    outline, like, thickness = slab.outline, leading_length(slab), slab.thickness
+    length, width = shown(like, shape.length_mm), shown(like, shape.width_mm)
     if isinstance(outline, Round):
-        return f"A round slab {length} across, {thick}."
+        return Message("plan-round", across=length, thickness=thickness)
     if isinstance(outline, OrderPolygon):
         x0, y0, x1, y1 = shape.outline.bounds
-        over_all = f"{spoken(like, x1 - x0)} by {spoken(like, y1 - y0)} over all"
-        return f"A slab with {len(outline.points)} sides, {over_all}, {thick}."
+        length, width = shown(like, x1 - x0), shown(like, y1 - y0)
+        sides = len(outline.points)
+        return Message("plan-polygon", sides=sides, length=length, width=width, thickness=thickness)
     if isinstance(outline, LShape):
         notch = outline.notch
-        bite = f"{notch.length.text()} by {notch.width.text()}"
-        corner = notch.corner.replace("-", " ")
-        return (
-            f"An L-shaped slab {length} by {width}, {thick}, less {bite} at its {corner} corner:"
-            f" {hand_of_l(outline)}."
+        return Message(
+            "plan-l",
+            length=length,
+            width=width,
+            thickness=thickness,
+            notch_length=notch.length,
+            notch_width=notch.width,
+            corner=notch.corner,
+            hand=hand_of_l(outline),
         )
-    return f"A slab {length} by {width}, {thick}."
+    return Message("plan-rectangle", length=length, width=width, thickness=thickness)
 
 
-def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> str:
-    named = f" ({cutout.label})" if cutout.label else ""
+def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> Message:
+    facts: list[Value] = [cutout_size(cutout)]
     x0, y0, _, _ = shape.outline.bounds
-    place = ""
     if cutout.centre is not None:
-        x, y = spoken(like, cutout.centre.x.mm - x0), spoken(like, cutout.centre.y.mm - y0)
-        place = f", its centre {x} from the left and {y} from the front"
-    extra = "".join(f", {note}" for note in cutout_notes(cutout))
-    return f"An opening{named}: {kind_of(cutout).described(cutout)}{place}{extra}."
+        x, y = shown(like, cutout.centre.x.mm - x0), shown(like, cutout.centre.y.mm - y0)
+        facts.append(Message("plan-centre", x=x, y=y))
+    told = Listed((*facts, *cutout_facts(cutout)), joined="comma")
+    if cutout.label:
+        return Message("plan-opening-labelled", label=cutout.label, facts=told)
+    return Message("plan-opening", facts=told)
+
+
+def cutout_size(cutout: Cutout) -> Message:
+    """Say a cut-out's shape and size."""
+    if cutout.diameter is not None:
+        return Message("plan-size-round", across=cutout.diameter)
+    if cutout.length is not None and cutout.width is not None:
+        kind, length, width = cutout.kind, cutout.length, cutout.width
+        return Message("plan-size-boxed", kind=kind, length=length, width=width)
+    return Message("plan-size-polygon", sides=len(cutout.points))
+
+
+def cutout_facts(cutout: Cutout) -> list[Message]:
+    """Say what else there is to a cut-out."""
+    facts = []
+    if cutout.heat:
+        facts.append(Message("plan-hot"))
+    if cutout.turn_degrees:
+        facts.append(Message("plan-turned", degrees=float(cutout.turn_degrees)))
+    if cutout.open_to is not None:
+        facts.append(Message("plan-open-to", side=_side(cutout.open_to)))
+    if cutout.rim == "covered":
+        facts.append(Message("plan-rim-covered"))
+    if cutout.size_from == "template-to-follow":
+        facts.append(Message("plan-template-to-follow"))
+    return facts
 
 
 def cutout_notes(cutout: Cutout) -> list[str]:
-    """Say what else there is to a cut-out."""
-    notes = []
-    if cutout.heat:
-        notes.append("hot appliance")
-    if cutout.turn_degrees:
-        notes.append(f"turned {cutout.turn_degrees:g}°")
-    if cutout.open_to is not None:
-        notes.append(f"open to {_side_words(cutout.open_to)}")
-    if cutout.rim == "covered":
-        notes.append("rim covered")
-    if cutout.size_from == "template-to-follow":
-        notes.append("template to follow")
-    return notes
+    """Say what else there is to a cut-out, in English: for what has no language yet."""
+    return [english(fact) for fact in cutout_facts(cutout)]
 
 
-def _relief_sentence(relief: Relief) -> str:
-    named = f" ({relief.label})" if relief.label else ""
-    grooves = f" with {relief.grooves} grooves" if relief.grooves else ""
-    at = f"{relief.at.x.text()} from the left and {relief.at.y.text()} from the front"
-    return f"A {relief.kind}{named}{grooves}, {relief.depth.text()} deep, its corner {at}."
+def _relief_sentence(relief: Relief) -> Message:
+    kind, grooves, depth = relief.kind, relief.grooves or 0, relief.depth
+    x, y = relief.at.x, relief.at.y
+    if relief.label:
+        return Message(
+            "plan-relief-labelled",
+            kind=kind, label=relief.label, grooves=grooves, depth=depth, x=x, y=y,
+        )  # fmt: skip
+    return Message("plan-relief", kind=kind, grooves=grooves, depth=depth, x=x, y=y)
 
 
 def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
@@ -112,43 +133,74 @@ def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
     return {tuple(names): edge for edge, names in alike}
 
 
-def _side_words(name: str) -> str:
-    return f"side {name}" if name.isdigit() else f"the {_SAID.get(name, name)}"
+def _side(name: str) -> Message:
+    if name.isdigit():
+        return Message("plan-side-numbered", number=int(name))
+    return Message("plan-side", side=name)
+
+
+def sides_named(names: tuple[str, ...]) -> Message:
+    """Name some sides: a polygon's by number, many of them by the first few."""
+    first = names[:_SIDES_SHOWN]
+    if all(name.isdigit() for name in names):
+        numbers = ", ".join(first) + (" …" if len(names) > len(first) else "")
+        return Message("plan-sides-numbered", count=len(names), numbers=numbers)
+    parts = (Message("plan-side-word", side=name) for name in first)
+    return Message("plan-sides", sides=Listed(tuple(parts), joined="comma"))
 
 
 def side_title(names: tuple[str, ...]) -> str:
-    """Name some sides: a polygon's by number, many of them by the first few."""
-    numbered = all(name.isdigit() for name in names)
-    shown = ", ".join(_SAID.get(name, name) for name in names[:_SIDES_SHOWN]) + (
-        " …" if len(names) > _SIDES_SHOWN else ""
-    )
-    if not numbered:
-        return shown.capitalize()
-    return f"Side {shown}" if len(names) == 1 else f"Sides {shown}"
+    """Name some sides, in English: for what has no language yet."""
+    return english(sides_named(names))
+
+
+def edge_facts(edge: Edge) -> Listed:
+    """Say how an edge is made."""
+    facts = [_profile(edge)]
+    if edge.drop is not None:
+        facts.append(Message("plan-edge-drop", depth=edge.drop.depth))
+        if edge.drop.mitred:
+            facts.append(Message("plan-edge-mitred"))
+    if edge.drip:
+        facts.append(Message("plan-edge-drip"))
+    return Listed(tuple(facts), joined="comma")
+
+
+def _profile(edge: Edge) -> Message:
+    if edge.size is not None and edge.profile == "bevel":
+        return Message("plan-edge-bevel", size=edge.size)
+    if edge.size is not None and edge.profile == "round":
+        return Message("plan-edge-round", size=edge.size)
+    return Message("plan-edge-profile", profile=edge.profile)
 
 
 def edge_text(edge: Edge) -> str:
-    """Say how an edge is made."""
-    size = f" {edge.size.text()}" if edge.size is not None else ""
-    says = {
-        "square": "square, arris eased",
-        "bevel": f"bevel{size}",
-        "round": f"round{size}",
-        "wall": "unseen",
-    }[edge.profile]
-    if edge.drop is not None:
-        says += f", drop {edge.drop.depth.text()}" + (", mitred" if edge.drop.mitred else "")
-    return says + (", drip" if edge.drip else "")
+    """Say how an edge is made, in English: for what has no language yet."""
+    return speech_in("en").value(edge_facts(edge))
+
+
+def rests_facts(rests: Rests) -> Listed:
+    """Say what carries the slab."""
+    facts: list[Value] = [
+        Message("plan-rest-unit", use=unit.use, width=unit.width) for unit in rests.units
+    ]
+    if rests.kind == "frame":
+        sides = Listed(
+            tuple(Message("plan-side-word", side=side) for side in rests.sides), joined="comma"
+        )
+        facts = [
+            Message("plan-rest-frame", sides=sides)
+            if rests.sides
+            else Message("plan-rest-frame-all")
+        ]
+    elif rests.kind != "units" or not facts:
+        count = len(rests.at) if rests.kind == "legs" else len(rests.lines)
+        facts = [Message("plan-rest-kind", kind=rests.kind, count=count)]
+    if rests.fixed:
+        facts.append(Message("plan-rest-fixed"))
+    return Listed(tuple(facts), joined="comma")
 
 
 def rests_text(rests: Rests) -> str:
-    """Say what carries the slab."""
-    says = {
-        "units": ", ".join(f"{unit.use} {unit.width.text()}" for unit in rests.units) or "units",
-        "frame": f"a frame ({', '.join(rests.sides) or 'all sides'})",
-        "ends": "its two ends",
-        "legs": f"{len(rests.at)} legs",
-        "ledges": f"{len(rests.lines)} ledges",
-        "full": "a bed all over",
-    }[rests.kind]
-    return says + (", fixed" if rests.fixed else "")
+    """Say what carries the slab, in English: for what has no language yet."""
+    return speech_in("en").value(rests_facts(rests))

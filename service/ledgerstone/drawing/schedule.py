@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ledgerstone.cutouts import kind_of
-from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL, Frame, spoken
+from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL, Frame, shown
 from ledgerstone.drawing.lettering import INK, PENCIL, fitted, lettered, text_width, wrapped
-from ledgerstone.drawing.saying import cutout_notes
+from ledgerstone.drawing.saying import cutout_facts, cutout_size
 from ledgerstone.drawing.svg import Element, element
+from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.quantities import Length
+from ledgerstone.wording import Speech
 
 _LINE = 18.5
 _INDENT = 26.0
@@ -32,40 +33,52 @@ def letter_of(index: int) -> str:
     return (chr(ord("A") + first - 1) if first else "") + chr(ord("A") + last)
 
 
-def entries(slab: Slab, frame: Frame, like: Length) -> list[Entry]:
+def entries(slab: Slab, frame: Frame, like: Length, speech: Speech) -> list[Entry]:
     """Rows of the table: openings in the order's order, then reliefs."""
     rows = [
-        Entry(letter_of(i), c.label or "opening", kind_of(c).described(c), _notes(c, frame, like))
+        Entry(
+            letter_of(i),
+            c.label or speech.say(Message("plan-opening-word")),
+            speech.say(cutout_size(c)),
+            " · ".join(speech.say(note) for note in _notes(c, frame, like)),
+        )
         for i, c in enumerate(slab.cutouts)
     ]
     first = len(rows)
     rows += [
-        Entry(letter_of(first + i), r.label or r.kind, _relief_text(r), _from(r, like))
+        Entry(
+            letter_of(first + i),
+            r.label or speech.say(Message("plan-relief-word", kind=r.kind)),
+            speech.say(_relief(r)),
+            " · ".join(speech.say(note) for note in _from(r, like)),
+        )
         for i, r in enumerate(slab.reliefs)
     ]
     return rows
 
 
-def _notes(cutout: Cutout, frame: Frame, like: Length) -> str:
+def _notes(cutout: Cutout, frame: Frame, like: Length) -> list[Message]:
     notes = []
     if cutout.centre is not None:
-        x = spoken(like, cutout.centre.x.mm - frame.start_mm[0])
-        y = spoken(like, cutout.centre.y.mm - frame.start_mm[1])
-        notes.append(f"centre {x} from left, {y} from front")
+        x = shown(like, cutout.centre.x.mm - frame.start_mm[0])
+        y = shown(like, cutout.centre.y.mm - frame.start_mm[1])
+        notes.append(Message("plan-note-centre", x=x, y=y))
     if cutout.corner_radius is not None:
-        notes.append(f"corners R {cutout.corner_radius.text()}")
-    return " · ".join([*notes, *cutout_notes(cutout)])
+        notes.append(Message("plan-note-corners", radius=cutout.corner_radius))
+    return [*notes, *cutout_facts(cutout)]
 
 
-def _relief_text(relief: Relief) -> str:
-    grooves = f", {relief.grooves} grooves" if relief.grooves else ""
-    return f"{relief.kind}{grooves}, {relief.depth.text()} deep"
+def _relief(relief: Relief) -> Message:
+    grooves = relief.grooves or 0
+    return Message("plan-size-relief", kind=relief.kind, grooves=grooves, depth=relief.depth)
 
 
-def _from(relief: Relief, like: Length) -> str:
-    x, y = spoken(like, relief.at.x.mm), spoken(like, relief.at.y.mm)
-    fall = f" · fall {relief.fall.text()}" if relief.fall is not None else ""
-    return f"corner {x} from left, {y} from front{fall}"
+def _from(relief: Relief, like: Length) -> list[Message]:
+    x, y = shown(like, relief.at.x.mm), shown(like, relief.at.y.mm)
+    corner = Message("plan-note-corner", x=x, y=y)
+    return (
+        [corner] if relief.fall is None else [corner, Message("plan-note-fall", fall=relief.fall)]
+    )
 
 
 def table(rows: list[Entry], top: float) -> tuple[list[Element], float]:

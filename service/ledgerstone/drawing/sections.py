@@ -7,11 +7,13 @@ from dataclasses import dataclass
 
 from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL
 from ledgerstone.drawing.lettering import INK, PENCIL, SLAB, lettered, wrapped
-from ledgerstone.drawing.saying import edge_text, edges_alike, side_title
+from ledgerstone.drawing.saying import edge_facts, edges_alike, sides_named
 from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.message import Message
 from ledgerstone.order import Edge, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Speech
 
 CELL = (SHEET_WIDTH - 2 * MARGIN) / 3
 _THICK = 34.0  # how thick the slab is drawn in a section
@@ -48,7 +50,9 @@ def details(slab: Slab, shape: Shape) -> list[Detail]:
     ]
 
 
-def section_rows(slab: Slab, shape: Shape, top: float, prefix: str) -> tuple[list[Element], float]:
+def section_rows(
+    slab: Slab, shape: Shape, top: float, prefix: str, speech: Speech
+) -> tuple[list[Element], float]:
     """Draw every section, three to a row, and say where they end."""
     drawn: list[Element] = []
     shown = details(slab, shape)
@@ -57,8 +61,10 @@ def section_rows(slab: Slab, shape: Shape, top: float, prefix: str) -> tuple[lis
         row = shown[first : first + 3]
         deepest = max(_drop(detail.edge) for detail in row)
         for i, detail in enumerate(row):
-            drawn += _section(detail, slab, (MARGIN + i * CELL, at), deepest, prefix)
-        lines = max(len(_caption(detail)) for detail in row)
+            caption = _caption(detail, speech)
+            drawn += _section(detail, slab, (MARGIN + i * CELL, at), prefix)
+            drawn += _captioned(caption, (MARGIN + i * CELL, at), deepest)
+        lines = max(len(_caption(detail, speech)) for detail in row)
         at += _TITLE + _THICK + deepest + 27 + max(2, lines) * _LINE
     return drawn, at
 
@@ -67,7 +73,7 @@ def _drop(edge: Edge) -> float:
     return _DROP if edge.drop is not None else 0.0
 
 
-def _section(detail: Detail, slab: Slab, corner: XY, deepest: float, prefix: str) -> list[Element]:
+def _section(detail: Detail, slab: Slab, corner: XY, prefix: str) -> list[Element]:
     x, y = corner[0] + 4, corner[1] + _TITLE
     profile = [(x + px, y + py) for px, py in _profile(detail.edge, slab.thickness.mm)]
     start, end = profile[0], profile[-1]
@@ -84,15 +90,17 @@ def _section(detail: Detail, slab: Slab, corner: XY, deepest: float, prefix: str
         wall = [(x + _REACH + 4 + dx, y + dy) for dx, dy in ((0, -8), (10, -8), (10, 40), (0, 40))]
         drawn.append(element("path", d=path_of(wall), fill=f"url(#{prefix}-hatch)"))
     drawn += _marks(detail.edge, (x, y))
-    foot = y + _THICK + deepest + 24
-    for i, line in enumerate(_caption(detail)):
-        drawn.append(lettered(line, (x, foot + i * _LINE), SMALL))
     return drawn
 
 
-def _caption(detail: Detail) -> tuple[str, ...]:
-    says = f"{side_title(detail.names)}: {edge_text(detail.edge)}"
-    return wrapped(says, CELL - 14, SMALL, 3)
+def _captioned(lines: tuple[str, ...], corner: XY, deepest: float) -> list[Element]:
+    x, foot = corner[0] + 4, corner[1] + _TITLE + _THICK + deepest + 24
+    return [lettered(line, (x, foot + i * _LINE), SMALL) for i, line in enumerate(lines)]
+
+
+def _caption(detail: Detail, speech: Speech) -> tuple[str, ...]:
+    says = Message("plan-section", sides=sides_named(detail.names), edge=edge_facts(detail.edge))
+    return wrapped(speech.say(says), CELL - 14, SMALL, 3)
 
 
 def _profile(edge: Edge, thickness_mm: float) -> list[XY]:

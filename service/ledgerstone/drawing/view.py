@@ -17,11 +17,21 @@ from ledgerstone.drawing.tint import rgb_of
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Speech
 
 __all__ = ["draw_view"]
 
 
-def draw_view(slab: Slab, shape: Shape, *, colour: str, gloss: float, seed: str, title: str) -> str:
+def draw_view(
+    slab: Slab,
+    shape: Shape,
+    *,
+    colour: str,
+    gloss: float,
+    seed: str,
+    title: str,
+    speech: Speech | None = None,
+) -> str:
     """Draw a slab in light as an SVG document.
 
     Parameters
@@ -34,6 +44,8 @@ def draw_view(slab: Slab, shape: Shape, *, colour: str, gloss: float, seed: str,
         Where its voids and mottling lie: the same seed, the same picture.
     title
         The picture's name.
+    speech
+        What says its words; English where none is given.
 
     """
     floor = floor_of(slab, shape)
@@ -54,7 +66,7 @@ def draw_view(slab: Slab, shape: Shape, *, colour: str, gloss: float, seed: str,
             (WIDTH, height),
             scene.prefix,
             title=title,
-            says=describe(slab, shape),
+            says=describe(slab, shape, speech),
             children=_picture(scene, height),
         )
     )

@@ -1,0 +1,124 @@
+# A slab's plan in words: for who cannot see it, and on it.
+
+plan-rectangle = A slab { $length } by { $width }, { $thickness } thick.
+plan-round = A round slab { $across } across, { $thickness } thick.
+plan-polygon = A slab with { $sides } sides, { $length } by { $width } over all, { $thickness } thick.
+plan-l = An L-shaped slab { $length } by { $width }, { $thickness } thick, less { $notch_length } by { $notch_width } at its { $corner ->
+    [front-left] front left
+    [front-right] front right
+    [back-left] back left
+   *[back-right] back right
+} corner: { $hand }.
+plan-hand = as you stand at its front, its arm { $depth ->
+    [front] comes forward
+   *[back] goes back
+} on the { $arm ->
+    [left] left
+   *[right] right
+}
+plan-upright = It is { $use ->
+    [upstand] an upstand
+    [splashback] a splashback
+   *[end-panel] an end panel
+} that stands on its front side, drawn lying flat.
+plan-opening = An opening: { $facts }.
+plan-opening-labelled = An opening ({ $label }): { $facts }.
+plan-size-round = round, { $across } across
+plan-size-boxed = { $kind ->
+    [rectangle] rectangle
+   *[slot] slot
+} { $length } by { $width }
+plan-size-polygon = { $sides } sides
+plan-centre = its centre { $x } from the left and { $y } from the front
+plan-hot = hot appliance
+plan-turned = turned { $degrees }°
+plan-open-to = open to { $side }
+plan-rim-covered = rim covered
+plan-template-to-follow = template to follow
+plan-relief = A { plan-relief-kind }{ plan-grooves }, { $depth } deep, its corner { $x } from the left and { $y } from the front.
+plan-relief-labelled = A { plan-relief-kind } ({ $label }){ plan-grooves }, { $depth } deep, its corner { $x } from the left and { $y } from the front.
+plan-relief-kind = { $kind ->
+    [drainer] drainer
+    [recess] recess
+   *[rebate] rebate
+}
+plan-grooves = { $grooves ->
+    [0] { "" }
+   *[other] { " " }with { $grooves } grooves
+}
+plan-side-numbered = side { $number }
+plan-side = { $side ->
+    [rim] the rim
+    [notch-x] the notch along the length
+    [notch-y] the notch along the width
+    [left] the left
+    [right] the right
+    [back] the back
+   *[front] the front
+}
+plan-side-word = { $side ->
+    [rim] rim
+    [notch-x] notch along the length
+    [notch-y] notch along the width
+    [left] left
+    [right] right
+    [back] back
+   *[front] front
+}
+plan-sides = { START($sides) }
+plan-sides-numbered = { $count ->
+    [one] Side { $numbers }
+   *[other] Sides { $numbers }
+}
+plan-edge = { $sides }: { $edge }.
+plan-edge-bevel = bevel { $size }
+plan-edge-round = round { $size }
+plan-edge-profile = { $profile ->
+    [bevel] bevel
+    [round] round
+    [wall] unseen
+   *[square] square, arris eased
+}
+plan-edge-drop = drop { $depth }
+plan-edge-mitred = mitred
+plan-edge-drip = drip
+plan-rests = It rests on { $rests }.
+plan-rest-unit = { $use ->
+    [basin] basin
+    [hob] hob
+    [gap] gap
+   *[base] base
+} { $width }
+plan-rest-frame = a frame ({ $sides })
+plan-rest-frame-all = a frame (all sides)
+plan-rest-kind = { $kind ->
+    [units] units
+    [ends] its two ends
+    [legs] { $count } legs
+    [ledges] { $count } ledges
+   *[full] a bed all over
+}
+plan-rest-fixed = fixed
+plan-title = Plan: slab
+plan-title-labelled = Plan: { $label }
+plan-slab = Slab
+plan-front = { $stands ->
+    [yes] FRONT, ITS FOOT
+   *[no] FRONT
+}
+plan-section = { $sides }: { $edge }
+plan-facts = { $quantity ->
+    [one] { $thickness } thick · { $surface }, { $sealer } sealer
+   *[other] { $quantity } of these · { $thickness } thick · { $surface }, { $sealer } sealer
+}
+plan-fact-rests = Rests: { $rests }
+plan-opening-word = opening
+plan-relief-word = { plan-relief-kind }
+plan-note-centre = centre { $x } from left, { $y } from front
+plan-note-corners = corners R { $radius }
+plan-note-corner = corner { $x } from left, { $y } from front
+plan-note-fall = fall { $fall }
+plan-size-relief = { plan-relief-kind }{ $grooves ->
+    [0] { "" }
+   *[other] , { $grooves } grooves
+}, { $depth } deep
