@@ -23,7 +23,7 @@ from ledgerstone.checks.causes import with_causes
 from ledgerstone.checks.failed import check_failed
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.order import Order
-from ledgerstone.price import Price
+from ledgerstone.price import NO_TERMS, MakerTerms, Price
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.remedies import (
     OF_A_SLAB,
@@ -70,8 +70,8 @@ class SlabWeight:
 class Quote:
     """The answer when nothing stops the order.
 
-    ``calendar`` is a print of what is booked, and of the public holidays, up to the day; ``work``
-    and ``steel``, each slab's, are the workshop's own.
+    ``terms`` are what the maker set for it alone; ``calendar`` is a print of what is booked, and of
+    the public holidays, up to the day; ``work`` and ``steel``, each slab's, are the workshop's own.
     """
 
     order: Order
@@ -92,6 +92,7 @@ class Quote:
     steel: tuple[SteelPlan, ...]
     ways: tuple[Saving, ...] = ()
     searched: bool = False
+    terms: MakerTerms = NO_TERMS
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +118,7 @@ def quote(
     timed: Timed = nullcontext,
     contain: Contain = let_through,
     budget: Budget | None = None,
+    terms: MakerTerms = NO_TERMS,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
@@ -134,6 +136,8 @@ def quote(
         Is entered for each stage of the work by its name.
     contain
         Is entered for each part of it whose fault costs that part alone.
+    terms
+        What the maker sets for this offer alone.
     budget
         What the request may still spend; a whole one, where the answer is all that it asks for.
 
@@ -144,7 +148,7 @@ def quote(
     """
     budget = budget if budget is not None else Budget()
     budget.begin(order, today)
-    context = StageContext(workshop, bookings, today, plates or StageCache())
+    context = StageContext(workshop, bookings, today, plates or StageCache(), terms=terms)
     checked = work_out(order, context, timed=timed, contain=contain)
     if checked.worked_out is None:
         with timed("remedies"):
@@ -188,7 +192,7 @@ def work_out(
         return Checked(with_causes(findings), stages[2:], planned)
     with timed("promise"), _or_failed("promise", findings, contain):
         findings += check_promise(judged.scheduled, contain)
-        priced = None if _stopped(findings) else price_work(judged.scheduled)
+        priced = None if _stopped(findings) else price_work(judged.scheduled, context.terms)
     worked_out = None if priced is None else WorkedOut(planned, judged, priced)
     return Checked(with_causes(findings), (), planned, worked_out)
 
@@ -250,7 +254,7 @@ def _quoted(
     planned, workshop, today = worked_out.planned, context.workshop, context.today
     order, days, booked = planned.order, worked_out.lead_time, context.bookings or ()
     standing = standing_of(order, workshop)
-    until = today + timedelta(days=workshop.offer.valid_days)
+    until = context.terms.valid_until or today + timedelta(days=workshop.offer.valid_days)
     return Quote(
         order=order,
         issued=today,
@@ -270,6 +274,7 @@ def _quoted(
         calendar=calendar_fingerprint(workshop, booked, today, days.ready_on),
         searched=searched,
         ways=ways,
+        terms=context.terms,
     )
 
 

@@ -16,6 +16,7 @@ from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.maker_terms import taken_apart
 from ledgerstone.application.utilisation import draw_utilisation
 from ledgerstone.drawing import MISSING
 from ledgerstone.quote import Quote, SentBack
@@ -39,7 +40,7 @@ def routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
         sent = guard.json_body()
-        document = with_language(sent)
+        document, asked = taken_apart(with_language(sent), asked)
         minimal = guard.prefers_minimal()
         answer = answer_order(document, asked, search=not minimal)
         metrics.count_findings([finding.check for finding in answer.findings])

@@ -11,6 +11,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.links import Offer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
+from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 from ledgerstone.order import Order
@@ -69,12 +70,17 @@ def answer_order(
         timed=context.timed,
         contain=context.contain,
         budget=context.budget,
+        terms=context.terms,
     )
     if isinstance(answer, SentBack):
         return answer
+    if answer.price.total < 0:
+        raise NotUnderstood((Fault("/adjustments", Message("adjustments-below-nought")),))
     if context.calendar_fault:
         return _without_bookings(answer, context)
     may_be_fixed = not waits_for_template(order) and not context.workshop.standing.trial
+    if context.terms.standing is not None and not context.workshop.standing.trial:
+        return with_standing(answer, context.terms.standing)
     if context.for_maker and may_be_fixed:
         return with_standing(answer, "quotation")
     return answer
@@ -131,5 +137,7 @@ def _contained_trial(document: dict[str, Any], context: QuoteContext) -> Trial:
 def outcome_of(document: dict[str, Any], context: QuoteContext) -> Outcome:
     """Read a patched document anew and check it whole."""
     order = read_sent_order(document, context)
-    stages = StageContext(context.workshop, context.bookings, context.today, context.plates)
+    stages = StageContext(
+        context.workshop, context.bookings, context.today, context.plates, terms=context.terms
+    )
     return Outcome(order, work_out(order, stages))

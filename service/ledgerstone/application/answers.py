@@ -73,6 +73,7 @@ def quote_members(
         "issued": quote.issued,
         "valid_until": quote.valid_until,
         "standing": quote.standing,
+        "note": quote.terms.note or None,
         "depends_on": [speech.say(one) for one in quote.depends_on],
         "changes": None if since is None else change_members(since, offer),
         "price": quote.price,

@@ -11,6 +11,7 @@ from typing import Self
 from ledgerstone.checks import Timed
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.containment import Contain, let_through
+from ledgerstone.price import NO_TERMS, MakerTerms
 from ledgerstone.remedies import Budget
 from ledgerstone.schedule import Booking
 from ledgerstone.stages import StageCache
@@ -31,6 +32,8 @@ class QuoteContext:
         What stages worked out before, shared between calls.
     for_maker
         Whether the maker asks: what needs no template is then a quotation, and costs are told.
+    terms
+        What the maker sets for the offer that is asked for.
     calendar_fault
         Why the calendar cannot be read; no day is then promised, and nothing is a quotation.
     timed
@@ -48,6 +51,7 @@ class QuoteContext:
     bookings: Sequence[Booking] | None = None
     plates: StageCache = field(default_factory=StageCache)
     for_maker: bool = False
+    terms: MakerTerms = NO_TERMS
     calendar_fault: str = ""
     timed: Timed = nullcontext
     contain: Contain = let_through

@@ -38,6 +38,7 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
             "revision": offer.revision or None,
             "token": token,
             "link": link_of(token, context.workshop),
+            "note": offer.note or None,
             "order": offer.order,
             "delivery_area": offer.area,
             "issued": offer.issued,

@@ -10,6 +10,7 @@ from marshmallow import ValidationError
 
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.maker_terms import refuse_beside_token, with_terms
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import Strict
 from ledgerstone.codec.links import Offer, link_of, offer_named_at, offer_of, write_offer
@@ -18,7 +19,7 @@ from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Listed, Message
 from ledgerstone.order import Order
-from ledgerstone.price import Price
+from ledgerstone.price import MakerTerms, Price
 from ledgerstone.quote import Quote, SentBack, with_standing
 from ledgerstone.terms import Standing
 
@@ -105,7 +106,8 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, wanted: Wanted) -> Re
     NotUnderstood, TooIntricate
     """
     if "order" in ask:
-        return _of_order(ask["order"], context, wanted, _standing(ask))
+        return _of_order(ask["order"], with_terms(ask, context), wanted, _standing(ask))
+    refuse_beside_token(ask)
     offer = offer_named_at(
         "/token", ask["token"], context.tokens, context.today, not_ours=_NO_QUOTE
     )
@@ -176,10 +178,11 @@ def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:
 
     They differ where rates have changed since: then the lines of the price are not known.
     """
-    same = (quote.price.total, quote.lead_time.ready_on) == (offer.total, offer.ready_on)
+    in_time = quote.lead_time.ready_on == offer.ready_on
+    same = in_time and (bool(offer.lines) or quote.price.total == offer.total)
     price = Price(
         currency=offer.currency,
-        lines=quote.price.lines if same else (),
+        lines=(offer.lines or quote.price.lines) if same else (),
         net=offer.net,
         tax=offer.tax,
         tax_percent=quote.price.tax_percent,
@@ -193,5 +196,6 @@ def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:
         lead_time=lead_time,
         issued=offer.issued,
         valid_until=offer.valid_until,
+        terms=MakerTerms(adjustments=offer.adjustments, note=offer.note),
     )
     return made, same

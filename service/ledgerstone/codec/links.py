@@ -12,6 +12,7 @@ from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
 from ledgerstone.errors import DatedAhead, Fault, NotUnderstood, TokenError
 from ledgerstone.message import Message
+from ledgerstone.price import Line
 from ledgerstone.quote import Quote
 from ledgerstone.terms import Standing
 from ledgerstone.workshop.records import Workshop
@@ -36,6 +37,10 @@ class Offer:
         The day until which ``ready_on`` holds.
     fingerprint
         The profile's, on the day of the offer.
+    note, adjustments
+        What the maker set for it and the customer reads.
+    lines
+        Of a price that the maker set; else they follow from the order. A margin is never carried.
     calendar
         A print of what was booked up to ``ready_on``; links of old have none.
     """
@@ -56,6 +61,9 @@ class Offer:
     calendar: str = ""
     revision: str = ""
     reference: str = ""
+    note: str = ""
+    adjustments: tuple[Line, ...] = ()
+    lines: tuple[Line, ...] = ()
 
     @property
     def name(self) -> str:
@@ -63,12 +71,13 @@ class Offer:
         return f"{self.reference} {self.revision}".strip()
 
 
+_LINES = {"own": "adjustments", "lines": "lines"}
 # Members of a token and the attributes they carry, in the order in which they are written.
 _DAYS = {"issued": "issued", "until": "valid_until", "by": "if_ordered_by", "ready": "ready_on"}
 _MONEY = {"net": "net", "tax": "tax", "total": "total", "deposit": "deposit"}
 _WORDS = {
     "area": "area", "cur": "currency", "standing": "standing", "cal": "calendar",
-    "print": "fingerprint", "rev": "revision", "ref": "reference",
+    "print": "fingerprint", "rev": "revision", "ref": "reference", "note": "note",
 }  # fmt: skip
 
 
@@ -98,6 +107,9 @@ def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Of
         standing=quote.standing,
         fingerprint=workshop.fingerprint,
         calendar=quote.calendar,
+        note=quote.terms.note,
+        adjustments=quote.terms.adjustments,
+        lines=quote.price.lines if quote.terms.sets_price else (),
     )
     return _named(offer, since)
 
@@ -138,6 +150,11 @@ def write_offer(offer: Offer) -> dict[str, Any]:
         **{key: getattr(offer, name) for key, name in _WORDS.items() if getattr(offer, name)},
         **{key: getattr(offer, name).isoformat() for key, name in _DAYS.items()},
         **{key: f"{getattr(offer, name):.2f}" for key, name in _MONEY.items()},
+        **{
+            key: [[line.label, f"{line.amount:.2f}"] for line in lines]
+            for key, name in _LINES.items()
+            if (lines := getattr(offer, name))
+        },
     }
 
 
@@ -189,6 +206,9 @@ def _read_offer(content: dict[str, Any]) -> Offer:
         members |= {name: date.fromisoformat(content[key]) for key, name in _DAYS.items()}
         members |= {name: Decimal(content[key]) for key, name in _MONEY.items()}
         members |= {name: content[key] for key, name in _WORDS.items() if key in content}
+        for key, name in _LINES.items():
+            told = content.get(key, ())
+            members[name] = tuple(Line(str(label), Decimal(amount)) for label, amount in told)
         return Offer(**members)
     except (KeyError, TypeError, ValueError, InvalidOperation):
         raise TokenError("This link is not one of ours.") from None

@@ -86,6 +86,7 @@ class OpenedQuoteSchema(Answer):
     revision = Text("The letter of a changed order.", absent="Absent before the first change.")
     token = Text("The offer, signed, as it was sent here.")
     link = Text("The page that opens it.", absent="Absent where it is too long for a link.")
+    note = Text("A few sentences of the workshop's.", absent="Absent where there are none.")
     order = Free(
         "The order as it was offered; the postcode is not kept.", keywords={"type": "object"}
     )

@@ -42,6 +42,10 @@ class OfferPriceSchema(Answer):
     """The price of an offer as its link keeps it: net and tax add up to the total."""
 
     currency = Text(_CURRENCY)
+    lines = Many(
+        "What the net is made of, where the workshop set the price itself; else empty.",
+        PriceLineSchema,
+    )
     net = Amount("The price before tax.")
     tax = Amount("The tax on the net.")
     total = Amount("What the customer was to pay in all.")

@@ -215,6 +215,7 @@ class QuoteSchema(Answer):
         "`quotation`: the price is promised; `estimate`: a best guess, looked over first.",
         STANDINGS,
     )
+    note = Text("A few sentences of the workshop's.", absent="Absent where there are none.")
     depends_on = Many("What the price and the day rest on, each a sentence.", fields.String())
     changes = Part(
         "What differs from an earlier offer.",

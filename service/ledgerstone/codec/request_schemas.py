@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import unicodedata
-from typing import Any, Final
+from typing import Final
 
 from marshmallow import Schema, fields
 
@@ -16,15 +15,13 @@ from ledgerstone.codec.fields import (
     YesNoField,
     field_name,
     null_refused,
-    refused,
 )
+from ledgerstone.codec.maker_terms_schemas import MakerTermsSchema
+from ledgerstone.codec.note_field import NoteField
 from ledgerstone.codec.order_schemas import OrderSchema
-from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.codec.tokens import LONGEST_TOKEN
-from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 
-LONGEST_NOTE: Final = 1000
 MOST_TAKEN: Final = 400
 _AT: Final = "Where in the order it stands (RFC 6901). Left out, it is of the whole order."
 
@@ -42,28 +39,7 @@ class AsSentField(fields.Raw):
         self.schema_class = schema
 
 
-class NoteField(fields.Field[str]):
-    """A few lines of text without hidden characters."""
-
-    longest = LONGEST_NOTE
-
-    def __init__(self, *, about: str) -> None:
-        super().__init__(metadata={"description": about})
-
-    def _deserialize(self, value: JSON, *_: Any, **__: Any) -> str:
-        note = field_name("note")
-        if not isinstance(value, str):
-            raise refused(Message("text-not-text", field=note))
-        if len(value) > LONGEST_NOTE:
-            raise refused(Message("text-too-long", field=note, longest=LONGEST_NOTE))
-        lines = unicodedata.normalize("NFC", value).replace("\r\n", "\n").split("\n")
-        for line in lines:
-            if fault := text_fault(line.replace("\t", " "), note):
-                raise refused(fault)
-        return "\n".join(lines).strip()
-
-
-class AskSchema(Strict):
+class AskSchema(MakerTermsSchema):
     """What a paper is of: a quote's token, or an order."""
 
     about = "what-is-asked"
@@ -128,14 +104,6 @@ class ReplyAskSchema(AskSchema):
         about=(
             "What is to be asked: the letter asks the three that move price and feasibility most,"
             " and is an estimate. Left out, nothing is asked."
-        ),
-    )
-    standing = ChoiceField(
-        "standing",
-        ("estimate", "quotation"),
-        about=(
-            "What the letter is. Left out, an estimate while anything is assumed or missing, else"
-            " as the workshop's file says."
         ),
     )
 

@@ -6,6 +6,7 @@ from typing import Final, Literal
 
 from ledgerstone.codec.choice_schemas import ChoicesSchema
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
+from ledgerstone.codec.maker_terms_schemas import QuoteAskSchema
 from ledgerstone.codec.opened_schemas import OpenedQuoteSchema
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.paper_schemas import JobSheetSchema, ReplySchema, SheetSchema
@@ -52,7 +53,7 @@ _ASKED: Final = (
             "The same order on the same day gives the same bytes: nothing is kept, and asking"
             " twice does no harm. With the maker's key, what waits for no template is a quotation."
         ),
-        takes=OrderSchema,
+        takes=QuoteAskSchema,
         takes_about=_ORDER_ABOUT,
         parameters=("Prefer",),
         answers={

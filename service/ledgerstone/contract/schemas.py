@@ -22,7 +22,8 @@ from ledgerstone.codec.fields import (
     TextField,
     YesNoField,
 )
-from ledgerstone.codec.request_schemas import AsSentField, NoteField
+from ledgerstone.codec.note_field import NoteField
+from ledgerstone.codec.request_schemas import AsSentField
 from ledgerstone.order import CORNERS
 
 JSONSchema = dict[str, Any]

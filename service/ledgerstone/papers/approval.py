@@ -99,7 +99,11 @@ def _offer_facts(view: QuoteView, workshop: Workshop, customer: str) -> Iterable
     yield "Offered on", f"{day_text(quote.issued)}; it stands until {day_text(quote.valid_until)}"
     tax = tax_text(price, workshop.tax.name)
     yield "Price", f"{money_text(price.currency, price.total)}{f', {tax}' if tax else ''}"
+    for line in quote.terms.adjustments:
+        yield line.label, f"{money_text(price.currency, line.amount)}, in the price before tax"
     yield "Deposit", money_text(price.currency, price.deposit)
+    if quote.terms.note:
+        yield "Agreed", quote.terms.note
     lead = quote.lead_time
     yield "Ready on", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"
     if view.whole:

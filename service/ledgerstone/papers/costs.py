@@ -15,5 +15,7 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     The margin is on every group but that of sample tiles, which their own price pays.
     """
     every = costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
-    percent = f"{workshop.rates.margin_percent.normalize():f}"
+    own = quote.terms.margin_percent
+    margin = workshop.rates.margin_percent if own is None else own
+    percent = f"{margin.normalize():f}"
     return {"currency": quote.price.currency, "margin_percent": percent, "lines": every}

@@ -48,6 +48,7 @@ def order_page(job: Job) -> Content:
             *([("Begin", day_text(min(begun)))] if begun else []),
             ("Ready", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"),
         ),
+        *((says(f"Told the customer: {quote.terms.note}"),) if quote.terms.note else ()),
         heading("Before anything is cut"),
         ticks(*_in_hand(job)),
         heading("Take care"),

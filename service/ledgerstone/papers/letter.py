@@ -80,6 +80,7 @@ class Letter:
                 {"label": line.label, "amount": money_text(price.currency, line.amount)}
                 for line in (price.lines if view.whole else ())
             ],
+            "note": quote.terms.note,
             "ready": day_text(quote.lead_time.ready_on),
             "ordered_by": day_text(quote.lead_time.if_ordered_by),
             "arrives": arrives_text(quote.lead_time, quote.order.delivery.kind)

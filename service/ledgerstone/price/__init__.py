@@ -2,6 +2,7 @@
 
 from ledgerstone.price.costing import Cost, costs
 from ledgerstone.price.customer_price import making_lines, price, subtotal
+from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
 from ledgerstone.price.materials import Material, materials, steel_pieces
 from ledgerstone.price.rounding import (
     ROUNDING,
@@ -15,9 +16,11 @@ from ledgerstone.price.rounding import (
 )
 
 __all__ = [
+    "NO_TERMS",
     "ROUNDING",
     "Cost",
     "Line",
+    "MakerTerms",
     "Material",
     "Price",
     "costs",

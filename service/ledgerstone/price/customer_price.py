@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
+from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
 from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
@@ -23,25 +24,34 @@ def price(
     steps: Sequence[Operation],
     workshop: Workshop,
     steel: Sequence[SteelPlan] | None = None,
+    *,
+    terms: MakerTerms = NO_TERMS,
 ) -> Price:
-    """Ask a price: costs and margin in three lines, services, delivery, tax, steps.
+    """Ask a price: costs and margin in three lines, services, delivery, the maker's, tax, steps.
 
     Parameters
     ----------
     steel
         Of each slab, where it has been advised.
+    terms
+        What the maker sets for this offer alone.
     """
-    lines = making_lines(costs(order, shapes, steps, workshop, steel), workshop)
+    every = costs(order, shapes, steps, workshop, steel)
+    lines = making_lines(every, workshop, terms.margin_percent)
     services = _services(order, subtotal(lines), workshop)
-    return rounded_total([*lines, *services, *_delivery(order, tuple(shapes), workshop)], workshop)
+    delivery = _delivery(order, tuple(shapes), workshop)
+    return rounded_total([*lines, *services, *delivery, *terms.adjustments], workshop)
 
 
-def making_lines(every: Iterable[Cost], workshop: Workshop) -> tuple[Line, ...]:
+def making_lines(
+    every: Iterable[Cost], workshop: Workshop, margin_percent: Decimal | None = None
+) -> tuple[Line, ...]:
     """Ask for the making: three lines with their margin, and what is short of the smallest order.
 
     Sample tiles are in none of them: their own price pays them, or the workshop bears them.
     """
-    charge = 1 + workshop.rates.margin_percent / HUNDRED
+    margin = workshop.rates.margin_percent if margin_percent is None else margin_percent
+    charge = 1 + margin / HUNDRED
     amounts = dict.fromkeys(GROUPS, Decimal(0))
     for cost in every:
         if cost.group in amounts:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 
+from ledgerstone.price import NO_TERMS, MakerTerms
 from ledgerstone.schedule import Booking
 from ledgerstone.stages.cache import StageCache
 from ledgerstone.workshop.records import Workshop
@@ -19,6 +20,8 @@ class StageContext:
     ----------
     bookings
         All that is booked; None where no calendar is read.
+    terms
+        What the maker sets for this offer alone.
     cache
         Results kept from earlier orders and trials.
     """
@@ -27,6 +30,7 @@ class StageContext:
     bookings: Sequence[Booking] | None
     today: date
     cache: StageCache = field(default_factory=StageCache, compare=False)
+    terms: MakerTerms = field(default=NO_TERMS, kw_only=True)
 
     def __post_init__(self) -> None:
         self.cache.use_for(self.workshop)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ledgerstone.price import Price, price
+from ledgerstone.price import NO_TERMS, MakerTerms, Price, price
 from ledgerstone.stages.scheduled import Scheduled
 
 
@@ -16,11 +16,16 @@ class Priced:
     price: Price
 
 
-def price_work(scheduled: Scheduled) -> Priced:
-    """Price the materials and the list of work of an order."""
+def price_work(scheduled: Scheduled, terms: MakerTerms = NO_TERMS) -> Priced:
+    """Price the materials and the list of work of an order, by what the maker sets beside them."""
     assessed = scheduled.assessed
     planned = assessed.planned
     asked = price(
-        planned.order, planned.shapes, scheduled.operations, planned.workshop, assessed.steel
+        planned.order,
+        planned.shapes,
+        scheduled.operations,
+        planned.workshop,
+        assessed.steel,
+        terms=terms,
     )
     return Priced(scheduled, asked)

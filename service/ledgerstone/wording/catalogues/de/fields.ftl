@@ -133,6 +133,14 @@ field = { $field ->
     [postcode] die Postleitzahl
     [quantity] die Anzahl
     [question] die Frage
+    [adjustment] eine Anpassung
+    [adjustment-amount] der Betrag der Anpassung
+    [adjustment-text] der Grund der Anpassung
+    [adjustments] die Anpassungen
+    [an-adjustment] eine Anpassung
+    [margin] der Aufschlag
+    [the-makers-terms] was die Werkstatt festlegt
+    [valid-until] der letzte Tag des Angebots
     [quote-token] das Token des Angebots
     [radius] der Radius
     [rails] die Traversen

@@ -119,6 +119,12 @@ least-of = { $what ->
 }
 least-beside-notch = Neben dem fehlenden Teil muss die Platte mindestens { $least } breit sein. Prüfen Sie die Einheit.
 corner-too-sharp = Die Ecke an diesem Punkt ist spitzer als { $least }°. Schneiden Sie sie mit einem weiteren Punkt ab.
+amount-not-written-so = { NAME($field, start: "yes") }: Ein Betrag wird so geschrieben: "40.00", oder "-25.00" als Abzug.
+margin-not-written-so = { NAME($field, start: "yes") }: Ein Aufschlag ist ein Prozentsatz von 0 bis 500, so geschrieben: "35".
+for-the-maker-alone = Das legt nur die Werkstatt fest, mit ihrem Schlüssel.
+token-has-its-terms = Dieses Angebot ist schon gemacht. Geben Sie statt seines Tokens seine Bestellung an und legen Sie das neu fest.
+valid-until-out-of-reach = Der letzte Tag eines Angebots liegt zwischen dem { $first } und dem { $last }.
+adjustments-below-nought = Damit läge der Gesamtbetrag unter null. Ziehen Sie weniger ab.
 ask-not-object = Senden Sie ein JSON-Objekt mit dem Token eines Angebots oder mit einer Bestellung.
 token-or-order = Geben Sie das Token eines Angebots an oder eine Bestellung, nicht beides.
 no-quote-to-write-of = Das ist kein Angebot von uns. Geben Sie das Token eines Angebots an oder das seines Links.

@@ -133,6 +133,14 @@ field = { $field ->
     [postcode] the postcode
     [quantity] the quantity
     [question] the question
+    [adjustment] an adjustment
+    [adjustment-amount] the adjustment's amount
+    [adjustment-text] what the adjustment is for
+    [adjustments] the adjustments
+    [an-adjustment] an adjustment
+    [margin] the margin
+    [the-makers-terms] what the workshop sets
+    [valid-until] the last day of the offer
     [quote-token] the quote's token
     [radius] the radius
     [rails] the rails

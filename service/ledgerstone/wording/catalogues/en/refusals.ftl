@@ -119,6 +119,12 @@ least-of = { $what ->
 }
 least-beside-notch = Beside the notch the slab has to be at least { $least } wide. Check its unit.
 corner-too-sharp = The corner at this point is sharper than { $least }°. Cut it off with one more point.
+amount-not-written-so = { NAME($field, start: "yes") } is written like "40.00", or "-25.00" to take it off.
+margin-not-written-so = { NAME($field, start: "yes") } is a percentage from 0 to 500, written like "35".
+for-the-maker-alone = Only the workshop sets this, with its key.
+token-has-its-terms = This offer is made already. Give its order in place of its token, and set this anew.
+valid-until-out-of-reach = The last day of an offer lies from { $first } to { $last }.
+adjustments-below-nought = With this the total would be below nought. Take off less.
 ask-not-object = Send a JSON object with a quote's token, or an order.
 token-or-order = Give a quote's token, or an order, and not both.
 no-quote-to-write-of = This is no quote of ours. Give the token of a quote, or of its link.

@@ -1,0 +1,72 @@
+"""What the maker sets for one offer: read from a request, and refused to everybody else."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import timedelta
+from typing import Any, Final
+
+from marshmallow import ValidationError
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.codec.maker_terms_schemas import TERMS, MakerTermsSchema, maker_terms
+from ledgerstone.codec.order_in import walk
+from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.message import Message
+
+LONGEST_DAYS: Final = 366
+_SCHEMA = MakerTermsSchema()
+
+
+def taken_apart(
+    document: dict[str, Any], context: QuoteContext
+) -> tuple[dict[str, Any], QuoteContext]:
+    """Part an order as it was sent from what the maker sets beside it.
+
+    Raises
+    ------
+    NotUnderstood
+        Somebody else sets it, or it is not understood.
+    """
+    given = {key: document[key] for key in sorted(TERMS & document.keys())}
+    if not given:
+        return document, context
+    if not context.for_maker:
+        alone = Message("for-the-maker-alone")
+        raise NotUnderstood(tuple(Fault(f"/{key}", alone) for key in given))
+    try:
+        read: dict[str, Any] = _SCHEMA.load(given)
+    except ValidationError as fault:
+        raise NotUnderstood.of(walk("", fault.messages)) from None
+    order = {key: value for key, value in document.items() if key not in TERMS}
+    return order, with_terms(read, context)
+
+
+def with_terms(read: Mapping[str, Any], context: QuoteContext) -> QuoteContext:
+    """Set what was read for the offer that is answered.
+
+    Raises
+    ------
+    NotUnderstood
+        Its last day is past, or too far off.
+    """
+    terms = maker_terms(read)
+    last = context.today + timedelta(days=LONGEST_DAYS)
+    if terms.valid_until is not None and not context.today <= terms.valid_until <= last:
+        says = Message("valid-until-out-of-reach", first=context.today, last=last)
+        raise NotUnderstood((Fault("/valid_until", says),))
+    return replace(context, terms=terms)
+
+
+def refuse_beside_token(ask: Mapping[str, Any]) -> None:
+    """Refuse terms for an offer that is made already: its token has its own.
+
+    Raises
+    ------
+    NotUnderstood
+    """
+    given = sorted((TERMS - {"standing"}) & ask.keys())
+    if given:
+        says = Message("token-has-its-terms")
+        raise NotUnderstood(tuple(Fault(f"/{key}", says) for key in given))

@@ -1,0 +1,42 @@
+"""What the maker sets for one offer alone, beside what the profile and the order say."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from typing import Final, Literal
+
+from ledgerstone.price.rounding import Line
+
+
+@dataclass(frozen=True, slots=True)
+class MakerTerms:
+    """The maker's hand in one offer.
+
+    Attributes
+    ----------
+    adjustments
+        Lines added after all others, before tax; below nought it is taken off. No other line
+        changes for them.
+    margin_percent
+        In place of the profile's margin.
+    note
+        A few sentences to the customer.
+    standing, valid_until
+        In place of what they would be.
+    """
+
+    adjustments: tuple[Line, ...] = ()
+    margin_percent: Decimal | None = None
+    note: str = ""
+    standing: Literal["estimate", "quotation"] | None = None
+    valid_until: date | None = None
+
+    @property
+    def sets_price(self) -> bool:
+        """Whether the price is another one than the order's own."""
+        return bool(self.adjustments) or self.margin_percent is not None
+
+
+NO_TERMS: Final = MakerTerms()
