@@ -1,8 +1,9 @@
 // What goes to the service and comes back: python -m ledgerstone.contract types
 declare namespace Contract {
+  type Adjustment = {text: string, amount: string};
   type Area = {area: string, postcodes: string[], kinds: string[]};
   type Arrival = {earliest: string, latest: string};
-  type Ask = {token?: string, order?: Order, customer?: string};
+  type Ask = {adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string};
   type Assumed = {at: string, value: any, says: string};
   type CalendarState = {status: "read" | "not-read", says?: string, bookings?: string, age_hours?: number};
   type Changes = {since: Since, revision: string, says: string[], price_change: Money, ready_later_days: number};
@@ -48,8 +49,8 @@ declare namespace Contract {
   type NotUnderstoodToday = {kind: "not-understood", body: Faults};
   type Notch = {corner: string, length: Length, width: Length};
   type OfferLeadTime = {ready_on: string, if_ordered_by: string};
-  type OfferPrice = {currency: string, net: string, tax: string, total: string, deposit: string};
-  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
+  type OfferPrice = {currency: string, lines: PriceLine[], net: string, tax: string, total: string, deposit: string};
+  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, note?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
   type Operation = {op: "test" | "replace" | "add" | "remove", path: string, value?: any};
   type OperationTime = {name: string, stage: string, slab: number | null, hands_minutes: number, machine_minutes: number, wait_hours: number};
   type Order = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string};
@@ -61,7 +62,8 @@ declare namespace Contract {
   type Problem = {type: string, title: string, status: number, detail: string, instance: string};
   type ProfileValues = {yours: number, usual: number, invented: number, trial: boolean};
   type Question = {at?: string, asks: string};
-  type Quote = {reference: string, token?: string, link?: string, no_link?: NoLink, order: Order, issued: string, valid_until: string, standing: "estimate" | "quotation", depends_on: string[], changes?: Changes, price: Price, costs?: Costs, lead_time: LeadTime, weight: Weight, findings: Finding[], more_findings?: number, drawings: Drawings, slabs: SlabAnswer[], ways_to_save?: Remedy[]};
+  type Quote = {reference: string, token?: string, link?: string, no_link?: NoLink, order: Order, issued: string, valid_until: string, standing: "estimate" | "quotation", note?: string, depends_on: string[], changes?: Changes, price: Price, costs?: Costs, lead_time: LeadTime, weight: Weight, findings: Finding[], more_findings?: number, drawings: Drawings, slabs: SlabAnswer[], ways_to_save?: Remedy[]};
+  type QuoteAsk = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string, adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string};
   type QuoteToday = {kind: "quote", body: Quote};
   type Read = {at: string, mm?: number, value?: any, how: "said" | "worked-out", from: Span[]};
   type Reading = {value: string, from: Span[]};
@@ -70,7 +72,7 @@ declare namespace Contract {
   type Relief = {kind: string, label?: string, outline: Outline, at: Point, depth: Length, grooves?: number, fall?: Length};
   type Remedy = {says: string, patch: Operation[], settles: string[], verified: true, price?: Price, price_change?: Money, lighter_by_kg?: number, sooner_by_days?: number};
   type Reply = {subject: string, text: string, html: string};
-  type ReplyAsk = {token?: string, order?: Order, customer?: string, tone?: string, ways?: boolean, assumed?: Taken[], missing?: Question[], standing?: string};
+  type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, ways?: boolean, assumed?: Taken[], missing?: Question[]};
   type Request = {token: string, name: string, reach: string, note?: string};
   type Requested = {reference: string, says: string};
   type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[]};
