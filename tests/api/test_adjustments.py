@@ -47,7 +47,7 @@ def paper(path: str, ask: Json) -> str:
 def test_nobody_but_the_maker_sets_terms(member: str) -> None:
     """Each is refused at its place without the key."""
     refused = quoted(EXAMPLE_ORDER | {member: TERMS[member]}, status=400)
-    assert [fault["pointer"] for fault in refused["errors"]] == [f"/{member}"]
+    assert [fault["pointer"] for fault in refused["faults"]] == [f"/{member}"]
 
 
 def test_lines_are_added_and_change_no_other() -> None:
@@ -135,7 +135,7 @@ def test_letter_and_sheets_say_what_the_quote_says(*, by_token: bool) -> None:
 def test_terms_that_cannot_be_are_told_at_their_place(more: Json, pointer: str) -> None:
     """What would take the total below nought, is no amount, or lies out of reach."""
     refused = quoted(EXAMPLE_ORDER | more, MAKER, status=400)
-    assert pointer in [fault["pointer"] for fault in refused["errors"]]
+    assert pointer in [fault["pointer"] for fault in refused["faults"]]
 
 
 def test_an_offer_that_is_made_has_its_terms() -> None:
@@ -144,4 +144,4 @@ def test_an_offer_that_is_made_has_its_terms() -> None:
     ask = {"token": token, "adjustments": TERMS["adjustments"]}
     answer = service().post("/v1/replies", json=ask, headers=MAKER)
     assert answer.status_code == 400
-    assert answer.get_json()["errors"][0]["pointer"] == "/adjustments"
+    assert answer.get_json()["faults"][0]["pointer"] == "/adjustments"
