@@ -1,4 +1,4 @@
-/** Asks for prices as the order changes: late enough, never out of turn, and again after a failure. */
+/** Asks for prices as the order changes: at the first key, then at a pause, never out of turn, and again after a failure. */
 
 import { Trouble } from "./service.js";
 
@@ -30,11 +30,13 @@ export class Asking extends EventTarget {
     this.flight = null;
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
+    /** @type {ReturnType<typeof setTimeout> | null} */
+    this.typing = null;
   }
 
   /**
-   * Price this order: while somebody types, after a pause; while something is dragged, now and
-   * then on the way; else at once.
+   * Price this order: at the first key at once, at the keys after it once they pause; while
+   * something is dragged, now and then on the way; else at once.
    * @param {Order} order
    * @param {{typing: boolean, moving?: boolean}} how
    */
@@ -42,7 +44,14 @@ export class Asking extends EventTarget {
     this.order = order;
     if (moving) return this.follow();
     this.following = false;
-    this.later(typing ? PAUSE_MS : 0, () => this.go(order, true));
+    this.later(typing && this.typing ? PAUSE_MS : 0, () => this.go(order, true));
+    if (typing) this.typed();
+  }
+
+  /** Note a key: those that follow within a pause wait for one. */
+  typed() {
+    if (this.typing) clearTimeout(this.typing);
+    this.typing = setTimeout(() => (this.typing = null), PAUSE_MS);
   }
 
   /** Price this order now, with everything; resolves to what was answered, or null. @param {Order} order */

@@ -33,7 +33,7 @@ test("an older answer never takes a newer one's place", async () => {
   assert.deepEqual(shown, ["new"]);
 });
 
-test("typing waits for a pause, asks for little, and for everything once it rests", async () => {
+test("the first key is priced at once and the rest at a pause, for little, and all of it once it rests", async () => {
   mock.timers.enable({ apis: ["setTimeout"] });
   const { asked, service } = slowService();
   const asking = new Asking(service);
@@ -41,13 +41,16 @@ test("typing waits for a pause, asks for little, and for everything once it rest
     asking.ask(order(name), { typing: true });
     mock.timers.tick(100);
   }
-  assert.equal(asked.length, 0);
+  assert.deepEqual(asked.map(({ order }) => order.name), ["1"]);
   mock.timers.tick(50);
-  assert.deepEqual(asked.map(({ order, minimal }) => [order.name, minimal]), [["145", true]]);
+  assert.deepEqual(asked.map(({ order, minimal }) => [order.name, minimal]), [["1", true], ["145", true]]);
   asked[0]?.answer({});
   await turn();
+  assert.equal(asking.shown, null);
+  asked[1]?.answer({});
+  await turn();
   mock.timers.tick(700);
-  assert.deepEqual(asked.map(({ minimal }) => minimal), [true, false]);
+  assert.deepEqual(asked.map(({ minimal }) => minimal), [true, true, false]);
   mock.timers.reset();
 });
 
