@@ -90,7 +90,7 @@ def test_every_page_has_its_number_and_the_reference(tmp_path: Path) -> None:
     for number, page in enumerate(pages, start=1):
         assert reference in page
         assert f"page {number} of {len(pages)}" in page
-    assert "MIRRORED" in pages[3]
+    assert "MIRRORED" in pages[4]
     assert "68.4 kg" in pages[-1]
 
 

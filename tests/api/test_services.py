@@ -112,7 +112,7 @@ def test_choices_say_what_they_cost() -> None:
     choices = service().get("/v1/choices").get_json()
     assert choices["sample_tile"]["price"] == "45.00"
     assert (choices["templating"]["visit"], choices["templating"]["each"]) == ("70.00", "25.00")
-    assert "£45.00" in choices["sample_tile"]["says"]
+    assert "£54.00" in choices["sample_tile"]["says"]
 
 
 def test_without_the_tile_it_is_ready_sooner() -> None:

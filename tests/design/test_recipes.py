@@ -155,6 +155,9 @@ def add_cutout_kind(package: Path) -> None:
         "from ledgerstone.cutouts.diamond import DIAMOND\nfrom ledgerstone.cutouts.kind import",
     )
     put(package / "cutouts" / "__init__.py", "SLOT, POLYGON)", "SLOT, POLYGON, DIAMOND)")
+    for language, word, before in (("en", "diamond", "rectangle"), ("de", "Raute", "Rechteck")):
+        plan = package / "wording" / "catalogues" / language / "plan.ftl"
+        put(plan, f"[rectangle] {before}", f"[diamond] {word}\n    [rectangle] {before}")
 
 
 def add_check(package: Path) -> None:

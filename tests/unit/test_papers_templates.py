@@ -97,7 +97,7 @@ def test_without_a_folder_ours_are_used(tmp_path: Path) -> None:
     assert "Wilf" not in templates_in(tmp_path).fill(
         "reply.txt",
         {"greeting": "Hello", "options": [], "sent_back": None, "missing_ways": [], "terms": [],
-         "full": True, "taken": "", "questions": [], "signature": ["Ada"],
+         "full": True, "taken": "", "replaces": None, "questions": [], "signature": ["Ada"],
          "email": "a@b.example", "telephone": "1"},
     )  # fmt: skip
 

@@ -73,7 +73,14 @@ def test_without_bars_the_same_bench_is_judged_as_plain_concrete(workshop: Works
     """No bars are kept: 1.42 at least after a crack (EN 1992-1-1 12.3.1), and it is sent back."""
     bare = replace(workshop, steel=replace(workshop.steel, bar_mm=None))
     assert in_place(bare, BENCH)["after-a-crack"].utilisation >= 1.42
-    answer = answered(bare, BENCH)
+    assert stops(answered(bare, BENCH)) == {"cracks-in-place"}
+
+
+def test_what_only_fails_after_a_crack_says_so(workshop: Workshop) -> None:
+    """A bench on legs does not crack by itself; without bars nothing would hold it if it did."""
+    bare = replace(workshop, steel=replace(workshop.steel, bar_mm=None))
+    job = JOBS["a bench on legs"]
+    answer = answered(bare, *job["slabs"], delivery=job["delivery"])
     assert stops(answer) == {"cracks-in-place"}
     assert any("nothing in it carries across a crack" in one.says for one in answer.findings)
 

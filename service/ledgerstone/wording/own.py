@@ -107,7 +107,7 @@ def _values(message: ast.Message, ours: dict[str, ast.Message]) -> set[str]:
 def _named(part: object, kind: type[ast.BaseNode]) -> set[str]:
     """The names of all that a message asks for of one kind."""
     if isinstance(part, list):
-        return set().union(*(_named(one, kind) for one in part))
+        return {name for one in part for name in _named(one, kind)}
     if not isinstance(part, ast.BaseNode):
         return set()
     inner = _named(list(vars(part).values()), kind)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from typing import Final
-from urllib.parse import urlsplit
 
 from ledgerstone.workshop.records import Workshop
 
@@ -20,7 +20,8 @@ def address_of_this_machine(workshop: Workshop) -> Iterator[str]:
     """Say that links lead to the machine itself, where the profile gives no other address."""
     if workshop.workshop.demonstration:
         return
-    if urlsplit(workshop.web.base_url).hostname in _HERE:
+    host = re.match(r"https?://(?:\[([^]]*)\]|([^/:]*))", workshop.web.base_url)
+    if host is not None and (host[1] or host[2]) in _HERE:
         yield (
             f"Links lead to {workshop.web.base_url}, which opens only on this machine: write the"
             " address that customers reach into web.base_url."

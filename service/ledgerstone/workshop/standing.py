@@ -20,6 +20,7 @@ from ledgerstone.workshop.values import nearest
 Standing = Literal["yours", "usual", "invented"]
 WORDS: Final[tuple[Standing, ...]] = get_args(Standing)
 KEY: Final = "standing"
+DEEPEST: Final = 8  # tables in one another; no record has more
 # Tables whose values another maker may leave as they are; prices in them are still invented.
 USUAL: Final = frozenset(
     {"shaping", "slurry", "boards", "days", "tax", "offer", "calendar", "bench", "concrete"}
@@ -112,19 +113,22 @@ def standing_of_profile(raw: Mapping[str, Any], example: Mapping[str, Any]) -> P
     return ProfileStanding(count["yours"], count["usual"], count["invented"], tuple(tables.items()))
 
 
-def without_standing(value: Any) -> Any:  # noqa: ANN401  any part of a TOML document
+def without_standing(value: Any, depth: int = 0) -> Any:  # noqa: ANN401  any part of a document
     """Return a document without the words that confirm its tables: what its records hold."""
+    if depth > DEEPEST:
+        return value
     if isinstance(value, dict):
-        return {k: without_standing(v) for k, v in value.items() if not _is_word(k, v)}
-    return [without_standing(part) for part in value] if isinstance(value, list) else value
+        kept = {key: part for key, part in value.items() if not _is_word(key, part)}
+        return {key: without_standing(part, depth + 1) for key, part in kept.items()}
+    return [without_standing(one, depth + 1) for one in value] if isinstance(value, list) else value
 
 
 def standing_faults(value: object, path: Path = ()) -> Iterator[tuple[Path, str]]:
     """Yield the path and the fault of each word that is none of the three."""
-    if isinstance(value, list):
+    if isinstance(value, list) and len(path) <= DEEPEST:
         for k, part in enumerate(value):
             yield from standing_faults(part, (*path, k))
-    if not isinstance(value, dict):
+    if not isinstance(value, dict) or len(path) > DEEPEST:
         return
     for key, part in value.items():
         if _is_word(key, part) and path and path != ("offer",):
@@ -189,6 +193,6 @@ def _whose(path: Path, *, same: bool) -> Standing:
     if not same:
         return "yours"
     keys = [part for part in path if isinstance(part, str)]
-    if any(price in keys[-1] for price in _PRICES) or _OPEN_KEYS.intersection(keys):
+    if any(price in keys[-1] for price in _PRICES) or any(key in _OPEN_KEYS for key in keys):
         return "invented"
     return "usual" if keys[0] in USUAL or keys[-1] in _USUAL_KEYS else "invented"
