@@ -11,7 +11,7 @@ from ledgerstone.strength._element import Elements, rigidity
 from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 
-RINGS = ((0.0, 1), (0.5, 6), (0.87, 12))  # radius over the disc's, places: nineteen equal shares
+RINGS = ((0.41, 8), (0.82, 16))  # radius over the disc's, places: twenty-four equal shares
 
 
 def averaged_rows(
@@ -77,7 +77,7 @@ def _met(mesh: Mesh, radius_mm: float) -> tuple[IntArray, IntArray, FloatArray]:
 
 
 def _disc() -> FloatArray:
-    """Nineteen places that share a unit disc about equally, mirrored about both axes: (19, 2)."""
+    """Twenty-four places that share a unit disc, mirrored about both axes, shape (24, 2)."""
     rings = [
         radius * np.column_stack([np.cos(turn), np.sin(turn)])
         for radius, count in RINGS

@@ -55,7 +55,7 @@ class Mesh:
     polygon: Polygon
     coarse_mm: float
     _image: Image
-    _part: Delaunay
+    _delaunay: Delaunay
     _triangle_of: IntArray
 
     def located(self, points: FloatArray) -> tuple[IntArray, FloatArray]:
@@ -64,11 +64,8 @@ class Mesh:
         The triangle is -1 where a point lies outside the mesh.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
-        seen, copy = self._image.points(points)
-        simplex = self._part.find_simplex(seen, tol=1e-9)
-        first = copy * (len(self.triangles) // self._image.copies)
+        simplex = self._delaunay.find_simplex(self._image.points(points), tol=1e-9)
         triangle = np.where(simplex >= 0, self._triangle_of[simplex], -1)
-        triangle = np.where(triangle >= 0, first + triangle, -1)
         return triangle, self.shares(triangle, points)
 
     def shares(self, triangle: IntArray, points: FloatArray) -> FloatArray:
@@ -97,8 +94,8 @@ class Mesh:
         return triangle, share, moved
 
     def is_even(self, axis: Literal["x", "y"]) -> bool:
-        """Whether it is its own mirror image along an axis."""
-        return bool(self._image.folds["xy".index(axis)] > 0.0)
+        """Whether the plan is its own mirror image along an axis."""
+        return self._image.alike["xy".index(axis)]
 
     def smallest_angle_degrees(self) -> float:
         """Smallest angle of any triangle."""
@@ -131,11 +128,10 @@ def mesh_of(
         If the outline is no single piece, or cannot be covered by triangles.
     """
     image = image_of(outline, zones)
-    whole = _outline.tidied(image.of(outline))
+    seen = _outline.tidied(image.of(outline))
     most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
-    spacing = _spacing_of(whole, thickness_mm, mesh_mm, most)
-    image, polygon = image.part(whole, lambda part: _rounded_off(part, spacing))
-    boundary = _outline.noded(polygon, [image.of(zone) for zone in zones])
+    spacing = _spacing_of(seen, thickness_mm, mesh_mm, most)
+    boundary = _outline.noded(_rounded_off(seen, spacing), [image.of(zone) for zone in zones])
     shapely.prepare(boundary[-1])
     mesh = _meshed(image, boundary, spacing)
     for _ in range(4):
@@ -179,17 +175,16 @@ def _meshed(image: Image, boundary: tuple[FloatArray, IntArray, Polygon], spacin
     spacing = refined_at(spacing, border, cut)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
-    part = _refine.at_rest(polygon, border, inner, cut, spacing)
-    part, cut = _refine.recovered(polygon, border, cut, part)
-    triangles, triangle_of = _refine.triangles_of(part, polygon)
-    nodes, numbers = image.unfolded(part.points)
-    cut = cut[~image.on_an_axis(part.points[cut].mean(axis=1))]
-    every = [
-        number[triangles[:, ::-1] if image.turns_over(copy) else triangles]
-        for copy, number in enumerate(numbers)
-    ]
-    steps = np.concatenate([number[cut] for number in numbers])
-    whole = image.whole(polygon)
+    delaunay = _refine.at_rest(polygon, border, inner, cut, spacing)
+    delaunay, cut = _refine.recovered(polygon, border, cut, delaunay)
+    triangles, triangle_of = _refine.triangles_of(delaunay, polygon)
     return Mesh(
-        nodes, np.concatenate(every), steps, whole, spacing.coarse_mm, image, part, triangle_of
+        image.back(delaunay.points),
+        triangles[:, ::-1] if image.turns_over else triangles,
+        cut,
+        shapely.transform(polygon, image.back),
+        spacing.coarse_mm,
+        image,
+        delaunay,
+        triangle_of,
     )
