@@ -132,14 +132,10 @@ def quote(
         Tries changes on the order as it was sent; without it nothing is searched for.
     savings
         Whether ways to save are searched for too.
-    timed
-        Is entered for each stage of the work by its name.
-    contain
-        Is entered for each part of it whose fault costs that part alone.
-    terms
-        What the maker sets for this offer alone.
-    budget
-        What the request may still spend; a whole one, where the answer is all that it asks for.
+    timed, contain
+        Are entered for each stage by its name, for each part whose fault costs that part alone.
+    budget, terms
+        What the request may still spend, a whole one where none is given; what the maker sets.
 
     Raises
     ------

@@ -74,14 +74,20 @@ def answer_order(
     )
     if isinstance(answer, SentBack):
         return answer
+    return _with_what_the_maker_sets(answer, context)
+
+
+def _with_what_the_maker_sets(answer: Quote, context: QuoteContext) -> Quote:
+    """Give a quote its standing, and say where its day is a guess."""
     if answer.price.total < 0:
         raise NotUnderstood((Fault("/adjustments", Message("adjustments-below-nought")),))
     if context.calendar_fault:
         return _without_bookings(answer, context)
-    may_be_fixed = not waits_for_template(order) and not context.workshop.standing.trial
-    if context.terms.standing is not None and not context.workshop.standing.trial:
+    if context.workshop.standing.trial:
+        return answer
+    if context.terms.standing is not None:
         return with_standing(answer, context.terms.standing)
-    if context.for_maker and may_be_fixed:
+    if context.for_maker and not waits_for_template(answer.order):
         return with_standing(answer, "quotation")
     return answer
 

@@ -13,15 +13,14 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.maker_terms_schemas import TERMS, MakerTermsSchema, maker_terms
 from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 
 LONGEST_DAYS: Final = 366
 _SCHEMA = MakerTermsSchema()
 
 
-def taken_apart(
-    document: dict[str, Any], context: QuoteContext
-) -> tuple[dict[str, Any], QuoteContext]:
+def taken_apart(document: JSON, context: QuoteContext) -> tuple[JSON, QuoteContext]:
     """Part an order as it was sent from what the maker sets beside it.
 
     Raises
@@ -29,6 +28,8 @@ def taken_apart(
     NotUnderstood
         Somebody else sets it, or it is not understood.
     """
+    if not isinstance(document, dict):
+        return document, context  # what reads the order says so
     given = {key: document[key] for key in sorted(TERMS & document.keys())}
     if not given:
         return document, context

@@ -70,6 +70,11 @@ class Offer:
         """The reference with its revision's letter, as it is said on the telephone."""
         return f"{self.reference} {self.revision}".strip()
 
+    @property
+    def own_lines(self) -> tuple[Line, ...] | None:
+        """What the net is made of, where the workshop set the price itself."""
+        return self.lines or None
+
 
 _LINES = {"own": "adjustments", "lines": "lines"}
 # Members of a token and the attributes they carry, in the order in which they are written.

@@ -43,8 +43,10 @@ class OfferPriceSchema(Answer):
 
     currency = Text(_CURRENCY)
     lines = Many(
-        "What the net is made of, where the workshop set the price itself; else empty.",
+        "What the net is made of.",
         PriceLineSchema,
+        attribute="own_lines",
+        absent="Absent where the workshop did not set the price itself.",
     )
     net = Amount("The price before tax.")
     tax = Amount("The tax on the net.")
