@@ -131,7 +131,6 @@ def add_cutout_kind(package: Path) -> None:
     for before, after in (
         ("SLOT", "DIAMOND"),
         ('name="slot"', 'name="diamond"'),
-        ('noun="slot"', 'noun="diamond"'),
         ('boxed_text("slot", cutout)', 'boxed_text("diamond", cutout)'),
         (
             "return placed_box(cutout, min(boxed_size_mm(cutout)) / 2)",

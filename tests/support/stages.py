@@ -7,7 +7,7 @@ from functools import cached_property
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Order
 from ledgerstone.price import Price
-from ledgerstone.schedule import Booking, LeadTime, NeverWorked
+from ledgerstone.schedule import Booking, LeadTime
 from ledgerstone.shape import Shape
 from ledgerstone.stages import (
     Assessed,
@@ -110,16 +110,8 @@ class Stages:
 
     @property
     def lead_time(self) -> LeadTime:
-        """When it is ready and when it arrives.
-
-        Raises
-        ------
-        NeverWorked
-            There is no such day.
-        """
-        if self.scheduled.lead_time is None:
-            raise NeverWorked("no day can be promised")
-        return self.scheduled.lead_time
+        """When it is ready and when it arrives; an error where there is no such day."""
+        return self.scheduled.promised
 
     @property
     def price(self) -> Price:

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from shapely.geometry import LineString
 
-from ledgerstone.reinforcement import PlacedBar, SteelPlan, advise
+from ledgerstone.reinforcement import PlacedBar, SteelPlan
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
 from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
@@ -27,8 +27,7 @@ _BENCH = {
 
 def _plan(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> SteelPlan:
     order = order_of(workshop, slab_json(outline, *cutouts, **more))
-    stages = stages_of(order, workshop, date(2026, 11, 25))
-    return advise(order.slabs[0], stages.shapes[0], stages.strength[0], workshop)
+    return stages_of(order, workshop, date(2026, 11, 25)).known.steel[0]
 
 
 def test_bars_run_past_a_hob_by_their_anchorage(workshop: Workshop) -> None:
@@ -58,7 +57,7 @@ def test_every_bar_keeps_its_cover_in_plan(workshop: Workshop) -> None:
         order = order_of(workshop, *JOBS[name]["slabs"])
         stages = stages_of(order, workshop, date(2026, 11, 25))
         shape = stages.shapes[0]
-        plan = advise(order.slabs[0], shape, stages.strength[0], workshop)
+        plan = stages.known.steel[0]
         assert plan.bars
         for bar in plan.bars:
             line = LineString([bar.start_mm, bar.end_mm])

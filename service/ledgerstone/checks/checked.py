@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ledgerstone.checks.finding import Finding
-from ledgerstone.schedule import LeadTime, NeverWorked
+from ledgerstone.schedule import LeadTime
 from ledgerstone.stages import Assessed, Judged, Planned, Priced, Scheduled
 
 
@@ -29,16 +29,8 @@ class WorkedOut:
 
     @property
     def lead_time(self) -> LeadTime:
-        """When it is ready and when it arrives.
-
-        Raises
-        ------
-        NeverWorked
-            There is no such day.
-        """
-        if self.scheduled.lead_time is None:
-            raise NeverWorked("no day can be promised")
-        return self.scheduled.lead_time
+        """When it is ready and when it arrives; an error where there is no such day."""
+        return self.scheduled.promised
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,7 +32,6 @@ def _corner_radius_mm(_cutout: Cutout, _inside_radius_mm: float) -> None:
 
 CIRCLE = CutoutKind(
     name="circle",
-    noun="round",
     sizes=("diameter",),
     docstring="A round opening.",
     has_corners=False,

@@ -19,8 +19,6 @@ class CutoutKind:
     ----------
     name
         Its name on the wire.
-    noun
-        What it is called among cut-outs without a label: “the round cut-out”.
     sizes
         The members of an order that give its size; all of them must be told.
     docstring
@@ -43,7 +41,6 @@ class CutoutKind:
     """
 
     name: str
-    noun: str
     sizes: tuple[str, ...]
     docstring: str
     has_corners: bool

@@ -38,7 +38,6 @@ def _corner_radius_mm(cutout: Cutout, inside_radius_mm: float) -> float:
 
 POLYGON = CutoutKind(
     name="polygon",
-    noun="shaped",
     sizes=("points",),
     docstring="An opening with straight sides.",
     has_corners=True,

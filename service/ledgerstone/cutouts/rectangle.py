@@ -23,7 +23,6 @@ def _described(cutout: Cutout) -> str:
 
 RECTANGLE = CutoutKind(
     name="rectangle",
-    noun="rectangular",
     sizes=("length", "width"),
     docstring="A rectangular opening.",
     has_corners=True,

@@ -23,7 +23,6 @@ def _corner_radius_mm(_cutout: Cutout, _inside_radius_mm: float) -> None:
 
 SLOT = CutoutKind(
     name="slot",
-    noun="slot",
     sizes=("length", "width"),
     docstring="A slot with round ends.",
     has_corners=False,

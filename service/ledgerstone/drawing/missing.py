@@ -5,12 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Final
 
-import typst
-
 from ledgerstone.drawing.frame import MARGIN, PLAIN, SHEET_WIDTH, SMALL
 from ledgerstone.drawing.lettering import INK, PAPER, lettered
-from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.drawing.svg import document, element, render
+from ledgerstone.drawing.typesetting import typeset
 
 __all__ = ["MISSING", "missing_pdf"]
 
@@ -42,12 +40,4 @@ MISSING: Final = _missing()
 
 def missing_pdf() -> bytes:
     """Print the same on one sheet, in the place of a paper at true size."""
-    return bytes(
-        typst.compile(
-            str(_TEMPLATE),
-            font_paths=[str(FONT_FOLDER)],
-            ignore_system_fonts=True,
-            format="pdf",
-            sys_inputs={"title": _TITLE, "says": _SAYS},
-        )
-    )
+    return typeset(_TEMPLATE, {"title": _TITLE, "says": _SAYS})

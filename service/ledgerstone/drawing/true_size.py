@@ -10,14 +10,12 @@ from pathlib import Path
 from typing import Any, Final
 
 import shapely
-import typst
 from shapely.geometry import LineString, Polygon, box
 
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.frame import leading_length, spoken
 from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
-from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.drawing.saying import cutout_notes
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.svg import clean
@@ -32,6 +30,7 @@ from ledgerstone.drawing.tiling import (
     sheets,
     tiling_of,
 )
+from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.order import CORNERS, LShape, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import XY, corner_radii_mm
@@ -215,12 +214,4 @@ def true_size_pdf(drawn: Drawn, paper: Paper, *, workshop: str) -> bytes | TooMa
         "sheets": printed,
         "key": small,
     }
-    return bytes(
-        typst.compile(
-            str(_TEMPLATE),
-            font_paths=[str(FONT_FOLDER)],
-            ignore_system_fonts=True,
-            format="pdf",
-            sys_inputs={"told": json.dumps(told)},
-        )
-    )
+    return typeset(_TEMPLATE, {"told": json.dumps(told)})

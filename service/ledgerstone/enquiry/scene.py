@@ -62,9 +62,6 @@ class Word:
     spans: tuple[Span, ...] = ()
 
 
-PLACES = tuple(
-    f"{side}{end}" for side in ("left", "right", "front", "back") for end in ("", "_edge")
-)
 Claims = dict[str, list[Claim]]
 
 
@@ -91,11 +88,6 @@ class Opening:
     def has_size(self) -> bool:
         """Whether any size of the hole was said."""
         return any(self.claims.get(key) for key in ("length", "width", "diameter"))
-
-    def has_place(self) -> bool:
-        """Whether anything of its place was said."""
-        sides = any(self.claims.get(key) for key in PLACES)
-        return sides or bool(self.centred or self.loosely_centred or self.level_with)
 
 
 @dataclass(slots=True)

@@ -6,10 +6,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final, Literal
 
-import typst
 from markupsafe import Markup
 
-from ledgerstone.drawing.raster import FONT_FOLDER
+from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.json_types import JSON
 from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.templates import Templates
@@ -53,15 +52,8 @@ def paper_page(paper: Paper, templates: Templates) -> str:
 
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
-    return bytes(
-        typst.compile(
-            str(_FOLDER / f"{paper.layout}.typ"),
-            font_paths=[str(FONT_FOLDER)],
-            ignore_system_fonts=True,
-            format="pdf",
-            sys_inputs={"told": printed_content(paper.printed)},
-        )
-    )
+    template = _FOLDER / f"{paper.layout}.typ"
+    return typeset(template, {"told": printed_content(paper.printed)})
 
 
 def _safe(content: JSON, key: str = "") -> JSON:

@@ -63,10 +63,14 @@ class SteelPlan:
         return sum(one.kg for one in self.cut()) + sum(piece.kg for piece in self.mesh)
 
 
-def advise(slab: Slab, shape: Shape, strength: SlabStrength, workshop: Workshop) -> SteelPlan:
-    """Say where bars and mesh belong in a slab that can be made."""
-    cracking = strength.in_place.cracking
-    after = None if cracking is None else after_a_crack(slab, shape, cracking, workshop)
+def advise(
+    slab: Slab,
+    shape: Shape,
+    strength: SlabStrength,
+    after: AfterCrack | None,
+    workshop: Workshop,
+) -> SteelPlan:
+    """Say where bars and mesh belong in a slab that can be made, given what holds it cracked."""
     single = without_doubles(_every_bar(shape, strength, workshop, after))
     bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
     mesh, places = mesh_of(shape, workshop, workshop.steel.cover_mm)

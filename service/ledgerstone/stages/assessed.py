@@ -10,7 +10,7 @@ from ledgerstone.errors import PlateError
 from ledgerstone.order import Shade, Slab
 from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
 from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
-from ledgerstone.stages.cache import HandlingKey, InPlaceKey, SlabKey, SteelKey
+from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.handling import Cover
@@ -115,16 +115,20 @@ def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
     PlateError
         The plate has no answer for it.
     """
+    return _on_its_rests(planned, i, context).in_place
+
+
+def _on_its_rests(planned: Planned, i: int, context: StageContext) -> OnItsRests:
     slab, shape, workshop = planned.order.slabs[i], planned.shapes[i], context.workshop
 
-    def compute() -> InPlace:
+    def compute() -> OnItsRests:
         concrete = concrete_of(workshop)
         plate = plate_of(slab, shape, concrete, context.cache.plates)
         found = in_place(slab, shape, plate, concrete, workshop)
         if found.cracking is None:
-            return found
+            return OnItsRests(found, None)
         after = after_a_crack(slab, shape, found.cracking, workshop)
-        return replace(found, verdicts=(*found.verdicts, after.verdict))
+        return OnItsRests(replace(found, verdicts=(*found.verdicts, after.verdict)), after)
 
     key = InPlaceKey(SlabKey.of(_without_appearance(slab)), round(planned.slab_kg[i], DIGITS_KG))
     return context.cache.in_place.get_or_compute(key, compute)
@@ -133,7 +137,8 @@ def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
 def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageContext) -> SteelPlan:
     slab = planned.order.slabs[i]
     key = SteelKey(SlabKey.of(slab), _workshop_temp_c(context), _cover(planned, context))
-    compute = partial(advise, slab, planned.shapes[i], strength, context.workshop)
+    after = _on_its_rests(planned, i, context).after
+    compute = partial(advise, slab, planned.shapes[i], strength, after, context.workshop)
     return context.cache.steel.get_or_compute(key, compute)
 
 

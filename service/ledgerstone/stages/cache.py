@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
 from ledgerstone.order import Slab
-from ledgerstone.reinforcement import SteelPlan
+from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import Cover
 from ledgerstone.strength.in_place import InPlace
@@ -81,6 +81,14 @@ class InPlaceKey:
 
 
 @dataclass(frozen=True, slots=True)
+class OnItsRests:
+    """A slab's stresses on its rests, and what holds it once it has cracked."""
+
+    in_place: InPlace
+    after: AfterCrack | None
+
+
+@dataclass(frozen=True, slots=True)
 class SteelKey:
     """What the steel of a slab depends on, beside the workshop."""
 
@@ -99,7 +107,7 @@ class StageCache:
         self.plates = plates if plates is not None else Plates()
         self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MOST_SHAPES)
         self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MOST_RESULTS)
-        self.in_place: BoundedStore[InPlaceKey, InPlace] = BoundedStore(MOST_RESULTS)
+        self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MOST_RESULTS)
         self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MOST_RESULTS)
         self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MOST_SHAPES)  # of openings
         self._workshop: Workshop | None = None

@@ -37,6 +37,19 @@ class Scheduled:
         """The plans of its slabs."""
         return self.assessed.planned
 
+    @property
+    def promised(self) -> LeadTime:
+        """When it is ready and when it arrives.
+
+        Raises
+        ------
+        NeverWorked
+            There is no such day.
+        """
+        if self.lead_time is None:
+            raise NeverWorked("no day can be promised")
+        return self.lead_time
+
 
 def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     """List the work and lay it into the calendar.

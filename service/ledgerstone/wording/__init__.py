@@ -46,21 +46,13 @@ from ledgerstone.message import (
 from ledgerstone.wording.catalogues import LANGUAGES, known_language
 from ledgerstone.wording.formats import percent_of
 from ledgerstone.wording.naming import (
-    LONGEST_LABEL,
     MOST_NAMED,
     cut_short,
     cutout_name,
-    cutout_words,
-    label_words,
-    listed_names,
     relief_name,
-    relief_words,
     side_name,
-    side_words,
     slab_name,
-    slab_words,
     slabs_name,
-    slabs_words,
 )
 from ledgerstone.wording.speech import Speech, english, speech_in, speech_of, workshop_speech
 from ledgerstone.wording.vocabulary import (
@@ -75,7 +67,6 @@ from ledgerstone.wording.vocabulary import (
 
 __all__ = [
     "LANGUAGES",
-    "LONGEST_LABEL",
     "MOST_NAMED",
     "Figure",
     "Listed",
@@ -90,25 +81,18 @@ __all__ = [
     "capital",
     "cut_short",
     "cutout_name",
-    "cutout_words",
     "day_text",
     "english",
     "known_language",
-    "label_words",
     "listed",
-    "listed_names",
     "money_text",
     "people_text",
     "percent_of",
     "percent_text",
     "relief_name",
-    "relief_words",
     "side_name",
-    "side_words",
     "slab_name",
-    "slab_words",
     "slabs_name",
-    "slabs_words",
     "speech_in",
     "speech_of",
     "weight_text",

@@ -19,6 +19,7 @@ from ledgerstone.message import (
 from ledgerstone.order import Order
 from ledgerstone.wording.catalogues import USUAL, bundle
 from ledgerstone.wording.formats import Formats
+from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.records import Workshop
 
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
@@ -149,12 +150,6 @@ def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catal
         listed = given.value
         return _Count(len(listed.things) if listed.count is None else listed.count)
     return _Count(1)
-
-
-def capital(sentence: str) -> str:
-    """Begin a sentence with a capital, past an opening quotation mark."""
-    at = 1 if sentence[:1] in ("“", "„") else 0
-    return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]
 
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:

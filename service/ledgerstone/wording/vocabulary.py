@@ -1,4 +1,4 @@
-"""The vocabulary: each kind of value is said in one way, with one rounding, wherever it is said."""
+"""Values in English, for what is not in the catalogues yet, by the formats that these have."""
 
 from __future__ import annotations
 
@@ -6,31 +6,33 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
-_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
+from babel import Locale
+
+from ledgerstone.message import Money, Percent, Weight
+from ledgerstone.wording.formats import Formats
+
+_ENGLISH = Formats(Locale("en", "GB"))
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 
 
 def money_text(currency: str, amount: Decimal) -> str:
     """Say an amount: ``£1,021.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
-    figures = f"{abs(amount):,.2f}"
-    minus = "−" if amount < 0 else ""
-    sign = _SIGNS.get(currency)
-    return f"{minus}{sign}{figures}" if sign else f"{minus}{currency} {figures}"
+    return _ENGLISH.money(Money(currency, amount))
 
 
 def percent_text(percent: Decimal) -> str:
     """Say a share: ``20%``."""
-    return f"{percent.normalize():f}%"
+    return _ENGLISH.percent(Percent(percent))
 
 
 def day_text(day: date) -> str:
     """Say a day: ``25 March 2027``."""
-    return f"{day:%-d %B %Y}"
+    return _ENGLISH.day(day)
 
 
 def weight_text(kg: float) -> str:
     """Say a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``, ``75 kg``."""
-    return f"{round(kg, 1):g} kg"
+    return _ENGLISH.weight(Weight(kg))
 
 
 def people_text(number: int) -> str:
@@ -56,5 +58,5 @@ def listed(things: Sequence[str], *, most: int | None = None) -> str:
 
 def capital(sentence: str) -> str:
     """Begin a sentence with a capital, past an opening quotation mark."""
-    at = 1 if sentence[:1] == "“" else 0
+    at = 1 if sentence[:1] in ("“", "„") else 0
     return sentence[:at] + sentence[at : at + 1].upper() + sentence[at + 1 :]
