@@ -18,7 +18,7 @@ from ledgerstone.application.changed_orders import ChangeLinks
 from ledgerstone.checks import edges, wear
 from ledgerstone.drawing import MISSING, rasterise
 from ledgerstone.errors import NotUnderstood, PlateError
-from ledgerstone.papers import job_mould
+from ledgerstone.papers import approval, job_mould
 from ledgerstone.remedies import search
 from support.asking import changed
 
@@ -266,6 +266,7 @@ def test_papers_go_out_without_the_drawing_that_failed(
 ) -> None:
     """A letter, an approval sheet and a job sheet say that their plan is missing."""
     monkeypatch.setattr(drawings, "draw_plan", broken)
+    monkeypatch.setattr(approval, "draw_plan", broken)
     monkeypatch.setattr(job_mould, "draw_plan", broken)
     for path, accept in (
         ("/v1/sheets/approval", "text/html"),

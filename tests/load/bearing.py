@@ -26,13 +26,14 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import DRAWN, Drawer, drawing_content
-from ledgerstone.application.papers import JOB, make_paper
+from ledgerstone.application.papers import make_paper
 from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.drawing import WIDEST_PX
 from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.papers.kinds import JOB
 from ledgerstone.papers.paper import Paper, paper_page, paper_print
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote, SentBack

@@ -13,7 +13,7 @@ from ledgerstone.codec.paper_schemas import JOB_SHEET
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
-from ledgerstone.papers.job_sheet import job_pages, job_paper
+from ledgerstone.papers.job_sheet import job_content, job_pages
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
@@ -56,7 +56,7 @@ def job(workshop: Workshop, today: date, example_order: dict[str, Any]) -> Job:
 
 def texts(job: Job) -> str:
     """All that a job sheet says, drawings left out."""
-    return repr(JOB_SHEET.dump(job_paper(job).content))
+    return repr(JOB_SHEET.dump(job_content(job)))
 
 
 @pytest.mark.parametrize("name", SLABS)
@@ -103,7 +103,7 @@ def test_a_polygons_bevelled_side_stays_where_it_is(workshop: Workshop) -> None:
 
 def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
-    rows = JOB_SHEET.dump(job_paper(job).content)["operations"]
+    rows = JOB_SHEET.dump(job_content(job))["operations"]
     told = sum(row["hands_minutes"] for row in rows)
     laid = sum(one.job.step.minutes_of(one.job.piece.number) for one in job.quote.lead_time.work)
     assert told == laid == job.minutes_in_all()

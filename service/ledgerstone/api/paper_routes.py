@@ -9,14 +9,21 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answers import write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.papers import JOB, SHEETS, make_paper, make_plan, write_paper
+from ledgerstone.application.papers import (
+    FORMS,
+    HTML,
+    JSON_TYPE,
+    PDF,
+    make_paper,
+    make_plan,
+    render,
+)
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.message import Message
-from ledgerstone.papers.paper import paper_page, paper_print
+from ledgerstone.papers.kinds import JOB, SHEETS
 from ledgerstone.quote import SentBack
 
-_JSON, _HTML, _PDF = "application/json", "text/html", "application/pdf"
 _EML, _ICS = "message/rfc822", "text/calendar"
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
@@ -28,17 +35,17 @@ def paper_routes(context: AppContext) -> Blueprint:
     @v1.post("/replies")
     def replies() -> Response:
         guard.must_be_maker(context.settings)
-        kind = guard.accepted(_JSON, _EML)
+        kind = guard.accepted(JSON_TYPE, _EML)
         asked, templates = context.quote_context(for_maker=True), context.templates
         document = guard.json_body()
         if kind == _EML:
             return _download(make_draft(document, asked, templates), _EML, "reply.eml")
-        return Response(json.dumps(make_reply(document, asked, templates)), mimetype=_JSON)
+        return Response(json.dumps(make_reply(document, asked, templates)), mimetype=JSON_TYPE)
 
     @v1.post("/sheets/<kind>")
     def sheets(kind: str) -> Response:
         guard.must_be_maker(context.settings)
-        form = guard.accepted(_JSON, _HTML, _PDF)
+        form = guard.accepted(*FORMS)
         if kind not in SHEETS:
             return problem(404, Message("no-such-sheet", kinds=", ".join(SHEETS)))
         return _paper(kind, form, context)
@@ -46,7 +53,7 @@ def paper_routes(context: AppContext) -> Blueprint:
     @v1.post("/job-sheets")
     def job_sheets() -> Response:
         guard.must_be_maker(context.settings)
-        form = guard.accepted(_JSON, _HTML, _PDF, _ICS)
+        form = guard.accepted(*FORMS, _ICS)
         return _plan(context) if form == _ICS else _paper(JOB, form, context)
 
     return v1
@@ -57,12 +64,12 @@ def _paper(kind: str, form: str, context: AppContext) -> Response:
     paper = make_paper(kind, guard.json_body(), asked)
     if isinstance(paper, ResolvedRequest):
         return _sent_back(paper, asked)
-    if form == _PDF:
-        return _download(paper_print(paper), _PDF, f"{kind}.pdf")
-    if form == _JSON:
-        return Response(json.dumps(write_paper(kind, paper)), mimetype=_JSON)
-    response = Response(paper_page(paper, context.templates), mimetype=_HTML)
-    response.headers["Content-Security-Policy"] = _POLICY
+    written = render(paper, form, context.templates)
+    if form == PDF:
+        return _download(written, form, f"{kind}.pdf")
+    response = Response(written, mimetype=form)
+    if form == HTML:
+        response.headers["Content-Security-Policy"] = _POLICY
     return response
 
 
@@ -80,7 +87,7 @@ def _sent_back(resolved: ResolvedRequest, context: QuoteContext) -> Response:
     return problem_response(write_sent_back(resolved.answer, resolved.document, context))
 
 
-def _download(content: bytes, mimetype: str, name: str) -> Response:
+def _download(content: str | bytes, mimetype: str, name: str) -> Response:
     response = Response(content, mimetype=mimetype)
     response.headers["Content-Disposition"] = f'attachment; filename="{name}"'
     return response

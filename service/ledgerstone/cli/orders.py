@@ -14,7 +14,7 @@ from typing import Any, Final, TextIO
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.enquiries import make_answer
-from ledgerstone.application.papers import JOB, make_paper, write_paper
+from ledgerstone.application.papers import make_paper, paper_members
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.cli import mailbox
@@ -30,6 +30,7 @@ from ledgerstone.errors import (
     TooIntricate,
 )
 from ledgerstone.json_types import JSON
+from ledgerstone.papers.kinds import JOB
 from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
@@ -170,9 +171,9 @@ def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
             file.write(paper_print(paper))
         context.out.write(f"Wrote {asked.pdf}.\n")
     elif asked.json:
-        _write_json(context, write_paper(JOB, paper))
+        _write_json(context, paper_members(paper))
     else:
-        context.out.write(pages_text(paper.printed["pages"]))
+        context.out.write(pages_text(paper.content["pages"]))
     return QUOTED
 
 

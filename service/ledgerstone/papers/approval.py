@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from ledgerstone.cutouts import kind_of
+from ledgerstone.drawing import MISSING, TitleBlock, draw_plan
 from ledgerstone.drawing.saying import (
     cutout_notes,
     describe,
@@ -15,8 +16,8 @@ from ledgerstone.drawing.saying import (
 )
 from ledgerstone.drawing.weeks import draw_weeks, say_weeks
 from ledgerstone.order import LShape, Slab
-from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.views import QuoteView
+from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import Content, section, sheet
 from ledgerstone.papers.words import (
     arrives_text,
     shade_text,
@@ -54,36 +55,22 @@ _CHECK = (
 )
 
 
-def approval_sheet(
-    view: QuoteView, workshop: Workshop, plans: Sequence[str], customer: str
-) -> Sheet:
+def approval_sheet(records: PaperRecords) -> Content:
     """Write what the customer signs."""
-    order = view.quote.order
-    many = len(order.slabs)
-    slabs = [
-        Section(
-            heading=slab_name(slab, i, many),
-            facts=list(_slab_facts(slab, shape, workshop)),
-            drawing=plans[i] if i < len(plans) else "",
-            words=describe(slab, shape),
-        )
-        for i, (slab, shape) in enumerate(zip(order.slabs, view.quote.shapes, strict=True))
-    ]
-    return Sheet(
-        title="To approve before we cast",
-        facts=list(_offer_facts(view, workshop, customer)),
-        sections=[
+    workshop, order = records.workshop, records.quote.order
+    slabs = [_slab(records, i) for i in range(len(order.slabs))]
+    return sheet(
+        "To approve before we cast",
+        _offer_facts(records),
+        [
             *slabs,
-            *_joins(view),
-            *_weeks(view),
-            Section(heading="What to expect of the material", says=EXPECT),
-            Section(heading="Check before you sign", says=_CHECK),
-            *(
-                [Section(heading="Terms", says=workshop.reply.terms)]
-                if workshop.reply.terms
-                else []
-            ),
+            *_joins(records),
+            *_weeks(records),
+            section("What to expect of the material", says=EXPECT),
+            section("Check before you sign", says=_CHECK),
+            *([section("Terms", says=workshop.reply.terms)] if workshop.reply.terms else []),
         ],
+        records,
         signs=(
             f"I have checked this sheet and ask {workshop.workshop.name} to cast what it shows."
             " What is cast cannot be changed."
@@ -91,11 +78,37 @@ def approval_sheet(
     )
 
 
-def _offer_facts(view: QuoteView, workshop: Workshop, customer: str) -> Iterable[tuple[str, str]]:
-    quote, price = view.quote, view.quote.price
-    if customer:
-        yield "For", customer
-    yield quote.standing.capitalize(), view.name
+def _slab(records: PaperRecords, i: int) -> Content:
+    """Say one slab: its drawing, and all that was asked of it."""
+    order, workshop = records.quote.order, records.workshop
+    slab, shape = order.slabs[i], records.quote.shapes[i]
+    return section(
+        slab_name(slab, i, len(order.slabs)),
+        facts=_slab_facts(slab, shape, workshop),
+        drawing=_plan(records, i),
+        words=describe(slab, shape),
+    )
+
+
+def _plan(records: PaperRecords, i: int) -> str:
+    """Draw one slab's plan; nothing that the sheet does not number is pinned on it."""
+    slab, mine = records.quote.order.slabs[i], records.workshop.workshop
+    title = TitleBlock(
+        reference=records.name,
+        label=slab.label,
+        shade=slab.shade.name or slab.shade.match or "",
+        workshop=mine.name,
+    )
+    with records.contain("drawing"):
+        return draw_plan(slab, records.quote.shapes[i], title=title, speech=records.speech)
+    return MISSING
+
+
+def _offer_facts(records: PaperRecords) -> Iterable[tuple[str, str]]:
+    quote, price, workshop = records.quote, records.quote.price, records.workshop
+    if records.customer:
+        yield "For", records.customer
+    yield quote.standing.capitalize(), records.name
     yield "Offered on", f"{day_text(quote.issued)}; it stands until {day_text(quote.valid_until)}"
     tax = tax_text(price, workshop.tax.name)
     yield "Price", f"{money_text(price.currency, price.total)}{f', {tax}' if tax else ''}"
@@ -106,7 +119,7 @@ def _offer_facts(view: QuoteView, workshop: Workshop, customer: str) -> Iterable
         yield "Agreed", quote.terms.note
     lead = quote.lead_time
     yield "Ready on", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"
-    if view.whole:
+    if records.whole:
         yield "Delivery", arrives_text(lead, quote.order.delivery.kind)
     yield "Weight, packed", weight_text(quote.packed_kg)
 
@@ -143,17 +156,17 @@ def hand_text(outline: LShape) -> str:
     )
 
 
-def _weeks(view: QuoteView) -> Iterable[Section]:
+def _weeks(records: PaperRecords) -> Iterable[Content]:
     """Say the weeks, stage by stage, where their days are as they were offered."""
-    lead = view.quote.lead_time
-    if view.whole and lead.stages:
+    lead = records.quote.lead_time
+    if records.whole and lead.stages:
         facts = [(english(stage.name), stage_text(stage)) for stage in lead.stages]
         drawing, words = draw_weeks(lead), say_weeks(lead)
-        yield Section(heading="The weeks", facts=facts, drawing=drawing, words=words)
+        yield section("The weeks", facts=facts, drawing=drawing, words=words)
 
 
-def _joins(view: QuoteView) -> Iterable[Section]:
-    order = view.quote.order
+def _joins(records: PaperRecords) -> Iterable[Content]:
+    order = records.quote.order
     if not order.joins:
         return
     names = [slab_name(slab, i, len(order.slabs)) for i, slab in enumerate(order.slabs)]
@@ -164,4 +177,4 @@ def _joins(view: QuoteView) -> Iterable[Section]:
         )
         for join in order.joins
     ]
-    yield Section(heading="Joins", facts=facts)
+    yield section("Joins", facts=facts)

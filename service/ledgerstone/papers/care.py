@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.order import Slab
-from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.views import QuoteView
+from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import Content, Fact, section, sheet
 from ledgerstone.papers.words import shade_text, slab_name
 from ledgerstone.wording import day_text, listed
-from ledgerstone.workshop.records import Sealer, Workshop
+from ledgerstone.workshop.records import Sealer
 
 _EVERY_DAY = (
     "Wipe it with warm water and a soap that is neither sour nor gritty; dry it with a cloth.",
@@ -63,33 +63,35 @@ _RENEW = {
 }
 
 
-def care_sheet(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
+def care_sheet(records: PaperRecords) -> Content:
     """Write how each slab is kept, one section for each sealer and place there is."""
-    slabs = view.quote.order.slabs
-    facts = [("For", customer)] if customer else []
-    facts += [("Order", view.name), ("Made", day_text(view.quote.lead_time.ready_on))]
+    quote, workshop = records.quote, records.workshop
+    slabs = quote.order.slabs
+    facts: list[Fact] = [("For", records.customer)] if records.customer else []
+    facts += [("Order", records.name), ("Made", day_text(quote.lead_time.ready_on))]
     facts += [(slab_name(s, i, len(slabs)), shade_text(s)) for i, s in enumerate(slabs)]
     used = [one for one in workshop.sealers if any(s.finish.sealer == one.name for s in slabs)]
     places = {slab.place for slab in slabs}
-    return Sheet(
-        title="Keeping it well",
-        facts=facts,
-        sections=[
-            Section(heading="Every day", says=_EVERY_DAY),
-            Section(heading="Acids", says=_ACIDS),
+    return sheet(
+        "Keeping it well",
+        facts,
+        [
+            section("Every day", says=_EVERY_DAY),
+            section("Acids", says=_ACIDS),
             *(_sealer(one, [s for s in slabs if s.finish.sealer == one.name]) for one in used),
-            *([Section(heading="In a wet room", says=_WET)] if "wet-room" in places else []),
-            *([Section(heading="Outdoors", says=_FROST)] if "outdoors" in places else []),
-            Section(heading="The repair pot", says=_REPAIR),
+            *([section("In a wet room", says=_WET)] if "wet-room" in places else []),
+            *([section("Outdoors", says=_FROST)] if "outdoors" in places else []),
+            section("The repair pot", says=_REPAIR),
         ],
+        records,
     )
 
 
-def _sealer(sealer: Sealer, slabs: list[Slab]) -> Section:
+def _sealer(sealer: Sealer, slabs: list[Slab]) -> Content:
     labels = list(dict.fromkeys(slab.label for slab in slabs if slab.label))
     on = f" ({listed(labels)})" if labels else ""
-    return Section(
-        heading=f"The {sealer.name} sealer{on}",
+    return section(
+        f"The {sealer.name} sealer{on}",
         says=[sealer.says, *_heat_oil_food(sealer, slabs), *_RENEW[sealer.kind]],
     )
 

@@ -11,8 +11,8 @@ from collections.abc import Iterable
 from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.drawing.saying import rests_text
 from ledgerstone.order import Order, Slab
-from ledgerstone.papers.sheet import Section, Sheet
-from ledgerstone.papers.views import QuoteView
+from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import Content, Fact, section, sheet
 from ledgerstone.papers.words import size_text, slab_name
 from ledgerstone.quote import Quote
 from ledgerstone.strength.movement import drying_bow_mm
@@ -71,28 +71,27 @@ _BEDS = {
 }
 
 
-def fitting_sheet(view: QuoteView, workshop: Workshop, customer: str) -> Sheet:
+def fitting_sheet(records: PaperRecords) -> Content:
     """Write what whoever receives and fits the slabs needs to know."""
-    quote = view.quote
+    quote, workshop = records.quote, records.workshop
     cautions = [finding.says for finding in quote.findings if finding.level == "caution"]
-    facts = [("For", customer)] if customer else []
-    facts += [("Order", view.name), ("Ready on", day_text(quote.lead_time.ready_on))]
+    facts: list[Fact] = [("For", records.customer)] if records.customer else []
+    facts += [("Order", records.name), ("Ready on", day_text(quote.lead_time.ready_on))]
     sections = [
-        Section(heading="Before you sign for it", says=_BEFORE_SIGNING),
-        Section(heading="What each piece weighs", facts=list(_weights(view))),
-        Section(heading="Carrying", says=[*_CARRYING, *_drying(quote)]),
-        Section(heading="The base", says=[*_rails(quote, workshop), *_base(quote.order)]),
-        Section(heading="Bedding", facts=list(_bedding(quote.order))),
-        Section(heading="Gaps", says=list(_gaps(quote.order, workshop))),
-        Section(heading="Cutting", says=_CUTTING),
-        *([Section(heading="About this order", says=cautions)] if cautions else []),
-        Section(heading="Who decides", says=_WHO_DECIDES),
+        section("Before you sign for it", says=_BEFORE_SIGNING),
+        section("What each piece weighs", facts=list(_weights(quote))),
+        section("Carrying", says=[*_CARRYING, *_drying(quote)]),
+        section("The base", says=[*_rails(quote, workshop), *_base(quote.order)]),
+        section("Bedding", facts=list(_bedding(quote.order))),
+        section("Gaps", says=list(_gaps(quote.order, workshop))),
+        section("Cutting", says=_CUTTING),
+        *([section("About this order", says=cautions)] if cautions else []),
+        section("Who decides", says=_WHO_DECIDES),
     ]
-    return Sheet(title="Receiving and fitting", facts=facts, sections=sections)
+    return sheet("Receiving and fitting", facts, sections, records)
 
 
-def _weights(view: QuoteView) -> Iterable[tuple[str, str]]:
-    quote = view.quote
+def _weights(quote: Quote) -> Iterable[tuple[str, str]]:
     many = len(quote.order.slabs)
     for i, (slab, shape, weight) in enumerate(
         zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)

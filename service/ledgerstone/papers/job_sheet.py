@@ -11,7 +11,8 @@ from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
 from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_pages
-from ledgerstone.papers.paper import Paper
+from ledgerstone.papers.records import PaperRecords
+from ledgerstone.work import Operation
 
 
 def job_pages(job: Job) -> Iterator[Content]:
@@ -26,24 +27,29 @@ def job_pages(job: Job) -> Iterator[Content]:
         yield carry_card(job, i)
 
 
-def job_paper(job: Job) -> Paper:
+def job_sheet(records: PaperRecords) -> Content:
     """Write a job sheet: its pages, the work step by step, and what it costs."""
+    return job_content(Job(records.name, records.quote, records.workshop, records.contain))
+
+
+def job_content(job: Job) -> Content:
+    """Write the job sheet of a job that is worked out."""
     mine = job.workshop.workshop
-    head = {"reference": job.name, "workshop": f"{mine.name}, {mine.town}"}
-    pages = list(job_pages(job))
-    costs = costs_content(job.quote, job.workshop)
-    return Paper(
-        layout="job_sheet",
-        content={**head, "operations": job.steps, "costs": costs, "pages": pages},
-        page={**head, "blocks": _in_a_row(pages)},
-        printed={**head, "pages": pages},
-    )
+    return {
+        "reference": job.name,
+        "workshop": f"{mine.name}, {mine.town}",
+        "operations": [_operation(step) for step in job.steps],
+        "costs": costs_content(job.quote, job.workshop),
+        "pages": list(job_pages(job)),
+    }
 
 
-def _in_a_row(pages: list[Content]) -> list[Content]:
-    """Set the blocks of all pages one after another, each page headed: a template loops once."""
-    blocks: list[Content] = []
-    for number, one in enumerate(pages, start=1):
-        head = {"kind": "page", "says": one["title"], "number": number, "of": len(pages)}
-        blocks += [head, *one["blocks"]]
-    return blocks
+def _operation(step: Operation) -> Content:
+    return {
+        "name": step.name,
+        "stage": step.stage,
+        "slab": step.slab,
+        "hands_minutes": step.hands_minutes,
+        "machine_minutes": step.machine_minutes,
+        "wait_hours": step.wait_hours,
+    }

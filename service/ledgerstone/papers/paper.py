@@ -1,43 +1,52 @@
-"""A paper that is worked out, and the one way from it to a page and to a PDF."""
+"""The one way from an order's records to a paper, and from a paper to a page and to a PDF."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
 from pathlib import Path
-from typing import Any, Final, Literal
+from typing import Any, Final
 
 from markupsafe import Markup
 
 from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message, Spoken
+from ledgerstone.papers.kinds import KINDS, Content, Layout
 from ledgerstone.papers.printing import printed_content
+from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.templates import Templates
-
-Content = dict[str, Any]
-Layout = Literal["sheet", "job_sheet"]
+from ledgerstone.wording import Speech, speech_of, workshop_speech
 
 _FOLDER: Final = Path(__file__).with_name("texts")
+_NOT_SHOWN: Final = frozenset(("operations", "costs"))  # for programs, on no paper
 _DRAWINGS: Final = frozenset(("drawing", "svg"))  # members that hold an SVG of ours
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class Paper:
-    """A sheet or a job sheet, its drawings as SVG in it.
+    """A paper, said in its language, its drawings as SVG in it.
 
     Attributes
     ----------
     layout
-        The name of its template and of its printed form.
-    content
-        What its answer's schema writes.
-    page, printed
-        What its template is filled with, and what its printed form is told.
+        The name of its template and of its printed form, and what its answer's schema goes by.
     """
 
     layout: Layout
     content: Content
-    page: Content
-    printed: Content
+
+
+def paper_of(kind: str, records: PaperRecords) -> Paper:
+    """Work a paper out, and say it in the language of whoever reads it."""
+    made = KINDS[kind]
+    if made.reader == "workshop":
+        speech = workshop_speech(records.workshop.workshop.language, records.workshop)
+    else:
+        speech = speech_of(records.quote.order, records.workshop)
+    content = made.content(replace(records, speech=speech))
+    return Paper(made.layout, {**said(content, speech), "language": speech.language})
 
 
 def paper_page(paper: Paper, templates: Templates) -> str:
@@ -47,13 +56,38 @@ def paper_page(paper: Paper, templates: Templates) -> str:
     ------
     TemplateFault
     """
-    return templates.fill(f"{paper.layout}.html", _safe(paper.page))
+    return templates.fill(f"{paper.layout}.html", _safe(_in_a_row(_shown(paper))))
 
 
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
     template = _FOLDER / f"{paper.layout}.typ"
-    return typeset(template, {"told": printed_content(paper.printed)})
+    return typeset(template, {"told": printed_content(_shown(paper))})
+
+
+def said(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested
+    """Say every message and value of a content; all else stays as it is."""
+    if isinstance(content, Mapping):
+        return {name: said(part, speech) for name, part in content.items()}
+    if isinstance(content, list | tuple):
+        return [said(part, speech) for part in content]
+    if isinstance(content, Message | Spoken | date):
+        return speech.value(content)
+    return content
+
+
+def _shown(paper: Paper) -> Content:
+    return {name: part for name, part in paper.content.items() if name not in _NOT_SHOWN}
+
+
+def _in_a_row(content: Content) -> Content:
+    """Set the blocks of all pages one after another, each page headed: a template loops once."""
+    blocks: list[Content] = []
+    pages = content.get("pages", [])
+    for number, one in enumerate(pages, start=1):
+        head = {"kind": "page", "says": one["title"], "number": number, "of": len(pages)}
+        blocks += [head, *one["blocks"]]
+    return {**content, "blocks": blocks} if pages else content
 
 
 def _safe(content: JSON, key: str = "") -> JSON:

@@ -1,75 +1,72 @@
-"""A sheet of paper: sections of facts, sentences and drawings."""
+"""A sheet of paper: sections of facts, sentences and drawings, as lists and values to be said."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterable
+from typing import Any
 
-from ledgerstone.papers.paper import Paper
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.message import Value
+from ledgerstone.papers.records import PaperRecords
+
+Content = dict[str, Any]
+Fact = tuple[Value, Value]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Section:
-    """One part of a sheet.
+def section(
+    heading: Value,
+    *,
+    facts: Iterable[Fact] = (),
+    says: Iterable[Value] = (),
+    drawing: str = "",
+    words: str = "",
+) -> Content:
+    """Make one part of a sheet: facts as a table, lines to read or to tick, and a drawing.
 
-    Attributes
+    Parameters
     ----------
-    facts
-        Pairs of what and how, set as a table.
-    says
-        Sentences; each is a line to read, or to tick where the sheet is signed.
     drawing, words
         An SVG of ours, and what it shows in words.
     """
+    return {
+        "heading": heading,
+        "facts": _pairs(facts),
+        "says": list(says),
+        "words": words,
+        "drawing": drawing,
+    }
 
-    heading: str
-    facts: Sequence[tuple[str, str]] = ()
-    says: Sequence[str] = ()
-    drawing: str = ""
-    words: str = ""
 
+def sheet(
+    title: Value,
+    facts: Iterable[Fact],
+    sections: Iterable[Content],
+    records: PaperRecords,
+    signs: Value = "",
+) -> Content:
+    """Make a whole sheet.
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Sheet:
-    """A whole sheet.
-
-    Attributes
+    Parameters
     ----------
     facts
         What stands under the title: the reference, the day, whom it is for.
     signs
         What is signed at the foot, in a sentence; empty where nothing is.
     """
-
-    title: str
-    facts: Sequence[tuple[str, str]]
-    sections: Sequence[Section] = field(default_factory=tuple)
-    signs: str = ""
-
-
-def sheet_paper(sheet: Sheet, workshop: Workshop) -> Paper:
-    """Write a sheet as plain lists and texts, and its drawings."""
-    mine = workshop.workshop
-    content = {
-        "title": sheet.title,
+    mine = records.workshop.workshop
+    return {
+        "title": title,
         "workshop": f"{mine.name}, {mine.town}",
         "reach": f"{mine.email} · {mine.telephone}",
-        "facts": _pairs(sheet.facts),
-        "sections": [
-            {
-                "heading": section.heading,
-                "facts": _pairs(section.facts),
-                "says": list(section.says),
-                "words": section.words,
-                "drawing": section.drawing,
-            }
-            for section in sheet.sections
-        ],
-        "signs": sheet.signs,
+        "facts": _pairs(facts),
+        "sections": [one for one in sections if _holds(one)],
+        "signs": signs,
     }
-    return Paper(layout="sheet", content=content, page=content, printed=content)
 
 
-def _pairs(pairs: Sequence[tuple[str, str]]) -> list[dict[str, str]]:
+def _pairs(pairs: Iterable[Fact]) -> list[dict[str, Value]]:
     return [{"what": what, "says": says} for what, says in pairs]
+
+
+def _holds(part: Content) -> bool:
+    """Whether a section has anything to show: an empty one is left out."""
+    return bool(part["facts"] or part["says"] or part["drawing"])

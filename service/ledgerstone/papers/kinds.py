@@ -1,0 +1,55 @@
+"""Every paper there is: what its content is made from, its layout, and whose language it speaks.
+
+A new paper is one entry here: a function from records to content, which is lists and texts with
+messages in them, and the layout that sets it, ``texts/LAYOUT.html`` and ``texts/LAYOUT.typ``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Any, Final, Literal
+
+from ledgerstone.papers.approval import approval_sheet
+from ledgerstone.papers.care import care_sheet
+from ledgerstone.papers.fitting import fitting_sheet
+from ledgerstone.papers.job_sheet import job_sheet
+from ledgerstone.papers.records import PaperRecords
+
+Content = dict[str, Any]
+Layout = Literal["sheet", "job_sheet"]
+JOB: Final = "job-sheet"
+
+
+@dataclass(frozen=True, slots=True)
+class PaperKind:
+    """One kind of paper.
+
+    Attributes
+    ----------
+    content
+        Makes it of an order's records.
+    layout
+        How it is set, and which schema writes it as JSON.
+    reader
+        Whose language it speaks.
+    search
+        Whether remedies are searched for where the order is sent back.
+    """
+
+    content: Callable[[PaperRecords], Content]
+    layout: Layout = "sheet"
+    reader: Literal["customer", "workshop"] = "customer"
+    search: bool = False
+
+
+KINDS: Final[Mapping[str, PaperKind]] = MappingProxyType(
+    {
+        "approval": PaperKind(approval_sheet),
+        "fitting": PaperKind(fitting_sheet),
+        "care": PaperKind(care_sheet),
+        JOB: PaperKind(job_sheet, "job_sheet", "workshop", search=True),
+    }
+)
+SHEETS: Final = tuple(kind for kind in KINDS if kind != JOB)
