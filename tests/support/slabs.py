@@ -5,7 +5,7 @@ from typing import Any
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order, Slab
-from ledgerstone.price import Price, price
+from ledgerstone.price import Line, Price, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages import Planned, StageContext, plan
@@ -83,3 +83,10 @@ def steps_of(order: Order, workshop: Workshop, cover_days: float = 4.0) -> tuple
 def price_of(order: Order, workshop: Workshop) -> Price:
     """Price an order, moved in the plainest way."""
     return price(order, shapes_of(order, workshop), steps_of(order, workshop), workshop)
+
+
+def line_name(line: Line) -> str:
+    """Name a line by its message, the lines of making by their groups."""
+    if isinstance(line.label, str):
+        return line.label
+    return str(line.label.values.get("group", line.label.name))

@@ -10,6 +10,7 @@ from ledgerstone.workshop import Workshop
 from support.slabs import (
     Json,
     box,
+    line_name,
     order_of,
     price_of,
     shapes_of,
@@ -50,5 +51,5 @@ def with_offer(workshop: Workshop, **more: Any) -> Workshop:
 
 
 def amounts(price: Price) -> dict[str, str]:
-    """Write a price's lines."""
-    return {line.label: str(line.amount) for line in price.lines}
+    """Write a price's lines, by what each is for."""
+    return {line_name(line): str(line.amount) for line in price.lines}

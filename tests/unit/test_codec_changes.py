@@ -1,6 +1,7 @@
 """What differs between two orders, in words; and the letters of revisions."""
 
 import copy
+from datetime import date
 from typing import Any
 
 import pytest
@@ -10,75 +11,107 @@ from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.links import next_letter
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Listed, Message
 from ledgerstone.workshop import Workshop
 from support.asking import changed, without
 
-NAME = "“Seed-tray bench”"
+
+def mm(length: float) -> Length:
+    """Write a length in millimetres."""
+    return Length.parse(f"{length} mm")
+
+
+NAME = Message("slab-labelled", label="Seed-tray bench")
+BASIN = Message("cutout-labelled", label="basin")
+WAS = Listed((Message("size-both", length=mm(1450), width=mm(560)),), joined="comma")
 L_SHAPE = {"kind": "l-shape", "length": "1450 mm", "width": "560 mm",
            "notch": {"corner": "back-left", "length": "200 mm", "width": "100 mm"}}  # fmt: skip
 ROUND = {"outline": {"kind": "round", "diameter": "90 cm"}, "thickness": "40 mm", "label": "Table"}
 
-CASES: dict[str, tuple[tuple[tuple[str, Any], ...], list[str]]] = {
+CASES: dict[str, tuple[tuple[tuple[str, Any], ...], list[Message]]] = {
     "nothing": ((), []),
     "another writing of the same": ((("/slabs/0/quantity", 1),), []),
     "thickness": (
         (("/slabs/0/thickness", "50 mm"),),
-        [f"{NAME} is 50 mm thick; it was 40 mm."],
+        [Message("change-thickness", slab=NAME, now=mm(50), was=mm(40))],
     ),
     "size": (
         (("/slabs/0/outline/length", "60 in"),),
-        [f"{NAME} is 60 in by 560 mm; it was 1450 mm by 560 mm."],
+        [Message("change-outline", slab=NAME, was=WAS, now=Listed(
+            (Message("size-both", length=Length.parse("60 in"), width=mm(560)),), joined="comma"))],
     ),
     "shape": (
         (("/slabs/0/outline", L_SHAPE),),
-        [(f"{NAME} is an L of 1450 mm by 560 mm less 200 mm by 100 mm at its back left;"
-         " it was 1450 mm by 560 mm.")],
+        [Message("change-outline", slab=NAME, was=WAS, now=Listed((Message(
+            "change-l", length=mm(1450), width=mm(560), notch_length=mm(200), notch_width=mm(100),
+            corner="back-left"),), joined="comma"))],
     ),
     "corners": (
         (("/slabs/0/outline/corner_radius", "12 mm"),),
-        [f"{NAME} is 1450 mm by 560 mm with corners of 12 mm; it was 1450 mm by 560 mm."],
+        [Message("change-outline", slab=NAME, was=WAS, now=Listed(
+            (*WAS.things, Message("change-corners", radius=mm(12))), joined="comma"))],
     ),
     "shade": (
         (("/slabs/0/shade/name", "chalk"),),
-        [f"{NAME} is in chalk; it was in graphite."],
+        [Message("change-shade", slab=NAME, now="chalk", was="graphite")],
     ),
     "finish": (
         (("/slabs/0/finish/surface", "polished"),),
-        [f"{NAME} is polished with the matt sealer; it was honed with the matt sealer."],
+        [Message("change-finish", slab=NAME,
+                 now=Message("change-finish-name", surface="polished", sealer="matt"),
+                 was=Message("change-finish-name", surface="honed", sealer="matt"))],
     ),
-    "place": ((("/slabs/0/place", "indoors"),), [f"{NAME} goes indoors; it was outdoors."]),
+    "place": (
+        (("/slabs/0/place", "indoors"),),
+        [Message("change-place", slab=NAME, now=Message("change-place-name", place="indoors"),
+                 was=Message("change-place-name", place="outdoors"))],
+    ),
     "quantity": (
         (("/slabs/0/quantity", 3),),
-        [f"There are 3 of {NAME}; there were 1."],
+        [Message("change-quantity", slab=NAME, now=3, was=1)],
     ),
-    "edges": ((("/slabs/0/edges/front/size", "8 mm"),), [f"The edges of {NAME} are changed."]),
+    "edges": (
+        (("/slabs/0/edges/front/size", "8 mm"),),
+        [Message("change-part", part="edges", slab=NAME)],
+    ),
     "an opening's size": (
         (("/slabs/0/cutouts/0/diameter", "300 mm"),),
-        ["The basin is 300 mm across; it was 360 mm across."],
+        [Message("change-cutout-size", cutout=BASIN, now=Message("change-across", across=mm(300)),
+                 was=Message("change-across", across=mm(360)))],
     ),
     "an opening's place": (
         (("/slabs/0/cutouts/0/centre/x", "600 mm"),),
-        ["The basin is centred 600 mm from the left and 270 mm from the front."],
+        [Message("change-cutout-place", cutout=BASIN, x=mm(600), y=mm(270))],
     ),
     "an opening's rim": (
         (("/slabs/0/cutouts/0/rim", "covered"),),
-        ["The basin is made in another way."],
+        [Message("change-cutout-else", cutout=BASIN)],
     ),
     "an opening more": (
         (("/slabs/0/cutouts/-", {"label": "soap", "kind": "circle", "diameter": "25 mm",
                                  "centre": {"x": "1300 mm", "y": "500 mm"}}),),
-        [f"The soap is added to {NAME}."],
+        [Message("change-cutout-added", cutout=Message("cutout-labelled", label="soap"),
+                 slab=NAME)],
     ),
-    "a slab more": ((("/slabs/-", ROUND),), ["“Table” is added."]),
+    "a slab more": (
+        (("/slabs/-", ROUND),),
+        [Message("change-slab-added", slab=Message("slab-labelled", label="Table"))],
+    ),
     "delivery": (
         (("/delivery", {"kind": "collect"}),),
-        ["It is collected from the workshop; it was to be delivered on a pallet."],
+        [Message("change-delivery", now=Message("change-way-name", way="collect"),
+                 was=Message("change-way-name", way="pallet"))],
     ),
-    "the way in": ((("/delivery/steps", 4),), ["What we know of the way in is changed."]),
-    "the day": ((("/needed_by", "2027-04-01"),), ["It is needed by 1 April 2027."]),
+    "the way in": ((("/delivery/steps", 4),), [Message("change-way-in")]),
+    "the day": (
+        (("/needed_by", "2027-04-01"),),
+        [Message("change-needed-by", day=date(2027, 4, 1))],
+    ),
     "a label": (
         (("/slabs/0/label", "Potting bench"),),
-        ["“Potting bench” was called “Seed-tray bench”."],
+        [Message("change-label", slab=Message("slab-labelled", label="Potting bench"),
+                 old="Seed-tray bench")],
     ),
 }  # fmt: skip
 
@@ -89,7 +122,7 @@ def _compact(document: dict[str, Any], workshop: Workshop) -> dict[str, Any]:
 
 @pytest.mark.parametrize(("changes", "says"), CASES.values(), ids=CASES.keys())
 def test_a_change_is_said(
-    workshop: Workshop, changes: tuple[tuple[str, Any], ...], says: list[str]
+    workshop: Workshop, changes: tuple[tuple[str, Any], ...], says: list[Message]
 ) -> None:
     """Each change has one sentence, in the customer's own units; what is the same has none."""
     before = _compact(copy.deepcopy(EXAMPLE_ORDER), workshop)
@@ -102,16 +135,20 @@ def test_what_is_taken_away_is_said(workshop: Workshop) -> None:
     before = _compact(changed(("/slabs/-", ROUND)), workshop)
     now = _compact(without("/needed_by", without("/slabs/0/cutouts/1")), workshop)
     assert list(say_differences(before, now)) == [
-        f"The tap in {NAME} is left out.",
-        "“Table” is left out.",
-        "It is no longer needed by a certain day.",
+        Message(
+            "change-cutout-left-out", cutout=Message("cutout-labelled", label="tap"), slab=NAME
+        ),
+        Message("change-left-out", thing=Message("slab-labelled", label="Table")),
+        Message("change-not-needed-by"),
     ]
 
 
 def test_another_area_is_said(workshop: Workshop) -> None:
     """A postcode in another delivery area is told by the area, never by the postcode."""
     order = _compact(copy.deepcopy(EXAMPLE_ORDER), workshop)
-    assert list(say_differences(order, order, "Near", "Far")) == ["The delivery is to: Far."]
+    assert list(say_differences(order, order, "Near", "Far")) == [
+        Message("change-area", area="Far")
+    ]
     assert list(say_differences(order, order, "Near", "Near")) == []
 
 

@@ -10,19 +10,28 @@ import pytest
 from ledgerstone.mix import batch_plan
 from ledgerstone.price import costs, pennies
 from ledgerstone.price import price as price_from
-from ledgerstone.price.costing import recast_percent
+from ledgerstone.price.costing import GROUPS, recast_percent
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
 from support.slabs import (
     Json,
     box,
     hole,
+    line_name,
     order_of,
     shapes_of,
     slab_json,
     stages_of,
 )
-from unit.priced_slabs import GRAPHITE, NEAR, amounts, costed, plain, priced, with_offer
+from unit.priced_slabs import (
+    GRAPHITE,
+    NEAR,
+    amounts,
+    costed,
+    plain,
+    priced,
+    with_offer,
+)
 
 materials_module = importlib.import_module("ledgerstone.price.materials")
 
@@ -178,14 +187,14 @@ def test_a_price_is_its_costs_and_the_margin(workshop: Workshop) -> None:
     every = costs(order, shapes, STEPS, workshop)
     asked = {
         group: pennies(sum(c.amount for c in every if c.group == group) * Decimal("1.4"))
-        for group in ("Materials", "Making and casting", "Finishing and sealing")
+        for group in GROUPS
     }
     total = (sum(asked.values()) * Decimal("1.2")).quantize(Decimal(1), ROUND_HALF_UP)
     net = total - pennies(total / 6)
     price = price_from(order, shapes, STEPS, workshop)
     assert (price.total, price.net, price.tax) == (total, net, pennies(total / 6))
-    lines = {line.label: line.amount for line in price.lines}
-    assert lines == asked | {"Rounding": net - sum(asked.values())}
+    lines = {line_name(line): line.amount for line in price.lines}
+    assert lines == asked | {"price-rounding": net - sum(asked.values())}
     assert price.deposit == pennies(total * Decimal("0.4"))
     assert (price.currency, price.tax_percent) == ("GBP", Decimal(20))
 
@@ -194,9 +203,9 @@ def test_cover_is_paid_while_a_carrier_has_it(workshop: Workshop) -> None:
     """1.5 % of what it is worth and 6.00 at least, on a pallet alone; it bears no margin."""
     free = with_offer(workshop, round_to=Decimal("0.01"))
     near, own = priced(free, plain(), delivery=NEAR), priced(free, plain())
-    assert "Cover in transit" not in amounts(own)
+    assert "price-cover" not in amounts(own)
     worth = sum(line.amount for line in near.lines[:3])
-    assert Decimal(amounts(near)["Cover in transit"]) == max(
+    assert Decimal(amounts(near)["price-cover"]) == max(
         Decimal(6), pennies(worth * Decimal("0.015"))
     )
 
@@ -205,9 +214,9 @@ def test_measuring_is_paid_where_we_fit_it(workshop: Workshop) -> None:
     """Two pieces still to be measured: a visit and twice the fee; a template sent is free."""
     slab = plain(quantity=2, size_from="template-to-follow")
     fitted = amounts(priced(workshop, slab, delivery=NEAR | {"kind": "fitted"}))
-    assert fitted["Coming to measure"] == "120.00"
-    assert "Coming to measure" not in amounts(priced(workshop, slab, delivery=NEAR))
+    assert fitted["price-measuring"] == "120.00"
+    assert "price-measuring" not in amounts(priced(workshop, slab, delivery=NEAR))
     known = plain(quantity=2)
-    assert "Coming to measure" not in amounts(
+    assert "price-measuring" not in amounts(
         priced(workshop, known, delivery=NEAR | {"kind": "fitted"})
     )

@@ -14,6 +14,7 @@ from ledgerstone.codec.drawing_schemas import DRAWINGS
 from ledgerstone.codec.finding_schemas import FINDING
 from ledgerstone.codec.links import Offer, link_members, offer_of
 from ledgerstone.codec.order_out import write_order
+from ledgerstone.codec.price_out import price_members
 from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.codec.problem_schemas import SENT_BACK_ANSWER
 from ledgerstone.codec.quote_schemas import QUOTE
@@ -75,8 +76,8 @@ def quote_members(
         "standing": quote.standing,
         "note": quote.terms.note or None,
         "depends_on": [speech.say(one) for one in quote.depends_on],
-        "changes": None if since is None else change_members(since, offer),
-        "price": quote.price,
+        "changes": None if since is None else change_members(since, offer, speech),
+        "price": price_members(quote.price, speech),
         "costs": costs_content(quote, workshop) if context.for_maker else None,
         "lead_time": lead_time_members(quote.lead_time, speech),
         "weight": {

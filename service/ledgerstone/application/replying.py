@@ -149,7 +149,8 @@ def _quote_view(resolved: ResolvedRequest, quote: Quote, pictures: Sequence[str]
     offer, since = resolved.offer, resolved.since
     changes: tuple[str, ...] = ()
     if since is not None and offer is not None:
-        changes = tuple(say_differences(since.order, offer.order, since.area, offer.area))
+        differences = say_differences(since.order, offer.order, since.area, offer.area)
+        changes = tuple(map(english, differences))
     return QuoteView(
         quote=quote,
         name=offer.name if offer is not None else "",

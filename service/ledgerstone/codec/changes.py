@@ -2,37 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
-from typing import Any
+from typing import Any, Final
 
 from ledgerstone.codec.links import Offer
 from ledgerstone.json_types import JSON
 from ledgerstone.order import CORNERS
-from ledgerstone.wording import capital, day_text
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Listed, Message, Speech, Value, cut_short
 
 Members = Mapping[str, Any]
-_SIZES = ("length", "width", "diameter")
-_WAYS = {
-    "collect": "collected from the workshop",
-    "pallet": "delivered on a pallet",
-    "own-van": "delivered by our own van",
-    "fitted": "delivered and fitted",
-}
-_FROM = {
-    "finished": "the finished sizes",
-    "between-walls": "sizes between walls",
-    "over-units": "sizes over the units",
-    "template-to-follow": "a template that is to follow",
-}
+_SIZES: Final = ("length", "width", "diameter")
 
 
-def change_members(before: Offer, now: Offer) -> dict[str, Any]:
+def change_members(before: Offer, now: Offer, speech: Speech) -> dict[str, Any]:
     """Return how an offer differs from an earlier one, as ``ChangesSchema`` writes it."""
+    differences = say_differences(before.order, now.order, before.area, now.area)
     return {
         "since": before,
         "revision": now.revision,
-        "says": list(say_differences(before.order, now.order, before.area, now.area)),
+        "says": list(map(speech.say, differences)),
         "price_change": {"currency": now.currency, "amount": now.total - before.total},
         "ready_later_days": (now.ready_on - before.ready_on) // timedelta(days=1),
     }
@@ -40,152 +30,182 @@ def change_members(before: Offer, now: Offer) -> dict[str, Any]:
 
 def say_differences(
     before: Members, now: Members, area_before: str | None = None, area_now: str | None = None
-) -> Iterable[str]:
+) -> Iterator[Message]:
     """Say what differs between two orders as JSON, one thing a sentence."""
     yield from _slabs(before["slabs"], now["slabs"])
     if before.get("joins") != now.get("joins"):
-        yield "How the slabs join is changed."
+        yield Message("change-joins")
     yield from _delivery(before.get("delivery", {}), now.get("delivery", {}))
     if area_before != area_now and area_now is not None:
-        yield f"The delivery is to: {area_now}."
-    for key, says in _ASKED.items():
+        yield Message("change-area", area=area_now)
+    for key in ("sample_tile", "templating", "heated_curing"):
         if before.get(key, False) != now.get(key, False):
-            yield says[bool(now.get(key))]
+            asked = "yes" if now.get(key) else "no"
+            yield Message("change-asked", what=key.replace("_", "-"), asked=asked)
     if before.get("needed_by") != now.get("needed_by"):
         yield _needed_by(now.get("needed_by"))
 
 
-_ASKED = {
-    "sample_tile": ("No sample tile is asked for any more.", "A sample tile is asked for."),
-    "templating": ("You measure it yourself.", "We come and measure it."),
-    "heated_curing": ("It cures without the heated tent.", "It cures in our heated tent."),
-}
-
-
-def _needed_by(day: str | None) -> str:
+def _needed_by(day: str | None) -> Message:
     if day is None:
-        return "It is no longer needed by a certain day."
-    return f"It is needed by {day_text(date.fromisoformat(day))}."
+        return Message("change-not-needed-by")
+    return Message("change-needed-by", day=date.fromisoformat(day))
 
 
-def _slabs(before: list[Any], now: list[Any]) -> Iterable[str]:
+def _slabs(before: list[Any], now: list[Any]) -> Iterator[Message]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{capital(_name(before[i], i, 2))} is left out."
+            yield Message("change-left-out", thing=_name(before[i], i, 2))
         elif i >= len(before):
-            yield f"{capital(_name(now[i], i, 2))} is added."
+            yield Message("change-slab-added", slab=_name(now[i], i, 2))
         else:
             yield from _slab(before[i], now[i], _name(now[i], i, len(now)))
 
 
-def _name(slab: Members, index: int, slabs: int) -> str:
+def _name(slab: Members, index: int, slabs: int) -> Message:
     if slab.get("label"):
-        return f"“{slab['label']}”"
-    return "the slab" if slabs == 1 else f"slab {index + 1}"
+        return Message("slab-labelled", label=cut_short(slab["label"]))
+    return Message("slab-only") if slabs == 1 else Message("slab-numbered", number=index + 1)
 
 
-def _slab(before: Members, now: Members, name: str) -> Iterable[str]:
-    its = capital(name)
+def _slab(before: Members, now: Members, name: Message) -> Iterator[Message]:
     if before.get("label") != now.get("label"):
         old = before.get("label")
-        yield f"{its} was called “{old}”." if old else f"{its} has a name now."
+        yield (
+            Message("change-label", slab=name, old=cut_short(old))
+            if old
+            else Message("change-label-first", slab=name)
+        )
     if before["outline"] != now["outline"]:
-        yield _reshaped(its, _outline(before["outline"]), _outline(now["outline"]))
+        yield _reshaped(name, _outline(before["outline"]), _outline(now["outline"]))
     if before["thickness"] != now["thickness"]:
-        old, new = _length(before["thickness"]), _length(now["thickness"])
-        yield f"{its} is {new} thick; it was {old}."
-    for key, (says, usual) in _WORDS.items():
-        old, new = before.get(key, usual), now.get(key, usual)
-        if old != new:
-            yield says.format(its=its, name=name, old=_word(old), new=_word(new))
-    for key, what in _WHOLE.items():
+        was, thick = (Length.parse(slab["thickness"]) for slab in (before, now))
+        yield Message("change-thickness", slab=name, now=thick, was=was)
+    if before.get("quantity", 1) != now.get("quantity", 1):
+        count, old_count = now.get("quantity", 1), before.get("quantity", 1)
+        yield Message("change-quantity", slab=name, now=count, was=old_count)
+    yield from _chosen(before, now, name)
+    for key in ("edges", "reliefs", "rests"):
         if before.get(key) != now.get(key):
-            yield f"{what} {name} are changed."
+            yield Message("change-part", part=key, slab=name)
     yield from _cutouts(before.get("cutouts", []), now.get("cutouts", []), name)
 
 
-def _reshaped(its: str, old: str, new: str) -> str:
-    return f"{its} is {new}; it was {old}." if old != new else f"{its} has another outline."
+def _chosen(before: Members, now: Members, name: Message) -> Iterator[Message]:
+    """Say which choices of a slab differ."""
+    for key, usual in (("use", "worktop"), ("size_from", "finished"), ("place", "indoors")):
+        was, chosen = str(before.get(key, usual)), str(now.get(key, usual))
+        if was != chosen and key == "use":
+            yield Message("change-use", slab=name, now=_use(chosen), was=_use(was))
+        elif was != chosen and key == "size_from":
+            yield Message("change-size-from", slab=name, now=_source(chosen), was=_source(was))
+        elif was != chosen:
+            yield Message("change-place", slab=name, now=_place(chosen), was=_place(was))
+    if before.get("shade") != now.get("shade"):
+        old, new = (_shade(slab.get("shade", {})) for slab in (before, now))
+        yield Message("change-shade", slab=name, now=new, was=old)
+    if before.get("finish") != now.get("finish"):
+        old, new = (_finish(slab.get("finish", {})) for slab in (before, now))
+        yield Message("change-finish", slab=name, now=new, was=old)
 
 
-_WHOLE = {
-    "edges": "The edges of",
-    "reliefs": "The drainers and recesses of",
-    "rests": "The rests of",
-}
-_WORDS: dict[str, tuple[str, Any]] = {
-    "quantity": ("There are {new} of {name}; there were {old}.", 1),
-    "use": ("{its} is used as {new}; it was {old}.", "worktop"),
-    "size_from": ("{its} is made from {new}; it was {old}.", "finished"),
-    "shade": ("{its} is in {new}; it was in {old}.", {}),
-    "finish": ("{its} is {new}; it was {old}.", {}),
-    "place": ("{its} goes {new}; it was {old}.", "indoors"),
-}
+def _use(use: str) -> Message:
+    return Message("change-use-name", use=use)
 
 
-def _word(value: JSON) -> str:
-    if isinstance(value, Mapping) and "surface" in value:
-        return f"{value['surface']} with the {value['sealer']} sealer"
-    if isinstance(value, Mapping):
-        return str(value.get("name") or value.get("match") or "the usual shade")
-    places = {"indoors": "indoors", "outdoors": "outdoors", "wet-room": "in a wet room"}
-    return _FROM.get(str(value), places.get(str(value), str(value)))
+def _source(source: str) -> Message:
+    return Message("change-source-name", source=source)
 
 
-def _length(value: JSON) -> str:
-    return value if isinstance(value, str) else f"{value:g} mm"
+def _place(place: str) -> Message:
+    return Message("change-place-name", place=place)
 
 
-def _outline(outline: Members) -> str:
-    sizes = " by ".join(_length(outline[part]) for part in _SIZES if part in outline)
-    kinds = {"l-shape": "an L of ", "round": "round, ", "polygon": "a shape of "}
-    says = kinds.get(outline["kind"], "") + (sizes or f"{len(outline.get('points', ()))} sides")
-    if outline["kind"] == "l-shape":
-        notch = outline["notch"]
-        corner = str(notch["corner"]).replace("-", " ")
-        says += f" less {_length(notch['length'])} by {_length(notch['width'])} at its {corner}"
-    if "corner_radius" in outline:
-        says += f" with corners of {_length(outline['corner_radius'])}"
+def _shade(shade: Members) -> Value:
+    named: str = shade.get("name") or shade.get("match") or ""
+    return named or Message("change-usual-shade")
+
+
+def _finish(finish: Members) -> Message:
+    surface, sealer = finish.get("surface", ""), finish.get("sealer", "")
+    return Message("change-finish-name", surface=surface, sealer=sealer)
+
+
+def _reshaped(name: Message, was: Value, now: Value) -> Message:
+    if was == now:
+        return Message("change-outline-else", slab=name)
+    return Message("change-outline", slab=name, now=now, was=was)
+
+
+def _outline(outline: Members) -> Listed:
     radii = outline.get("corner_radii", {})
-    says += "".join(
-        f", {corner.replace('-', ' ')} corner {_length(radii[corner])}"
+    corners: list[Value] = [
+        Message("change-corner", corner=corner, radius=Length.parse(radii[corner]))
         for corner in CORNERS
         if corner in radii
+    ]
+    if "corner_radius" in outline:
+        corners = [
+            Message("change-corners", radius=Length.parse(outline["corner_radius"])),
+            *corners,
+        ]
+    return Listed((_sized(outline), *corners), joined="comma")
+
+
+def _sized(outline: Members) -> Message:
+    if outline["kind"] == "polygon":
+        return Message("change-polygon", sides=len(outline.get("points", ())))
+    if outline["kind"] == "round":
+        return Message("change-round", across=Length.parse(outline["diameter"]))
+    length, width = (Length.parse(outline[part]) for part in ("length", "width"))
+    if outline["kind"] == "rectangle":
+        return Message("size-both", length=length, width=width)
+    notch = outline["notch"]
+    return Message(
+        "change-l",
+        length=length,
+        width=width,
+        notch_length=Length.parse(notch["length"]),
+        notch_width=Length.parse(notch["width"]),
+        corner=notch["corner"],
     )
-    return says
 
 
-def _cutouts(before: list[Any], now: list[Any], slab: str) -> Iterable[str]:
+def _cutouts(before: list[Any], now: list[Any], slab: Message) -> Iterator[Message]:
     for i in range(max(len(before), len(now))):
         if i >= len(now):
-            yield f"{capital(_opening(before[i], i))} in {slab} is left out."
+            yield Message("change-cutout-left-out", cutout=_opening(before[i], i), slab=slab)
         elif i >= len(before):
-            yield f"{capital(_opening(now[i], i))} is added to {slab}."
+            yield Message("change-cutout-added", cutout=_opening(now[i], i), slab=slab)
         elif before[i] != now[i]:
             yield from _cutout(before[i], now[i], _opening(now[i], i))
 
 
-def _opening(cutout: Members, index: int) -> str:
-    return f"the {cutout['label']}" if cutout.get("label") else f"cut-out {index + 1}"
+def _opening(cutout: Members, index: int) -> Message:
+    if cutout.get("label"):
+        return Message("cutout-labelled", label=cut_short(cutout["label"]))
+    return Message("change-cutout-numbered", number=index + 1)
 
 
-def _cutout(before: Members, now: Members, name: str) -> Iterable[str]:
-    its, said = capital(name), False
+def _cutout(before: Members, now: Members, name: Message) -> Iterator[Message]:
+    said = False
     old, new = ([c.get(part) for part in _SIZES] for c in (before, now))
     if old != new and before["kind"] == now["kind"]:
         said = True
-        yield f"{its} is {_across(new)}; it was {_across(old)}."
+        yield Message("change-cutout-size", cutout=name, now=_across(new), was=_across(old))
     if before.get("centre") != now.get("centre") and now.get("centre"):
         said = True
-        x, y = (_length(now["centre"][axis]) for axis in ("x", "y"))
-        yield f"{its} is centred {x} from the left and {y} from the front."
+        x, y = (Length.parse(now["centre"][axis]) for axis in ("x", "y"))
+        yield Message("change-cutout-place", cutout=name, x=x, y=y)
     if not said or _apart(before) != _apart(now):
-        yield f"{its} is made in another way."
+        yield Message("change-cutout-else", cutout=name)
 
 
-def _across(sizes: list[Any]) -> str:
-    told = [_length(size) for size in sizes if size is not None]
-    return " by ".join(told) if len(told) > 1 else f"{''.join(told)} across"
+def _across(sizes: list[JSON]) -> Message:
+    told = [Length.parse(size) for size in sizes if size is not None]
+    if len(told) > 1:
+        return Message("size-both", length=told[0], width=told[1])
+    return Message("change-across", across=told[0])
 
 
 def _apart(cutout: Members) -> dict[str, Any]:
@@ -193,9 +213,13 @@ def _apart(cutout: Members) -> dict[str, Any]:
     return {k: v for k, v in cutout.items() if k not in (*_SIZES, "centre", "label")}
 
 
-def _delivery(before: Members, now: Members) -> Iterable[str]:
+def _delivery(before: Members, now: Members) -> Iterator[Message]:
     old, new = before.get("kind", "collect"), now.get("kind", "collect")
     if old != new:
-        yield f"It is {_WAYS[new]}; it was to be {_WAYS[old]}."
+        yield Message("change-delivery", now=_way(new), was=_way(old))
     elif before != now:
-        yield "What we know of the way in is changed."
+        yield Message("change-way-in")
+
+
+def _way(way: str) -> Message:
+    return Message("change-way-name", way=way)

@@ -15,6 +15,7 @@ from ledgerstone.message import Message
 from ledgerstone.price import Line
 from ledgerstone.quote import Quote
 from ledgerstone.terms import Standing
+from ledgerstone.wording import speech_of
 from ledgerstone.workshop.records import Workshop
 
 TOO_LONG = (
@@ -114,9 +115,15 @@ def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Of
         calendar=quote.calendar,
         note=quote.terms.note,
         adjustments=quote.terms.adjustments,
-        lines=quote.price.lines if quote.terms.sets_price else (),
+        lines=_said_lines(quote, workshop) if quote.terms.sets_price else (),
     )
     return _named(offer, since)
+
+
+def _said_lines(quote: Quote, workshop: Workshop) -> tuple[Line, ...]:
+    """Lines of a price in the order's language: a link keeps the words that were sent."""
+    speech = speech_of(quote.order, workshop)
+    return tuple(Line(speech.say(line.label), line.amount) for line in quote.price.lines)
 
 
 def _named(offer: Offer, since: Offer | None) -> Offer:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ledgerstone.codec.patch import write_patch
+from ledgerstone.codec.price_out import price_members
 from ledgerstone.price import Price
 from ledgerstone.remedies import Fix, Found, Remedy, Saving
 from ledgerstone.wording import Speech
@@ -19,9 +20,16 @@ def remedy_members(
     """Return what settles one finding."""
     remedies = found.remedies.get(finding, ()) if found is not None else ()
     return [
-        {**_change(document, remedy, remedy.settles, speech), "price": remedy.price}
+        {
+            **_change(document, remedy, remedy.settles, speech),
+            "price": _priced(remedy.price, speech),
+        }
         for remedy in remedies
     ]
+
+
+def _priced(price: Price | None, speech: Speech) -> Members | None:
+    return None if price is None else price_members(price, speech)
 
 
 def _change(
@@ -52,7 +60,9 @@ def fix_members(
 def _fix(
     document: Members, fix: Fix | None, stops: Sequence[str], speech: Speech
 ) -> Members | None:
-    return None if fix is None else _change(document, fix, stops, speech) | {"price": fix.price}
+    if fix is None:
+        return None
+    return _change(document, fix, stops, speech) | {"price": price_members(fix.price, speech)}
 
 
 def saving_members(
@@ -64,7 +74,7 @@ def saving_members(
 
 def _saving(document: Members, way: Saving, now: Price, speech: Speech) -> Members:
     return _change(document, way, (), speech) | {
-        "price": way.price,
+        "price": price_members(way.price, speech),
         "price_change": {"currency": now.currency, "amount": way.price.total - now.total},
         "lighter_by_kg": way.lighter_kg or None,
         "sooner_by_days": way.sooner_days or None,

@@ -113,7 +113,10 @@ def _offer_facts(records: PaperRecords) -> Iterable[tuple[str, str]]:
     tax = tax_text(price, workshop.tax.name)
     yield "Price", f"{money_text(price.currency, price.total)}{f', {tax}' if tax else ''}"
     for line in quote.terms.adjustments:
-        yield line.label, f"{money_text(price.currency, line.amount)}, in the price before tax"
+        yield (
+            english(line.label),
+            f"{money_text(price.currency, line.amount)}, in the price before tax",
+        )
     yield "Deposit", money_text(price.currency, price.deposit)
     if quote.terms.note:
         yield "Agreed", quote.terms.note

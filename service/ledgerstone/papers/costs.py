@@ -6,6 +6,7 @@ from typing import Any
 
 from ledgerstone.price import costs
 from ledgerstone.quote import Quote
+from ledgerstone.wording import Message, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 
@@ -14,8 +15,16 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
 
     The margin is on every group but that of sample tiles, which their own price pays.
     """
-    every = costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    lines = [
+        {
+            "label": cost.label,
+            "group": speech.say(Message("price-making", group=cost.group)),
+            "amount": cost.amount,
+        }
+        for cost in costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
+    ]
     own = quote.terms.margin_percent
     margin = workshop.rates.margin_percent if own is None else own
     percent = f"{margin.normalize():f}"
-    return {"currency": quote.price.currency, "margin_percent": percent, "lines": every}
+    return {"currency": quote.price.currency, "margin_percent": percent, "lines": lines}

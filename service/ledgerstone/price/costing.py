@@ -23,16 +23,19 @@ from ledgerstone.work import (
 )
 from ledgerstone.workshop.records import Workshop
 
-MATERIALS, MAKING, FINISHING = "Materials", "Making and casting", "Finishing and sealing"
+MATERIALS, MAKING, FINISHING = "materials", "making", "finishing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
-TILES = "Sample tiles"  # paid by their own price, or borne by the workshop: no margin on them
+TILES = "tiles"  # paid by their own price, or borne by the workshop: no margin on them
 _FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
 MM2_PER_M2, L_PER_M3 = 1e6, 1000
 
 
 @dataclass(frozen=True, slots=True)
 class Cost:
-    """One line of what it costs the workshop; never shown to a customer."""
+    """One line of what it costs the workshop; never shown to a customer.
+
+    ``group`` is the line of the price that it is charged under, by the catalogue's word.
+    """
 
     label: str
     group: str

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 
+from ledgerstone.message import Message
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
 from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
@@ -14,8 +15,6 @@ from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price, pallet_for
 from ledgerstone.work import Operation, tiles_of
 from ledgerstone.workshop.records import Workshop
-
-_HOW = {"pallet": "Pallet delivery", "own-van": "Delivery", "fitted": "Delivery and fitting"}
 
 
 def price(
@@ -56,9 +55,12 @@ def making_lines(
     for cost in every:
         if cost.group in amounts:
             amounts[cost.group] += cost.amount
-    lines = tuple(Line(group, pennies(amount * charge)) for group, amount in amounts.items())
+    lines = tuple(
+        Line(Message("price-making", group=group), pennies(amount * charge))
+        for group, amount in amounts.items()
+    )
     short = workshop.offer.smallest_order - subtotal(lines)
-    return (*lines, Line("Up to our smallest order", short)) if short > 0 else lines
+    return (*lines, Line(Message("price-smallest-order"), short)) if short > 0 else lines
 
 
 def subtotal(lines: Iterable[Line]) -> Decimal:
@@ -70,14 +72,14 @@ def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[L
     """Yield tiles and their credit, measuring, cover and delivery, where there are any."""
     tiles = tiles_price(order, workshop)
     if tiles:
-        yield Line("Sample tile, paid first", pennies(tiles))
-        yield Line("Sample tile, taken off as you order", pennies(-tiles))
+        yield Line(Message("price-tile"), pennies(tiles))
+        yield Line(Message("price-tile-credit"), pennies(-tiles))
     measuring = templating_price(order, workshop)
     if measuring:
-        yield Line("Coming to measure", pennies(measuring))
+        yield Line(Message("price-measuring"), pennies(measuring))
     cover = cover_price(order, subtotal, workshop)
     if cover:
-        yield Line("Cover in transit", cover)
+        yield Line(Message("price-cover"), cover)
 
 
 def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Iterator[Line]:
@@ -86,10 +88,10 @@ def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> It
     pallet = pallet_for(order, shapes, workshop)
     delivery = delivery_price(order, area, pallet)
     if delivery and area is not None:
-        how = _HOW[order.delivery.kind]
+        label = Message("price-delivery", way=order.delivery.kind, area=area.name)
         if pallet is not None and pallet.price_percent != HUNDRED:
-            how = f"{pallet.name.capitalize()} delivery"
-        yield Line(f"{how}: {area.name}", pennies(delivery))
+            label = Message("price-delivery-on", pallet=pallet.name, area=area.name)
+        yield Line(label, pennies(delivery))
 
 
 def tiles_price(order: Order, workshop: Workshop) -> Decimal:

@@ -5,19 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
+from typing import Final
 
+from ledgerstone.message import Message
 from ledgerstone.workshop.records import Workshop
 
 PENNY = Decimal("0.01")
 HUNDRED = Decimal(100)
-ROUNDING = "Rounding"
+ROUNDING: Final = Message("price-rounding")
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One line of a price, before tax."""
+    """One line of a price, before tax: its label is ours to say, or the maker's own words."""
 
-    label: str
+    label: Message | str
     amount: Decimal
 
 
