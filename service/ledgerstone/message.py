@@ -39,6 +39,28 @@ class Weight(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class Temperature(Spoken):
+    """A temperature, °C."""
+
+    celsius: float
+
+
+@dataclass(frozen=True, slots=True)
+class Volume(Spoken):
+    """A volume, litres, said with two figures after the point under ten and one above."""
+
+    litres: float
+
+
+@dataclass(frozen=True, slots=True)
+class Strength(Spoken):
+    """A stress or a strength, MPa, said with so many places where it is told in MPa."""
+
+    mpa: float
+    places: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class Weekday(Spoken):
     """A day with its day of the week, with or without its year."""
 

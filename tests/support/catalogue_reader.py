@@ -16,7 +16,7 @@ from ledgerstone.wording import LANGUAGES, Listed, Message
 from ledgerstone.wording.catalogues import catalogue
 
 OF_THE_SPEECH = ("ledgerstone.message", "wording.speech")
-_GRAMMAR = "case"  # the speech gives it to every name
+_GRAMMAR = {"case", "country"}  # the speech gives them to every message
 _PLURALS = {"one": 1, "other": 5}
 
 
@@ -83,7 +83,7 @@ def values_of(language: str, name: str) -> set[str]:
     """Return the values that a message asks for, by way of other messages too."""
     asked = messages(language)[name]
     inner = [values_of(language, other) for other in asked.messages]
-    return (asked.values | set().union(*inner)) - {_GRAMMAR}
+    return (asked.values | set().union(*inner)) - _GRAMMAR
 
 
 def names_in(language: str, name: str) -> set[str]:
@@ -95,7 +95,7 @@ def names_in(language: str, name: str) -> set[str]:
 def _chosen(language: str, name: str) -> Iterator[tuple[str, list[str | int]]]:
     """Yield what a message chooses by, of each of its values."""
     asked = messages(language)[name]
-    yield from ((value, keys) for value, keys in asked.chosen.items() if value != _GRAMMAR)
+    yield from ((value, keys) for value, keys in asked.chosen.items() if value not in _GRAMMAR)
     for inner in asked.messages:
         yield from _chosen(language, inner)
 

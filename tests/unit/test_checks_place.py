@@ -79,7 +79,7 @@ def test_one_finding_says_all_that_a_mix_lacks(workshop: Workshop) -> None:
     slabs = [plain(place="outdoors"), plain(place="outdoors")]
     (finding,) = found(replace(workshop, recipe=weak), "mix-for-place", *slabs)
     assert "our usual mix is not proven against frost" in finding.says
-    assert "strength 25 N/mm² (30 or more)" in finding.says
+    assert "strength 25 N/mm² (30 N/mm² or more)" in finding.says
     assert "cement 290 kg/m³ (320 or more)" in finding.says
     assert "water 0.66 of the cement (up to 0.50)" in finding.says
     assert finding.at == ("/slabs/0/place", "/slabs/1/place")

@@ -21,6 +21,8 @@ from ledgerstone.transport import (
 )
 from ledgerstone.wording import english
 from ledgerstone.workshop import Area, Workshop
+from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.records import Conventions
 from support.slabs import Json, box, cut, order_of, shapes_of, slab_json, slab_of
 
 
@@ -52,9 +54,10 @@ def test_half_a_postcode_is_none(typed: str) -> None:
 
 
 def test_other_countries_write_postcodes_their_own_way() -> None:
-    """Outside the United Kingdom any text stands, and an empty one does not."""
-    assert tidy_postcode("d-10115", "DE") == "D10115"
-    assert tidy_postcode(" ", "DE") is None
+    """A country's letters are passed over; of one that is not known here any short text stands."""
+    assert tidy_postcode("d-83646", usual_in("DE")) == "83646"
+    assert tidy_postcode("974012345", usual_in("US")) == "97401-2345"
+    assert [tidy_postcode(text, usual_in("JP")) for text in ("100-0001", " ")] == ["1000001", None]
 
 
 @pytest.mark.parametrize(
@@ -83,12 +86,20 @@ def test_an_area_is_served_by_letters_districts_and_ranges(
 
 
 def test_figures_alone_are_a_postcodes_beginning_elsewhere(workshop: Workshop) -> None:
-    """A workshop abroad serves areas by the first figures of their codes."""
-    abroad = served_by(workshop, "101", "75")
-    assert [area_for(code, abroad) is not None for code in ("10115", "10211", "75001")] == [
-        True,
-        False,
-        True,
+    """A workshop abroad serves areas by the first figures of their codes, or by a range of them."""
+    german = replace(workshop, workshop=replace(workshop.workshop, country="DE"))
+    abroad = served_by(german, "101", "83600-83739")
+    served = {"10115": True, "10211": False, "D-83646": True, "83739": True, "83740": False}
+    assert {code: area_for(code, abroad) is not None for code in served} == served
+
+
+def test_a_profile_may_have_a_pattern_of_its_own(workshop: Workshop) -> None:
+    """What stands in its first brackets is what areas begin with."""
+    own = Conventions(postcodes="([0-9]{3})([0-9]{4})")
+    abroad = replace(workshop, workshop=replace(workshop.workshop, country="JP"), conventions=own)
+    served = served_by(abroad, "100")
+    assert [area_for(code, served) is not None for code in ("100-0001", "1010001", "10")] == [
+        *(True, False, False)
     ]
 
 

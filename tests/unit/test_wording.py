@@ -27,7 +27,7 @@ from ledgerstone.wording import (
         ("GBP", "967", "£967.00"),
         ("GBP", "1021.00", "£1,021.00"),
         ("EUR", "9.5", "€9.50"),
-        ("USD", "1234567.89", "$1,234,567.89"),
+        ("USD", "1234567.89", "US$1,234,567.89"),
     ],
 )
 def test_an_amount_has_its_sign_and_its_thousands_apart(

@@ -52,7 +52,7 @@ def test_every_type_in_the_records_can_be_read() -> None:
     for record in dict.fromkeys(_records(Workshop)):
         for hint in typing.get_type_hints(record).values():
             inner = hint
-            if isinstance(hint, types.UnionType):
+            if isinstance(hint, types.UnionType) or typing.get_origin(hint) is typing.Union:
                 (inner,) = (one for one in typing.get_args(hint) if one is not types.NoneType)
             if typing.get_origin(inner) is tuple:
                 inner = typing.get_args(inner)[0]

@@ -10,7 +10,7 @@ from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
 from ledgerstone.price import shown_amount
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
-from ledgerstone.wording import Message, Money, Speech
+from ledgerstone.wording import Message, Money, Speech, Temperature
 from ledgerstone.workshop.records import PaletteShade, Workshop
 
 
@@ -93,7 +93,7 @@ def _heated_curing(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     tent = workshop.tent
     if tent is None:
         return None
-    message = Message("choice-heated-curing", warmth=float(tent.warmth_c))
+    message = Message("choice-heated-curing", warmth=Temperature(tent.warmth_c))
     return {"warmth_c": tent.warmth_c, "says": speech.say(message)}
 
 

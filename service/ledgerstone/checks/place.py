@@ -11,7 +11,7 @@ from ledgerstone.order import Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, Scheduled
-from ledgerstone.wording import Figure, Listed, Message, slab_name, slabs_name
+from ledgerstone.wording import Figure, Listed, Message, Strength, slab_name, slabs_name
 from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")
@@ -98,7 +98,9 @@ def _short(exposure: Exposure, workshop: Workshop) -> Iterable[Message]:
         limit = Figure(exposure.most_water_cement, 2)
         yield Message("mix-has-water", water=Figure(water, 2), limit=limit)
     if recipe.fck_mpa < exposure.fck_mpa:
-        yield Message("mix-has-strength", strength=recipe.fck_mpa, limit=exposure.fck_mpa)
+        yield Message(
+            "mix-has-strength", strength=Strength(recipe.fck_mpa), limit=Strength(exposure.fck_mpa)
+        )
     if cement < exposure.cement_kg_per_m3:
         yield Message("mix-has-cement", cement=int(cement), limit=exposure.cement_kg_per_m3)
 

@@ -35,7 +35,7 @@ def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _is_no_postcode(text: str, workshop: Workshop) -> bool:
-    return tidy_postcode(text, workshop.workshop.country) is None
+    return tidy_postcode(text, workshop.place) is None
 
 
 def _stopped(check: str, message: Message, pointer: str) -> Finding:

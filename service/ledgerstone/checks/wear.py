@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Scheduled
-from ledgerstone.wording import Listed, Message, cutout_name, slab_name
+from ledgerstone.wording import Listed, Message, Temperature, cutout_name, slab_name
 from ledgerstone.workshop.records import Sealer, Workshop
 
 TOPS = ("worktop", "table", "shelf", "sill")
@@ -59,7 +59,7 @@ def _sealer_near_heat(order: Order, i: int, workshop: Workshop) -> Iterable[Find
         Message(
             "sealer-near-heat",
             sealer=sealer.name,
-            stands_c=sealer.heat_limit_c,
+            stands=Temperature(sealer.heat_limit_c),
             slab=slab_name(slab, i, len(order.slabs)),
             others=Listed(others, joined="or"),
         ),

@@ -10,7 +10,7 @@ from typing import Literal
 
 from ledgerstone.schedule.booking import day_at, last_day
 from ledgerstone.schedule.jobs import ScheduledJob
-from ledgerstone.wording import Message, Weekday
+from ledgerstone.wording import Message, Temperature, Weekday
 from ledgerstone.work import Stage
 from ledgerstone.workshop.records import Workshop
 
@@ -92,7 +92,7 @@ class StageSummary:
             for starts, ends in self._waited(casts):
                 until = self.weekday(ends)
                 where = "tent" if tents else "workshop"
-                why = Message("stage-cures", until=until, celsius=warm, where=where)
+                why = Message("stage-cures", until=until, warmth=Temperature(warm), where=where)
                 yield StageDays("cover", starts, ends, (why,))
 
     def _rack(self) -> Iterable[StageDays]:

@@ -6,51 +6,65 @@ import re
 from decimal import Decimal
 
 from ledgerstone.order import Delivery, Order
-from ledgerstone.workshop.records import Area, Pallet, Workshop
+from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.records import Area, Pallet, Place, Workshop
 
-# The BS 7666 v2.0 schema's pattern, read with fullmatch, with P added to the third letter of
-# A9A districts (N1P and W1P are in use); GIR 0AA is no place a slab goes to.
-_UK_POSTCODE = re.compile(
-    r"([A-PR-UWYZ][0-9][0-9]?|[A-PR-UWYZ][A-HK-Y][0-9][0-9]?|[A-PR-UWYZ][0-9][A-HJKPSTUW]"
-    r"|[A-PR-UWYZ][A-HK-Y][0-9][ABEHMNPRVWXY]) ([0-9][ABD-HJLNP-UW-Z]{2})"
-)
 _UK_RANGE = re.compile(r"([A-Z]{1,2})([0-9]{1,2})(?:-([0-9]{1,2}))?")
+_FIGURES = re.compile(r"([0-9]+)-([0-9]+)")
+LONGEST_POSTCODE = 20
+_BRITAIN = usual_in("GB")
 
 
-def tidy_postcode(text: str, country: str = "GB") -> str | None:
-    """Write a postcode as it is usually written, or None where it is none.
+def _read(text: str, place: Place) -> tuple[str, str] | None:
+    """Read a postcode as it is usually written, and the part that says where it is.
 
-    Spaces, hyphens and dots are ignored; in other countries than ``GB`` any short text passes.
-
-    Source: BS 7666 v2.0 schema pattern (National Archives), with its known defect mended.
+    Where nothing is known of a country's postcodes any short text passes.
     """
-    letters = re.sub(r"[\s.\-]", "", text).upper()
-    if country != "GB":
-        return letters or None
-    spaced = f"{letters[:-3]} {letters[-3:]}"
-    return spaced if _UK_POSTCODE.fullmatch(spaced) else None
+    if len(text) > LONGEST_POSTCODE:
+        return None
+    if place.postcodes is None:
+        letters = re.sub(r"[\s.\-]", "", text).upper()
+        return (letters, letters) if letters else None
+    return place.postcodes.read(text)
+
+
+def tidy_postcode(text: str, place: Place = _BRITAIN) -> str | None:
+    """Write a postcode as it is usually written in a country, or None where it is none."""
+    found = _read(text, place)
+    return found[0] if found is not None else None
 
 
 def area_for(postcode: str, workshop: Workshop) -> Area | None:
-    """Find the first delivery area that a tidy postcode falls in."""
-    outward = postcode.partition(" ")[0]
-    for area in workshop.areas:
-        if any(_begins(outward, pattern) for pattern in area.postcodes):
-            return area
-    return None
+    """Find the first delivery area that a postcode falls in."""
+    found = _read(postcode, workshop.place)
+    if found is None:
+        return None
+    return next((a for a in workshop.areas if any(_begins(found[1], p) for p in a.postcodes)), None)
 
 
-def _begins(outward: str, pattern: str) -> bool:
-    """Whether an outward code falls under ``HR`` (an area), ``LD1`` or ``LD1-6`` (districts)."""
-    here = re.match(r"([A-Z]+)([0-9]*)", outward)
+def _begins(where: str, pattern: str) -> bool:
+    """Whether a postcode's place falls under one of an area's beginnings.
+
+    ``HR`` (an area of letters), ``LD1`` or ``LD1-6`` (districts), ``83`` (figures that it begins
+    with) or ``83000-83739`` (from one such to another).
+    """
+    here = re.match(r"([A-Z]+)([0-9]*)", where)
+    if here is None:  # postcodes of figures alone
+        return _among_figures(where, pattern)
     there = _UK_RANGE.fullmatch(pattern)
-    if here is None:  # postcodes of figures alone, in other countries
-        return outward.startswith(pattern)
     if there is None:
-        return here[1] == pattern if pattern.isalpha() else outward.startswith(pattern)
+        return here[1] == pattern if pattern.isalpha() else where.startswith(pattern)
     low = int(there[2])
     high = int(there[3]) if there[3] else low
     return here[1] == there[1] and here[2] != "" and low <= int(here[2]) <= high
+
+
+def _among_figures(where: str, pattern: str) -> bool:
+    ends = _FIGURES.fullmatch(pattern)
+    if ends is None:
+        return where.startswith(pattern)
+    begins = where[: len(ends[1])]
+    return len(begins) == len(ends[1]) and ends[1] <= begins <= ends[2]
 
 
 def area_of(delivery: Delivery, workshop: Workshop) -> Area | None:
@@ -59,8 +73,7 @@ def area_of(delivery: Delivery, workshop: Workshop) -> Area | None:
         return None
     if delivery.postcode is None:
         return next((area for area in workshop.areas if area.name == delivery.area), None)
-    postcode = tidy_postcode(delivery.postcode, workshop.workshop.country)
-    return area_for(postcode, workshop) if postcode is not None else None
+    return area_for(delivery.postcode, workshop)
 
 
 def delivery_price(order: Order, area: Area | None, pallet: Pallet | None = None) -> Decimal | None:

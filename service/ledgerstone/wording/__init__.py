@@ -7,8 +7,10 @@ Below the edge (checks, remedies, schedule, price, quote) nothing makes a senten
 
 Values are a text of the customer's or a word to choose by (``str``), a count (``int``), another
 number (``float``), a day (``date``), a ``Length`` in the customer's unit, ``Money``, ``Percent``,
-``Weight``, ``People``, the name of a thing (``slab_name``, ``cutout_name``, ``relief_name``,
-``side_name``), several things (``Listed``), or another ``Message`` where that is a whole clause.
+``Weight``, ``Temperature``, ``Volume``, ``Strength`` (in the units of the workshop's country),
+``People``, the name of a thing (``slab_name``, ``cutout_name``, ``relief_name``, ``side_name``),
+several things (``Listed``), or another ``Message`` where that is a whole clause. Any message may
+also choose by ``$country``, such as who decides on gas there.
 
 At the edge ``Speech.say(message)`` makes the sentence; ``speech_of(order, workshop)`` gives the
 speech of an order's language, ``speech_in(language)`` that of any. The sentences stand in
@@ -39,7 +41,10 @@ from ledgerstone.message import (
     Money,
     People,
     Percent,
+    Strength,
+    Temperature,
     Value,
+    Volume,
     Weekday,
     Weight,
 )
@@ -75,7 +80,10 @@ __all__ = [
     "People",
     "Percent",
     "Speech",
+    "Strength",
+    "Temperature",
     "Value",
+    "Volume",
     "Weekday",
     "Weight",
     "capital",

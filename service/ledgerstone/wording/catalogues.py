@@ -14,6 +14,8 @@ from typing import Any, Final
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.syntax import ast
 
+from ledgerstone.wording.variants import NO_WORDS, Words
+
 LANGUAGES: Final = ("en", "de")
 USUAL: Final = "en"
 _FOLDER: Final = Path(__file__).with_name("catalogues")
@@ -26,8 +28,19 @@ def catalogue(language: str) -> ast.Resource:
     return FluentResource("\n".join(file.read_text(encoding="utf-8") for file in files))
 
 
+@cache
+def variant(words: str, of: str = "service") -> str:
+    """Return the messages that stand in the place of ours in one country's English."""
+    file = _FOLDER / "variants" / f"{words}-{of}.ftl"
+    return file.read_text(encoding="utf-8") if file.is_file() else ""
+
+
 def bundle(
-    language: str, locale: str, functions: dict[str, Callable[..., Any]], own: str = ""
+    language: str,
+    locale: str,
+    functions: dict[str, Callable[..., Any]],
+    own: str = "",
+    words: Words = NO_WORDS,
 ) -> FluentBundle:
     """Make what fills messages of one language in.
 
@@ -37,9 +50,13 @@ def bundle(
         The place whose plurals are used.
     own
         The maker's own messages, which stand in place of ours.
+    words
+        Words of the place, in the place of those that our messages use.
     """
     made = FluentBundle([locale], functions=functions, use_isolating=False)
-    made.add_resource(catalogue(language))
+    made.add_resource(words.in_place(catalogue(language)))
+    if words.messages:
+        made.add_resource(FluentResource(words.messages), allow_overrides=True)
     if own:
         made.add_resource(FluentResource(own), allow_overrides=True)
     return made

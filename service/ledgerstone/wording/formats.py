@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
 from types import MappingProxyType
@@ -11,14 +12,28 @@ from typing import Any, Final
 
 from babel import Locale
 from babel.dates import format_date
+from babel.numbers import format_currency, format_decimal
 
-from ledgerstone.message import Figure, Money, Percent, Weekday, Weight
+from ledgerstone.message import (
+    Figure,
+    Money,
+    Percent,
+    Strength,
+    Temperature,
+    Volume,
+    Weekday,
+    Weight,
+)
 from ledgerstone.quantities import Length
+from ledgerstone.workshop.countries import Place
 
-_SIGNS: Final = {"GBP": "£", "EUR": "€", "USD": "$"}
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
-_WEEKDAY: Final = {"de": "EEEE, d. MMMM", "en": "EEEE d MMMM"}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
+_KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
+_LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
+_SIXTEENTH_MM: Final = 25.4 / 16
+_HARDLY_MM: Final = 3.0
+_MPA_PER_PSI: Final = _KG_PER_LB * 9.80665 / 25.4**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,9 +44,12 @@ class Formats:
     ----------
     locale
         The place's language and country, as Babel names them: its data are Unicode's (CLDR).
+    place
+        The units that are spoken there.
     """
 
     locale: Locale
+    place: Place
 
     def written(self, value: object) -> str:
         """Write a value of any kind that is no message; a text and a whole number as they are."""
@@ -51,40 +69,84 @@ class Formats:
         return self.number(f"{number:g}")
 
     def money(self, money: Money) -> str:
-        """Write an amount; its code where the sign is not known everywhere."""
-        whole, _, part = f"{abs(money.amount):,.2f}".partition(".")
-        figures = whole.replace(",", self._symbol("group")) + self._symbol("decimal") + part
-        minus = "−" if money.amount < 0 else ""
-        sign = _SIGNS.get(money.currency)
-        if not self.locale.currency_formats["standard"].pattern.startswith("¤"):
-            return f"{minus}{figures} {sign or money.currency}"
-        return f"{minus}{sign}{figures}" if sign else f"{minus}{money.currency} {figures}"
+        """Write an amount as Unicode has it; a currency's letters stand apart from its figures."""
+        said = format_currency(abs(money.amount), money.currency, locale=self.locale)
+        said = re.sub("[\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]", " ", said)
+        return ("−" if money.amount < 0 else "") + re.sub(r"(?<=[A-Z]{3})(?=\d)", " ", said)
 
     def percent(self, share: Percent) -> str:
         """Write a share."""
-        gap = " " if self.locale.language == "de" else ""
+        gap = " " if "\N{NO-BREAK SPACE}" in self.locale.percent_formats[None].pattern else ""
         return f"{self.number(f'{share.amount.normalize():f}')}{gap}%"
 
     def weight(self, weight: Weight) -> str:
-        """Write a mass to a tenth of a kilogram."""
-        return f"{self.figure(round(weight.kg, 1))} kg"
+        """Write a mass to a tenth of a kilogram, or to a pound from ten pounds on."""
+        if self.place.masses == "kg":
+            return f"{self.figure(round(weight.kg, 1))} kg"
+        pounds = weight.kg / _KG_PER_LB
+        return f"{self.grouped(round(pounds, 0 if pounds >= 10 else 1))} lb"
+
+    def temperature(self, temperature: Temperature) -> str:
+        """Write a temperature: a tenth of a degree Celsius, or a whole one Fahrenheit."""
+        if self.place.temperatures == "C":
+            return f"{self.figure(round(temperature.celsius, 1))} °C"
+        return f"{self.figure(round(temperature.celsius * 1.8 + 32))} °F"
+
+    def volume(self, volume: Volume) -> str:
+        """Write a volume in litres or in US gallons."""
+        if self.place.volumes == "l":
+            return f"{self.grouped(_to_figures(volume.litres))} l"
+        return f"{self.grouped(_to_figures(volume.litres / _LITRES_PER_GALLON))} gal"
+
+    def strength(self, strength: Strength) -> str:
+        """Write a strength in MPa or N/mm², or to ten pounds on a square inch."""
+        if self.place.strengths != "psi":
+            unit = "N/mm²" if self.place.strengths == "N/mm2" else "MPa"
+            return f"{self.number(f'{strength.mpa:.{strength.places}f}')} {unit}"
+        return f"{self.grouped(round(strength.mpa / _MPA_PER_PSI, -1))} psi"
+
+    def grouped(self, number: float) -> str:
+        """Write a number with its groups of thousands."""
+        return format_decimal(number, locale=self.locale).replace("\N{NO-BREAK SPACE}", " ")
 
     def day(self, day: date) -> str:
         """Write a day with its month's name."""
         return format_date(day, "long", locale=self.locale)
 
     def weekday(self, weekday: Weekday) -> str:
-        """Write a day with its day of the week, as the language orders them."""
-        pattern = _WEEKDAY[self.locale.language]
-        year = f" {weekday.day.year}" if weekday.with_year else ""
-        return f"{format_date(weekday.day, pattern, locale=self.locale)}{year}"
+        """Write a day with its day of the week, as the place orders them."""
+        pattern, year = self._weekday_pattern()
+        said = format_date(weekday.day, pattern, locale=self.locale)
+        return f"{said}{year}{weekday.day.year}" if weekday.with_year else said
+
+    def _weekday_pattern(self) -> tuple[str, str]:
+        """The pattern of a day without its year, and what stands before that."""
+        if self.locale.language == "de":
+            return "EEEE, d. MMMM", " "
+        begins_with_month = str(self.locale.date_formats["long"].pattern).startswith("M")
+        return ("EEEE, MMMM d", ", ") if begins_with_month else ("EEEE d MMMM", " ")
 
     def length(self, length: Length) -> str:
-        """Write a length in the unit in which it came."""
-        said = self.number(length.text())
+        """Write a length in the unit in which somebody typed it, else in the place's own."""
+        said = self.number(self._in_place(length).text())
         for unit in (_INCHES, _FEET):
             said = said.replace(*unit[self.locale.language])
         return said
+
+    def _in_place(self, length: Length) -> Length:
+        """Speak a length of millimetres that nobody typed in the unit of the place.
+
+        In inches it goes to a sixteenth, and what is hardly longer to a hundredth.
+        """
+        unit = self.place.lengths
+        if length.came == "text" or length.unit != "mm" or unit == "mm":
+            return length
+        spoken = replace(length, unit=unit, came="worked")
+        if unit != "in":
+            return spoken
+        if abs(length.mm) < _HARDLY_MM:
+            return spoken.in_unit(round(length.mm / 25.4, 2) * 25.4)
+        return spoken.like(length.mm, to_mm=_SIXTEENTH_MM)
 
     def _symbol(self, name: str) -> str:
         symbols = self.locale.number_symbols
@@ -96,6 +158,9 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Money: Formats.money,
         Percent: Formats.percent,
         Weight: Formats.weight,
+        Temperature: Formats.temperature,
+        Volume: Formats.volume,
+        Strength: Formats.strength,
         Figure: Formats.fixed,
         Weekday: Formats.weekday,
         Length: Formats.length,
@@ -103,6 +168,11 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         float: Formats.figure,
     }
 )
+
+
+def _to_figures(number: float) -> float:
+    """Round a volume as people measure it: 28.37, 4.1, 128."""
+    return round(number, 2 if number < 10 else 1 if number < 100 else 0)
 
 
 def percent_of(amount: Decimal | float) -> Percent:

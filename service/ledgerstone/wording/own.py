@@ -17,7 +17,7 @@ from ledgerstone.workshop.records import OwnSentences, Workshop
 FILES: Final = {language: f"sentences.{language}.ftl" for language in LANGUAGES}
 LARGEST_FILE: Final = 200_000
 FUNCTIONS: Final = frozenset({"NAME", "START", "HOWMANY"})
-_GRAMMAR: Final = "case"  # the speech gives it to every name
+_GRAMMAR: Final = frozenset({"case", "country"})  # the speech gives them to every message
 
 
 def sentences_in(folder: Path) -> tuple[OwnSentences, ...]:
@@ -97,7 +97,7 @@ def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Itera
 
 def _values(message: ast.Message, ours: dict[str, ast.Message]) -> set[str]:
     """The values that a message asks for, by way of ours too."""
-    found = _named(message, ast.VariableReference) - {_GRAMMAR}
+    found = _named(message, ast.VariableReference) - _GRAMMAR
     for other in _named(message, ast.MessageReference) & ours.keys():
         if other != message.id.name:
             found |= _values(ours[other], ours)

@@ -17,13 +17,16 @@ from ledgerstone.message import (
     Value,
 )
 from ledgerstone.order import Order
-from ledgerstone.wording.catalogues import USUAL, bundle
+from ledgerstone.wording.catalogues import USUAL, bundle, variant
 from ledgerstone.wording.formats import Formats
+from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
+from ledgerstone.workshop.countries import Place, usual_in
 from ledgerstone.workshop.records import Workshop
 
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
+_BRITAIN: Final = usual_in("GB")
 _JOINED: Final = {
     "and": ("list-between", "list-last-and"),
     "or": ("list-between", "list-last-or"),
@@ -43,14 +46,19 @@ class Speech:
         One that there is a catalogue of.
     own
         The maker's own messages of that language, which stand in place of ours.
+    place
+        Where the workshop stands: its units, its formats and its English words.
     """
 
-    def __init__(self, language: str, own: str = "") -> None:
+    def __init__(self, language: str, own: str = "", place: Place = _BRITAIN) -> None:
         self.language = language
-        locale = _LOCALES[language]
-        self.formats = Formats(Locale.parse(locale, sep="-"))
+        self.place = place
+        self.locale = locale_in(language, place)
+        self.formats = Formats(Locale.parse(self.locale, sep="-"), place)
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
-        self._bundle = bundle(language, locale, functions, own)
+        words = words_of(language, place, variant(place.words))
+        self._bundle = bundle(language, self.locale, functions, own, words)
+        self._always: Final = {"country": place.country}
 
     def say(self, message: Message | str) -> str:
         """Say a message.
@@ -85,7 +93,7 @@ class Speech:
         given = {name: self._given(value) for name, value in message.values.items()}
         if pattern is None:
             raise WordingError(message.name, "it has no text")
-        said, faults = self._bundle.format_pattern(pattern, {**given, **more})
+        said, faults = self._bundle.format_pattern(pattern, {**self._always, **given, **more})
         if faults:
             raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
         return str(said)
@@ -160,13 +168,21 @@ def speech_of(order: Order, workshop: Workshop) -> Speech:
 def workshop_speech(language: str, workshop: Workshop) -> Speech:
     """Return what says messages in a language, in the workshop's own words."""
     own = (one.text for one in workshop.sentences if one.language == language)
-    return speech_in(language, next(own, ""))
+    return speech_in(language, next(own, ""), workshop.place)
 
 
 @lru_cache(maxsize=8)
-def speech_in(language: str, own: str = "") -> Speech:
-    """Return what says messages in a language, made once."""
-    return Speech(language, own)
+def speech_in(language: str, own: str = "", place: Place = _BRITAIN) -> Speech:
+    """Return what says messages in a language, made once; as in Britain where no place is told."""
+    return Speech(language, own, place)
+
+
+def locale_in(language: str, place: Place) -> str:
+    """Return whose numbers and days a language is written with: the place's own, if spoken there.
+
+    Elsewhere English is written as in Britain and German as in Germany.
+    """
+    return f"{language}-{place.country}" if language in place.languages else _LOCALES[language]
 
 
 def english(message: Message | str) -> str:

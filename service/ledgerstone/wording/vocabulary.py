@@ -10,8 +10,9 @@ from babel import Locale
 
 from ledgerstone.message import Money, Percent, Weight
 from ledgerstone.wording.formats import Formats
+from ledgerstone.workshop.countries import usual_in
 
-_ENGLISH = Formats(Locale("en", "GB"))
+_ENGLISH = Formats(Locale("en", "GB"), usual_in("GB"))
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 
 

@@ -9,11 +9,6 @@ from typing import Final
 from ledgerstone.workshop.records import Workshop
 
 _HERE: Final = ("localhost", "127.0.0.1", "::1")
-# Countries whose postcodes are figures alone (Universal Postal Union's addressing pages, from
-# memory): an area that begins with letters serves nobody there.
-_FIGURES: Final = frozenset(
-    {"AT", "AU", "BE", "CH", "CZ", "DE", "DK", "ES", "FI", "FR", "IT", "NO", "NZ", "PL", "SE", "US"}
-)
 
 
 def address_of_this_machine(workshop: Workshop) -> Iterator[str]:
@@ -30,13 +25,15 @@ def address_of_this_machine(workshop: Workshop) -> Iterator[str]:
 
 def postcodes_of_another_country(workshop: Workshop) -> Iterator[str]:
     """Say which areas have beginnings that no postcode of the country has."""
-    country = workshop.workshop.country
-    if country not in _FIGURES:
+    postcodes = workshop.place.postcodes
+    if postcodes is None:
         return
+    figures = postcodes.example[:1].isdigit()
     for area in workshop.areas:
-        strange = [beginning for beginning in area.postcodes if not beginning[:1].isdigit()]
-        if strange:
+        strange = [b for b in area.postcodes if b[:1].isdigit() != figures]
+        if strange and postcodes.example:
             yield (
-                f'The area "{area.name}" begins with {strange[0]}: no postcode of {country} begins'
-                " so, and it serves nobody."
+                f'The area "{area.name}" begins with {strange[0]}: no postcode of'
+                f" {workshop.workshop.country} begins so, and it serves nobody. One is written like"
+                f" {postcodes.example}."
             )

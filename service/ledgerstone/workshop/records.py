@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from ledgerstone.workshop._bench import Bench, BookingRules, Tent
 from ledgerstone.workshop._boards import Boards, Foam
 from ledgerstone.workshop._carrying import Crate, Packing, PackingWay, Pallet, Van
+from ledgerstone.workshop._conventions import Conventions, Word, place_of
 from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
 from ledgerstone.workshop._hours import Hours, JobHours, MouldHours, PieceHours, PourHours
 from ledgerstone.workshop._keys import about, documented
@@ -31,6 +32,7 @@ from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
 from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
 from ledgerstone.workshop._working import Calendar, Closure, Days, Rates
 from ledgerstone.workshop._writing import Mail, Mailbox, OwnSentences, Reply
+from ledgerstone.workshop.countries import Place
 from ledgerstone.workshop.standing import ProfileStanding
 
 __all__ = [
@@ -47,6 +49,7 @@ __all__ = [
     "Colouring",
     "Concrete",
     "Constituent",
+    "Conventions",
     "Crate",
     "Days",
     "Dose",
@@ -73,6 +76,7 @@ __all__ = [
     "PieceHours",
     "Pigment",
     "PigmentSample",
+    "Place",
     "PourHours",
     "RailSection",
     "Rails",
@@ -93,6 +97,7 @@ __all__ = [
     "Van",
     "Way",
     "Web",
+    "Word",
     "Workshop",
 ]
 
@@ -142,6 +147,10 @@ class Workshop:
     rails: Rails = field(
         default_factory=Rails, metadata=about("what carries across the front and back of units")
     )
+    conventions: Conventions = field(
+        default_factory=Conventions,
+        metadata=about("units, paper and words that are not the usual ones of the country"),
+    )
     reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
     mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
     sentences: tuple[OwnSentences, ...] = field(default=(), metadata={"computed": True})
@@ -150,3 +159,8 @@ class Workshop:
     )
     standing: ProfileStanding = field(default_factory=ProfileStanding, metadata={"computed": True})
     fingerprint: str = field(default="", metadata={"computed": True})
+
+    @property
+    def place(self) -> Place:
+        """What is usual where the workshop stands, and what it says otherwise."""
+        return place_of(self.workshop.country, self.conventions)

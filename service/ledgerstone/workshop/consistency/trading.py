@@ -11,7 +11,17 @@ import holidays
 
 from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
 from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.records import Area, Calendar, Identity, Mail, Mailbox, Offer, Tax, Web
+from ledgerstone.workshop.records import (
+    Area,
+    Calendar,
+    Conventions,
+    Identity,
+    Mail,
+    Mailbox,
+    Offer,
+    Tax,
+    Web,
+)
 from ledgerstone.workshop.values import nearest
 
 _SERVER: Final = r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?"
@@ -63,7 +73,7 @@ def _step_and_smallest(offer: Offer) -> Found:
         yield ("offer", "round_to"), "this is more than smallest_order."
 
 
-def _areas(areas: Sequence[Area]) -> Found:
+def _areas(areas: Sequence[Area], workshop: Identity) -> Found:
     yield from named_once([area.name for area in areas], "areas", "name")
     taken: dict[str, str] = {}
     for i, area in enumerate(areas):
@@ -73,19 +83,34 @@ def _areas(areas: Sequence[Area]) -> Found:
             yield ("areas", i, "postcodes"), "name at least one beginning of a postcode."
         for j, beginning in enumerate(area.postcodes):
             path: Path = ("areas", i, "postcodes", j)
-            if not _is_beginning(beginning):
-                yield path, f'"{beginning}" is not like HR, LD1 or LD1-6.'
+            if not _is_beginning(beginning, workshop.country):
+                yield path, f'"{beginning}" is not like HR, LD1, LD1-6, 83 or 83000-83739.'
             elif beginning in taken:
                 yield path, f'"{beginning}" already belongs to the area "{taken[beginning]}".'
             taken.setdefault(beginning, area.name)
 
 
-def _is_beginning(text: str) -> bool:
+def _is_beginning(text: str, country: str) -> bool:
     """Whether a text is capital letters and digits, perhaps with a rising range of districts."""
+    figures = re.fullmatch("([0-9]+)-([0-9]+)", text)
+    if figures is not None and country != "GB":
+        return len(figures[1]) == len(figures[2]) and figures[1] < figures[2]
     match = re.fullmatch("[A-Z]{1,2}([0-9]{1,2})-([0-9]{1,2})|[A-Z0-9]+", text)
     if match is None:
         return False
     return match[1] is None or int(match[1]) < int(match[2])
+
+
+def _postcode_pattern(conventions: Conventions) -> Found:
+    if conventions.postcodes is None:
+        return
+    try:
+        parts = re.compile(conventions.postcodes).groups
+    except re.error as reason:
+        yield ("conventions", "postcodes"), f"this is no regular expression: {reason}."
+        return
+    if parts == 0:
+        yield ("conventions", "postcodes"), "put what areas begin with in brackets: ([0-9]{5})."
 
 
 def _working_days(calendar: Calendar) -> Found:
@@ -135,6 +160,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _tax_rate,
     _step_and_smallest,
     _areas,
+    _postcode_pattern,
     _working_days,
     _addresses,
     _mail_server,

@@ -17,7 +17,7 @@ mix-is = { $unproven ->
    *[no] bleibt unsere übliche Mischung hinter der Norm zurück: { $short }
 }
 mix-has-water = Wasser { $water } des Zements (höchstens { $limit })
-mix-has-strength = Druckfestigkeit { $strength } N/mm² (mindestens { $limit })
+mix-has-strength = Druckfestigkeit { $strength } (mindestens { $limit })
 mix-has-cement = Zement { $cement } kg/m³ (mindestens { $limit })
 sealer-not-for-place = { $others ->
     [some] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt.

@@ -1,7 +1,7 @@
 # Prüfungen des Gebrauchs: Hitze, Lebensmittel, Säuren und Öl, Kamin, Strom nahe Wasser.
 
-hot-appliance = Lassen Sie rings um { NAME($cutout, case: "accusative") } mindestens { $gap } Luft, das Gerät in seinem eigenen Rahmen aufgehängt: Beton arbeitet bei Hitze, und unsere Festigkeitsprüfung berücksichtigt keine Hitze. Halten Sie die Abstände des Geräteherstellers ein; darüber entscheidet ein zugelassener Gas- oder Elektrofachbetrieb.
-sealer-near-heat = Die Versiegelung „{ $sealer }“ verträgt { $stands_c } °C; neben einem heißen Gerät kann { NAME($slab) } heißer werden. { HOWMANY($others) ->
+hot-appliance = Lassen Sie rings um { NAME($cutout, case: "accusative") } mindestens { $gap } Luft, das Gerät in seinem eigenen Rahmen aufgehängt: Beton arbeitet bei Hitze, und unsere Festigkeitsprüfung berücksichtigt keine Hitze. Halten Sie die Abstände des Geräteherstellers ein; darüber entscheidet { gas-or-electric-trade }.
+sealer-near-heat = Die Versiegelung „{ $sealer }“ verträgt { $stands }; neben einem heißen Gerät kann { NAME($slab) } heißer werden. { HOWMANY($others) ->
     [0] Schirmen Sie sie dort ab, oder rechnen Sie mit Flecken.
    *[other] Wählen Sie { $others }, oder rechnen Sie dort mit Flecken.
 }
@@ -14,5 +14,23 @@ food-not-declared = { HOWMANY($others) ->
     [0] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu.
    *[other] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu, oder wählen Sie { $others }.
 }
-hearth = Über Größe und Aufbau { NAME($slab, case: "genitive") } entscheidet ein zugelassener Ofen- und Kaminbauer. Am Feuer reißen mehrere Stücke mit Fugen dazwischen weniger als eines: Fragen Sie vor der Bestellung nach.
-electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet eine Elektrofachkraft: Lassen Sie sie den Plan ansehen, bevor wir gießen.
+hearth = Über Größe und Aufbau { NAME($slab, case: "genitive") } { hearth-trade }. Am Feuer reißen mehrere Stücke mit Fugen dazwischen weniger als eines: Fragen Sie vor der Bestellung nach.
+electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet { electric-trade }: Lassen Sie sie den Plan ansehen, bevor wir gießen.
+
+# Wer über Gas, Strom und Feuerstätten entscheidet, je Land; wo es nicht bekannt ist, der Fachbetrieb.
+gas-or-electric-trade = { $country ->
+    [DE] ein eingetragener Installateur- oder Elektrofachbetrieb
+    [AT] ein befugter Installations- oder Elektrofachbetrieb
+    [CH] ein zugelassener Gas- oder Elektroinstallateur
+   *[other] ein zugelassener Gas- oder Elektrofachbetrieb
+}
+electric-trade = { $country ->
+    [CH] ein Elektroinstallateur mit Bewilligung
+   *[other] eine Elektrofachkraft
+}
+hearth-trade = { $country ->
+    [DE] entscheiden ein Ofenbaubetrieb und der bevollmächtigte Bezirksschornsteinfeger
+    [AT] entscheiden ein Hafnerbetrieb und der Rauchfangkehrer
+    [CH] entscheiden ein Ofenbaubetrieb und die Feuerpolizei
+   *[other] entscheidet ein zugelassener Ofen- und Kaminbauer
+}

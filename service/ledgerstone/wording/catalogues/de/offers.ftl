@@ -8,7 +8,7 @@ choice-templating = { $tax ->
     [before-tax] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück, vor Steuer.
    *[in-all] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück.
 }
-choice-heated-curing = In unserem beheizten Zelt bei { $warmth } °C nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
+choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }. Man wird Ihnen antworten.
 offer-made = Angeboten am { $issued } als { $standing ->
     [estimate] Kostenschätzung

@@ -33,8 +33,8 @@ stage-hands-taken = Bis { $until } sind wir ausgelastet.
 stage-table-taken = Der Gießtisch ist bis { $until } belegt.
 stage-yes = Es wird nichts zugeschnitten, bevor Sie ihm zugestimmt haben, bis { $until }.
 stage-cures = { $where ->
-    [tent] Erhärtet abgedeckt bis { $until }: { $celsius } °C im beheizten Zelt.
-   *[workshop] Erhärtet abgedeckt bis { $until }: { $celsius } °C in der Werkstatt.
+    [tent] Erhärtet abgedeckt bis { $until }: { $warmth } im beheizten Zelt.
+   *[workshop] Erhärtet abgedeckt bis { $until }: { $warmth } in der Werkstatt.
 }
 stage-kept-damp = Unter einer Folie feucht gehalten bis { $until }.
 stage-dries = Trocknet bis { $until }.

@@ -17,7 +17,7 @@ mix-is = { $unproven ->
    *[no] falls short of the standard: { $short }
 }
 mix-has-water = water { $water } of the cement (up to { $limit })
-mix-has-strength = strength { $strength } N/mm² ({ $limit } or more)
+mix-has-strength = strength { $strength } ({ $limit } or more)
 mix-has-cement = cement { $cement } kg/m³ ({ $limit } or more)
 sealer-not-for-place = { $others ->
     [some] The sealer “{ $sealer }” is not for { sealer-place }, where { NAME($slab) } goes.

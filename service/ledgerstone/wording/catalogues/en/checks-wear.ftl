@@ -1,7 +1,7 @@
 # Checks of use: heat, food, acids and oil, hearths, electrics near water.
 
-hot-appliance = Leave { $gap } or more all round { NAME($cutout) }, hung from its own frame: concrete moves with heat, and our strength check leaves heat out. Follow its maker's clearances; a registered gas engineer or electrician decides.
-sealer-near-heat = The sealer “{ $sealer }” stands { $stands_c } °C, and beside a hot appliance { NAME($slab) } may get hotter. { HOWMANY($others) ->
+hot-appliance = Leave { $gap } or more all round { NAME($cutout) }, hung from its own frame: concrete moves with heat, and our strength check leaves heat out. Follow its maker's clearances; { gas-or-electric-trade } decides.
+sealer-near-heat = The sealer “{ $sealer }” stands { $stands }, and beside a hot appliance { NAME($slab) } may get hotter. { HOWMANY($others) ->
     [0] Keep it shielded, or expect it to mark there.
    *[other] Choose { $others }, or expect it to mark there.
 }
@@ -14,5 +14,28 @@ food-not-declared = { HOWMANY($others) ->
     [0] “{ $sealer }” is not declared for contact with food. Prepare food on a board.
    *[other] “{ $sealer }” is not declared for contact with food. Prepare food on a board, or choose { $others }.
 }
-hearth = A registered installer decides the size and build of { NAME($slab) }. By a fire, sections with gaps between them crack less than one piece: ask before you order.
-electrics-near-water = { NAME($cutout, start: "yes") } is near water. A registered electrician decides how far from it electrics must stand: have them look at the plan before we cast.
+hearth = { hearth-trade } the size and build of { NAME($slab) }. By a fire, sections with gaps between them crack less than one piece: ask before you order.
+electrics-near-water = { NAME($cutout, start: "yes") } is near water. { electric-trade } decides how far from it electrics must stand: have them look at the plan before we cast.
+
+# Who decides on gas, electrics and hearths, by country; where it is not known, the licensed one.
+gas-or-electric-trade = { $country ->
+    [GB] a registered gas engineer or electrician
+    [IE] a registered gas installer or electrical contractor
+    [US] a licensed plumber, gas fitter or electrician
+    [CA] a licensed gas fitter or electrician
+    [AU] a licensed gasfitter or electrician
+    [NZ] a registered gasfitter or electrician
+   *[other] the licensed installer
+}
+electric-trade = { $country ->
+    [GB] A registered electrician
+    [IE] A registered electrical contractor
+    [NZ] A registered electrician
+   *[other] A licensed electrician
+}
+hearth-trade = { $country ->
+    [GB] A registered installer decides
+    [US] Your building department and a licensed installer decide
+    [DE] The district chimney sweep and a licensed stove builder decide
+   *[other] The licensed installer decides
+}

@@ -8,7 +8,7 @@ choice-templating = { $tax ->
     [before-tax] Come and measure for me: { $visit }, and { $each } for each piece, before tax.
    *[in-all] Come and measure for me: { $visit }, and { $each } for each piece.
 }
-choice-heated-curing = Cure it in our heated tent at { $warmth } °C, to have it sooner; that is included in the price.
+choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner; that is included in the price.
 request-sent = Your request for { $offer } is with { $workshop }. They will answer you.
 offer-made = Offered on { $issued } as { $standing ->
     [estimate] estimate

@@ -33,8 +33,8 @@ stage-hands-taken = Our hands are taken until { $until }.
 stage-table-taken = The casting table is taken until { $until }.
 stage-yes = Nothing is cut before you have said yes to it, by { $until }.
 stage-cures = { $where ->
-    [tent] Cures under cover until { $until }: { $celsius } °C in the heated tent.
-   *[workshop] Cures under cover until { $until }: { $celsius } °C in the workshop.
+    [tent] Cures under cover until { $until }: { $warmth } in the heated tent.
+   *[workshop] Cures under cover until { $until }: { $warmth } in the workshop.
 }
 stage-kept-damp = Kept damp under a sheet until { $until }.
 stage-dries = Dries until { $until }.

@@ -1,0 +1,159 @@
+"""English as it is spoken in other countries: words in the place of British ones.
+
+A variant is no third catalogue: our English messages are said with these words exchanged, and only
+where that does not do stands a message of its own, in ``catalogues/variants/``.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from copy import deepcopy
+from dataclasses import dataclass
+from functools import lru_cache
+from types import MappingProxyType
+from typing import Final
+
+from fluent.syntax import ast
+from fluent.syntax.visitor import Visitor
+
+from ledgerstone.workshop.countries import English, Place
+
+# British word: the other. A word's plural follows it; a beginning that ends in a hyphen changes
+# whatever follows: "colour-" is colour, colours, coloured.
+_SPELLING: Final = {
+    "colour-": "color",
+    "grey-": "gray",
+    "mould-": "mold",
+    "demould-": "demold",
+    "metre-": "meter",
+    "millimetre-": "millimeter",
+    "centimetre-": "centimeter",
+    "litre-": "liter",
+    "fibre-": "fiber",
+    "centre-": "center",
+    "centring": "centering",
+    "aluminium": "aluminum",
+    "plough-": "plow",
+    "towards": "toward",
+    "enquir-": "inquir",
+    "judgement-": "judgment",
+    "labelled": "labeled",
+    "levelled": "leveled",
+    "bevelled": "beveled",
+    "bevelling": "beveling",
+    "modelled": "modeled",
+    "plasticiser-": "plasticizer",
+}
+_NORTH_AMERICAN: Final = {
+    "worktop": "countertop",
+    "hob": "cooktop",
+    "tap": "faucet",
+    "kerb": "curb",
+    "basin": "sink",
+    "splashback": "backsplash",
+    "cupboard": "cabinet",
+    "plasterboard": "drywall",
+    "skirting board": "baseboard",
+    "spirit level": "level",
+    "lorry": "truck",
+    "washing-up liquid": "dish soap",
+    "methylated spirit": "denatured alcohol",
+    "white spirit": "mineral spirits",
+    "tin": "can",
+    "ground floor": "first floor",
+}
+_AMERICAN: Final = {
+    **_SPELLING,
+    **_NORTH_AMERICAN,
+    "postcode": "ZIP code",
+    "telephone number": "phone number",
+}
+_CANADIAN: Final = {**_NORTH_AMERICAN, "postcode": "postal code"}
+_AUSTRALIAN: Final = {"worktop": "benchtop", "hob": "cooktop", "cupboard": "cabinet"}
+_WORDS: Final[Mapping[English, Mapping[str, str]]] = MappingProxyType(
+    {
+        "british": MappingProxyType({}),
+        "american": MappingProxyType(_AMERICAN),
+        "canadian": MappingProxyType(_CANADIAN),
+        "australian": MappingProxyType(_AUSTRALIAN),
+    }
+)
+
+
+@dataclass(frozen=True)
+class Words:
+    """Words in the place of others, and messages in the place of others.
+
+    Attributes
+    ----------
+    pairs
+        A British word and what is said instead; ``word-`` is one that any letters may follow.
+    messages
+        Whole messages, in Fluent's format.
+    """
+
+    pairs: tuple[tuple[str, str], ...] = ()
+    messages: str = ""
+
+    def exchanged(self, text: str) -> str:
+        """Exchange the words of a text; a capital stays one."""
+        return _pattern(self.pairs).sub(self._other, text) if self.pairs else text
+
+    def _other(self, found: re.Match[str]) -> str:
+        said = found[0]
+        word, plural = said.lower(), ""
+        known = dict(self.pairs)
+        begins = next((w for w in known if w.endswith("-") and word.startswith(w[:-1])), None)
+        if begins is not None:
+            other, plural = known[begins], said[len(begins) - 1 :]
+        elif word in known:
+            other = known[word]
+        else:
+            other, plural = known[word[:-1]], "s"
+        return (other[0].upper() + other[1:] if said[0].isupper() else other) + plural
+
+    def in_place(self, resource: ast.Resource) -> ast.Resource:
+        """Return a catalogue with the words of its texts exchanged."""
+        if not self.pairs:
+            return resource
+        other = deepcopy(resource)
+        _Exchange(self).visit(other)
+        return other
+
+
+NO_WORDS: Final = Words()
+
+
+class _Exchange(Visitor):
+    """Exchanges the words of each text in a catalogue."""
+
+    def __init__(self, words: Words) -> None:
+        self._words = words
+
+    def visit_TextElement(self, node: ast.TextElement) -> None:  # noqa: N802  fluent's own name
+        node.value = self._words.exchanged(node.value)
+
+
+@lru_cache(maxsize=8)
+def _pattern(pairs: tuple[tuple[str, str], ...]) -> re.Pattern[str]:
+    longest_first = sorted((word for word, _ in pairs), key=len, reverse=True)
+    parts = (
+        rf"{re.escape(w[:-1])}[a-z]*" if w.endswith("-") else rf"{re.escape(w)}s?"
+        for w in longest_first
+    )
+    return re.compile(rf"\b(?:{'|'.join(parts)})\b", re.IGNORECASE)
+
+
+def words_of(language: str, place: Place, messages: str = "") -> Words:
+    """Return the words of a place, in the place of those of a language; English ones alone.
+
+    Parameters
+    ----------
+    messages
+        Whole messages that stand in the place of ours there, in Fluent's format.
+    """
+    if language != "en":
+        return NO_WORDS
+    pairs = {**_WORDS[place.words], **dict(place.replaced)}
+    return Words(tuple(pairs.items()), messages)
