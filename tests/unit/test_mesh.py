@@ -176,3 +176,13 @@ def test_a_place_is_found_in_its_triangle() -> None:
     assert (triangle[2:] == -1).all()
     back = np.einsum("kc,kci->ki", share[:2], mesh.nodes[mesh.triangles[triangle[:2]]])
     assert back == pytest.approx(places[:2])
+
+
+def test_the_mesh_has_nodes_at_and_round_the_places_about_which_an_overhang_turns() -> None:
+    """One at each and others within 15 mm, apart from those of its neighbour, none off the slab."""
+    ends = ((200.0, 100.0), (218.0, 100.0), (200.0, 100.0), (0.0, 300.0))
+    mesh = mesh_of(box(0, 0, 900, 500), thickness_mm=40, turning=ends)
+    away = np.hypot(*(mesh.nodes[:, None] - np.array(ends[:2])).T)
+    assert (away.min(axis=1) < 1e-6).all()
+    assert ((away < 15.1).sum(axis=1) >= 6).all()
+    assert mesh.smallest_angle_degrees() > 15.0

@@ -9,7 +9,7 @@ from shapely.geometry import box as rectangle
 from ledgerstone.shape import shape_of
 from ledgerstone.strength.places import load_places
 from ledgerstone.strength.plate import LineSupport
-from ledgerstone.strength.rests import Bearing, bearings, on_rails
+from ledgerstone.strength.rests import Bearing, bearings, on_rails, turning_places
 from ledgerstone.strength.tipping import equilibrium_of, tipping_places, weight_at
 from ledgerstone.workshop import Workshop
 from support.slabs import box, hole, polygon, slab_of
@@ -147,3 +147,21 @@ def test_tipping_turns_at_the_hand_worked_load(
     rests = rectangle(200, 0, 1000, 500)
     found = tipping_places(equilibrium_of(slab, shape, rests, 25e-6), [((0.0, 250.0), newtons)])
     assert bool(found) == tips
+
+
+@pytest.mark.parametrize(
+    ("front", "right", "places"),
+    [
+        (20, 0, set()),
+        (300, 0, {(9, 300), (591, 300), (609, 300), (1391, 300)}),
+        (20, 200, {(1391, 20), (1391, 600)}),
+    ],
+)
+def test_an_overhang_turns_about_the_ends_of_panels(
+    front: int, right: int, places: set[tuple[int, int]], workshop: Workshop
+) -> None:
+    """Units of 600 and 800: their panels' ends along the overhang; 20 mm at the front is none."""
+    over = {"front": front, "right": right}
+    rests = {"kind": "units", "units": [{"width": 600}, {"width": 800}], "overhang": over}
+    slab = slab_of(workshop, box(1400 + right, 580 + front), rests=rests)
+    assert set(turning_places(slab, shape_of(slab, workshop))) == places

@@ -43,7 +43,7 @@ def test_an_overhang_that_would_crack_is_sent_back(
 
 
 def test_a_longer_overhang_is_never_used_less(workshop: Workshop) -> None:
-    """Moment about the rests grows with the lever: 3 % for the mesh and the rests' stations."""
+    """Moment about the rests grows with the lever: 1 % for the mesh."""
     used = []
     for right in (120, 180, 240, 300, 360, 480, 600):
         beyond = [
@@ -52,7 +52,7 @@ def test_a_longer_overhang_is_never_used_less(workshop: Workshop) -> None:
             if case in BEYOND and verdict.where_mm[0] > 1700
         ]
         used.append(max(beyond, default=0.0))
-    assert all(later > 0.97 * before for before, later in pairwise(used)), used
+    assert all(later > 0.99 * before for before, later in pairwise(used)), used
 
 
 def test_a_corner_that_hangs_out_both_ways_is_stood_on(workshop: Workshop) -> None:

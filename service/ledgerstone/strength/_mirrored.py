@@ -60,7 +60,7 @@ class Image:
         return bool(self.sign.prod() < 0.0)
 
 
-def image_of(outline: Polygon, zones: Sequence[Polygon]) -> Image:
+def image_of(outline: Polygon, zones: Sequence[BaseGeometry]) -> Image:
     """The one of a plan's four mirror images that is meshed: the same for all four."""
     x0, y0, x1, y1 = outline.bounds
     middle = np.array([0.5 * (x0 + x1), 0.5 * (y0 + y1)])

@@ -11,6 +11,7 @@ from scipy.sparse import csr_array
 from shapely.geometry import Polygon
 
 from ledgerstone.errors import OutlineUnusableError
+from ledgerstone.outline import XY
 from ledgerstone.strength._averaging import averaged_rows
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
@@ -96,9 +97,10 @@ def model_of(
     nu: float,
     mesh_mm: float | None,
     zones: Sequence[tuple[Polygon, float]],
+    turning: Sequence[XY] = (),
 ) -> Model:
     """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
-    mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones])
+    mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones], turning)
     elements = elements_of(mesh.nodes, mesh.triangles)
     return _factored(mesh, elements, nu, _depth(mesh, thickness_mm, zones))
 
@@ -123,15 +125,21 @@ def _factored(mesh: Mesh, elements: Elements, nu: float, depth: FloatArray) -> M
 
 
 def _meshed(
-    outline: Polygon, thickness_mm: float, mesh_mm: float | None, zones: list[Polygon]
+    outline: Polygon,
+    thickness_mm: float,
+    mesh_mm: float | None,
+    zones: list[Polygon],
+    turning: Sequence[XY],
 ) -> Mesh:
     """Mesh with the zones' edges kept; where those cross too finely, of the outline alone.
 
     Each triangle then has the thickness at its middle.
     """
     try:
-        return mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=zones)
+        return mesh_of(
+            outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, zones=zones, turning=turning
+        )
     except OutlineUnusableError:
         if not zones:
             raise
-        return mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm)
+        return mesh_of(outline, thickness_mm=thickness_mm, mesh_mm=mesh_mm, turning=turning)

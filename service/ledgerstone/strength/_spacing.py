@@ -11,6 +11,7 @@ from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
 from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
+from ledgerstone.strength._turning import TURNING_MM
 
 GROWTH = 0.3  # element size gained per millimetre of distance
 COARSEST_MM = 45.0
@@ -64,6 +65,7 @@ def spacing_for(
     width_mm: float,
     thickness_mm: float,
     mesh_mm: float | None,
+    turning: FloatArray,
 ) -> Spacing:
     """Spacing that the rule of methods §1.2 asks for.
 
@@ -77,13 +79,16 @@ def spacing_for(
         Slab's thickness; corners that turn inward are meshed at half of it.
     mesh_mm
         Coarse size wanted instead of the rule's, or None.
+    turning
+        Places about which an overhang turns, shape (k, 2).
     """
     rule = min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
     coarse = rule if mesh_mm is None else mesh_mm
     strips = _strip_sources(starts, ends, coarse)
     corners = _corner_sources(starts, ends, thickness_mm)
-    places = np.concatenate([strips[0], corners[0]])
-    sizes = np.concatenate([strips[1], corners[1]]) * (coarse / rule if coarse < rule else 1.0)
+    ends = np.full(len(turning), TURNING_MM)
+    places = np.concatenate([strips[0], corners[0], turning])
+    sizes = np.concatenate([strips[1], corners[1], ends]) * min(coarse / rule, 1.0)
     fine = sizes < coarse
     return Spacing(coarse, *_thinned(places[fine], sizes[fine]))
 

@@ -9,8 +9,9 @@ from typing import Literal
 import numpy as np
 import shapely
 from scipy.spatial import Delaunay
-from shapely.geometry import Polygon
+from shapely.geometry import MultiPoint, Polygon
 
+from ledgerstone.outline import XY
 from ledgerstone.strength import _outline, _refine
 from ledgerstone.strength._mirrored import Image, image_of
 from ledgerstone.strength._outline import FloatArray, IntArray
@@ -22,6 +23,7 @@ from ledgerstone.strength._spacing import (
     rounded_off,
     spacing_for,
 )
+from ledgerstone.strength._turning import are_clear_of, ringed
 
 MOST_NODES = 2000  # three unknowns each: methods §1.2
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
@@ -108,6 +110,7 @@ def mesh_of(
     thickness_mm: float,
     mesh_mm: float | None = None,
     zones: Sequence[Polygon] = (),
+    turning: Sequence[XY] = (),
 ) -> Mesh:
     """Mesh of a slab, the same for the same input, of at most about 2000 nodes.
 
@@ -121,34 +124,41 @@ def mesh_of(
         Coarse element size; None takes the rule of methods §1.2.
     zones
         Areas whose edges must be edges of triangles.
+    turning
+        Places about which an overhang turns, mm: the mesh is finer there.
 
     Raises
     ------
     OutlineUnusableError
         If the outline is no single piece, or cannot be covered by triangles.
     """
-    image = image_of(outline, zones)
+    about = MultiPoint(turning)
+    image = image_of(outline, [*zones, about])
     seen = _outline.tidied(image.of(outline))
     most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
-    spacing = _spacing_of(seen, thickness_mm, mesh_mm, most)
+    ends = ringed(image.points(np.array(turning).reshape(-1, 2)))
+    spacing = _spacing_of(seen, thickness_mm, mesh_mm, most, ends)
     boundary = _outline.noded(_rounded_off(seen, spacing), [image.of(zone) for zone in zones])
     shapely.prepare(boundary[-1])
-    mesh = _meshed(image, boundary, spacing)
+    mesh = _meshed(image, boundary, spacing, ends)
     for _ in range(4):
         if len(mesh.nodes) <= most:
             break
         spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 0.5)
-        mesh = _meshed(image, boundary, spacing)
+        mesh = _meshed(image, boundary, spacing, ends)
     return mesh
 
 
-def _spacing_of(polygon: Polygon, thickness_mm: float, mesh_mm: float | None, most: int) -> Spacing:
+def _spacing_of(
+    polygon: Polygon, thickness_mm: float, mesh_mm: float | None, most: int, turning: FloatArray
+) -> Spacing:
     x0, y0, x1, y1 = polygon.bounds
     spacing = spacing_for(
         *_outline.segments_of(polygon),
         width_mm=min(x1 - x0, y1 - y0),
         thickness_mm=thickness_mm,
         mesh_mm=mesh_mm,
+        turning=turning,
     )
     gx, gy = np.meshgrid(np.linspace(x0, x1, 61), np.linspace(y0, y1, 31))
     places = np.column_stack([gx.ravel(), gy.ravel()])
@@ -169,12 +179,22 @@ def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
     return smooth if smooth.is_valid and close else polygon
 
 
-def _meshed(image: Image, boundary: tuple[FloatArray, IntArray, Polygon], spacing: Spacing) -> Mesh:
+def _meshed(
+    image: Image,
+    boundary: tuple[FloatArray, IntArray, Polygon],
+    spacing: Spacing,
+    kept: FloatArray,
+) -> Mesh:
+    """Mesh with nodes at the places ``kept`` (k, 2), but for those at the boundary."""
     vertices, segments, polygon = boundary
     border, cut = divided(vertices, segments, spacing)
     spacing = refined_at(spacing, border, cut)
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
+    kept = kept[shapely.contains_xy(polygon, kept[:, 0], kept[:, 1])]
+    kept = _refine.clear_of(kept, starts, ends, _refine.PROTECTED)
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
+    inner = inner[are_clear_of(kept, inner)]
+    border = np.concatenate([border, kept])
     delaunay = _refine.at_rest(polygon, border, inner, cut, spacing)
     delaunay, cut = _refine.recovered(polygon, border, cut, delaunay)
     triangles, triangle_of = _refine.triangles_of(delaunay, polygon)

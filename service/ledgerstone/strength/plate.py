@@ -15,6 +15,7 @@ from collections.abc import Sequence
 from shapely.geometry import Polygon
 
 from ledgerstone.errors import SlabTipsError
+from ledgerstone.outline import XY
 from ledgerstone.strength import _rested
 from ledgerstone.strength._cases import Answer, Cases, Stress
 from ledgerstone.strength._exchange import BoolArray
@@ -64,6 +65,8 @@ class Plate:
         Coarse element size; None takes the rule of methods §1.2.
     zones
         Areas of another thickness (what is left under a relief), mm; the later one on top.
+    turning
+        Ends of rests about which an overhang turns, mm: the mesh is finer there.
 
     Raises
     ------
@@ -82,13 +85,19 @@ class Plate:
         nu: float = 0.2,
         mesh_mm: float | None = None,
         zones: Sequence[tuple[Polygon, float]] = (),
+        turning: Sequence[XY] = (),
     ) -> None:
         self.outline = outline
         self.thickness_mm = float(thickness_mm)
         self.e_mpa = float(e_mpa)
         self.nu = float(nu)
         self.model: Model = model_of(
-            outline, thickness_mm=self.thickness_mm, nu=self.nu, mesh_mm=mesh_mm, zones=zones
+            outline,
+            thickness_mm=self.thickness_mm,
+            nu=self.nu,
+            mesh_mm=mesh_mm,
+            zones=zones,
+            turning=turning,
         )
 
     def at(self, *, thickness_mm: float | None = None, e_mpa: float | None = None) -> Plate:

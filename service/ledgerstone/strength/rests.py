@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+import numpy as np
 import shapely
 from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
@@ -30,6 +31,10 @@ BEDDING_N_PER_MM3 = 370.0 / 25.0
 # rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
 
 Level = Literal["rigid", "cabinet", "hardwood", "steel", "post"]
+
+
+AN_OVERHANG_MM = 50.0  # less is a worktop's front edge
+A_PAD_MM = 100.0  # a rest no longer than this presses most in its middle
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +97,28 @@ def _giving_way(support: Support, rails: Rails, level: Level, unit: Unit) -> Sup
     posts = (0.5,) if level == "post" else ()
     beam = Beam(section.e_mpa * section.i_mm4, section.g_mpa * section.shear_mm2, posts)
     return replace(support, beam=beam)
+
+
+def turning_places(slab: Slab, shape: Shape) -> tuple[XY, ...]:
+    """List the ends and corners of rests about which an overhang turns, in order."""
+    footprints = [bearing.footprint for bearing in bearings(slab, shape)]
+    if not footprints:
+        return ()
+    hull = plane.union(footprints).convex_hull
+    over = plane.difference(shape.outline, plane.buffer(hull, AN_OVERHANG_MM))
+    if over.is_empty:
+        return ()
+    pads = [part for part in footprints if part.area > 0.0 and part.length <= 4.0 * A_PAD_MM]
+    ends = shapely.get_coordinates([part for part in footprints if part not in pads])
+    middles = shapely.get_coordinates(shapely.centroid(pads))
+    xy = np.unique(np.round(np.concatenate([ends, middles]), 3), axis=0)
+    points = shapely.points(xy)
+    is_pad = (xy[:, None] == np.round(middles, 3)).all(axis=2).any(axis=1)
+    at_the_hull = np.where(is_pad, 0.5 * A_PAD_MM, 1.0)
+    turning = shapely.distance(points, hull.boundary) <= at_the_hull
+    turning &= shapely.distance(points, over) <= 1.2 * AN_OVERHANG_MM + at_the_hull
+    turning &= shapely.intersects_xy(shape.net, xy[:, 0], xy[:, 1])
+    return tuple((x, y) for x, y in xy[turning].tolist())
 
 
 def _units(rests: Rests, shape: Shape) -> Iterable[Bearing]:

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 from collections import OrderedDict
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from shapely.geometry import Polygon
 
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Slab
+from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength.concrete import Concrete, DesignBasis
 from ledgerstone.strength.handling import Cover, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
+from ledgerstone.strength.rests import turning_places
 from ledgerstone.strength.tested import Strip, tested_strength_of
 from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
 from ledgerstone.strength.weight import weight_of
@@ -30,7 +32,8 @@ MESHED_AS_MM = 40.0
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
-Key = tuple[tuple[bytes, ...], tuple[float, ...]]  # a plan with its reliefs, and what they leave
+Plan = tuple[tuple[bytes, ...], tuple[XY, ...]]  # an outline with its reliefs; where it turns
+Key = tuple[Plan, tuple[float, ...]]  # a plan, and what its reliefs leave
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +65,12 @@ class Plates:
         self._unusable: OrderedDict[Key, tuple[str, int]] = OrderedDict()
 
     def of(
-        self, outline: Polygon, thickness_mm: float, e_mpa: float, reliefs: tuple[Relief, ...] = ()
+        self,
+        outline: Polygon,
+        thickness_mm: float,
+        e_mpa: float,
+        reliefs: tuple[Relief, ...] = (),
+        turning: tuple[XY, ...] = (),
     ) -> Plate:
         """Return a plate of this plan: one that is kept, at another thickness, or a new one.
 
@@ -72,7 +80,7 @@ class Plates:
             There is none: that is remembered too, for it takes long to find out.
         """
         ratios = [(area, round(left / thickness_mm, 9)) for area, left in reliefs]
-        plan = (outline.wkb, *(area.wkb for area, _ in ratios))
+        plan = ((outline.wkb, *(area.wkb for area, _ in ratios)), turning)
         key = (plan, tuple(ratio for _, ratio in ratios))
         if key in self._unusable:
             says, pieces = self._unusable[key]
@@ -92,14 +100,19 @@ class Plates:
                 self._kept.popitem(last=False)
         return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
 
-    def _made(
-        self, plan: tuple[bytes, ...], outline: Polygon, e_mpa: float, zones: list[Relief]
-    ) -> Plate:
+    def _made(self, plan: Plan, outline: Polygon, e_mpa: float, zones: list[Relief]) -> Plate:
         """A new plate; where a plan is kept whose reliefs are of other depths, on its mesh."""
         alike = next((plate for (kept, _), plate in self._kept.items() if kept == plan), None)
         if alike is not None:
             return alike.with_zones(zones)
-        return Plate(outline, thickness_mm=MESHED_AS_MM, e_mpa=e_mpa, nu=POISSON, zones=zones)
+        return Plate(
+            outline,
+            thickness_mm=MESHED_AS_MM,
+            e_mpa=e_mpa,
+            nu=POISSON,
+            zones=zones,
+            turning=plan[1],
+        )
 
     def _too_many(self) -> bool:
         nodes = sum(len(plate.model.mesh.nodes) for plate in self._kept.values())
@@ -155,7 +168,7 @@ def slab_strength(
     """
     concrete = concrete_of(workshop)
     thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
-    plate = plate_of(slab, shape, concrete, plates)
+    plate = plate_of(replace(slab, rests=None), shape, concrete, plates)
     openings = any(not opening.polygon.is_empty for opening in shape.openings)
     whole = shape.outline if openings else plate.outline
     ways = Handling(
@@ -173,14 +186,16 @@ def slab_strength(
         handled=ways.chosen(),
         too_heavy=ways.too_heavy,
         flat_by_the_ends=ways.flat_by_the_ends(),
-        in_place=in_place(slab, shape, plate, concrete, workshop),
+        in_place=in_place(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop),
     )
 
 
 def plate_of(slab: Slab, shape: Shape, concrete: Concrete, plates: Plates) -> Plate:
-    """Return the plate of a slab: its net plan, thinner under its reliefs."""
+    """Return the plate of a slab: its net plan, thinner under its reliefs, finer where it turns."""
     thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
-    return plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs)
+    return plates.of(
+        _polygon(shape), thickness, concrete.ecm_mpa, reliefs, turning_places(slab, shape)
+    )
 
 
 def _reliefs(slab: Slab, shape: Shape) -> tuple[Relief, ...]:
