@@ -55,6 +55,8 @@ def depends_on(
     yield from rail_conditions(order, worked_out.judged.strength, workshop)
     if order.delivery.kind == "collect":
         yield Message("you-collect")
+    if not workshop.tax.registered:
+        yield Message("no-tax-charged", tax=workshop.tax.name)
     yield Message("made-to-measure")
 
 

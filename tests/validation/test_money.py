@@ -11,8 +11,9 @@ from decimal import Decimal
 
 import pytest
 
-from ledgerstone.price import Line, Price, rounded_total, tax_in, tax_on
-from ledgerstone.workshop import Workshop
+from ledgerstone.order import Delivery
+from ledgerstone.price import Line, Price, rounded_total, tax_in, tax_on, tax_percent_of
+from ledgerstone.workshop import Area, Workshop
 
 VAT = Decimal(20)
 
@@ -83,3 +84,46 @@ def test_a_sixth_of_an_inclusive_price_is_tax() -> None:
 def test_the_demonstration_charges_the_standard_rate(workshop: Workshop) -> None:
     """The United Kingdom's standard rate is 20 % (gov.uk, VAT rates)."""
     assert workshop.tax.percent == VAT
+
+
+# Washington State: sales tax by destination, delivery included; Seattle 10.35 % and Spokane 9.0 %
+# (Department of Revenue, local sales and use tax, from memory). New York: installing what becomes
+# part of a house is a capital improvement, and no sales tax is collected (Publication 862).
+DELIVERIES: dict[tuple[str, str], str] = {
+    ("collect", "8.9"): "88.91",
+    ("pallet Seattle", "10.35"): "103.40",
+    ("pallet elsewhere", "8.9"): "88.91",
+    ("fitted Seattle", "0"): "0.00",
+    ("fitted Spokane", "9.0"): "89.91",
+}
+
+
+@pytest.mark.parametrize("delivered", DELIVERIES)
+def test_tax_goes_by_where_it_goes_and_whether_we_fit_it(
+    workshop: Workshop, delivered: tuple[str, str]
+) -> None:
+    """The sum before tax is stepped, and the place's tax is added at the end, to the cent."""
+    there = {
+        "Seattle": Area(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35")),
+        "elsewhere": Area(name="elsewhere", postcodes=("98",)),
+        "Spokane": Area(name="Spokane", postcodes=("99",), fitted_tax_percent=Decimal("9.0")),
+    }
+    tax = replace(
+        workshop.tax, percent=Decimal("8.9"), shown="before-tax", fitted_percent=Decimal(0)
+    )
+    shop = replace(workshop, tax=tax)
+    (kind, _, area), percent = delivered[0].partition(" "), delivered[1]
+    delivery = Delivery(kind=kind)  # type: ignore[arg-type]
+    rate = tax_percent_of(delivery, there.get(area), shop)
+    price = rounded_total([Line("a", Decimal("999.40"))], shop, rate)
+    charged = Decimal(DELIVERIES[delivered])
+    assert rate == Decimal(percent)
+    assert (price.net, price.tax, price.total) == (Decimal(999), charged, 999 + charged)
+    assert sum(line.amount for line in price.lines) == price.net
+
+
+def test_who_is_not_registered_charges_no_tax_anywhere(workshop: Workshop) -> None:
+    """No rate of a place or of fitting stands where no tax is charged."""
+    area = Area(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35"))
+    shop = replace(workshop, tax=replace(workshop.tax, registered=False))
+    assert tax_percent_of(Delivery(kind="fitted"), area, shop) == 0

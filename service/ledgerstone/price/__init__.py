@@ -13,6 +13,7 @@ from ledgerstone.price.rounding import (
     shown_amount,
     tax_in,
     tax_on,
+    tax_percent_of,
 )
 
 __all__ = [
@@ -34,4 +35,5 @@ __all__ = [
     "subtotal",
     "tax_in",
     "tax_on",
+    "tax_percent_of",
 ]

@@ -9,7 +9,7 @@ from ledgerstone.message import Message
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
 from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
-from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total
+from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total, tax_percent_of
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price, pallet_for
@@ -39,7 +39,8 @@ def price(
     lines = making_lines(every, workshop, terms.margin_percent)
     services = _services(order, subtotal(lines), workshop)
     delivery = _delivery(order, tuple(shapes), workshop)
-    return rounded_total([*lines, *services, *delivery, *terms.adjustments], workshop)
+    percent = tax_percent_of(order.delivery, area_of(order.delivery, workshop), workshop)
+    return rounded_total([*lines, *services, *delivery, *terms.adjustments], workshop, percent)
 
 
 def making_lines(

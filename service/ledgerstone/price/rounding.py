@@ -8,7 +8,8 @@ from decimal import ROUND_HALF_UP, Decimal
 from typing import Final
 
 from ledgerstone.message import Message
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.order import Delivery
+from ledgerstone.workshop.records import Area, Workshop
 
 PENNY = Decimal("0.01")
 HUNDRED = Decimal(100)
@@ -72,15 +73,43 @@ def shown_amount(net: Decimal, workshop: Workshop) -> Decimal:
     return pennies(net) + tax_on(pennies(net), tax.percent)
 
 
-def rounded_total(lines: Sequence[Line], workshop: Workshop) -> Price:
+def tax_percent_of(delivery: Delivery, area: Area | None, workshop: Workshop) -> Decimal:
+    """Return the rate of an order: by where it goes and whether we fit it, where these differ.
+
+    What is collected is taxed as the workshop's own place has it.
+    """
+    tax = workshop.tax
+    if not tax.registered:
+        return Decimal(0)
+    of_area = (area.fitted_tax_percent, area.tax_percent) if area is not None else (None, None)
+    fitted = (of_area[0], tax.fitted_percent) if delivery.kind == "fitted" else ()
+    others = (*fitted, of_area[1])
+    return next((rate for rate in others if rate is not None), tax.percent)
+
+
+def rounded_total(
+    lines: Sequence[Line], workshop: Workshop, percent: Decimal | None = None
+) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
-    What stepping adds or takes is a line of its own, so that no line changes for another.
+    What stepping adds or takes is a line of its own, so that no line changes for another. Where
+    customers are told amounts before tax the sum before tax is stepped, and the tax added to it.
+
+    Parameters
+    ----------
+    percent
+        The rate of the order; the workshop's usual one where none is given.
     """
-    percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
+    if percent is None:
+        percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
     net = sum((line.amount for line in lines), Decimal(0))
-    total = stepped(net + tax_on(net, percent), workshop.offer.round_to)
-    tax = tax_in(total, percent)
+    if workshop.tax.shown == "before-tax":
+        even = stepped(net, workshop.offer.round_to)
+        tax = tax_on(even, percent)
+        total = even + tax
+    else:
+        total = stepped(net + tax_on(net, percent), workshop.offer.round_to)
+        tax = tax_in(total, percent)
     moved = total - tax - net
     settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
     share = total * workshop.offer.deposit_percent / HUNDRED

@@ -36,10 +36,14 @@ class Tax:
 
     registered: bool = documented("a workshop that is not registered shows and charges none")
     name: str = documented("VAT")
-    percent: Decimal = percentage("the rate for slabs and their delivery")
+    percent: Decimal = percentage("the rate for slabs and their delivery, and of what is collected")
     shown: Literal["included", "before-tax"] = field(
         default="included",
         metadata=about("amounts in customers' sentences: with the tax in them, or before it"),
+    )
+    fitted_percent: Decimal | None = field(
+        default=None,
+        metadata=about("the rate of what we deliver and fit, if another", at_least=0, at_most=100),
     )
 
 
@@ -73,6 +77,14 @@ class Area:
         default=Decimal(0), metadata=about("added for fitting, each slab", at_least=0)
     )
     days: int = field(default=2, metadata=about("working days on the road", at_least=0))
+    tax_percent: Decimal | None = field(
+        default=None,
+        metadata=about("the tax of what is sent there, if another", at_least=0, at_most=100),
+    )
+    fitted_tax_percent: Decimal | None = field(
+        default=None,
+        metadata=about("the tax of what is fitted there, if another", at_least=0, at_most=100),
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -97,6 +97,16 @@ def _offers(w: Workshop) -> _Rows:
     yield "Edges", ", ".join(edges)
 
 
+def _tax(w: Workshop) -> str:
+    if not w.tax.registered:
+        return "none is charged"
+    rates = {w.tax.percent, w.tax.fitted_percent}
+    rates |= {rate for a in w.areas for rate in (a.tax_percent, a.fitted_tax_percent)}
+    others = sorted(rates - {None, w.tax.percent}, key=lambda rate: rate or 0)
+    by_place = "".join(f", or {rate:f} %" for rate in others)
+    return f"{w.tax.name} {w.tax.percent:f} %{by_place}"
+
+
 def _delivers(w: Workshop) -> _Rows:
     yield from _listed("Delivery", (_area(area, w.workshop.currency) for area in w.areas))
     yield from () if w.areas else (("Delivery", "none: customers collect"),)
@@ -105,7 +115,7 @@ def _delivers(w: Workshop) -> _Rows:
 def _charges(w: Workshop) -> _Rows:
     rates, offer, unit = w.rates, w.offer, w.workshop.currency
     yield "Rates", f"{_money(rates.hour, unit)} an hour; margin {rates.margin_percent:f} %"
-    yield "Tax", f"{w.tax.name} {w.tax.percent:f} %" if w.tax.registered else "none is charged"
+    yield "Tax", _tax(w)
     deposit = f"deposit {offer.deposit_percent:f} %"
     yield "Offer", f"{offer.standing}, stands {offer.valid_days} days, {deposit}"
     yield "", f"smallest order {_money(offer.smallest_order, unit)} before delivery and tax"

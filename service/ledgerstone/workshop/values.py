@@ -15,6 +15,8 @@ from decimal import Decimal
 from difflib import get_close_matches
 from typing import Any
 
+from ledgerstone.workshop.measures import measured
+
 LONGEST_TEXT = 300
 LARGEST_NUMBER = 10**9
 MOST_DECIMALS = 6
@@ -174,6 +176,8 @@ def money(value: object, key: Key) -> Decimal:
 
 
 def _decimal(value: object, kind: type, key: Key) -> Decimal:
+    if isinstance(value, str) and kind is float:
+        value = measured(value, key.name) or value
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise _unfit(value, kind, key)
     return Decimal(value)

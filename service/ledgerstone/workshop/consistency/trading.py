@@ -68,6 +68,15 @@ def _tax_rate(tax: Tax) -> Found:
         yield ("tax", "percent"), says
 
 
+def _tax_by_place(tax: Tax, areas: Sequence[Area]) -> Found:
+    if tax.registered and tax.shown == "included":
+        for i, area in enumerate(areas):
+            for key in ("tax_percent", "fitted_tax_percent"):
+                if getattr(area, key) not in (None, tax.percent):
+                    says = 'where the tax hangs on the place, write shown = "before-tax" in [tax].'
+                    yield ("areas", i, key), says
+
+
 def _step_and_smallest(offer: Offer) -> Found:
     if offer.smallest_order and offer.round_to > offer.smallest_order:
         yield ("offer", "round_to"), "this is more than smallest_order."
@@ -158,6 +167,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _currency_letters,
     _email_shape,
     _tax_rate,
+    _tax_by_place,
     _step_and_smallest,
     _areas,
     _postcode_pattern,

@@ -14,6 +14,15 @@ quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, 
 sample-first = Es wird nichts zugeschnitten, bevor Sie einer Musterplatte zugestimmt haben.
 strip-first = Junger Beton verlässt seine Form erst, wenn ein Probestreifen davon gehalten hat.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
-made-to-measure = Es wird nach Ihren Maßen gefertigt und lässt sich deshalb in der Regel nicht zurückgeben, sobald es fertig ist. Das letzte Wort hat das Recht an Ihrem Wohnort.
+made-to-measure = { $country ->
+    [DE] Es wird nach Ihren Maßen gefertigt: Ein Widerrufsrecht besteht dafür nicht (§ 312g Abs. 2 Nr. 1 BGB). Ihre Rechte bei Mängeln bleiben Ihnen.
+    [AT] Es wird nach Ihren Maßen gefertigt: Ein Rücktrittsrecht besteht dafür nicht (§ 18 Abs. 1 Z 3 FAGG). Ihre Rechte bei Mängeln bleiben Ihnen.
+   *[other] Es wird nach Ihren Maßen gefertigt und lässt sich deshalb in der Regel nicht zurückgeben, sobald es fertig ist. Das letzte Wort hat das Recht an Ihrem Wohnort.
+}
+no-tax-charged = { $country ->
+    [DE] Als Kleinunternehmer im Sinne von § 19 UStG berechnen wir keine Umsatzsteuer.
+    [AT] Als Kleinunternehmer im Sinne von § 6 Abs. 1 Z 27 UStG berechnen wir keine Umsatzsteuer.
+   *[other] { $tax } wird nicht berechnet.
+}
 calendar-not-read = Wir konnten nicht in unseren Kalender sehen; der Termin ist deshalb eine Schätzung, die wir noch bestätigen.
 calendar-not-read-because = Wir konnten nicht in unseren Kalender sehen; der Termin ist deshalb eine Schätzung, die wir noch bestätigen. { $why }

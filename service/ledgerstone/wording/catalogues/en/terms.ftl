@@ -14,6 +14,15 @@ quotation-fixed = This is a quotation: its price is fixed until { $until }, for 
 sample-first = Nothing is cut before you have said yes to a sample tile.
 strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
 you-collect = You collect the order from the workshop.
-made-to-measure = It is made to your measure, so as a rule it cannot be returned once it is made. The law where you live has the last word.
+made-to-measure = { $country ->
+    [US] It is made to your measure, so the order cannot be canceled or returned once it is cast.
+    [DE] It is made to your measure, so there is no right of withdrawal (section 312g (2) no. 1 of the German Civil Code). Your rights over faults remain.
+   *[other] It is made to your measure, so as a rule it cannot be returned once it is made. The law where you live has the last word.
+}
+no-tax-charged = { $country ->
+    [DE] As a small business under section 19 of the German VAT Act we charge no { $tax }.
+    [US] No { $tax } is charged.
+   *[other] We are not registered for { $tax }, so none is charged.
+}
 calendar-not-read = We could not look into our calendar, so the day is a guess that we confirm.
 calendar-not-read-because = We could not look into our calendar, so the day is a guess that we confirm. { $why }
