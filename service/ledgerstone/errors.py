@@ -18,6 +18,7 @@ Errors carry data, so that a caller acts without reading their message::
     ├── MailFault            the workshop's mail server did not take a letter
     │   ├── RequestNotSent   a customer's request did not reach the workshop (``message``)
     │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_away``)
+    ├── ChildFailed          work in a child process failed, or took too long
     ├── SettingsFault        the environment tells what cannot be used
     └── PlateError           a plate problem has no answer (``says``)
         ├── OutlineUnusableError   the outline cannot be meshed (``pieces``)
@@ -208,6 +209,10 @@ class MailboxFault(MailFault):
         super().__init__(says)
         self.says = says
         self.is_away = is_away
+
+
+class ChildFailed(LedgerstoneError):
+    """Work that was given to a child process came to nothing: a fault of ours."""
 
 
 class SettingsFault(LedgerstoneError):

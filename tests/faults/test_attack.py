@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
+from conftest import EXAMPLE_ORDER, MAKER_KEY
 from support.hardest import Json, crowded
 from support.serving import ROOT, TYPE, Served, ask, served, wait_for
 
@@ -18,6 +18,7 @@ ATTACKER, CUSTOMER = "203.0.113.7", "203.0.113.8"  # RFC 5737: addresses of no o
 HEAVY_AT_ONCE = 16
 ORDINARY_S, PAGE_S = 2.0, 0.5
 LONGEST_S = 20.0
+MOST_MB = 250.0  # of one worker, at its heaviest
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
 
 
@@ -150,6 +151,21 @@ def test_who_has_hung_up_is_worked_for_no_more(service: Served) -> None:
     caller.close()
     wait_for(lambda: (_counted(service, 200), _counted(service, 503)) != before)
     assert (_counted(service, 200), _counted(service, 503)) == (before[0], before[1] + 1)
+
+
+def test_papers_are_printed_apart(service: Served) -> None:
+    """A large order's job sheet as PDF leaves no worker larger than the heaviest order may."""
+    as_pdf = {**TYPE, "Authorization": f"Bearer {MAKER_KEY}", "Accept": "application/pdf"}
+    for number in range(4):
+        order = crowded(2, 6, "units", 6)
+        order["slabs"][0]["outline"]["length"] -= number
+        caller = http.client.HTTPConnection("127.0.0.1", service.port, timeout=LONGEST_S)
+        caller.request("POST", "/v1/job-sheets", json.dumps({"order": order}), as_pdf)
+        assert caller.getresponse().read(5) == b"%PDF-"
+        caller.close()
+    most = max(service.rss_mb("VmHWM"))
+    print(f"most that a worker held: {most:.0f} MB")
+    assert most <= MOST_MB
 
 
 def test_a_worker_that_stays_large_hands_over(service: Served) -> None:

@@ -15,6 +15,7 @@ from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS, TOO_INTRICATE, 
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
     CallerGone,
+    ChildFailed,
     DatedAhead,
     LaneTaken,
     LedgerstoneError,
@@ -51,6 +52,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     MailFault: 503,
     RequestNotSent: 503,
     ProfileError: 500,
+    ChildFailed: 500,
     SettingsFault: 500,
     PlateError: 500,
     WordingError: 500,
