@@ -62,12 +62,18 @@ class Length(Spoken):
         The unit it is spoken in; ``ft`` speaks feet and inches.
     came
         ``text`` as somebody typed it, ``number`` as millimetres in JSON, ``worked`` as a result.
+    mm
+        The length in millimetres, to the nearest float.
 
     """
 
     exact_mm: Fraction
     unit: Unit = field(default="mm", compare=False)
     came: Origin = field(default="worked", compare=False)
+    mm: float = field(init=False, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "mm", self.exact_mm.numerator / self.exact_mm.denominator)
 
     @classmethod
     def parse(cls, value: object) -> Self:
@@ -81,14 +87,10 @@ class Length(Spoken):
         """
         if isinstance(value, str):
             amount, unit = _length_grammar.read(value)
-            length = cls(amount * _MM_PER[unit], unit, "text")
-        elif isinstance(value, int | float) and not isinstance(value, bool):
-            length = cls(_exact(value), "mm", "number")
-        else:
-            raise QuantityError(_length_faults.not_a_length())
-        if abs(length.exact_mm) > LONGEST_MM:
-            raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
-        return length
+            return cls(_within_bound(amount * _MM_PER[unit]), unit, "text")
+        if isinstance(value, int | float) and not isinstance(value, bool):
+            return cls(_within_bound(_exact(value)), "mm", "number")
+        raise QuantityError(_length_faults.not_a_length())
 
     @classmethod
     def of(cls, amount: Fraction, unit: Unit) -> Self:
@@ -99,20 +101,12 @@ class Length(Spoken):
         QuantityError
             Where it is longer than any slab could be.
         """
-        length = cls(amount * _MM_PER[unit], unit, "text")
-        if abs(length.exact_mm) > LONGEST_MM:
-            raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
-        return length
+        return cls(_within_bound(amount * _MM_PER[unit]), unit, "text")
 
     @classmethod
     def of_mm(cls, mm: float, unit: Unit = "mm") -> Self:
         """Make a length from a number of millimetres, to be spoken in ``unit``."""
         return cls(_exact(mm), unit)
-
-    @property
-    def mm(self) -> float:
-        """The length in millimetres."""
-        return float(self.exact_mm)
 
     def text(self) -> str:
         """Say the length in its own unit, as a person would write it.
@@ -121,6 +115,8 @@ class Length(Spoken):
         is rounded to 0.01 mm in metric units; in inches to a 64th where it is one, else to
         0.001 in. Feet and inches under a foot are said in inches.
         """
+        if self.came != "text" and not self._is_imperial:
+            return _rounded(self.exact_mm / _MM_PER[self.unit], _TEXT_PLACES[self.unit], self.unit)
         per = _MM_PER["in" if self.unit == "ft" else self.unit]
         amount = self.exact_mm / per
         if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
@@ -173,6 +169,12 @@ class Length(Spoken):
         return self.text()
 
 
+def _within_bound(mm: Fraction) -> Fraction:
+    if abs(mm) > LONGEST_MM:
+        raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
+    return mm
+
+
 def _exact(number: float) -> Fraction:
     """Give the decimal number that a float was written as: 0.1 is a tenth."""
     if isinstance(number, int):
@@ -191,6 +193,14 @@ def _inch_grid_mm(to_mm: Fraction) -> Fraction:
     while grid > _USUAL_INCH and grid * _MM_PER["in"] > to_mm:
         grid /= 2
     return grid * _MM_PER["in"]
+
+
+def _rounded(amount: Fraction, places: int, unit: Unit) -> str:
+    """Say an amount rounded to so many decimals, without trailing noughts."""
+    tenths = round(amount * 10**places)
+    whole, rest = divmod(abs(tenths), 10**places)
+    said = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if rest else f"{whole}"
+    return f"{'-' if tenths < 0 else ''}{said} {unit}"
 
 
 def _said(amount: Fraction, unit: Unit) -> str:

@@ -47,7 +47,7 @@ def curved(points: Course) -> Curved:
     done = 0
     while done < n:
         i = (first + done) % n
-        run = _run(turns, goes_on, i, n - done)
+        run = _run(turns, goes_on, i, n - done) if goes_on[(i + 1) % n] else 1
         if run >= _CHORDS:
             turn = turns[(i + 1) % n]
             radius = lengths[i] / (2 * math.sin(abs(turn) / 2))
@@ -118,13 +118,12 @@ def _run(turns: Sequence[float], goes_on: Sequence[bool], start: int, most: int)
     n = len(turns)
     turn = turns[(start + 1) % n]
     most = min(most, max(1, int(_WIDEST / max(abs(turn), _SLIGHTEST))))
-    run = 1
-    while run < most:
+    least, greatest = turn - _SAME, turn + _SAME
+    for run in range(1, most):
         i = (start + run) % n
-        if not goes_on[i] or abs(turns[i] - turn) >= _SAME:
-            break
-        run += 1
-    return run
+        if not goes_on[i] or not least < turns[i] < greatest:
+            return run
+    return max(1, most)
 
 
 def _circle(xs: Sequence[float], ys: Sequence[float]) -> Curved:

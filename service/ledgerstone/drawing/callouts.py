@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
-from itertools import pairwise
+from collections.abc import Iterator, Sequence
+from itertools import chain, islice, pairwise
 
+import numpy as np
 import shapely
 from shapely.geometry import LineString
 
@@ -36,9 +37,7 @@ def told_places(slab: Slab) -> list[XY]:
 
 def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
     """Boxes along the outline and about the openings, to keep labels off their lines."""
-    boxes = []
-    for side in shape.sides:
-        boxes += _along(side.line, frame)
+    boxes = _along([side.line for side in shape.sides], frame)
     for opening in shape.openings:
         if not opening.polygon.is_empty:
             boxes.append(frame.box(opening.polygon.bounds))
@@ -46,24 +45,30 @@ def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
     return boxes
 
 
-def _along(line: LineString, frame: Frame) -> list[Box]:
-    """Boxes that follow a line, short enough to lie close to it."""
-    pieces = max(1, min(24, math.ceil(line.length * frame.per_mm / 16)))
-    at = [frame.at(point) for point in _points_on(line, [i / pieces for i in range(pieces + 1)])]
-    return [
-        Box(min(a[0], b[0]) - 1, min(a[1], b[1]) - 1, max(a[0], b[0]) + 1, max(a[1], b[1]) + 1)
-        for a, b in pairwise(at)
-    ]
+def _along(lines: Sequence[LineString], frame: Frame) -> list[Box]:
+    """Boxes that follow some lines, short enough to lie close to them."""
+    boxes = []
+    long = shapely.length(lines).tolist()
+    pieces = [max(1, min(24, math.ceil(mm * frame.per_mm / 16))) for mm in long]
+    for points in _points_on(lines, [[i / n for i in range(n + 1)] for n in pieces]):
+        at = [frame.at(point) for point in points]
+        boxes += [
+            Box(min(a[0], b[0]) - 1, min(a[1], b[1]) - 1, max(a[0], b[0]) + 1, max(a[1], b[1]) + 1)
+            for a, b in pairwise(at)
+        ]
+    return boxes
 
 
-def _points_on(line: LineString, shares: Sequence[float]) -> list[XY]:
-    """Points at shares of a line's length."""
-    at = shapely.get_coordinates(line)
-    if len(at) == 2:
-        (x0, y0), (x1, y1) = at.tolist()
-        return [(x0 + (x1 - x0) * share, y0 + (y1 - y0) * share) for share in shares]
-    points = shapely.line_interpolate_point(line, shares, normalized=True)
-    return [(x, y) for x, y in shapely.get_coordinates(points).tolist()]
+def _points_on(
+    lines: Sequence[LineString], shares: Sequence[Sequence[float]]
+) -> Iterator[list[XY]]:
+    """Points on each of some lines, at shares of its length."""
+    counts = [len(each) for each in shares]
+    along = np.repeat(np.array(lines, dtype=object), counts)
+    flat = list(chain.from_iterable(shares))
+    points = shapely.line_interpolate_point(along, flat, normalized=True)
+    found = iter([(x, y) for x, y in shapely.get_coordinates(points).tolist()])
+    return (list(islice(found, count)) for count in counts)
 
 
 def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
@@ -150,11 +155,10 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
     """Letter every side with its section's letter, just outside the side."""
     by_side = {name: detail.letter for detail in details(slab, shape) for name in detail.names}
     drawn = []
-    for side in shape.sides:
+    lettered_sides = [s for s in shape.sides if s.length_mm * frame.per_mm >= 2 * _TAG]
+    for side, outside in zip(lettered_sides, _outside(lettered_sides, frame, 17.0), strict=True):
         letter = by_side[side.name]
-        if side.length_mm * frame.per_mm < 2 * _TAG:
-            continue
-        place = places.place(_outside(side, frame, 17.0), 2 * _TAG, 2 * _TAG)
+        place = places.place(outside, 2 * _TAG, 2 * _TAG)
         if place is None:
             continue
         x, y = place
@@ -165,17 +169,21 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
     return drawn
 
 
-def _outside(side: Side, frame: Frame, away: float) -> list[XY]:
-    """Return places beside a side, on the outer hand: the outline runs anticlockwise."""
-    step = min(0.5, 1.0 / max(side.line.length, 1e-9))
-    ahead = [min(share + step, 1.0) for share in _ALONG]
-    points = _points_on(side.line, [*_ALONG, *ahead])
-    places = []
-    for along, next_to_it in zip(points[: len(_ALONG)], points[len(_ALONG) :], strict=True):
+def _outside(sides: Sequence[Side], frame: Frame, away: float) -> Iterator[Iterator[XY]]:
+    """Places beside each side, on the outer hand: the outline runs anticlockwise."""
+    lines = [side.line for side in sides]
+    steps = [min(0.5, 1.0 / max(line.length, 1e-9)) for line in lines]
+    shares = [[*_ALONG, *(min(share + step, 1.0) for share in _ALONG)] for step in steps]
+    return (_beside_points(points, frame, away) for points in _points_on(lines, shares))
+
+
+def _beside_points(points: Sequence[XY], frame: Frame, away: float) -> Iterator[XY]:
+    """Places beside points on a side, each of which is followed by one a little farther on."""
+    half = len(points) // 2
+    for along, next_to_it in zip(points[:half], points[half:], strict=True):
         ux, uy = unit_vector(along, next_to_it)
         x, y = frame.at(along)
-        places.append((x + uy * away, y + ux * away))
-    return places
+        yield x + uy * away, y + ux * away
 
 
 def radii(slab: Slab, shape: Shape, frame: Frame, places: Places, like: Length) -> list[Element]:

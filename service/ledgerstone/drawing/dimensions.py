@@ -184,10 +184,9 @@ def overall_text(frame: Frame, like: Length, axis: int) -> str:
     return f"Ø {said}" if frame.is_round else said
 
 
-def left_depth(slab: Slab, shape: Shape, like: Length) -> float:
+def left_depth(wished: Iterable[Station], start_mm: float, like: Length) -> float:
     """Return how much room the left chain takes, before its scale is known."""
-    start = shape.outline.bounds[1]
-    texts = [figures(like, station.at_mm - start) for station in stations(slab, shape, 1)]
+    texts = [figures(like, station.at_mm - start_mm) for station in wished]
     return FIRST + BEND + max((text_width(text, SMALL) for text in texts), default=0.0)
 
 

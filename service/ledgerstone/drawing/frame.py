@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from operator import attrgetter
 
 import shapely
 
@@ -100,7 +101,7 @@ def leading_length(slab: Slab) -> Length:
     if isinstance(outline, Round):
         return outline.diameter
     if isinstance(outline, OrderPolygon):
-        return max((c for p in outline.points for c in (p.x, p.y)), key=lambda length: length.mm)
+        return max((c for p in outline.points for c in (p.x, p.y)), key=attrgetter("mm"))
     return outline.length
 
 

@@ -4,16 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 from ledgerstone.outline import XY
 
 _CELL: Final = 40.0
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(NamedTuple):
     """An upright rectangle on the sheet."""
 
     x0: float

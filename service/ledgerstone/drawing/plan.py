@@ -113,7 +113,8 @@ def _prefix(slab: Slab, title: TitleBlock) -> str:
 
 def _frame(slab: Slab, shape: Shape) -> Frame:
     """Fit the slab between its chains."""
-    left = MARGIN + dimensions.left_depth(slab, shape, leading_length(slab))
+    up, start_mm = dimensions.stations(slab, shape, 1), shape.outline.bounds[1]
+    left = MARGIN + dimensions.left_depth(up, start_mm, leading_length(slab))
     room = Box(left, _ABOVE, SHEET_WIDTH - MARGIN - _BESIDE, _ABOVE + _TALLEST)
     return fit(shape, callouts.told_places(slab), room)
 

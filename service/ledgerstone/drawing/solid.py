@@ -11,6 +11,7 @@ import math
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from heapq import heapify, heappop, heappush
 
 import numpy as np
 import shapely
@@ -252,13 +253,20 @@ def back_to_front(ribbons: Sequence[Ribbon]) -> list[Ribbon]:
     for covers in over:
         for i in covers:
             waits[i] += 1
-    left, ordered = set(range(len(ribbons))), []
+    # A ribbon that waits for fewer is put in again; what it was put in as before is passed over.
+    left, ordered = [(wait, i) for i, wait in enumerate(waits)], []
+    heapify(left)
+    painted = [False] * len(ribbons)
     while left:
-        first = min(left, key=lambda i: (waits[i], i))
-        left.remove(first)
+        wait, first = heappop(left)
+        if painted[first] or wait != waits[first]:
+            continue
+        painted[first] = True
         ordered.append(ribbons[first])
         for i in over[first]:
             waits[i] -= 1
+            if not painted[i]:
+                heappush(left, (waits[i], i))
     return ordered
 
 
@@ -270,19 +278,21 @@ def _covering(courses: Sequence[Sequence[XY]]) -> list[list[int]]:
         for j in by_start[rank + 1 :]:
             if courses[j][0][0] >= courses[i][-1][0]:
                 break
-            far, near = (i, j) if _is_before(courses[i], courses[j]) else (j, i)
-            if _is_before(courses[far], courses[near]):
-                over[far].append(near)
+            farther = _farther(courses[i], courses[j])
+            if farther > 0:
+                over[i].append(j)
+            elif farther < 0:
+                over[j].append(i)
     return over
 
 
-def _is_before(one: Sequence[XY], other: Sequence[XY]) -> bool:
-    """Whether the first course is painted before: it lies farther where both are seen."""
+def _farther(one: Sequence[XY], other: Sequence[XY]) -> float:
+    """How much farther away the first course lies where both are seen, mm; 0 where none is."""
     low, high = max(one[0][0], other[0][0]), min(one[-1][0], other[-1][0])
     if high - low < 1e-6:
-        return False
+        return 0.0
     at = (low + high) / 2
-    return _away(one, at) > _away(other, at)
+    return _away(one, at) - _away(other, at)
 
 
 def _away(course: Sequence[XY], across: float) -> float:

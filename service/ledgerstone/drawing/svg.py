@@ -6,11 +6,11 @@ There are no scripts, no foreign content and no reference to anything outside th
 
 from __future__ import annotations
 
-import math
 import re
 import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from ledgerstone.outline import XY
 
@@ -55,23 +55,27 @@ def element(tag: str, *children: Element | str, **attributes: Value) -> Element:
     if tag not in TAGS:
         raise ValueError(f"{tag} is not drawn here")
     written = tuple(
-        (name.replace("_", "-"), value if isinstance(value, str) else number(value))
+        (_safe_name(name), number(value) if not isinstance(value, str) else _safe(name, value))
         for name, value in attributes.items()
         if value is not None
     )
-    for name, value in written:
-        _hold_safe(name, value)
     return Element(tag, written, children)
 
 
-def _hold_safe(name: str, value: str) -> None:
+@lru_cache(maxsize=256)  # the names that our own code writes
+def _safe_name(name: str) -> str:
     lowered = name.lower()
     if lowered == "style" or lowered.startswith("on") or ":" in name:
         raise ValueError(f"{name} is not written here")
-    if "href" in lowered and not value.startswith(EMBEDDED_PNG):
+    return name.replace("_", "-")
+
+
+def _safe(name: str, value: str) -> str:
+    if "href" in name.lower() and not value.startswith(EMBEDDED_PNG):
         raise ValueError("only a picture inside the document may be shown")
     if "url(" in value and not value.startswith("url(#"):
         raise ValueError("only what the document defines may be used")
+    return value
 
 
 def number(value: float, places: int = 2) -> str:
@@ -83,15 +87,17 @@ def number(value: float, places: int = 2) -> str:
         The number is not finite.
 
     """
-    if not math.isfinite(value):
+    written = f"{value:.{places}f}"
+    if written[-1] in "fn":  # inf or nan
         raise ValueError("a drawing needs finite numbers")
-    written = f"{value:.{places}f}".rstrip("0").rstrip(".")
+    if places:
+        written = written.rstrip("0").rstrip(".")
     return "0" if written == "-0" else written
 
 
 def path_of(points: Iterable[Sequence[float]], *, closed: bool = True, places: int = 2) -> str:
     """Write straight lines through points as path data."""
-    data = "L".join(f"{number(p[0], places)} {number(p[1], places)}" for p in points)
+    data = "L".join([f"{number(p[0], places)} {number(p[1], places)}" for p in points])
     return f"M{data}Z" if closed else f"M{data}"
 
 
@@ -130,7 +136,7 @@ def render(root: Element) -> str:
 
 
 def _write(node: Element, parts: list[str]) -> None:
-    attributes = "".join(f' {name}="{_attribute(value)}"' for name, value in node.attributes)
+    attributes = "".join([f' {name}="{_attribute(value)}"' for name, value in node.attributes])
     if not node.children:
         parts.append(f"<{node.tag}{attributes}/>")
         return
