@@ -72,11 +72,7 @@ class NotUnderstood(LedgerstoneError):
     @classmethod
     def of(cls, faults: Iterable[Fault]) -> Self:
         """Take each thing once, in the order of where it is."""
-        return cls(tuple(sorted(set(faults), key=_in_order)))
-
-
-def _in_order(fault: Fault) -> tuple[str, str]:
-    return fault.pointer, repr(fault.message)
+        return cls(tuple(sorted(set(faults), key=lambda one: (one.pointer, repr(one.message)))))
 
 
 class NotJSON(NotUnderstood):

@@ -256,16 +256,14 @@ def back_to_front(ribbons: Sequence[Ribbon]) -> list[Ribbon]:
     # A ribbon that waits for fewer is put in again; what it was put in as before is passed over.
     left, ordered = [(wait, i) for i, wait in enumerate(waits)], []
     heapify(left)
-    painted = [False] * len(ribbons)
+    painted: set[int] = set()
     while left:
-        wait, first = heappop(left)
-        if painted[first] or wait != waits[first]:
-            continue
-        painted[first] = True
-        ordered.append(ribbons[first])
-        for i in over[first]:
-            waits[i] -= 1
-            if not painted[i]:
+        _, first = heappop(left)
+        if first not in painted:
+            painted.add(first)
+            ordered.append(ribbons[first])
+            for i in over[first]:
+                waits[i] -= 1
                 heappush(left, (waits[i], i))
     return ordered
 
