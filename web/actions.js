@@ -7,7 +7,7 @@ import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
 import { newCutout, newRelief, pieceFrom } from "./order/pieces.js";
 import { startingOrder } from "./order/slabs.js";
-import { elements, one, say } from "./show.js";
+import { elements, one, say, usualUnit } from "./show.js";
 import { clearDraft } from "./store.js";
 
 export class Actions {
@@ -66,7 +66,7 @@ export class Actions {
   /** @param {HTMLElement} button */
   quick(button) {
     const { store } = this.page;
-    store.change(written(store.order, `/slabs/${store.slab}/thickness`, spoken(Number(button.dataset.mm), "mm")));
+    store.change(written(store.order, `/slabs/${store.slab}/thickness`, spoken(Number(button.dataset.mm), usualUnit(), 16)));
   }
 
   /**

@@ -6,7 +6,7 @@ import { brief, sentence, unsought } from "./answer/sentences.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
 import { goTo } from "./form/fields.js";
 import { patched, StalePatch } from "./lib/json.js";
-import { number, one, say } from "./show.js";
+import { one, say, sizes } from "./show.js";
 
 export class Answers {
   /** @param {Page} page */
@@ -89,7 +89,9 @@ export class Answers {
     const { store } = this.page;
     const size = answer?.kind === "quote" ? answer.body.slabs[store.slab]?.finished_mm : undefined;
     place.hidden = !size || this.last?.order !== store.order;
-    if (size) place.textContent = say("size_from.finished-size", { length: number(size.length_mm, 1), width: number(size.width_mm, 1) });
+    if (!size) return;
+    const [length = "", width = ""] = sizes(size.length_mm, size.width_mm);
+    place.textContent = say("size_from.finished-size", { length, width });
   }
 
   /** @returns {Keeping} */

@@ -4,7 +4,7 @@ import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { LOCALES, offerLanguages, spokenOf } from "./language.js";
 import { Page } from "./page.js";
 import { Service, Trouble } from "./service.js";
-import { fillWords, one, setWords } from "./show.js";
+import { fillWords, one, setPlace, setWords } from "./show.js";
 import { keepChoices, keptChoices } from "./store.js";
 
 const LONGEST_RETRY_S = 30;
@@ -70,6 +70,9 @@ const service = new Service(address());
 await words(service);
 defineAnswer();
 const choices = await choicesFrom(service);
+setPlace(choices);
+document.documentElement.lang = choices.formats.locale;
+fillWords(document);
 showWorkshop(choices.workshop);
 new Page(service, choices).begin();
 one("#order").inert = false;

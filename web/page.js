@@ -9,7 +9,7 @@ import { fillOptions, syncOptions, syncSides } from "./form/options.js";
 import { placedByGap, syncPlaces } from "./form/places.js";
 import { showSlabs, syncJoins, syncRows } from "./form/rows.js";
 import { startingOrder } from "./order/slabs.js";
-import { elements, one, say, write } from "./show.js";
+import { elements, one, say, usualUnit, write } from "./show.js";
 import { Sketch } from "./sketch/sketch.js";
 import { keepDraft, keptDraft, Store } from "./store.js";
 
@@ -20,9 +20,9 @@ export class Page {
     this.service = service;
     this.form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));
     const draft = keptDraft();
-    this.store = new Store(draft?.order ?? startingOrder(choices, "mm"));
+    this.store = new Store(draft?.order ?? startingOrder(choices, usualUnit()));
     this.store.slab = draft?.slab ?? 0;
-    this.store.unit = draft?.unit ?? "mm";
+    this.store.unit = draft?.unit ?? usualUnit();
     this.restored = draft !== null;
     this.showing = false;
     this.asking = new Asking(service);

@@ -1,10 +1,13 @@
 /** What the page shows: words, from one file of messages a language; and elements, into which words go as text. */
 
-import { withMark } from "./lib/lengths.js";
+import { spoken, withMark } from "./lib/lengths.js";
 
 /** @type {Messages} */
 let messages = {};
 let language = "en-GB";
+/** @type {{lengths: Unit, masses: "kg" | "lb"}} */
+let units = { lengths: "mm", masses: "kg" };
+const KG_PER = { kg: 1, lb: 0.45359237 };
 /** @type {Map<string, any>} */
 const formats = new Map();
 /** @type {Record<"long" | "short", Intl.DateTimeFormatOptions>} */
@@ -18,6 +21,12 @@ export function setWords(all, lang) {
   messages = all;
   language = lang;
   formats.clear();
+}
+
+/** What the workshop says otherwise: its words, its numbers and days, its units. @param {Choices} choices */
+export function setPlace({ words, formats: place }) {
+  units = { lengths: place.lengths, masses: place.masses };
+  setWords({ ...messages, .../** @type {Messages} */ (words) }, place.locale);
 }
 
 /** @param {string} key */
@@ -68,6 +77,36 @@ export function day(iso, how = "long") {
 /** @param {number} amount @param {number} [places] */
 export function number(amount, places = 0) {
   return once(`${places}`, () => new Intl.NumberFormat(language, { maximumFractionDigits: places })).format(amount);
+}
+
+/** A mass, in what the workshop weighs in. @param {number} kg @param {number} [places] */
+export function weight(kg, places = 0) {
+  const pounds = units.masses === "lb";
+  const options = { style: "unit", unit: pounds ? "pound" : "kilogram", maximumFractionDigits: pounds ? 0 : places };
+  return once(`mass${places}`, () => new Intl.NumberFormat(language, /** @type {any} */ (options))).format(kg / KG_PER[units.masses]);
+}
+
+/** A mass that was typed, in kg, and back. @param {number} amount @param {boolean} [back] */
+export function typedMass(amount, back = false) {
+  return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
+}
+
+/** Sizes beside one another, in the place's unit, which the last one carries. @param {number[]} mm @returns {string[]} */
+export function sizes(...mm) {
+  const metric = units.lengths !== "in";
+  const said = mm.map((each) => (metric ? number(each, 1) : spoken(each, "in", 16).slice(0, -3)));
+  said.push(`${said.pop()} ${metric ? "mm" : "in"}`);
+  return said;
+}
+
+/** The unit that the workshop's customers measure in. */
+export function usualUnit() {
+  return units.lengths;
+}
+
+/** What slabs are weighed in. */
+export function masses() {
+  return units.masses;
 }
 
 /** The mark between whole and tenth: 0.5, 0,5. @returns {Mark} */

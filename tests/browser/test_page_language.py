@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, Request, expect
 
 from browser.conftest import DESK, PATIENCE_MS, PHONE, Served
-from ledgerstone.contract.page_messages import page_messages
+from ledgerstone.wording.page import page_messages
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

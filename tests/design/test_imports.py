@@ -72,7 +72,7 @@ DOORS = {
     "markupsafe": ("papers",),
     "pint": ("quantities",),
     "selectolax": ("enquiry.html_text",),
-    "fluent": ("contract.page_messages", "wording"),
+    "fluent": ("wording",),
     "babel": ("wording",),
     "imapclient": ("mailbox.server",),
 }
@@ -84,7 +84,6 @@ LOOKS_OUTSIDE = (
     "child_process",
     "cli",
     "contract.example_orders",
-    "contract.page_messages",
     "mailbox.state",
     "papers.templates",
     "settings",

@@ -6,13 +6,9 @@ import pytest
 
 from design.source import ROOT
 from ledgerstone.contract.page_document import document_in
-from ledgerstone.contract.page_messages import (
-    PageText,
-    messages_script,
-    page_messages,
-    texts_of,
-)
+from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.wording import LANGUAGES
+from ledgerstone.wording.page import PageText, page_messages, texts_of
 
 OTHERS = [language for language in LANGUAGES if language != "en"]
 

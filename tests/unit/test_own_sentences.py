@@ -8,6 +8,8 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.wording.own import sentences_in
+from ledgerstone.wording.page import page_differences
+from ledgerstone.workshop.countries import usual_in
 
 THIN = Message(
     "too-thin",
@@ -34,9 +36,32 @@ def test_without_files_there_are_none(tmp_path: Path) -> None:
     assert sentences_in(tmp_path) == ()
 
 
+def test_a_maker_s_sentence_stands_on_the_page_too(tmp_path: Path) -> None:
+    """A message of the page's in the same file is the page's, and no sentence of the service."""
+    own = "page =\n    .title = Was kostet Ihre Platte?\ntoo-thin = Zu dünn.\n"
+    (tmp_path / "sentences.de.ftl").write_text(own, encoding="utf-8")
+    (found,) = sentences_in(tmp_path)
+    britain = usual_in("GB")
+    assert page_differences("de", britain, found.text) == {"page.title": "Was kostet Ihre Platte?"}
+    assert speech_in("de", found.text).say(THIN) == "Zu dünn."
+    assert page_differences("en", britain) == {}
+
+
+def test_the_page_has_the_words_of_the_country() -> None:
+    """In the United States the page says curb, cooktop and ZIP code, in Britain what it has."""
+    said = page_differences("en", usual_in("US"))
+    assert said["delivery.pallet"] == "On a pallet, to the curb"
+    assert (said["piece.hob"], said["delivery.postcode"]) == ("cooktop", "ZIP code")
+    assert said["cutout.x"] == "Center from the left end"
+    assert page_differences("de", usual_in("US")) == {}
+
+
 @pytest.mark.parametrize(
     ("text", "line", "says"),
     [
+        ("slabs =\n    .aded = Neu.\n", 1, "the page says no slabs.aded."),
+        ("slabs =\n    .added = { $n } neu.\n", 1, ("slabs.added is not given $n. Its values are:"
+         " $number.")),
         ("# a comment\n\ntoo-thn = Zu dünn.\n", 3, "there is no sentence too-thn."),
         ("too-thin = Es ist { $dick } dick.\n", 1, ("too-thin is not given $dick. Its values are:"
          " $limit, $slab, $thickness.")),

@@ -7,7 +7,7 @@ declare namespace Contract {
   type Assumed = {at: string, value: any, says: string};
   type CalendarState = {status: "read" | "not-read", says?: string, bookings?: string, age_hours?: number};
   type Changes = {since: Since, revision: string, says: string[], price_change: Money, ready_later_days: number};
-  type Choices = {workshop: Workshop, language: string, currency: string, tax: Tax | null, uses: ("worktop" | "upstand" | "splashback" | "end-panel" | "shelf" | "table" | "hearth" | "sill")[], places: ("indoors" | "wet-room" | "outdoors")[], corners: ("front-left" | "front-right" | "back-right" | "back-left")[], thicknesses_mm: number[], shades: ShadeChoice[], matching: boolean, screens_say: string, finishes: FinishChoice[], sealers: SealerChoice[], edges: EdgeChoice[], limits: Limits, deliveries: Area[], sample_tile: SampleTile | null, templating: Templating | null, heated_curing: HeatedCuring | null, requests: boolean};
+  type Choices = {workshop: Workshop, language: string, formats: Formats, words?: Record<string, string | Record<string, string>>, currency: string, tax: Tax | null, uses: ("worktop" | "upstand" | "splashback" | "end-panel" | "shelf" | "table" | "hearth" | "sill")[], places: ("indoors" | "wet-room" | "outdoors")[], corners: ("front-left" | "front-right" | "back-right" | "back-left")[], thicknesses_mm: number[], shades: ShadeChoice[], matching: boolean, screens_say: string, finishes: FinishChoice[], sealers: SealerChoice[], edges: EdgeChoice[], limits: Limits, deliveries: Area[], sample_tile: SampleTile | null, templating: Templating | null, heated_curing: HeatedCuring | null, requests: boolean};
   type CostLine = {label: string, group: string, amount: string};
   type Costs = {currency: string, margin_percent: string, lines: CostLine[]};
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
@@ -28,6 +28,7 @@ declare namespace Contract {
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
+  type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Governing = {load_n?: number, load_n_per_m2?: number, stress_mpa: number, limit_mpa: number, age_days: number, cracks_at_n?: number, cracks_at_n_per_m2?: number, cracks_at_own_weights?: number};
   type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_values?: ProfileValues, profile_refused?: RefusedProfile};
   type HeatedCuring = {warmth_c: number, says: string};
@@ -100,5 +101,5 @@ declare namespace Contract {
   type Turn = {from: Length, into: Length};
   type Unit = {width: Length, for?: string};
   type Weight = {slabs: SlabWeight[], packed_kg: number};
-  type Workshop = {name: string, town: string, country: string, email: string, telephone: string};
+  type Workshop = {name: string, town: string, country: string, email: string, telephone: string, demonstration: boolean};
 }

@@ -1,6 +1,6 @@
 /** What a quote comes to, ruled like a title block; and what stands behind it. */
 
-import { day, make, money, number, say } from "../show.js";
+import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
 import { daySentence, named } from "./sentences.js";
 
 /** @param {Quote} quote @param {string} taxName what the tax is called here */
@@ -41,15 +41,16 @@ function weightCell({ weight, slabs }) {
     if (weight.slabs.length < 2) return about;
     return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });
-  const sizes = slabs.map(({ finished_mm: size }) =>
-    say("answer.size", {
-      length: number(size.length_mm, 1),
-      width: number(size.width_mm, 1),
-      thickness: number(size.thickness_mm, 1),
-    }),
+  const measured = slabs.map(({ finished_mm: size }) =>
+    sizeWords(...sizes(size.length_mm, size.width_mm, size.thickness_mm)),
   );
-  const packed = say("answer.packed", { kg: number(weight.packed_kg) });
-  return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...sizes);
+  const packed = say("answer.packed", { weight: mass(weight.packed_kg) });
+  return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...measured);
+}
+
+/** @param {string[]} size */
+function sizeWords(...[length = "", width = "", thickness = ""]) {
+  return say("answer.size", { length, width, thickness });
 }
 
 /** @param {string} words */

@@ -1,7 +1,7 @@
 /** What the checks have to say, numbered as on the drawing; and changes that settle it, each one button. */
 
 import { read } from "../lib/json.js";
-import { knows, lengthWords, listed, make, money, number, say } from "../show.js";
+import { knows, lengthWords, listed, make, money, number, say, weight } from "../show.js";
 
 /** @param {Finding[]} findings @param {Context} context */
 export function findingList(findings, context) {
@@ -157,7 +157,7 @@ export function costWords({ price_change: change, price }) {
 
 /** What a way to save saves beside money. @param {Remedy} remedy */
 function savedWords({ lighter_by_kg: kg, sooner_by_days: days }) {
-  return [kg ? say("remedy.lighter", { kg: number(kg, 1) }) : null, days ? say("remedy.sooner", { n: days }) : null];
+  return [kg ? say("remedy.lighter", { weight: weight(kg, 1) }) : null, days ? say("remedy.sooner", { n: days }) : null];
 }
 
 /**

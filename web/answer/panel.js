@@ -149,7 +149,7 @@ function reach() {
   return make("p", {}, words[0] ?? "", email, words[1] ?? "", telephone, words[2] ?? "");
 }
 
-/** @param {{name: string, town: string, email: string, telephone: string}} workshop */
+/** @param {Choices["workshop"]} workshop */
 export function showWorkshop(workshop) {
   const [email, telephone] = document.querySelectorAll("#reach a");
   if (email instanceof HTMLAnchorElement) {
@@ -162,4 +162,8 @@ export function showWorkshop(workshop) {
   }
   const maker = document.querySelector("#maker");
   if (maker) maker.textContent = say("page.made-by", { name: workshop.name, town: workshop.town });
+  const invented = /** @type {HTMLElement | null} */ (document.querySelector("#invented"));
+  if (!invented) return;
+  invented.hidden = !workshop.demonstration;
+  invented.textContent = say("page.invented", { name: workshop.name });
 }

@@ -3,7 +3,7 @@
 import { read, without, written } from "../lib/json.js";
 import { withPoint, withUnit } from "../lib/lengths.js";
 import { inKind, newRests, sealerFor, sidesOf } from "../order/slabs.js";
-import { mark } from "../show.js";
+import { mark, typedMass } from "../show.js";
 import { pointerOf } from "./fields.js";
 
 const USUAL_EDGE_MM = 5;
@@ -30,6 +30,7 @@ function valueOf(control, as, store) {
   if (as === "whole" && /^\d{1,9}$/.test(text)) return Number(text);
   const number = mark() === "," ? text.replace(",", ".") : text;
   if (as === "number" && /^-?\d{1,9}(\.\d+)?$/.test(number)) return Number(number);
+  if (as === "mass" && /^\d{1,9}(\.\d+)?$/.test(number)) return typedMass(Number(number));
   return text;
 }
 

@@ -2,7 +2,7 @@
 
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements, lengthWords } from "../show.js";
+import { elements, lengthWords, typedMass } from "../show.js";
 
 /**
  * The JSON Pointer of an element, from what it and what holds it say.
@@ -41,7 +41,8 @@ function refillOne(element, value, store) {
   if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = value === true || value === "wall";
   else if (isControl(element)) {
     const { as = "text" } = element.dataset;
-    const plain = as === "length" ? shownIn(value, store.unit) : String(value ?? "");
+    const mass = as === "mass" && typeof value === "number" ? typedMass(value, true) : value;
+    const plain = as === "length" ? shownIn(value, store.unit) : String(mass ?? "");
     const text = as === "length" || typeof value === "number" ? lengthWords(plain) : plain;
     if (element.value !== text) element.value = text;
   }

@@ -3,7 +3,7 @@
 import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
-import { elements, knows, lengthWords, make, one, say } from "../show.js";
+import { elements, knows, lengthWords, make, masses, one, say, usualUnit, write } from "../show.js";
 import { fromTemplate } from "./templates.js";
 
 /** @param {HTMLElement} form @param {Choices} choices */
@@ -16,9 +16,10 @@ export function fillOptions(form, choices) {
   fill(form, "#finish-surface", surfaces);
   fill(form, "#finish-sealer", choices.sealers.map(({ name, says }) => pick("finish-sealer", name, name, says)));
   const usual = choices.thicknesses_mm.map((mm) =>
-    make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, lengthWords(spoken(mm, "mm"))),
+    make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, lengthWords(spoken(mm, usualUnit(), 16))),
   );
   fill(form, "[data-quick]", usual);
+  if (masses() === "lb") write(one("[for=delivery-lift-rated-kg]", form), say("delivery.lift-rated-lb"));
   for (const field of elements(form, "[data-offer]")) {
     const offer = read(choices, `/${field.dataset.offer}`);
     field.hidden = !offer;
@@ -42,7 +43,7 @@ export function syncOptions(form, choices, slab) {
     /** @type {HTMLElement} */ (radio.closest("label")).hidden = !suits;
   }
   for (const button of elements(form, "[data-mm]"))
-    button.setAttribute("aria-pressed", String(Number(button.dataset.mm) === inMm(slab.thickness)));
+    button.setAttribute("aria-pressed", String(Math.abs(Number(button.dataset.mm) - (inMm(slab.thickness) ?? 0)) < 0.5));
 }
 
 /** @param {HTMLElement} form @param {string} selector @param {HTMLElement[]} picks */

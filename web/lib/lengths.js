@@ -77,12 +77,12 @@ function amountInMm(text) {
   return Number.isFinite(amount) ? (sign ? -1 : 1) * amount * per : null;
 }
 
-/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit */
-export function spoken(mm, unit) {
+/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit @param {number} [parts] of an inch */
+export function spoken(mm, unit, parts = 8) {
   if (unit !== "in") return `${trimmed(Math.round(mm) / (MM_PER.get(unit) ?? 1))} ${unit}`;
-  const eighths = Math.round(Math.abs(mm) / 3.175);
-  const whole = Math.floor(eighths / 8);
-  let [over, under] = [eighths % 8, 8];
+  const all = Math.round((Math.abs(mm) / 25.4) * parts);
+  const whole = Math.floor(all / parts);
+  let [over, under] = [all % parts, parts];
   while (over && over % 2 === 0) [over, under] = [over / 2, under / 2];
   const said = [whole || !over ? String(whole) : "", over ? `${over}/${under}` : ""];
   return `${mm < 0 ? "-" : ""}${said.filter(Boolean).join(" ")} in`;

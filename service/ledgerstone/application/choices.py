@@ -11,6 +11,7 @@ from ledgerstone.order import CORNERS, PLACES, USES
 from ledgerstone.price import shown_amount
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
 from ledgerstone.wording import Message, Money, Speech, Temperature
+from ledgerstone.wording.page import page_differences
 from ledgerstone.workshop.records import PaletteShade, Workshop
 
 
@@ -21,6 +22,12 @@ def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
         {
             "workshop": identity,
             "language": identity.language,
+            "formats": {
+                "locale": speech.locale,
+                "lengths": workshop.place.lengths,
+                "masses": workshop.place.masses,
+            },
+            "words": page_differences(speech.language, workshop.place, speech.own),
             "currency": identity.currency,
             "tax": workshop.tax if workshop.tax.registered else None,
             "uses": USES,

@@ -20,6 +20,15 @@ class WorkshopSchema(Answer):
     country = Text("The country, as its ISO 3166 code.")
     email = Text("Where to write to.")
     telephone = Text("Where to ring.")
+    demonstration = YesNo("Whether it is an invented workshop, for show.")
+
+
+class FormatsSchema(Answer):
+    """How the workshop's place writes values, for a page that writes some itself."""
+
+    locale = Text("Whose numbers, amounts and days: a language tag (RFC 5646), like `en-US`.")
+    lengths = OneOf("The unit of lengths that nobody typed.", ("mm", "cm", "m", "in"))
+    masses = OneOf("What slabs are weighed in.", ("kg", "lb"))
 
 
 class TaxSchema(Answer):
@@ -114,6 +123,20 @@ class ChoicesSchema(Answer):
 
     workshop = Part("Whose workshop it is.", WorkshopSchema)
     language = Text("The language of whoever asks for none that is spoken here: `en` or `de`.")
+    formats = Part("How values are written there, in the language asked for.", FormatsSchema)
+    words = fields.Raw(
+        metadata={
+            "description": "What the page says otherwise, in the language asked for, by the names"
+            " of its messages: words of the country, and the maker's own sentences.",
+            "type": "object",
+            "additionalProperties": {
+                "oneOf": [
+                    {"type": "string"},
+                    {"type": "object", "additionalProperties": {"type": "string"}},
+                ]
+            },
+        }
+    )
     currency = Text("The currency of every price, as its ISO 4217 code.")
     tax = Part("The tax; null where the workshop charges none.", TaxSchema, or_null=True)
     uses = Many("What a slab can be used as.", fields.String(validate=validate.OneOf(USES)))

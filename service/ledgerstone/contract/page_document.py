@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from html import escape, unescape
 
-from ledgerstone.contract.page_messages import page_messages
+from ledgerstone.wording.page import page_messages
 
 __all__ = ["document_in"]
 

@@ -29,6 +29,12 @@ def catalogue(language: str) -> ast.Resource:
 
 
 @cache
+def page_catalogue(language: str) -> str:
+    """Return what the page says in a language, in Fluent's format."""
+    return (_FOLDER / "page" / f"{language}.ftl").read_text(encoding="utf-8")
+
+
+@cache
 def variant(words: str, of: str = "service") -> str:
     """Return the messages that stand in the place of ours in one country's English."""
     file = _FOLDER / "variants" / f"{words}-{of}.ftl"
@@ -58,8 +64,14 @@ def bundle(
     if words.messages:
         made.add_resource(FluentResource(words.messages), allow_overrides=True)
     if own:
-        made.add_resource(FluentResource(own), allow_overrides=True)
+        made.add_resource(_of_the_service(FluentResource(own)), allow_overrides=True)
     return made
+
+
+def _of_the_service(own: ast.Resource) -> ast.Resource:
+    """Leave out what is the page's: messages that have attributes and no text."""
+    own.body = [e for e in own.body if not isinstance(e, ast.Message) or e.value is not None]
+    return own
 
 
 def known_language(*asked: str | None, usual: str = USUAL) -> str:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 from typing import Final
 
-from fluent.syntax import FluentParser, ast
+from fluent.syntax import FluentParser, FluentSerializer, ast
 
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.wording.catalogues import LANGUAGES, catalogue
+from ledgerstone.wording.page import COUNTED, PageText, page_messages, texts_of
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.records import OwnSentences, Workshop
 
@@ -71,6 +73,8 @@ def sentence_faults(text: str, language: str) -> Iterator[tuple[int, str]]:
         line = text.count("\n", 0, start) + 1
         if isinstance(entry, ast.Junk):
             yield line, "this is no sentence. Write it as: name = The sentence."
+        elif isinstance(entry, ast.Message) and entry.value is None and entry.attributes:
+            yield from ((line, says) for says in _page_faults(entry, language))
         elif isinstance(entry, ast.Message):
             yield from ((line, says) for says in _message_faults(entry, ours))
         elif isinstance(entry, ast.Term):
@@ -93,6 +97,28 @@ def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Itera
         yield f"{name} asks for {function}(), which there is not."
     for other in sorted(_named(message, ast.MessageReference) - ours.keys()):
         yield f"{name} asks for the sentence {other}, which there is not."
+
+
+def _page_faults(message: ast.Message, language: str) -> Iterator[str]:
+    """Yield what is wrong in a maker's sentences of the page, such as ``slabs.added``."""
+    ours = page_messages(language)
+    try:
+        texts = texts_of(FluentSerializer().serialize_entry(message))
+    except ValueError as reason:
+        yield f"{reason}."
+        return
+    for key, text in texts.items():
+        if key not in ours:
+            yield f"the page says no {key}."
+        elif strange := _braced(text) - _braced(ours[key]):
+            given = ", ".join(f"${one}" for one in sorted(_braced(ours[key]))) or "none"
+            yield f"{key} is not given ${min(strange)}. Its values are: {given}."
+
+
+def _braced(text: PageText) -> set[str]:
+    """The values in a text of the page's."""
+    every = text if isinstance(text, str) else " ".join(text.values())
+    return set(re.findall(r"\{(\w+)\}", every)) | ({COUNTED} if isinstance(text, dict) else set())
 
 
 def _values(message: ast.Message, ours: dict[str, ast.Message]) -> set[str]:

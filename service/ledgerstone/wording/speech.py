@@ -52,6 +52,7 @@ class Speech:
 
     def __init__(self, language: str, own: str = "", place: Place = _BRITAIN) -> None:
         self.language = language
+        self.own = own
         self.place = place
         self.locale = locale_in(language, place)
         self.formats = Formats(Locale.parse(self.locale, sep="-"), place)

@@ -4,6 +4,7 @@
 page =
     .title = Was würde Ihre Platte kosten?
     .lead = Geben Sie an, was Sie gemessen haben. Preis, Termin und Gewicht folgen beim Tippen, ebenso alles, was so nicht machbar ist.
+    .invented = { $name } ist eine erfundene Werkstatt, zur Ansicht: Preise, Personen und Orte gibt es nicht.
     .skip = Zur Antwort springen
     .made-by = { $name }, { $town }
     .no-script = Die Preise hier werden mit JavaScript berechnet, und das ist in diesem Browser ausgeschaltet. Die Fragen unten sind das, was wir wissen müssen: Schreiben Sie uns Ihre Antworten, dann rechnen wir den Preis von Hand.
@@ -90,7 +91,7 @@ size_from =
     .between-walls = Der Platz zwischen den Wänden
     .over-units = Die Schränke, auf denen sie liegt
     .template-to-follow = Ungefähr; eine Schablone folgt
-    .finished-size = Die fertige Platte misst dann { $length } × { $width } mm.
+    .finished-size = Die fertige Platte misst dann { $length } × { $width }.
 
 start =
     .title = Beginnen mit
@@ -373,6 +374,7 @@ delivery =
     .lift-height = Höhe innen
     .lift-door = Tür, lichte Breite
     .lift-rated = Tragkraft in kg
+    .lift-rated-lb = Tragkraft in lb
 
 needed_by =
     .label = Gebraucht bis
@@ -412,8 +414,8 @@ answer =
     .if-ordered = Bei Bestellung bis { $day }
     .weight = Gewicht
     .weighs = { $label }: { $about }
-    .packed = { $kg } kg verpackt
-    .size = Fertigmaß { $length } × { $width } × { $thickness } mm
+    .packed = { $weight } verpackt
+    .size = Fertigmaß { $length } × { $width } × { $thickness }
     .standing = Verbindlichkeit
     .estimate = Kostenschätzung
     .quotation = Festes Angebot
@@ -510,7 +512,7 @@ remedy =
     .more = { $amount } mehr
     .less = { $amount } weniger
     .same = Der Preis bleibt
-    .lighter = { $kg } kg leichter
+    .lighter = { $weight } leichter
     .sooner =
         { $n ->
             [one] { $n } Tag früher

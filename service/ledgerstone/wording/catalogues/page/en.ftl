@@ -5,6 +5,7 @@
 page =
     .title = What would your slab cost?
     .lead = Say what you measured. The price, the day and the weight follow as you type, and so does anything that can’t be made as asked.
+    .invented = { $name } is an invented workshop, for show: its prices, people and places are nobody’s.
     .skip = Skip to the answer
     .made-by = { $name }, { $town }
     .no-script = Prices here are worked out with JavaScript, which is off in this browser. The questions below are what we need to know: write your answers to us, and we price it by hand.
@@ -91,7 +92,7 @@ size_from =
     .between-walls = The space between walls
     .over-units = The units it goes on
     .template-to-follow = Roughly; a template will follow
-    .finished-size = The finished slab is then { $length } × { $width } mm.
+    .finished-size = The finished slab is then { $length } × { $width }.
 
 start =
     .title = Start from
@@ -374,6 +375,7 @@ delivery =
     .lift-height = Height inside
     .lift-door = Door, clear width
     .lift-rated = Rated load in kg
+    .lift-rated-lb = Rated load in lb
 
 needed_by =
     .label = Needed by
@@ -413,8 +415,8 @@ answer =
     .if-ordered = If ordered by { $day }
     .weight = Weight
     .weighs = { $label }: { $about }
-    .packed = { $kg } kg packed
-    .size = Finished size { $length } × { $width } × { $thickness } mm
+    .packed = { $weight } packed
+    .size = Finished size { $length } × { $width } × { $thickness }
     .standing = Standing
     .estimate = Estimate
     .quotation = Quotation
@@ -511,7 +513,7 @@ remedy =
     .more = { $amount } more
     .less = { $amount } less
     .same = The price stays
-    .lighter = { $kg } kg lighter
+    .lighter = { $weight } lighter
     .sooner =
         { $n ->
             [one] { $n } day sooner

@@ -1,0 +1,37 @@
+# What the page says in the United States where exchanged words do not do.
+
+use =
+    .worktop = Countertop
+start =
+    .basin = Vanity top
+    .hob = Cooktop run
+    .outdoor = Outdoor top around an appliance
+    .done = { $name }: it is on the sheet. Undo brings the former slab back.
+place =
+    .wet-room = In a wet area
+unit =
+    .hint = A number alone is read in this unit. You can also type the unit yourself: 57 1/16 in, 4' 9" or 1.45 m.
+piece =
+    .basin = bathroom sink
+    .sink = kitchen sink
+add =
+    .basin = Bathroom sink
+    .sink = Kitchen sink
+units =
+    .title = Cabinets, left to right
+    .one = Cabinet { $number }
+    .base = Doors or drawers
+    .add = Add a cabinet
+rests =
+    .units = Base cabinets
+size_from =
+    .label = Is this the slab, the space between walls, or the cabinets?
+    .over-units = The cabinets it goes on
+overhang =
+    .title = How far the slab overhangs the cabinets
+delivery =
+    .fitted = Delivered and installed
+    .floor-hint = 0 is the street level
+    .lift = An elevator
+request =
+    .reach = Your email address or phone number

@@ -1,0 +1,126 @@
+"""The page's messages by the names it asks with, and what a workshop says in their place.
+
+A message's attribute ``.added`` under ``slabs`` is the page's ``"slabs.added"``: a text with its
+``{names}``, or one text for each plural category of ``n`` (Unicode TR 35 part 3, as
+``Intl.PluralRules`` tells them).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import lru_cache
+from typing import Final
+
+from fluent.syntax import FluentParser, ast
+
+from ledgerstone.wording.catalogues import page_catalogue, variant
+from ledgerstone.wording.variants import Words, words_of
+from ledgerstone.workshop.countries import Place
+
+PageText = str | dict[str, str]
+COUNTED: Final = "n"
+
+
+@lru_cache(maxsize=4)
+def page_messages(language: str) -> dict[str, PageText]:
+    """Read what the page says in a language, by the names that the page asks with."""
+    return texts_of(page_catalogue(language))
+
+
+@lru_cache(maxsize=8)
+def page_differences(language: str, place: Place, own: str = "") -> dict[str, PageText]:
+    """Return what the page says otherwise than its file has it: a place's words, a maker's own.
+
+    Parameters
+    ----------
+    own
+        The maker's sentences of that language, in Fluent's format.
+    """
+    words = words_of(language, place)
+    ours = page_messages(language)
+    said = {key: _exchanged(text, words) for key, text in ours.items()}
+    if language == "en":
+        said |= texts_of(variant(place.words, "page"))
+    said |= {key: text for key, text in own_texts(own).items() if key in ours}
+    return {key: text for key, text in said.items() if text != ours[key]}
+
+
+def own_texts(source: str) -> dict[str, PageText]:
+    """Read what a maker's file says of the page: messages that have attributes and no text."""
+    return texts_of(source, alone=False)
+
+
+def _exchanged(text: PageText, words: Words) -> PageText:
+    if isinstance(text, str):
+        return words.exchanged(text)
+    return {category: words.exchanged(one) for category, one in text.items()}
+
+
+def texts_of(source: str, *, alone: bool = True) -> dict[str, PageText]:
+    """Read a catalogue of the page's.
+
+    Parameters
+    ----------
+    alone
+        Whether it holds nothing else; else what is no message of the page is passed over.
+
+    Raises
+    ------
+    ValueError
+        Where it does not read, names a message twice, or says one in a way that the page does
+        not know: only ``n`` chooses, and only plural categories are told apart.
+    """
+    messages: dict[str, PageText] = {}
+    for key, pattern in _patterns(source, alone=alone):
+        if key in messages:
+            raise ValueError(f"{key} is there twice")
+        messages[key] = _text(key, pattern)
+    return messages
+
+
+def _patterns(source: str, *, alone: bool) -> Iterator[tuple[str, ast.Pattern]]:
+    for entry in FluentParser(with_spans=False).parse(source).body:
+        match entry:
+            case ast.Junk(content=content) if alone:
+                raise ValueError(f"This does not read as Fluent: {content}")
+            case ast.Message(id=name, value=ast.Pattern()) if alone:
+                raise ValueError(f"{name.name} has a text that is no attribute of it")
+            case ast.Message(id=name, attributes=attributes):
+                for attribute in attributes:
+                    yield f"{name.name}.{attribute.id.name}", attribute.value
+
+
+def _text(key: str, pattern: ast.Pattern) -> PageText:
+    chosen = _selection(pattern)
+    if chosen is None:
+        return "".join(_part(key, part) for part in pattern.elements)
+    if not isinstance(chosen.selector, ast.VariableReference) or chosen.selector.id.name != COUNTED:
+        raise ValueError(f"{key} chooses by something other than ${COUNTED}")
+    texts = {}
+    for one in chosen.variants:
+        match one.key:
+            case ast.Identifier(name=category):
+                texts[category] = "".join(_part(key, part) for part in one.value.elements)
+            case _:
+                raise ValueError(f"{key} tells a number apart, where plural categories are known")
+    if "other" not in texts:
+        raise ValueError(f"{key} has no [other]")
+    return texts
+
+
+def _selection(pattern: ast.Pattern) -> ast.SelectExpression | None:
+    match pattern.elements:
+        case [ast.Placeable(expression=ast.SelectExpression() as chosen)]:
+            return chosen
+    return None
+
+
+def _part(key: str, part: ast.TextElement | ast.Placeable) -> str:
+    match part:
+        case ast.TextElement(value=text):
+            return text
+        case ast.Placeable(expression=ast.StringLiteral() as literal):
+            return str(literal.parse()["value"])
+        case ast.Placeable(expression=ast.VariableReference(id=name)):
+            return f"{{{name.name}}}"
+    raise ValueError(f"{key} holds something other than text and values")
