@@ -6,7 +6,17 @@ from typing import Final
 
 from marshmallow import fields, validate
 
-from ledgerstone.codec.answer_fields import Amount, Answer, Many, Number, OneOf, Part, Text, YesNo
+from ledgerstone.codec.answer_fields import (
+    Amount,
+    Answer,
+    Free,
+    Many,
+    Number,
+    OneOf,
+    Part,
+    Text,
+    YesNo,
+)
 from ledgerstone.order import CORNERS, PLACES, USES
 
 _PERCENT_PATTERN = "^[0-9]+(\\.[0-9]+)?$"
@@ -124,10 +134,10 @@ class ChoicesSchema(Answer):
     workshop = Part("Whose workshop it is.", WorkshopSchema)
     language = Text("The language of whoever asks for none that is spoken here: `en` or `de`.")
     formats = Part("How values are written there, in the language asked for.", FormatsSchema)
-    words = fields.Raw(
-        metadata={
-            "description": "What the page says otherwise, in the language asked for, by the names"
-            " of its messages: words of the country, and the maker's own sentences.",
+    words = Free(
+        "What the page says otherwise, in the language asked for, by the names of its messages:"
+        " words of the country, and the maker's own sentences.",
+        keywords={
             "type": "object",
             "additionalProperties": {
                 "oneOf": [
@@ -135,7 +145,7 @@ class ChoicesSchema(Answer):
                     {"type": "object", "additionalProperties": {"type": "string"}},
                 ]
             },
-        }
+        },
     )
     currency = Text("The currency of every price, as its ISO 4217 code.")
     tax = Part("The tax; null where the workshop charges none.", TaxSchema, or_null=True)
