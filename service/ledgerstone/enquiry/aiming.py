@@ -41,6 +41,7 @@ def target_of(
     if (
         measure.role in _IGNORED
         or scope.is_beside(sentence, measure)
+        or scope.is_opinion(sentence, measure)
         or scope.is_feature(sentence, measure, heard.found)
     ):
         return None
@@ -107,6 +108,8 @@ def _placed(focus: Focus, heard: Heard, measure: Measure, active: Mention | None
     if member is not None:
         return (member,)
     in_hand = tuple(one for one in subjects.openings if not one.is_refused)
+    if not in_hand and not focus.on_opening and subjects.piece is not None:
+        return subjects.piece
     if len(in_hand) == 1 and pairing.is_of_both(heard.sentence, measure):
         in_hand = tuple(pairing.whole_row(subjects.current(), in_hand))
     return in_hand or None

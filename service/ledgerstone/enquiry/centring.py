@@ -18,6 +18,7 @@ _SMALL: Final = frozenset({*ROUND_HOLES, "hole"})
 _BASINS: Final = frozenset({"sink", "basin"})
 _NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
 _SLABS: Final = word_set("run slab top worktop length table shelf island counter")
+_AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
@@ -63,6 +64,7 @@ def _read_centred(focus: Focus, heard: Heard) -> None:
             continue
         other = _named_after(focus, sentence, end, whose)
         axis = _axis_after(sentence, end) or _axis_before(sentence, i)
+        axis = "x" if "along" in sentence.words[i:end] else axis
         span = span_of(sentence, i, end + 3 if axis else end)
         for opening in whose:
             if other is not None:
@@ -79,7 +81,8 @@ def _read_centred(focus: Focus, heard: Heard) -> None:
 def _is_on_slab(heard: Heard, start: int, end: int) -> bool:
     """Whether "centred" is about the slab: not so far from an end, not on a window, not denied."""
     words = heard.sentence.words
-    if any(one.side and end <= one.at <= end + 2 for one in heard.sizes):
+    near = [one.at for one in heard.sizes if one.side and end <= one.at <= end + 2]
+    if near and not _AND & {atom.word for atom in heard.sentence.atoms[end : near[0]]}:
         return False
     on_other = {"on", "window", "fenster"} & set(words[end : end + 2])
     if (on_other and not _SLABS & set(words[end : end + 4])) or "window" in words[end : end + 5]:

@@ -20,7 +20,7 @@ _BEFORE_FILLERS: Final = word_set(
     ": ( ) = is of be about approx the are wird ist von mit at should will mm cm in inch "
     "inches exactly to now must needs a | - – can has want wants please ca für sind soll "
     "sollte beträgt need it being roughly around full make either stays remains still was m "
-    "ft"
+    "ft 's it's total finished overall"
 )
 _NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
 _ADJECTIVES: Final = word_set(
@@ -30,6 +30,8 @@ _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _UNITS: Final = word_set("mm cm m in inch inches ft")
+_AS: Final = frozenset({"for", "as", "in", "of"})
+_ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
 _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
@@ -74,7 +76,17 @@ def _role_after(
 ) -> None:
     words, atoms = sentence.words, sentence.atoms
     for i in range(measure.at + 1, min(limit, measure.at + 1 + _STEPS)):
+        bracketed = _bracketed(sentence, i)
+        if bracketed is not None:
+            measure.role = bracketed[0]
+            _take(measure, i, bracketed[1], used)
+            return
         if atoms[i].word in _BREAKS:
+            return
+        named = _named_as(sentence, i)
+        if named is not None:
+            measure.role = named[0]
+            _take(measure, i, named[1], used)
             return
         axis = AXES.at(words, i) if words[i] else None
         role = ROLES.at(words, i) if words[i] else None
@@ -92,6 +104,31 @@ def _role_after(
             return
         if atoms[i].word not in FILLERS:
             return
+
+
+def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:
+    """Give the role in brackets right after a size, and where they end: "1800 (length)"."""
+    words, atoms = sentence.words, sentence.atoms
+    if atoms[i].word != "(" or i + 2 >= len(words):
+        return None
+    for table in (ROLES, LABELS):
+        found = table.at(words, i + 1) if words[i + 1] else None
+        end = i + 1 + found[1] if found is not None else 0
+        if found is not None and found[0] in _NAMED and atoms[min(end, len(atoms) - 1)].word == ")":
+            return found[0], end + 1
+    return None
+
+
+def _named_as(sentence: Sentence, i: int) -> tuple[str, int] | None:
+    """Give the role in "40 for the thickness" or "600 as its depth", and where that ends."""
+    words = sentence.words
+    if words[i] not in _AS:
+        return None
+    at = i + 2 if words[i + 1 : i + 2] and words[i + 1] in _ARTICLES else i + 1
+    found = LABELS.at(words, at) if at < len(words) and words[at] else None
+    if found is None or found[0] not in _NAMED or len(words[at]) < 4 or words[at] in _ADJECTIVES:
+        return None
+    return found[0], at + found[1]
 
 
 def _end_after(sentence: Sentence, measure: Measure, start: int) -> int:
@@ -260,7 +297,7 @@ def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int
     for i in range(measure.at - 1, max(start, measure.at - 9) - 1, -1):
         if i in used or atoms[i].word in {",", ";", "."}:
             return ""
-        if not words[i] or FROM.at(words, i) is None:
+        if not words[i] or FROM.at(words, i) is None or _is_span(words, i):
             continue
         for j in range(i + 1, measure.at):
             if words[j] and (side := SIDES.at(words, j)) is not None:

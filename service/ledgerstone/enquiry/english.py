@@ -79,8 +79,8 @@ NOUNS: Final = MappingProxyType(
         " table, our table, work bench, studs, beam, beams, chimney, fireplace, mantel beam,"
         " skirting, plinth, hinge, drawer, drawers, patio, terrace, balcony, lawn, path, driveway,"
         " drive, worktop saw, parasol base, carpet, rug, bed, bath, bathtub, shower, toilet, loo,"
-        " cistern, pan, pans, trolley, wheelbarrow, crate, plinths, lining, template, drawing,"
-        " sketch, plan, photo, photos, microwave, kettle, coffee machine, monitor, printer, tv,"
+        " cistern, pan, pans, trolley, wheelbarrow, crate, plinths, lining,"
+        " photo, photos, microwave, kettle, coffee machine, monitor, printer, tv,"
         " piano, trestles, trestle, supports, support, splash, tread, sideboard, hallway, stone"
         " trough, socket, sockets, outlet, outlets, switch, pot filler, soil pipe, boiler, meter",
         "room:indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
@@ -159,9 +159,10 @@ ROLES: Final = MappingProxyType(
 )
 LABELS: Final = MappingProxyType(
     {
-        "long": "length, lenght, long, lengths, l, run, len, total length, overall length",
+        "long": "length, lenght, long, lengths, l, run, len, total length, overall length, left to right"
+        ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "depth, deep, d, depths, front to back",
+        "deep": "depth, deep, d, depths, front to back, from front to back, back to front",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, diametre",
@@ -174,7 +175,10 @@ LABELS: Final = MappingProxyType(
         "cutouts": "cut outs, cutouts, cut-outs, holes, cut out, cutout, openings",
     }
 )
-FROM: Final = "from, off, from the"
+FROM: Final = (
+    "from, off, from the, forward of, forward from, in from, out from, away from, back from, short of"
+    ", in off"
+)
 SIDES: Final = MappingProxyType(
     {
         "left": "left, lh, lhs, left-hand, lefthand, l/h",
@@ -190,13 +194,13 @@ MARKS: Final = MappingProxyType(
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
         "instead": "instead of, rather than, and not, in place of, as opposed to",
-        "correct": "sorry, correction, actually, meant, i mean, make it, should be, should read,"
+        "correct": "sorry, correction, actually, meant, i mean, should read,"
         " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake"
         ", update,"
         " updated, oops, scrap that, scrap, instead, go with, no longer, measured again"
         ", remeasured,"
         " re-measured, re measured, in fact, ps, p.s, apologies, typo, my error, i mistyped, make"
-        " that, has to be, wait, on second thoughts, second thoughts, again properly, properly this"
+        " that, wait, on second thoughts, second thoughts, again properly, properly this"
         " time, it turns out, turns out, amend, amended, amendment, new size, now measures, i look"
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
@@ -222,7 +226,7 @@ MARKS: Final = MappingProxyType(
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
         " middle, the very middle, very middle, very centre, very center,"
         " exactly in the middle, exact centre, exact center, dead central, bang in the"
-        " middle, halfway, half way, right in the middle, smack in the middle, exactly central,"
+        " middle, halfway, half way, halfway along, half way along, right in the middle, smack in the middle, exactly central,"
         " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
         " in the middle, centring, in its centre, in its center, in its middle",

@@ -19,7 +19,8 @@ from ledgerstone.enquiry.tokens import Span, not_sizes
 from ledgerstone.enquiry.walk import Walker
 
 _INCHES: Final = re.compile(
-    r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our|front|total|one)\b))"
+    r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our"
+    r"|front|total|one|dia|diam|diameter|length|width|depth|thickness|height|all|it|this|white|grey|black)\b))"
     r"|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
 )
 _ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)

@@ -36,6 +36,7 @@ _KEY_OF: Final = {
     "wide": "width",
     "dia": "diameter",
 }
+_STATES: Final = frozenset({"it", "is", "es", "should", "comes"})
 _SHORT: Final = 14
 _NEAR: Final = 1.6
 _MAKES: Final = frozenset(
@@ -103,7 +104,7 @@ class Replacing:
         """Take "make that 1050" for whichever size of the piece is nearest to it."""
         words = sentence.words
         led = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
-        if led and words[led[-1]] in ("it", "is", "es") and not has_mark(sentence, "correct"):
+        if led and words[led[-1]] in _STATES and not has_mark(sentence, "correct"):
             return False
         piece = self.subjects.piece
         if not led or piece is None:

@@ -25,6 +25,8 @@ _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
 _MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
+_THINKS: Final = word_set("thinks reckons reckoned suggests suggested believes meint glaubt fancies")
+_OPINION_FAR: Final = 9
 _NEAR: Final = 5
 
 
@@ -65,6 +67,17 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
         apart = apart or bool(_SPEAKERS & set(sentence.words[measure.at : i]))
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
+    return False
+
+
+def is_opinion(sentence: Sentence, measure: Measure) -> bool:
+    """Whether somebody else only thinks so: "my husband reckons 25 would do"."""
+    words = sentence.words
+    for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
+        if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
+            return False
+        if words[i] in _THINKS:
+            return not _SPEAKERS & set(words[max(0, i - 2) : i])
     return False
 
 

@@ -21,6 +21,7 @@ from ledgerstone.enquiry.size_words import (
     ARTICLES,
     LONGEST_DIGITS,
     MOST_SPOKEN,
+    NOUN_OF_SIZE,
     PARTS,
     TIMES,
     UNDER,
@@ -195,6 +196,8 @@ class SizeReader:
             return has_fraction
         if following == "front" and self._word(i + 2) != "to":
             return has_fraction
+        if following in NOUN_OF_SIZE:  # "380 in diameter"
+            return has_fraction or (self.has_inches and amount <= 150)
         if following in ("from", "off"):
             return has_fraction or (self.has_inches and amount <= 150)
         return self.has_inches or has_fraction or amount <= 150

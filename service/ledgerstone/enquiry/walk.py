@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
 
 from ledgerstone.enquiry import legs as l_shapes
 from ledgerstone.enquiry import pairing, relations, scope, splitting, telling
@@ -20,6 +22,9 @@ from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
+from ledgerstone.enquiry.word_sets import word_set
+
+_REACHES: Final = word_set("out comes projects extends sticks reaches")
 
 
 class Walker:
@@ -91,7 +96,7 @@ class Walker:
         lead = pairing.led_by_place(heard.sentence, mentions)
         waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
         for measure in heard.sizes:
-            while waiting and (waiting[0] is lead or waiting[0].start <= measure.at):
+            while waiting and (waiting[0] is lead or _comes_first(waiting[0], measure)):
                 active = take(focus, heard, waiting.pop(0), active)
             if measure.replaced:
                 continue
@@ -104,6 +109,8 @@ class Walker:
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
             if active is not None and active.kind in ("open", "hole"):
                 measure.on_hole = active.names_hole
+            elif isinstance(target, tuple):  # the hole may be named later in the sentence
+                measure.on_hole = all(one.names_hole for one in target)
             if target is not None and measure.side:
                 self._place(target, measure, heard)
             elif target is not None:
@@ -122,6 +129,8 @@ class Walker:
                 say(target.claims, "width", claim)
             elif measure.side in ("left", "right") and self.focus.leg == "back":
                 say(target.claims, "length", claim)
+            elif measure.side == "back" and _reaches_out(heard.sentence, measure):
+                self.settler.piece(target, [replace(measure, side="", role="deep")], heard.rank)
             return
         sides = [measure.side]
         if measure.side == "ends":
@@ -206,6 +215,11 @@ class Walker:
         self.settler.openings(openings, others, heard.rank)
 
 
+def _reaches_out(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
+    return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
+
+
 def _carry_on(sizes: list[Measure], measure: Measure, active: Mention | None) -> None:
     """Let a bare size after a slab's name be what the size before it was: "…, the shelf 20"."""
     at = sizes.index(measure)
@@ -214,6 +228,17 @@ def _carry_on(sizes: list[Measure], measure: Measure, active: Mention | None) ->
     named = active is not None and active.kind == "slab" and active.end == measure.at
     if bare and named and before is not None and before.role == "thick":
         measure.role = "thick"
+
+
+def _comes_first(mention: Mention, measure: Measure) -> bool:
+    """Whether a name is read before a size: it stands before, or is what the size is said of.
+
+    In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
+    """
+    if mention.start <= measure.at:
+        return True
+    named = mention.kind == "slab" and not mention.preposition and measure.role == "thick"
+    return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
 
 
 def _is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
