@@ -42,6 +42,7 @@ def target_of(
         measure.role in _IGNORED
         or scope.is_beside(sentence, measure)
         or scope.is_opinion(sentence, measure)
+        or scope.is_limit(sentence, measure)
         or scope.is_feature(sentence, measure, heard.found)
     ):
         return None

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable
+from dataclasses import replace
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Final, cast
@@ -43,6 +44,7 @@ LIKELY_MM: Final = MappingProxyType(
     }
 )
 _USUAL: Final = {key: LIKELY_MM[key] for key in ("length", "width", "thickness")}
+_NARROWEST_MM: Final = 15.0  # of a pair, a socket's or a slot's: common practice, no source
 _RULING_SHARE: Final = 0.7
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
@@ -51,6 +53,7 @@ _DECLARED: Final = re.compile(
     r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )
+_BY: Final = frozenset({"x", "×", "by", "mal", "*"})
 _NAMES: Final = MappingProxyType[str, Unit](
     {
         "mm": "mm",
@@ -73,21 +76,38 @@ def _told_unit(size: Size) -> Unit | None:
     return size.unit or ("in" if size.has_fraction else None)
 
 
+def _written(sentences: Iterable[Sentence]) -> dict[Fraction, set[Unit]]:
+    """Give the units with which each amount is written: said again, it has the same."""
+    found: dict[Fraction, set[Unit]] = {}
+    for sentence in sentences:
+        unit: Unit | None = None
+        for atom in reversed(sentence.atoms):
+            if atom.kind == "size" and atom.size is not None:
+                unit = atom.size.unit or unit
+                if unit is not None:
+                    found.setdefault(atom.size.amount, set()).add(unit)
+            elif atom.word not in _BY:
+                unit = None
+    return found
+
+
 class Amounts:
     """Turns sizes to lengths by what the whole message says of its units."""
 
     def __init__(self, text: str, sentences: Iterable[Sentence]) -> None:
+        every = list(sentences)
         found = _DECLARED.search(text)
         self.declared = _NAMES.get((found[1] or found[2]).lower()) if found else None
         counted: Counter[Unit] = Counter(
             unit
-            for sentence in sentences
+            for sentence in every
             for atom in sentence.atoms
             if atom.size is not None and (unit := _told_unit(atom.size)) is not None
         )
         usual, count = counted.most_common(1)[0] if counted else (None, 0)
         is_rule = count >= _RULING_SHARE * counted.total()
         self.usual: Unit | None = usual if usual in ("cm", "in") and is_rule else None
+        self.written = _written(every)
 
     def length(self, measure: Measure, role: str) -> tuple[Length, Length | None] | None:
         """Give the length meant in a role, and another that it may mean; None where none fits."""
@@ -108,9 +128,13 @@ class Amounts:
         return next(((one, None) for one in (*said, *ruled, *likely, *guessed)), None)
 
     def _coherent(self, measure: Measure, role: str) -> Length | None:
-        """Read three bare numbers in the one unit in which they make a usual slab."""
+        """Read bare numbers of a group in the one unit in which they make a usual slab."""
         group = measure.members
-        if len(group) != 3 or any(one.size.unit is not None for one in group):
+        if any(one.size.unit is not None for one in group):
+            return None
+        if len(group) == 2:
+            return self._as_pair(measure, role)
+        if len(group) != 3:
             return None
         if self._said_units(measure) or role not in ("length", "width", "deep", "thickness"):
             return None
@@ -121,6 +145,17 @@ class Amounts:
             if all(low <= sizes[key] <= high for key, (low, high) in _USUAL.items()):
                 return lengths[measure.place - 1]
         return None
+
+    def _as_pair(self, measure: Measure, role: str) -> Length | None:
+        """Read a pair's smaller number in the unit of its larger: "150 x 90" is no 90 cm."""
+        larger = max(measure.members, key=lambda one: one.size.amount)
+        if larger is measure or role not in ("opening", "hole", "length", "width", "deep"):
+            return None
+        found = self.length(replace(larger, members=[]), "deep" if role == "deep" else role)
+        if found is None or found[1] is not None:
+            return None
+        length = Length.of(measure.size.amount, found[0].unit)
+        return length if length.mm >= _NARROWEST_MM else None
 
     def _fitting(self, measure: Measure, units: Iterable[Unit], role: str) -> list[Length]:
         """Give the lengths that a number may mean in these units and that a slab may have."""
@@ -156,7 +191,9 @@ class Amounts:
 
     def _guessed_units(self, measure: Measure) -> list[Unit]:
         """Units that a bare number may have, the likeliest first."""
-        first: list[Unit | None] = [self.usual, "in" if measure.size.has_fraction else None]
+        known = self.written.get(measure.size.amount, set())
+        again = next(iter(known)) if len(known) == 1 and measure.of == 1 else None
+        first: list[Unit | None] = [again, self.usual, "in" if measure.size.has_fraction else None]
         others: tuple[Unit, ...] = ("mm", "cm", "m", "in")
         if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
             others = ("cm", "m", "in", "mm")

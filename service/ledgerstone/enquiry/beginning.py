@@ -6,7 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry import telling
 from ledgerstone.enquiry.focus import Focus, Heard
-from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.lexicon import LABELS, NUMBERS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mentions import Mention
 from ledgerstone.enquiry.sentences import Sentence
@@ -14,6 +14,7 @@ from ledgerstone.enquiry.word_sets import word_set
 
 _ANNOUNCED: Final = word_set("pieces items things parts bits slabs tops teile stücke platten sizes")
 _DEFINITE: Final = frozenset({"the", "die", "der", "das", "this"})
+_PLACES: Final = ("slab", "room", "thing", "leg")
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
@@ -23,6 +24,8 @@ def begin(focus: Focus, heard: Heard) -> None:
     _await(focus, heard)
     summing_up = telling.is_summing_up(sentence)
     focus.is_summary = summing_up or (focus.is_summary and not sentence.starts_paragraph)
+    if _labels_pair(heard):
+        subjects.keep_for_all()
     if _is_another_line(focus, heard):
         focus.start_piece(label="line")
     if _is_item(focus, heard):
@@ -52,6 +55,8 @@ def _await(focus: Focus, heard: Heard) -> None:
     for mention in heard.found:
         is_plain = mention.kind == "slab" and (mention.is_plural or not mention.name)
         sized = [one for one in sizes if one.at > mention.end or one.of > 1]
+        if telling.is_of_all(heard.sentence):  # "two counters, both 25 in deep and 1 1/2 thick"
+            sized = [one for one in sized if one.of > 1 or one.role not in ("deep", "thick")]
         if is_plain and mention.count > 1 and not sized:
             focus.subjects.awaited = mention.count
     these = [i for i, word in enumerate(words) if word in ("these", "folgende", "following")]
@@ -66,6 +71,8 @@ def _is_item(focus: Focus, heard: Heard) -> bool:
     sentence, sizes = heard.sentence, heard.sizes
     if sentence.is_item and _begins_with_pair(heard, is_l=focus.is_l()):
         return True
+    if _is_labelled_pair(focus, heard):
+        return True
     if focus.subjects.awaited <= 1:
         return False
     if sentence.is_item and any(c.isalnum() for c in sentence.item):
@@ -73,12 +80,38 @@ def _is_item(focus: Focus, heard: Heard) -> bool:
     own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]
     if len(own) < 2 or sentence.is_quoted:
         return False
+    if telling.is_of_all(sentence) and all(one.role in ("deep", "thick") for one in own):
+        return False  # "both 25 in deep and 1 1/2 in thick"
     slab = any(
         one.kind == "slab" and not (one.is_denied or one.is_old or one.determiner in _DEFINITE)
         for one in heard.found[:2]
     )
     labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
+
+
+def _is_labelled_pair(focus: Focus, heard: Heard) -> bool:
+    """Whether a line is a label of few words and a slab's own sizes: "Island: 1500 x 900"."""
+    piece = focus.subjects.piece
+    if piece is None or not piece.claims.get("length"):
+        return False
+    if focus.is_correcting or focus.is_summary or focus.is_l():
+        return False
+    return _labels_pair(heard)
+
+
+def _labels_pair(heard: Heard) -> bool:
+    """Whether a line begins with a name of no hole, a colon and two sizes."""
+    sentence = heard.sentence
+    if sentence.is_quoted or not sentence.starts_line:
+        return False
+    pair = next((one for one in heard.sizes if one.of > 1 and one.place == 1), None)
+    colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
+    if pair is None or colon is None or pair.at != colon + 1:
+        return False
+    others = [one for one in heard.found if one.start < colon and one.kind not in _PLACES]
+    labels = [LABELS.at(sentence.words, i) for i in range(colon) if sentence.words[i]]
+    return not others and not any(one and one[0] in ("size", "cutouts") for one in labels)
 
 
 def _begins_with_pair(heard: Heard, *, is_l: bool) -> bool:

@@ -19,7 +19,7 @@ SINGLE: Final = word_set("l w d t h b th")
 _BEFORE_FILLERS: Final = word_set(
     ": ( ) = is of be about approx the are wird ist von mit at should will mm cm in inch "
     "inches exactly to now must needs a | - – can has want wants please ca für sind soll "
-    "sollte beträgt need it being roughly around full make either stays remains still was m "
+    "sollte beträgt auf betragen need it being roughly around full make either stays remains still was m "
     "ft 's it's total finished overall"
 )
 _NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
@@ -30,6 +30,8 @@ _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _UNITS: Final = word_set("mm cm m in inch inches ft")
+_ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
+_TOO: Final = frozenset({"too", "zu"})
 _AS: Final = frozenset({"for", "as", "in", "of"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
@@ -154,6 +156,8 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
     for i in range(start, limit):
         if atoms[i].word in {",", ";", "(", ")", "and", "und"} or _is_span(words, i):
             return None
+        if words[i] in _ALONGSIDE:
+            return None
         found = FROM.at(words, i) if words[i] else None
         if found is None:
             continue
@@ -161,6 +165,9 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
         if words[first : first + 1] in (["both"], ["each"], ["either"]):
             is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
             return "ends" if is_end else "corner", first + 1
+        if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
+            said = _side_named(words[: start])
+            return (said, first + 2) if said else None
         for j in range(first, min(first + 6, len(atoms))):
             if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
                 return None
@@ -168,6 +175,15 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
                 return side[0], j + side[1]
         return None
     return None
+
+
+def _side_named(words: list[str]) -> str:
+    """Give the side that was named last: "at the right-hand end, 350 from that end"."""
+    for i in range(len(words) - 1, -1, -1):
+        side = SIDES.at(words, i) if words[i] else None
+        if side is not None and _ENDS & set(words[i + side[1] : i + side[1] + 2]):
+            return side[0]
+    return ""
 
 
 def _is_span(words: list[str], i: int) -> bool:
@@ -234,6 +250,11 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
         measure.role = _asked_before(words[start : measure.at])  # "how thick they are: 30"
         if measure.role:
             return
+    led = measure.at - 2
+    if led >= start and atoms[led + 1].word == "," and words[led] in _ADJECTIVES - {"front"}:
+        last = measure.at + 1 == len(atoms) or atoms[measure.at + 1].word in ".;!?"
+        if led not in used and last and _label_before(sentence, measure, start, led, used):
+            return  # "I want it thick, 5 cm."
     for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
         if i in used or _label_before(sentence, measure, start, i, used):
             return
@@ -317,3 +338,5 @@ def read_marks(sentence: Sentence, measure: Measure, start: int) -> None:
             measure.replaced = True
         if mark("about").at(words, i) is not None:
             measure.about = True
+    if _TOO & set(words[measure.at + 1 : measure.at + 4]) and not measure.side:
+        measure.replaced = True  # "200 is too long"

@@ -137,7 +137,7 @@ ROLES: Final = MappingProxyType(
     {
         "long": "long, in length, of length, lengthways, lengthwise, end to end, overall length",
         "wide": "wide, in width, of width, width ways, broad",
-        "deep": "deep, front to back, in depth, of depth, front-to-back, from front to back",
+        "deep": "deep, front to back, in depth, of depth, front-to-back, from front to back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
         "dia": "dia, diam, in diameter, of diameter, diameter, diametre, ø, dia.",
@@ -152,9 +152,9 @@ ROLES: Final = MappingProxyType(
         " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
-        " along the front, running left to right, along it, along the worktop, along the top, along"
+        " along the front, running left to right, parallel to the front edge, along the front edge, runs along, running along, goes along, going along, lengthways, along it, along the worktop, along the top, along"
         " the back wall, wide, long, in the length, along the slab, along the back",
-        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to front",
+        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to front, from back to front",
     }
 )
 LABELS: Final = MappingProxyType(
@@ -162,7 +162,7 @@ LABELS: Final = MappingProxyType(
         "long": "length, lenght, long, lengths, l, run, len, total length, overall length, left to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "depth, deep, d, depths, front to back, from front to back, back to front",
+        "deep": "depth, deep, d, depths, front to back, from front to back, back to front, from back to front, from the wall to the front, from wall to front, wall to front, from the back to the front, from the front to the back",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, diametre",
@@ -205,7 +205,7 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "that was a, which was a, it was a, that was an, that was only, original enquiry"
+        "gone": "i'd said, i had said, i'd put, i had put, i'd written, i had written, i'd given, i'd told you, previously, that was the, that was a, which was a, it was a, that was an, that was only, original enquiry"
         " was, originally, original order was, first plan was,"
         " seen better days, past its best, had its day, falling apart, freestanding,"
         " free-standing, free standing, one now, one there now,"
@@ -226,7 +226,7 @@ MARKS: Final = MappingProxyType(
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
         " middle, the very middle, very middle, very centre, very center,"
         " exactly in the middle, exact centre, exact center, dead central, bang in the"
-        " middle, halfway, half way, halfway along, half way along, right in the middle, smack in the middle, exactly central,"
+        " middle, through the centre, through the center, through the middle, halfway, half way, halfway along, half way along, right in the middle, smack in the middle, exactly central,"
         " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
         " in the middle, centring, in its centre, in its center, in its middle",

@@ -27,6 +27,8 @@ class Measure:
         1 where it lies to the right of something, -1 to the left.
     on_hole
         Whether the words before it name the hole itself.
+    is_subject
+        Whether a slab's name leads to it and nothing else: "the worktop is only 2.78 m".
     cue
         The atoms that say its role.
     """
@@ -46,3 +48,4 @@ class Measure:
     on_hole: bool | None = None
     unit_from_label: str = ""
     cue: tuple[int, int] | None = None
+    is_subject: bool = False

@@ -13,7 +13,7 @@ from ledgerstone.enquiry.cues import (
     read_before,
     read_marks,
 )
-from ledgerstone.enquiry.lexicon import AXES, LABELS, ROLES
+from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -66,7 +66,9 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     if not words or len(words) > _MOST_BETWEEN:
         return False
     if words == ["/"]:
-        return sentence.atoms[before.at].end + 1 == sentence.atoms[after.at].start
+        joined = sentence.atoms[before.at].end + 1 == sentence.atoms[after.at].start
+        following = sentence.words[after.at + 1 : after.at + 2]
+        return joined or not (following and following[0] and FROM.at(following, 0))
     connecting = [word for word in words if word in CONNECTORS]
     if not connecting:
         return False

@@ -23,6 +23,7 @@ _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
 _DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
+_SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
 
@@ -95,6 +96,7 @@ def read(focus: Focus, heard: Heard) -> None:
     """Read what a sentence says of places, rims and shapes without a number."""
     _read_rims(focus, heard.sentence)
     if focus.on_opening:
+        _read_same_ways(heard.sentence, focus.subjects.openings)
         _read_turns(heard.sentence, focus.subjects.openings)
     read_places(focus, heard)
     if focus.on_opening:
@@ -124,6 +126,19 @@ def _rimmed(focus: Focus, piece: Piece, start: int, end: int) -> list[Opening]:
     return whose or (piece.openings if len(piece.openings) == 1 else [])
 
 
+def _read_same_ways(sentence: Sentence, openings: list[Opening]) -> None:
+    """Give a hole its other size where it is the same: "410 wide, and the same front to back"."""
+    words = sentence.words
+    for i, word in enumerate(words):
+        if word not in _SAMES or i + 1 >= len(words):
+            continue
+        axis = AXES.at(words, i + 1) if words[i + 1] else None
+        known, other = ("length", "width") if axis and axis[0] == "y" else ("width", "length")
+        for opening in openings if axis is not None else ():
+            if opening.claims.get(known) and not opening.claims.get(other):
+                opening.claims[other] = list(opening.claims[known])
+
+
 def _read_turns(sentence: Sentence, openings: list[Opening]) -> None:
     """Lay a hole as said: "with the long side along the worktop"."""
     words = sentence.words
@@ -144,7 +159,10 @@ def _read_rounds(sentence: Sentence, openings: list[Opening]) -> None:
         word in _ROUND and words[i + 1 : i + 2] != ["ends"] for i, word in enumerate(words)
     )
     for opening in openings:
-        if is_round and not opening.kind and not opening.claims.get("length"):
+        across = opening.claims.get("width")
+        known = opening.claims.get("length")
+        is_one = not known or not across or known[-1].agrees(across[-1])
+        if is_round and not opening.kind and is_one:
             opening.kind = "circle"
 
 

@@ -25,6 +25,11 @@ def resolve(scene: Scene) -> list[PieceFound]:
     elif any(one.spans for one in pieces):  # what only the subject names is left out
         pieces = [one for one in pieces if one.spans]
     for piece in pieces:
+        for key in sorted(piece.like_in):
+            known = piece.like.claims.get(key) if piece.like is not None else None
+            if known and not piece.claims.get(key):
+                piece.claims[key] = list(known)
+    for piece in pieces:
         for key, claims in scene.common.items():
             if not piece.claims.get(key):
                 piece.claims[key] = claims
@@ -177,6 +182,11 @@ def _opening(found: PieceFound, opening: Opening) -> OpeningFound:
     claims = opening.claims
     for key in ("length", "width", "diameter"):
         _value(made.values, made.doubts, key, claims.get(key, []))
+    length, width = made.values.get("length"), made.values.get("width")
+    is_round = opening.kind == "circle" and length is not None
+    if is_round and "diameter" not in made.values and (width is None or width.agrees(length)):
+        made.values["diameter"] = made.values.pop("length")
+        made.values.pop("width", None)
     if "length" in made.values and "width" in made.values:
         made.kind = "slot" if opening.kind == "slot" else "rectangle"
         made.values.pop("diameter", None)

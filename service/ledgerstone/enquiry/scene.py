@@ -108,6 +108,8 @@ class Piece:
     label: str = ""
     names: set[str] = field(default_factory=set)
     wants_least: bool = False
+    like: Piece | None = None
+    like_in: frozenset[str] = frozenset()
 
     def has_size(self) -> bool:
         """Whether any size of the slab was said."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import mark
@@ -25,6 +26,9 @@ _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
 _MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
+_LIMITS: Final = frozenset(
+    {("up", "to"), ("more", "than"), ("less", "than"), ("bis", "zu"), ("as", "much"), ("mehr", "als")}
+)
 _THINKS: Final = word_set("thinks reckons reckoned suggests suggested believes meint glaubt fancies")
 _OPINION_FAR: Final = 9
 _NEAR: Final = 5
@@ -79,6 +83,13 @@ def is_opinion(sentence: Sentence, measure: Measure) -> bool:
         if words[i] in _THINKS:
             return not _SPEAKERS & set(words[max(0, i - 2) : i])
     return False
+
+
+def is_limit(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is only the most or the least that something allows: "up to 60 thick"."""
+    before = sentence.words[max(0, measure.at - 3) : measure.at]
+    pairs = set(pairwise(before))
+    return bool(pairs & _LIMITS) and not measure.side
 
 
 def has_own_sizes(sentence: Sentence, start: int) -> bool:

@@ -17,6 +17,7 @@ _PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} 
 )
 _NO_SIZES: Final = frozenset({"radius", "thick", "apart", "quantity", "beside"})
 _THIN_MM: Final = 130.0
+_LENGTH_MM: Final = 400.0
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
 
@@ -185,6 +186,11 @@ class Settler:
         rank: tuple[int, int],
     ) -> None:
         """A single size without a word: a thickness if so thin, a round top's diameter if wide."""
+        if measure.is_subject and not piece.claims.get("length") and piece.shape != "round":
+            whole = self.claim(measure, "length", rank)
+            if whole is not None and whole.mm >= _LENGTH_MM:
+                say(piece.claims, "length", whole)
+                return
         if measure.size.unit is None and not measure.unit_from_label:
             return
         claim = self.claim(measure, "thickness", rank)

@@ -42,14 +42,8 @@ class Subjects:
     def start_piece(self, use: str = "") -> Piece:
         """Begin a new piece, or take up the one that has nothing yet."""
         pieces = self.scene.pieces
-        if (
-            pieces
-            and not pieces[-1].label
-            and set(pieces[-1].claims) == {"thickness"}
-            and self.awaited > 1
-        ):
-            self.scene.common |= pieces[-1].claims  # "both 40 mm thick", before the list
-            pieces[-1].claims = {}
+        if self.awaited > 1:
+            self.keep_for_all()
         if (
             pieces
             and not self.pending
@@ -66,6 +60,15 @@ class Subjects:
             piece.use = use
         self.piece, self.openings = piece, []
         return piece
+
+    def keep_for_all(self) -> None:
+        """Keep for all what was said before a list of pieces: "both 40 mm thick"."""
+        last = self.scene.pieces[-1] if self.scene.pieces else None
+        if last is None or last.label or not last.claims:
+            return
+        if set(last.claims) <= {"thickness", "width"} and not last.openings:
+            self.scene.common |= last.claims
+            last.claims, last.quantity = {}, 1
 
     def current(self) -> Piece:
         """Give the piece in hand; the first is begun where none is."""

@@ -150,8 +150,9 @@ def _opening(
 def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
-    if ":" in words[:2]:
-        return False
+    sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
+    if ":" in words[: sizes[0] if sizes else 2]:
+        return False  # it stands in a label
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
         i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1

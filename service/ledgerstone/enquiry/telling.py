@@ -18,7 +18,7 @@ _ONES: Final = word_set(
 _WHICH: Final = word_set(
     "left right old new existing tiled this that last front back linke rechte alte neue"
 )
-_BETWEEN: Final = word_set("is at of be them these for a the needs measures , : ( ist mit für")
+_BETWEEN: Final = word_set("is at of be them these for a the needs measures , : ( ist mit für same but identical like it aber gleich")
 _SAME: Final = {
     "depth": "width",
     "width": "width",
@@ -88,8 +88,6 @@ def is_summing_up(sentence: Sentence) -> bool:
 
 
 def take_over(piece: Piece, before: Piece, words: Sequence[str]) -> None:
-    """Give a piece the sizes that it has in common with the one before: "same depth"."""
+    """Note which sizes a piece has in common with the one before: "same depth"."""
     said = {key for word, key in _SAME.items() if word in words}
-    for key in said or set(_SAME.values()) - {"length"}:
-        if before.claims.get(key):
-            piece.claims[key] = list(before.claims[key])
+    piece.like, piece.like_in = before, frozenset(said or set(_SAME.values()) - {"length"})

@@ -85,13 +85,21 @@ _NOT_SIZES: Final = tuple(
             r"\d{3,}\b(?!\s?(?:x|×|mm|by\b))"
         ),
         r"#\s?\d+\b",
+        (
+            r"(?m:^)[ \t>*•-]{0,6}[^\W\d_]{2,16}(?P<number>\s\d{1,2})"
+            r"(?=\s?(?:\([^)\n]{1,40}\)\s?)?(?::|\s[-–]\s|\.\s))"
+        ),
     )
 )
 
 
 def not_sizes(text: str) -> list[Span]:
     """Give spans that hold numbers which are no lengths: money, telephones, dates, weights."""
-    spans = sorted(found.span() for pattern in _NOT_SIZES for found in pattern.finditer(text))
+    spans = sorted(
+        found.span("number" if "number" in pattern.groupindex else 0)
+        for pattern in _NOT_SIZES
+        for found in pattern.finditer(text)
+    )
     merged: list[Span] = []
     for start, end in spans:
         if merged and start < merged[-1][1]:

@@ -24,6 +24,12 @@ from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
 from ledgerstone.enquiry.word_sets import word_set
 
+_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
+_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
+_IS_ONLY: Final = word_set(
+    "is only just be will should to must needs would about exactly : = same but identical ist nur soll"
+    " sollte wird genau aber gleich a at of the"
+)
 _REACHES: Final = word_set("out comes projects extends sticks reaches")
 
 
@@ -102,7 +108,7 @@ class Walker:
                 continue
             if active is not None and _is_left(heard.sentence, active, measure):
                 active = None
-            _carry_on(heard.sizes, measure, active)
+            _carry_on(heard, measure, active)
             if self._is_of_group(measure, heard):
                 continue
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
@@ -110,7 +116,8 @@ class Walker:
             if active is not None and active.kind in ("open", "hole"):
                 measure.on_hole = active.names_hole
             elif isinstance(target, tuple):  # the hole may be named later in the sentence
-                measure.on_hole = all(one.names_hole for one in target)
+                later = any(one.kind == "hole" or one.names_hole for one in waiting)
+                measure.on_hole = not later and all(one.names_hole for one in target)
             if target is not None and measure.side:
                 self._place(target, measure, heard)
             elif target is not None:
@@ -220,14 +227,20 @@ def _reaches_out(sentence: Sentence, measure: Measure) -> bool:
     return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
 
 
-def _carry_on(sizes: list[Measure], measure: Measure, active: Mention | None) -> None:
-    """Let a bare size after a slab's name be what the size before it was: "…, the shelf 20"."""
-    at = sizes.index(measure)
+def _carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
+    """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
+    sizes, at = heard.sizes, heard.sizes.index(measure)
     bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
     before = sizes[at - 1] if at else None
     named = active is not None and active.kind == "slab" and active.end == measure.at
     if bare and named and before is not None and before.role == "thick":
         measure.role = "thick"
+    chosen = _CHOOSES & set(heard.sentence.words[max(0, measure.at - 3) : measure.at])
+    if bare and chosen and before is not None and before.role in _CHOSEN:
+        measure.role = before.role
+    if active is not None and active.kind == "slab" and active.end <= measure.at:
+        between = heard.sentence.atoms[active.end : measure.at]
+        measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
 
 
 def _comes_first(mention: Mention, measure: Measure) -> bool:
