@@ -17,7 +17,7 @@ from ledgerstone.enquiry.word_sets import word_set
 _SMALL: Final = frozenset({*ROUND_HOLES, "hole"})
 _BASINS: Final = frozenset({"sink", "basin"})
 _NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
-_SLABS: Final = word_set("run slab top worktop length table shelf island counter")
+_SLABS: Final = word_set("width depth side run slab top worktop length table shelf island counter")
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES, mark
@@ -32,6 +33,11 @@ _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _UNITS: Final = word_set("mm cm m in inch inches ft")
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
 _TOO: Final = frozenset({"too", "zu"})
+_TOO_MUCH: Final = word_set(
+    "long short wide narrow deep shallow thick thin big small large much heavy lang kurz breit schmal"
+    " tief dick dünn groß klein viel schwer"
+)
+_SAID_FIRST: Final = (_ADJECTIVES - {"front"}) | word_set("length depth width thickness")
 _AS: Final = frozenset({"for", "as", "in", "of"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
@@ -251,7 +257,7 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
         if measure.role:
             return
     led = measure.at - 2
-    if led >= start and atoms[led + 1].word == "," and words[led] in _ADJECTIVES - {"front"}:
+    if led >= start and atoms[led + 1].word == "," and words[led] in _SAID_FIRST:
         last = measure.at + 1 == len(atoms) or atoms[measure.at + 1].word in ".;!?"
         if led not in used and last and _label_before(sentence, measure, start, led, used):
             return  # "I want it thick, 5 cm."
@@ -338,5 +344,6 @@ def read_marks(sentence: Sentence, measure: Measure, start: int) -> None:
             measure.replaced = True
         if mark("about").at(words, i) is not None:
             measure.about = True
-    if _TOO & set(words[measure.at + 1 : measure.at + 4]) and not measure.side:
+    after = words[measure.at + 1 : measure.at + 6]
+    if not measure.side and any(one in _TOO and two in _TOO_MUCH for one, two in pairwise(after)):
         measure.replaced = True  # "200 is too long"

@@ -135,9 +135,9 @@ PLACES: Final = MappingProxyType(
 # Words that give a size its role: what stands after it, and what names it before.
 ROLES: Final = MappingProxyType(
     {
-        "long": "long, in length, of length, lengthways, lengthwise, end to end, overall length",
-        "wide": "wide, in width, of width, width ways, broad",
-        "deep": "deep, front to back, in depth, of depth, front-to-back, from front to back, back to front, from back to front",
+        "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall length",
+        "wide": "wide, width, in width, of width, width ways, broad",
+        "deep": "deep, depth, front to back, in depth, of depth, front-to-back, from front to back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
         "dia": "dia, diam, in diameter, of diameter, diameter, diametre, ø, dia.",
@@ -205,7 +205,7 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "i'd said, i had said, i'd put, i had put, i'd written, i had written, i'd given, i'd told you, previously, that was the, that was a, which was a, it was a, that was an, that was only, original enquiry"
+        "gone": "i'd said, i had said, i'd written, i had written, i'd given, i'd told you, previously, that was the, that was a, which was a, it was a, that was an, that was only, original enquiry"
         " was, originally, original order was, first plan was,"
         " seen better days, past its best, had its day, falling apart, freestanding,"
         " free-standing, free standing, one now, one there now,"

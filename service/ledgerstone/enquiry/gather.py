@@ -42,7 +42,7 @@ class Gathered:
 
 def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
     """Read a decoded message."""
-    parts = parts_of(mail.text)
+    parts = parts_of(mail.text, mail.sender)
     owned = [own.is_own(part.author) for part in parts.parts]
     scene = read_scene(mail.text, mail.subject, parts, mail.struck, owned)
     found = Gathered(mail, parts, resolve(scene), customer_of(mail, parts, own), scene)

@@ -66,6 +66,8 @@ _FOOTER: Final = re.compile(
     re.IGNORECASE,
 )
 _DELIMITER: Final = re.compile(r"(?:--|__+|—)[ \t]*\Z")
+_TITLES: Final = frozenset({"mr", "mrs", "ms", "miss", "dr", "herr", "frau"})
+_LONGEST_SIGNATURE: Final = 8
 _LONGEST_HEAD: Final = 400
 MOST_LINES: Final = 20_000
 
@@ -122,14 +124,21 @@ def lines_of(text: str) -> list[Line]:
     return lines
 
 
-def parts_of(text: str) -> Parts:
-    """Divide a text into its newest words and what they quote or pass on."""
+def parts_of(text: str, sender: Person | None = None) -> Parts:
+    """Divide a text into its newest words and what they quote or pass on.
+
+    Parameters
+    ----------
+    sender
+        Who sent it: a line near the end that is only their name signs it.
+    """
     lines = lines_of(text)
     found = Parts([], [])
     found.is_inline = _is_inline(lines)
     _divide(lines, found)
     for part in found.parts:
-        _leave_out(part, found)
+        author = sender if part.kind == "newest" and sender is not None else part.author
+        _leave_out(part, found, author.name)
     found.parts = [part for part in found.parts if part.lines]
     return found
 
@@ -230,11 +239,11 @@ def _person_in(text: str) -> Person:
     return Person(name.strip(), found[0] if found else "")
 
 
-def _leave_out(part: Part, found: Parts) -> None:
+def _leave_out(part: Part, found: Parts, name: str) -> None:
     """Set the signature and the footers of a part apart from its lines."""
     kept: list[Line] = []
     why = ""
-    signed_from = _signed_from(part.lines)
+    signed_from = _signed_from(part.lines, name)
     for i, line in enumerate(part.lines):
         if _DEVICE.match(line.words):
             found.ignored.append((line.start, line.end, "signature"))
@@ -262,7 +271,15 @@ def is_closing(words: str) -> bool:
     return found is not None and not found[1].strip()
 
 
-def _signed_from(lines: list[Line]) -> int:
+def _is_name_of(words: str, name: str) -> bool:
+    """Whether a line is only a person's name, or the first or the last part of it."""
+    own = {one for one in re.findall(r"[^\W\d_]{2,}", name.lower())}
+    said = [one for one in re.findall(r"[^\W\d_]{2,}", words.lower()) if one not in _TITLES]
+    is_plain = len(words) <= 60 and not re.search(r"[\d:?!]", words)
+    return bool(said) and is_plain and set(said) <= own
+
+
+def _signed_from(lines: list[Line], name: str = "") -> int:
     """Give the line that closes a letter, or one past the last: few lines follow it."""
     filled = [i for i, line in enumerate(lines) if line.words.strip()]
     for back, i in enumerate(reversed(filled[-14:])):
@@ -271,5 +288,9 @@ def _signed_from(lines: list[Line]) -> int:
         if found is None or len(found[1].split()) > 6 or re.search(r"\d", found[1]):
             continue
         if back <= 7 or any(_POSTSCRIPT.match(lines[j].words) for j in filled[-back:]):
+            return i
+    for back, i in enumerate(reversed(filled[-_LONGEST_SIGNATURE:])):
+        has_more = back < len(filled) - 1
+        if name and has_more and lines[i].depth == 0 and _is_name_of(lines[i].words, name):
             return i
     return len(lines)

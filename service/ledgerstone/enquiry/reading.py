@@ -26,6 +26,17 @@ _INCHES: Final = re.compile(
 _ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)
 
 
+_LEANS: Final = re.compile(
+    r"\bas (?:per )?(?:in )?(?:your|the) (?:quot\w*|estimate|e-?mail|offer)|\bas (?:quoted|discussed"
+    r"|agreed|before|priced|offered|you said)|\beverything else\b|\bthe rest\b|\brest (?:as|stays|is)"
+    r"|\botherwise\b|\bsame (?:length|thickness|depth|width|sizes?|as|again)\b|\bstill \d"
+    r"|\bhappy with (?:the|your)\b|\bgo ahead and\b|\bwie (?:besprochen|gehabt|angeboten|im angebot)"
+    r"|\bbleib(?:t|en)\b|\bansonsten\b|\bunverändert\b|\bstays? (?:the same|at|as)\b"
+    r"|\bunchanged\b",
+    re.IGNORECASE,
+)
+
+
 @dataclass(slots=True)
 class Layered:
     """A part's sentences and tables, and how new it is."""
@@ -53,7 +64,13 @@ def read_scene(
         left -= sum(len(sentence.atoms) for sentence in one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     settler = Settler(Amounts(text, every))
-    walker = Walker(settler, has_sizes=_has_sizes(every), is_split=is_split(text))
+    newest = "\n".join(line.words for one in layered[-1:] for line in one.part.lines)
+    walker = Walker(
+        settler,
+        has_sizes=_has_sizes(every),
+        is_split=is_split(text),
+        leans=bool(_LEANS.search(newest)),
+    )
     if subject:
         _read_subject(subject, walker, 0)
     for one in layered:

@@ -50,6 +50,12 @@ def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
     return not asked or not any(atom.word == ":" for atom in sentence.atoms[asked[-1] : first])
 
 
+def is_whole_offer(sizes: list[Measure], found: list[Mention]) -> bool:
+    """Whether a sentence names a slab with its sizes, which a reply may take up as a whole."""
+    slabs = [one for one in found if one.kind == "slab" and not one.is_old]
+    return bool(slabs) and any(one.of > 1 for one in sizes)
+
+
 def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     """Leave out the sizes that come after the workshop began to speak of what it does."""
     first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)

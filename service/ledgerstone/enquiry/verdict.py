@@ -81,7 +81,7 @@ _AGAINST: Final = (
             r"|was delivered)"
             r"|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|where is my order"
             r"|you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
-            r"|it )?(?:on|last|in|the|us|me|a)\b|i paid\b|we paid\b"
+            r"|it )?(?:on|last|in|the|us|me|a)\b|\b(?:i|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this|them))\b"
             r"|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben",
             re.IGNORECASE,
         ),
@@ -110,13 +110,41 @@ _AGAINST: Final = (
         "accepted",
         6,
         re.compile(
-            r"(?:please )?go ahead\b|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d|"
+            r"(?:please )?go ahead\b(?! and (?:price|quote|cost|work))|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d|"
             r" would) like to"
             r" (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
             r"|deposit (?:is )?(?:paid"
             r"|sent)|i accept|we accept|accept (?:the|your) (?:estimate|quote|quotation)"
             r"|bestätigen (?:wir|ich)"
             r"|hiermit (?:bestelle|beauftrage)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "declined",
+        5,
+        re.compile(
+            r"(?:decided|opted|chosen|going|gone) (?:to go )?(?:with|for) (?:timber|wood|oak|quartz"
+            r"|granite|marble|laminate|another|someone|somebody|a different|the other)"
+            r"|not (?:be )?(?:going ahead|proceeding)|won['’]t be (?:going ahead|needing|taking"
+            r"|proceeding)|\bno longer (?:need|want|require) (?:it|your|the (?:quot|work|slab|top"
+            r"|hearth|table))|(?:have|had|need) to cancel|please cancel|(?:went|go) elsewhere"
+            r"|(?:quot\w*|estimate|offer|price)\b[^.\n]{0,60}\.?\s[^.]{0,60}(?:i['’]m|we['’]re|am"
+            r"|are) afraid|haben uns (?:für|gegen|anders)|anderweitig vergeben|stornier\w*"
+            r"|leider (?:doch )?nicht",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "care",
+        4,
+        re.compile(
+            r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal|look after"
+            r"|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+"
+            r"|(?:ring|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it"
+            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:got|had"
+            r"|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
+            r"|wie (?:reinige|pflege|bekomme)|fleck\w*",
             re.IGNORECASE,
         ),
     ),
@@ -146,7 +174,9 @@ _AGAINST: Final = (
         "pitch",
         5,
         re.compile(
-            r"\bseo\b|your website (?:is|has|could|does|ranks|needs)|your competitors"
+            r"wir bieten ihnen|bieten wir ihnen|sonderpreis|sonderangebot|aktionspreis|frei haus"
+            r"|we (?:can )?offer you|special price|per sheet|per tonne|minimum quantity"
+            r"|\bseo\b|your website (?:is|has|could|does|ranks|needs)|your competitors"
             r"|your google|clicks a month|money back"
             r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic"
             r"|first page of|lead generation|web design"

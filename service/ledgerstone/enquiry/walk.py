@@ -36,7 +36,10 @@ _REACHES: Final = word_set("out comes projects extends sticks reaches")
 class Walker:
     """Reads sentences in order and fills a scene."""
 
-    def __init__(self, settler: Settler, *, has_sizes: bool, is_split: bool = False) -> None:
+    def __init__(
+        self, settler: Settler, *, has_sizes: bool, is_split: bool = False, leans: bool = False
+    ) -> None:
+        self.leans = leans
         self.focus = Focus(settler, has_sizes, is_split=is_split)
         self.settler, self.subjects = settler, self.focus.subjects
         self.replacing = Replacing(settler, self.subjects)
@@ -59,10 +62,11 @@ class Walker:
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
         heard = Heard(sentence, found, _without_counts(found, sizes), rank)
-        if is_own and scope.is_offer(sentence, heard.sizes):
+        is_taken_up = self.leans and scope.is_whole_offer(heard.sizes, found)
+        if is_own and not is_taken_up and scope.is_offer(sentence, heard.sizes):
             self.replacing.note_offer(sentence, heard.sizes)
             return
-        if is_own:
+        if is_own and not is_taken_up:
             heard.sizes = scope.without_offers(sentence, heard.sizes)
         self._read(heard)
         self.replacing.note_question(sentence)
