@@ -89,6 +89,9 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
         focus.on_opening = False
         return subjects.current()
     named = active is not None and active.kind in ("open", "hole")
+    bare = measure.of == 1 and not (measure.role or measure.axis or named)
+    if bare and any(one.has_size() for one in openings):
+        return None  # nothing ties it to the hole
     key = _OWN_KEYS.get(measure.role) if measure.of == 1 and not named else None
     claims = subjects.current().claims
     if key is not None and key not in claims and "diameter" not in claims:

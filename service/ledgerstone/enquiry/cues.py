@@ -32,6 +32,7 @@ _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _UNITS: Final = word_set("mm cm m in inch inches ft")
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
+_BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
 _TOO: Final = frozenset({"too", "zu"})
 _TOO_MUCH: Final = word_set(
     "long short wide narrow deep shallow thick thin big small large much heavy lang kurz breit schmal"
@@ -194,9 +195,12 @@ def _side_named(words: list[str]) -> str:
 
 def _is_span(words: list[str], i: int) -> bool:
     """Whether "from front to back" begins here, which names a size and no side."""
-    if words[i] not in ("from", "von") or i + 3 >= len(words) or words[i + 2] not in ("to", "nach"):
+    if words[i] not in ("from", "von", "vom"):
         return False
-    return SIDES.at(words, i + 3) is not None if words[i + 3] else False
+    said = [word for word in words[i + 1 : i + 7] if word not in ("the", "der", "dem", "side")][:3]
+    if len(said) < 3 or said[1] not in ("to", "nach", "zur", "bis"):
+        return False
+    return SIDES.at(said, 2) is not None if said[2] else False
 
 
 def _ends_at_edge(sentence: Sentence, start: int) -> bool:
@@ -345,5 +349,6 @@ def read_marks(sentence: Sentence, measure: Measure, start: int) -> None:
         if mark("about").at(words, i) is not None:
             measure.about = True
     after = words[measure.at + 1 : measure.at + 6]
-    if not measure.side and any(one in _TOO and two in _TOO_MUCH for one, two in pairwise(after)):
+    too = any(one in _TOO and two in _TOO_MUCH for one, two in pairwise(after))
+    if too and after[0] in _BEING and not measure.side:
         measure.replaced = True  # "200 is too long"

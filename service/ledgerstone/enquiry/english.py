@@ -230,7 +230,7 @@ MARKS: Final = MappingProxyType(
         " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
         " in the middle, centring, in its centre, in its center, in its middle",
-        "behind": "behind, in line with, same centre line, same center line, on its centre line,"
+        "behind": "middle of the sink, centre of the sink, center of the sink, middle of the basin, centre of the basin, center of the basin, middle of the bowl, centre of the bowl, center of the bowl, behind, in line with, same centre line, same center line, on its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
         " line, center line, centreline, centerline, on the centreline of, lined up with, same line"
         " as, aligned with, same line, on the same line",

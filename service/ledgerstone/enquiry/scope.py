@@ -29,6 +29,12 @@ _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _LIMITS: Final = frozenset(
     {("up", "to"), ("more", "than"), ("less", "than"), ("bis", "zu"), ("as", "much"), ("mehr", "als")}
 )
+_OTHERS: Final = word_set(
+    "friend sister brother neighbour neighbor cousin mother mum colleague parents freundin freund"
+    " schwester bruder nachbar nachbarin nachbarn kollegin kollege mutter eltern"
+)
+_HAVE: Final = word_set("has had have got bought hat hatte haben bekommen gekauft")
+_SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möchten gern gerne hätte")
 _THINKS: Final = word_set("thinks reckons reckoned suggests suggested believes meint glaubt fancies")
 _OPINION_FAR: Final = 9
 _NEAR: Final = 5
@@ -89,6 +95,14 @@ def is_opinion(sentence: Sentence, measure: Measure) -> bool:
         if words[i] in _THINKS:
             return not _SPEAKERS & set(words[max(0, i - 2) : i])
     return False
+
+
+def is_of_others(sentence: Sentence) -> bool:
+    """Whether a sentence without sizes tells what somebody else has: "my sister has a sink"."""
+    words = set(sentence.words)
+    if any(atom.kind == "size" for atom in sentence.atoms):
+        return False
+    return bool(words & _OTHERS and words & _HAVE) and not words & _SPEAKERS_WANT
 
 
 def is_limit(sentence: Sentence, measure: Measure) -> bool:

@@ -191,6 +191,7 @@ class SizeReader:
 
     def _is_inch(self, i: int, amount: Fraction, *, has_fraction: bool) -> bool:
         """Tell ``12 in`` from ``12 in from the right``, by what follows and what is usual here."""
+        i += self._kind(i + 1) == "line"
         following = self._word(i + 1)
         if self._kind(i + 1) == "word" and following not in AFTER_INCH:
             return has_fraction

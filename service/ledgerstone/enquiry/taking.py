@@ -24,6 +24,8 @@ _TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc"})
 
 def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
     """Take up what is named; give what the sizes after it are of."""
+    if mention.kind == "count":
+        return _counted(focus, heard, mention, active)
     if mention.kind in ("part", "one"):
         takes = splitting.take_part if mention.kind == "part" else _next_one
         return takes(focus, heard, mention, active)
@@ -48,6 +50,22 @@ def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -
     elif mention.kind in ("thing", "room"):
         return mention if _takes_sizes(mention, heard.sentence) else active
     return active
+
+
+def _counted(
+    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+) -> Mention | None:
+    """Take so many of a size of their own: "4 at 1080 x 190 and 1 at 1620 x 190"."""
+    if active is not None and active.kind in _HOLES:
+        return active
+    subjects = focus.subjects
+    piece = subjects.current()
+    if subjects.pending or piece.claims.get("length"):
+        piece = focus.start_piece(piece.use)
+    atoms = heard.sentence.atoms
+    span = (atoms[mention.start].start, atoms[mention.end - 1].end)
+    piece.quantity, piece.quantity_spans = mention.count, (span,) if mention.count > 1 else ()
+    return Mention(mention.start, mention.end, "slab", piece.use)
 
 
 def _next_one(
@@ -80,6 +98,8 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     if mention.is_old:
         return mention
     sentence, subjects = heard.sentence, focus.subjects
+    if scope.is_of_others(sentence):
+        return active
     if is_next_piece(focus, mention, heard.sizes):
         focus.start_piece(mention.name, label="named")
     definite = mention.preposition in _ALONG and mention.determiner not in _INDEFINITE
@@ -122,7 +142,7 @@ def _opening(
     if mention.is_denied:
         relations.refuse(subjects, mention, sentence, heard.rank[0])
         return active
-    if scope.is_fitted_elsewhere(mention, sentence):
+    if scope.is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence):
         return active
     piece = subjects.piece
     led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")

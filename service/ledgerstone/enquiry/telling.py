@@ -30,6 +30,8 @@ _SAME: Final = {
     "tiefe": "width",
     "dicke": "thickness",
 }
+_EACH_AT: Final = word_set("at @ of no off nr stück pcs pieces mit zu à je measuring")
+_MOST_OF_ONE: Final = 24
 FURTHER: Final = word_set("another second third zweite dritte")
 _ALL: Final = word_set("both all each beide alle jeweils everything")
 _THEM: Final = frozenset(["them", "these", "those", "davon"])
@@ -50,6 +52,25 @@ def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
         leads = any(one.at == j for one in sizes) or "for" in sentence.words[i + 1 : i + 2]
         if leads and sentence.words[j : j + 1] != ["one"]:
             found.append(Mention(i, i + 1, "one", word))
+    return found
+
+
+def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Measure | None]]:
+    """Give each "4 at" or "two of" that two sizes follow, with the size that it was taken for."""
+    found: list[tuple[Mention, Measure | None]] = []
+    for group in sizes:
+        if group.of < 2 or group.place != 1 or group.at < 2:
+            continue
+        led = group.at - 1
+        if sentence.atoms[led].word not in _EACH_AT:
+            continue
+        number = sentence.atoms[led - 1]
+        count = int(NUMBERS.get(number.word, 0)) if number.kind == "word" else 0
+        taken = next((one for one in sizes if one.at == led - 1), None)
+        if taken is not None and taken.size.unit is None and taken.size.amount.denominator == 1:
+            count = int(taken.size.amount)
+        if 1 <= count <= _MOST_OF_ONE:
+            found.append((Mention(led - 1, led + 1, "count", str(count), count=count), taken))
     return found
 
 

@@ -144,7 +144,7 @@ _AGAINST: Final = (
             r"|(?:ring|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it"
             r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:got|had"
             r"|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
-            r"|wie (?:reinige|pflege|bekomme)|fleck\w*",
+            r"|wie (?:reinige|pflege|bekomme)|\bfleck(?:en)?\b",
             re.IGNORECASE,
         ),
     ),

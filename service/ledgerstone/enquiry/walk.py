@@ -102,7 +102,10 @@ class Walker:
         targets: dict[int, Target] = {}
         said: list[tuple[Target, Measure]] = []
         active: Mention | None = None
+        counted = telling.counted(heard.sentence, heard.sizes)
+        heard.sizes = [one for one in heard.sizes if not any(one is two for _, two in counted)]
         mentions = [*heard.found, *telling.ones_of(heard.sentence, heard.sizes)]
+        mentions += [mention for mention, _ in counted]
         lead = pairing.led_by_place(heard.sentence, mentions)
         waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
         for measure in heard.sizes:
