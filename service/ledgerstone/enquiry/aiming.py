@@ -8,7 +8,7 @@ from ledgerstone.enquiry import pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 
 _LONGEST_OPENING_MM: Final = 1250.0
 _IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})

@@ -8,7 +8,7 @@ from ledgerstone.enquiry import telling
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.lexicon import LABELS, NUMBERS
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -68,13 +68,16 @@ def _await(focus: Focus, heard: Heard) -> None:
 
 def _is_item(focus: Focus, heard: Heard) -> bool:
     """Whether a sentence is an item of those announced."""
-    sentence, sizes = heard.sentence, heard.sizes
-    if sentence.is_item and _begins_with_pair(heard, is_l=focus.is_l()):
+    if heard.sentence.is_item and _begins_with_pair(heard, is_l=focus.is_l()):
         return True
     if _is_labelled_pair(focus, heard):
         return True
-    if focus.subjects.awaited <= 1:
-        return False
+    return focus.subjects.awaited > 1 and _is_announced(heard)
+
+
+def _is_announced(heard: Heard) -> bool:
+    """Whether a sentence is one of several pieces that were announced."""
+    sentence, sizes = heard.sentence, heard.sizes
     if sentence.is_item and any(c.isalnum() for c in sentence.item):
         return True
     own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]

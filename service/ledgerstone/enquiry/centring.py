@@ -8,7 +8,7 @@ from ledgerstone.enquiry import scope
 from ledgerstone.enquiry.focus import Focus, Heard, Held
 from ledgerstone.enquiry.lexicon import AXES, NOUNS
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Span
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES

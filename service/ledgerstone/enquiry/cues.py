@@ -1,11 +1,10 @@
-"""The words after a size, and those before it, that say what it measures."""
+"""The words after a size that say what it measures."""
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES, mark
+from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -17,28 +16,13 @@ FILLERS: Final = word_set(
     "dead precisely just only mm also both each ' \" genau insgesamt gesamt ca"
 )
 SINGLE: Final = word_set("l w d t h b th")
-_BEFORE_FILLERS: Final = word_set(
-    ": ( ) = is of be about approx the are wird ist von mit at should will mm cm in inch "
-    "inches exactly to now must needs a | - – can has want wants please ca für sind soll "
-    "sollte beträgt auf betragen need it being roughly around full make either stays remains still was m "
-    "ft 's it's total finished overall"
-)
-_NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
-_ADJECTIVES: Final = word_set(
-    "long wide deep thick high tall lang breit tief stark dick hoch front"
-)
+NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
+ADJECTIVES: Final = word_set("long wide deep thick high tall lang breit tief stark dick hoch front")
 _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening")
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
-_UNITS: Final = word_set("mm cm m in inch inches ft")
+_ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
-_BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
-_TOO: Final = frozenset({"too", "zu"})
-_TOO_MUCH: Final = word_set(
-    "long short wide narrow deep shallow thick thin big small large much heavy lang kurz breit schmal"
-    " tief dick dünn groß klein viel schwer"
-)
-_SAID_FIRST: Final = (_ADJECTIVES - {"front"}) | word_set("length depth width thickness")
 _AS: Final = frozenset({"for", "as", "in", "of"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
@@ -66,7 +50,7 @@ def read_after(
     if side is not None:
         measure.side = side[0]
         measure.to_edge = _ends_at_edge(sentence, side[1])
-        _take(measure, start, side[1], used)
+        take_cue(measure, start, side[1], used)
     elif not _beside(sentence, measure, start):
         letter = _letter_after(sentence, start)
         if letter:
@@ -75,7 +59,8 @@ def read_after(
             _role_after(sentence, measure, limit, used, skip_labels=skip_labels)
 
 
-def _take(measure: Measure, start: int, end: int, used: set[int]) -> None:
+def take_cue(measure: Measure, start: int, end: int, used: set[int]) -> None:
+    """Note which atoms say a size's role, so that they say no other's."""
     measure.cue = (start, end)
     used.update(range(start, end))
 
@@ -88,28 +73,28 @@ def _role_after(
         bracketed = _bracketed(sentence, i)
         if bracketed is not None:
             measure.role = bracketed[0]
-            _take(measure, i, bracketed[1], used)
+            take_cue(measure, i, bracketed[1], used)
             return
         if atoms[i].word in _BREAKS:
             return
         named = _named_as(sentence, i)
         if named is not None:
             measure.role = named[0]
-            _take(measure, i, named[1], used)
+            take_cue(measure, i, named[1], used)
             return
         axis = AXES.at(words, i) if words[i] else None
         role = ROLES.at(words, i) if words[i] else None
         label = LABELS.at(words, i) if words[i] else None
         is_noun = label is not None and role is not None and label[1] >= role[1]
         is_led = words[i - 1] == "the"  # "65 cm and the thick 4 cm"
-        if skip_labels and is_noun and (words[i] not in _ADJECTIVES or is_led):
+        if skip_labels and is_noun and (words[i] not in ADJECTIVES or is_led):
             return
         if role is not None or axis is not None:
             count = max(found[1] for found in (role, axis) if found is not None)
             measure.role = role[0] if role is not None and role[1] == count else ""
             measure.axis = axis[0] if axis is not None and axis[1] == count else ""
             end = _end_after(sentence, measure, i + count)
-            _take(measure, i, end, used)
+            take_cue(measure, i, end, used)
             return
         if atoms[i].word not in FILLERS:
             return
@@ -123,7 +108,7 @@ def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:
     for table in (ROLES, LABELS):
         found = table.at(words, i + 1) if words[i + 1] else None
         end = i + 1 + found[1] if found is not None else 0
-        if found is not None and found[0] in _NAMED and atoms[min(end, len(atoms) - 1)].word == ")":
+        if found is not None and found[0] in NAMED and atoms[min(end, len(atoms) - 1)].word == ")":
             return found[0], end + 1
     return None
 
@@ -135,7 +120,7 @@ def _named_as(sentence: Sentence, i: int) -> tuple[str, int] | None:
         return None
     at = i + 2 if words[i + 1 : i + 2] and words[i + 1] in _ARTICLES else i + 1
     found = LABELS.at(words, at) if at < len(words) and words[at] else None
-    if found is None or found[0] not in _NAMED or len(words[at]) < 4 or words[at] in _ADJECTIVES:
+    if found is None or found[0] not in NAMED or len(words[at]) < 4 or words[at] in ADJECTIVES:
         return None
     return found[0], at + found[1]
 
@@ -161,26 +146,29 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
     """Find ``from`` and the side that it names, before anything else is measured."""
     words, atoms = sentence.words, sentence.atoms
     for i in range(start, limit):
-        if atoms[i].word in {",", ";", "(", ")", "and", "und"} or _is_span(words, i):
-            return None
-        if words[i] in _ALONGSIDE:
+        if atoms[i].word in _ENDS_SIDE or is_span(words, i) or words[i] in _ALONGSIDE:
             return None
         found = FROM.at(words, i) if words[i] else None
         if found is None:
             continue
-        first = i + found[1]
-        if words[first : first + 1] in (["both"], ["each"], ["either"]):
-            is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
-            return "ends" if is_end else "corner", first + 1
-        if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
-            said = _side_named(words[: start])
-            return (said, first + 2) if said else None
-        for j in range(first, min(first + 6, len(atoms))):
-            if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
-                return None
-            if words[j] and (side := SIDES.at(words, j)) is not None:
-                return side[0], j + side[1]
-        return None
+        return _side_at(sentence, i + found[1], start)
+    return None
+
+
+def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | None:
+    """Find the side that is named from a word on, before another size, and where it ends."""
+    words, atoms = sentence.words, sentence.atoms
+    if words[first : first + 1] in (["both"], ["each"], ["either"]):
+        is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
+        return "ends" if is_end else "corner", first + 1
+    if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
+        said = _side_named(words[:start])
+        return (said, first + 2) if said else None
+    for j in range(first, min(first + 6, len(atoms))):
+        if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
+            return None
+        if words[j] and (side := SIDES.at(words, j)) is not None:
+            return side[0], j + side[1]
     return None
 
 
@@ -193,7 +181,7 @@ def _side_named(words: list[str]) -> str:
     return ""
 
 
-def _is_span(words: list[str], i: int) -> bool:
+def is_span(words: list[str], i: int) -> bool:
     """Whether "from front to back" begins here, which names a size and no side."""
     if words[i] not in ("from", "von", "vom"):
         return False
@@ -245,110 +233,3 @@ def _letter_after(sentence: Sentence, i: int) -> str:
         return ""
     found = LABELS.at(sentence.words, at)
     return found[0] if found is not None else ""
-
-
-# --- before ---------------------------------------------------------------------------------------
-
-
-def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]) -> None:
-    """Read the words before a size, back to an atom, that name no other."""
-    words, atoms = sentence.words, sentence.atoms
-    measure.side = _side_before(sentence, measure, start, used)
-    if measure.side or (measure.of > 1 and measure.place > 1):
-        return
-    if atoms[measure.at - 1].word == ":" and measure.at:
-        measure.role = _asked_before(words[start : measure.at])  # "how thick they are: 30"
-        if measure.role:
-            return
-    led = measure.at - 2
-    if led >= start and atoms[led + 1].word == "," and words[led] in _SAID_FIRST:
-        last = measure.at + 1 == len(atoms) or atoms[measure.at + 1].word in ".;!?"
-        if led not in used and last and _label_before(sentence, measure, start, led, used):
-            return  # "I want it thick, 5 cm."
-    for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
-        if i in used or _label_before(sentence, measure, start, i, used):
-            return
-        if _edge_before(sentence, measure, i, used):
-            return
-        is_struck = atoms[i].kind == "other" and steps < 2
-        is_role = bool(words[i]) and ROLES.at(words, i) is not None
-        if atoms[i].word not in _BEFORE_FILLERS and not is_struck and not is_role:
-            return
-
-
-def _asked_before(words: list[str]) -> str:
-    """Give the role of "how thick", if that is said."""
-    at = words.index("how") + 1 if "how" in words else len(words)
-    role = ROLES.at(words, at) if at < len(words) and words[at] else None
-    return role[0] if role is not None else ""
-
-
-def _label_before(
-    sentence: Sentence, measure: Measure, start: int, end: int, used: set[int]
-) -> bool:
-    """Take a name of up to three words that ends at an atom: "overall length"."""
-    words = sentence.words
-    if words[end] in SINGLE and measure.at - end > 2:
-        return False
-    for count in (1, 2, 3):
-        first = end - count + 1
-        label = LABELS.at(words, first) if first >= start and words[first] else None
-        if label is not None and label[0] in _NAMED and label[1] == count:
-            measure.role = label[0]
-            _label_unit(sentence, measure, end + 1)
-            _take(measure, first, end + 1, used)
-            return True
-    return False
-
-
-def _label_unit(sentence: Sentence, measure: Measure, start: int) -> None:
-    """Take the unit in ``Length (mm): 2650``."""
-    for atom in sentence.atoms[start : measure.at]:
-        if atom.word in _UNITS:
-            measure.unit_from_label = {"inch": "in", "inches": "in"}.get(atom.word, atom.word)
-
-
-def _edge_before(sentence: Sentence, measure: Measure, i: int, used: set[int]) -> bool:
-    """Take the length of one side: "back edge 1480 mm"."""
-    words = sentence.words
-    if words[i] not in ("edge", "side", "kante", "seite") or i == 0 or not words[i - 1]:
-        return False
-    side = SIDES.at(words, i - 1)
-    led = FROM.at(words, i - 2) if i > 1 and words[i - 2] else None
-    if side is None or led is not None or measure.of > 1:
-        return False
-    measure.role = f"edge:{side[0]}"
-    _take(measure, i - 1, i + 1, used)
-    return True
-
-
-def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int]) -> str:
-    """Find ``from left: 700``, where no earlier size has taken those words."""
-    words, atoms = sentence.words, sentence.atoms
-    for i in range(measure.at - 1, max(start, measure.at - 9) - 1, -1):
-        if i in used or atoms[i].word in {",", ";", "."}:
-            return ""
-        if not words[i] or FROM.at(words, i) is None or _is_span(words, i):
-            continue
-        for j in range(i + 1, measure.at):
-            if words[j] and (side := SIDES.at(words, j)) is not None:
-                _take(measure, i, measure.at, used)
-                return side[0]
-        return ""
-    return ""
-
-
-def read_marks(sentence: Sentence, measure: Measure, start: int) -> None:
-    """Note that a size is said to be replaced, or to be approximate."""
-    words = sentence.words
-    for i in range(max(start, measure.at - 3), measure.at):
-        if not words[i]:
-            continue
-        if mark("instead").at(words, i) is not None or words[i] in ("not", "nicht"):
-            measure.replaced = True
-        if mark("about").at(words, i) is not None:
-            measure.about = True
-    after = words[measure.at + 1 : measure.at + 6]
-    too = any(one in _TOO and two in _TOO_MUCH for one, two in pairwise(after))
-    if too and after[0] in _BEING and not measure.side:
-        measure.replaced = True  # "200 is too long"

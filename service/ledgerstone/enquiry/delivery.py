@@ -83,11 +83,11 @@ _LABEL: Final = re.compile(
     r"[ \t]*[:|\t]",
     re.IGNORECASE,
 )
-_POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b")
+_POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b")
 _POSTCODE_LABEL: Final = re.compile(
     r"\b(?:post ?code|plz|zip(?: code)?"
     r"|code postal)\b[^\w\n]{0,4}(?:is )?([A-Z]{0,2}-?\d{4,5}\b"
-    r"|[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b)",
+    r"|[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b)",
     re.IGNORECASE,
 )
 _NUMBER_WORDS: Final = "|".join(
@@ -244,4 +244,4 @@ def _postcode(text: str, start: int, end: int) -> Word | None:
     if labelled:
         return Word(labelled[1], (labelled.span(1),))
     found = _POSTCODE.search(text, start, end)
-    return Word(found[0], (found.span(),)) if found else None
+    return Word(" ".join(found[0].split()), (found.span(),)) if found else None

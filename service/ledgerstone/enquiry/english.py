@@ -5,139 +5,14 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-NOUNS: Final = MappingProxyType(
-    {
-        "slab:worktop": "worktop, work top, worktops, work tops, wktop, wktp, worksurface, work"
-        " surface, countertop, counter top, countertops, counter tops, counter, counters, kitchen"
-        " top, kitchen worktop, kitchen plate, kitchen counter, laundry counter, vanity top,"
-        " vanity tops, vanity, vanity unit top, vanity counter, basin top, basin tops, washbasin"
-        " top, sink top, sink run, hob run, washstand top, washstand, bathroom top, island top,"
-        " island, island worktop, island slab, bar top, bar tops, bar counter, breakfast bar,"
-        " breakfast bar top, counter slab, bench top, benchtop, utility top, utility worktop,"
-        " kitchen bench top, server, servery top, serving top, bar",
-        "slab:table": "table, tables, table top, table tops, tabletop, tabletops, dining table,"
-        " dining table top, coffee table, coffee table top, cafe table, cafe table top, cafe table"
-        " tops, cafe tables, side table, side table top, console table, console top, console table"
-        " top, desk, desk top, desktop, desks, desk tops, table plate, round table, round table"
-        " top, bistro table top, garden table, garden table top, outdoor table, patio table,"
-        " picnic table top, dining top, kitchen table, kitchen table top, conference table top,"
-        " bistro top, bistro tops",
-        "slab:hearth": "hearth, hearths, hearth slab, hearthstone, fireplace base, stove base,"
-        " base for my fire stove, base for the stove, base for my stove, base for our stove, base"
-        " for a stove, base for the fire, stove plate, stove slab, back hearth",
-        "slab:shelf": "shelf, shelves, floating shelf, floating shelves, wall shelf, mantel,"
-        " mantelpiece, mantel shelf, mantle shelf, ledge, hall shelf, bookshelf, bookshelves",
-        "slab:sill": "sill, sills, cill, cills, window sill, window sills, windowsill,"
-        " windowsills, window cill, window cills, window board, window boards, windowboard",
-        "slab:upstand": "upstand, upstands, up stand, up stands",
-        "slab:splashback": "splashback, splashbacks, splash back, splash backs, backsplash,"
-        " backsplashes, back splash",
-        "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
-        "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
-        " slab, seat, garden seat, sitting bench",
-        "slab:": "left run, right run, left-hand run, right-hand run, left hand run,"
-        " right hand run,"
-        " slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
-        "open:sink": "sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
-        " sink unit cut out, inset sink",
-        "open:basin": "basin, basins, washbasin, wash basin, washbasins, hand basin, bowl, bowls,"
-        " vanity basin, vessel, washbowl, vanity bowl",
-        "open:hob": "hob, hobs, cooktop, cook top, cooktops, cooking field, induction hob, gas"
-        " hob, ceramic hob, induction cooktop, induction, gas ring, gas cooktop, cooking plate,"
-        " rangetop, teppanyaki",
-        "open:tap": "tap, taps, faucet, faucets, mixer, mixer tap, tap holes, pillar tap,"
-        " monobloc, spout, water tap, taphole, tapholes, mixer taps",
-        "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
-        "open:drain": "drain, drains",
-        "open:parasol": "parasol, parasols, umbrella, sunshade, parasol pole",
-        "open:cable": "cable, cables, cable grommet, grommet, grommets, wires, cable outlet, cable"
-        " tidy, cord, cords, flex, wiring",
-        "open:grill": "grill, ceramic grill, barbecue, bbq, kamado, smoker, pizza oven, fire bowl,"
-        " fire pit, burner",
-        "open:planter": "planter, planters, planting trough, plant pot, herb trough",
-        "open:socket": "pop up socket, pop-up socket, pop up, socket tower, pop up sockets",
-        "open:soap": "soap pump, soap dispenser, lotion dispenser",
-        "open:flue": "flue, flue pipe, chimney pipe, stove pipe, chute, laundry chute",
-        "open:bin": "bin, bin chute, compost chute, waste chute, knife slot, knife block",
-        "hole:circle": "bore, drilling",
-        "hole:": "hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs, opening,"
-        " openings, aperture, apertures, knockout",
-        "hole:slot": "slot, slots",
-        "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
-        "thing:": "piece where, space where, door, doors, doorway, doorways, gate, gates, lane,"
-        " passage, passageway,"
-        " corridor, gap, ceiling, ceilings, alcove, recess, reveals, reveal, chimney breast,"
-        " cabinet, cabinets, unit, units, carcass, carcasses, cupboard, cupboards, base unit, base"
-        " units, base, bases, pedestal, pedestals, leg, legs, frame, frames, pier, piers"
-        ", blockwork,"
-        " brackets, bracket, trough, stool, stools, pole, poles, machine, washing machine, washer,"
-        " dryer, dishwasher, fridge, freezer, cooker, cookers, range, oven, stove, wood burner,"
-        " log burner, woodburner, fire stove, mirror, mirrors, car, trailer, van, boot, truck,"
-        " lorry, sheet, ply, tile, tiles, radiator, window, windows, appliance, sofa, chair,"
-        " chairs, ones, box, pallet, lift, elevator, stairs, staircase, stair, steps, step, budget,"
-        " vanity cabinet, wall, walls, fence, knee wall, joist, joists, floor, floors, casting"
-        " table, our table, work bench, studs, beam, beams, chimney, fireplace, mantel beam,"
-        " skirting, plinth, hinge, drawer, drawers, patio, terrace, balcony, lawn, path, driveway,"
-        " drive, worktop saw, parasol base, carpet, rug, bed, bath, bathtub, shower, toilet, loo,"
-        " cistern, pan, pans, trolley, wheelbarrow, crate, plinths, lining,"
-        " photo, photos, microwave, kettle, coffee machine, monitor, printer, tv,"
-        " piano, trestles, trestle, supports, support, splash, tread, sideboard, hallway, stone"
-        " trough, socket, sockets, outlet, outlets, switch, pot filler, soil pipe, boiler, meter",
-        "room:indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
-        " utility, utility room, study, office, studio, conservatory, bedroom, cloakroom, powder"
-        " room, en suite, ensuite, dining room, laundry, laundry room, pantry, larder, wc, loo,"
-        " toilet, landing, porch, playroom, snug, den, basement, wash room, washroom, cafe, shop,"
-        " office kitchen, front room, restaurant",
-        "room:wet-room": "wet room, wetroom, wet-room, shower room",
-        "room:outdoors": "garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"
-        " outdoors, outside, outdoor, roof terrace, courtyard, veranda, backyard, porch outside",
-        "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat,"
-        " apartment,"
-        " building, garage, workshop, space, place",
-        "leg:back": "back run, back leg, long leg, longer leg, long side, longer side, long part,"
-        " long arm, longer run, main run, main leg, back part, part along the back, back section,"
-        " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
-        " first leg, rear run, window run",
-        "leg:side": "return, left leg, right leg, left-hand leg, right-hand leg, short leg,"
-        " shorter leg, side leg, short side, shorter side, short"
-        " part, short arm, shorter run, side run, shorter arm, other leg, second leg, short run,"
-        " return leg, comes forward, comes out, comes towards you, comes toward you, part down the"
-        " left, part down the right, down the left, down the right, down the left hand wall, down"
-        " the right hand wall, down the left-hand wall, down the right-hand wall, the left-hand"
-        " part, the right-hand part, side part, side section, runs forward, along the left wall,"
-        " along the right"
-        " wall, along the left, along the right, on the other, on the left wall, on the right wall",
-        "leg:both": "both legs, both bits, both parts, both sides, both runs, both arms, both"
-        " pieces of it, each leg, both wings, legs both, legs are both, both of the legs",
-        "leg:notch": "bit missing, missing bit, missing part, missing corner, missing piece, notch,"
-        " cut away, left out, leaves out, part missing, corner missing, inside corner piece,"
-        " missing from, missing",
-        "feature:": "chamfer, chamfers, chamfered, bevel, bevels, bevelled, beveled, radius, radii,"
-        " radiused, rounded, rounding, roundover, round over, rounded over, arris, eased, drip,"
-        " drip groove, groove, bullnose, pencil round, overhang, lip, nosing, tolerance, silicone,"
-        " joint, gap each end, clearance, quarter round, fall, mitre, sample tile",
-    }
-)
-PLACES: Final = MappingProxyType(
-    {
-        "indoors": "cellar, kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
-        " utility,"
-        " utility room, study, office, studio, conservatory, bedroom, cloakroom, powder room, en"
-        " suite, ensuite, dining room, laundry, pantry, larder, landing, playroom, snug, basement,"
-        " wash room, washroom, cafe, front room, indoors, indoor, restaurant, sun room, sunroom,"
-        " boot room, mud room, toilet, downstairs loo, orangery, kitchenette, laundry room",
-        "wet-room": "wet room, wetroom, shower room",
-        "outdoors": "garden, patio, terrace, yard, balcony, outdoor kitchen, outdoors, outside,"
-        " outdoor, roof terrace, courtyard, veranda, backyard, back yard, decking, gazebo, pergola",
-    }
-)
-
 # Words that give a size its role: what stands after it, and what names it before.
 ROLES: Final = MappingProxyType(
     {
-        "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall length",
+        "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall"
+        " length",
         "wide": "wide, width, in width, of width, width ways, broad",
-        "deep": "deep, depth, front to back, in depth, of depth, front-to-back, from front to back, back to front, from back to front",
+        "deep": "deep, depth, front to back, in depth, of depth, front-to-back, from front to"
+        " back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
         "dia": "dia, diam, in diameter, of diameter, diameter, diametre, ø, dia.",
@@ -152,17 +27,23 @@ ROLES: Final = MappingProxyType(
         " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
-        " along the front, running left to right, parallel to the front edge, along the front edge, runs along, running along, goes along, going along, lengthways, along it, along the worktop, along the top, along"
+        " along the front, running left to right, parallel to the front edge, along the front"
+        " edge, runs along, running along, goes along, going along, lengthways, along it, along"
+        " the worktop, along the top, along"
         " the back wall, wide, long, in the length, along the slab, along the back",
-        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to front, from back to front",
+        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to"
+        " front, from back to front",
     }
 )
 LABELS: Final = MappingProxyType(
     {
-        "long": "length, lenght, long, lengths, l, run, len, total length, overall length, left to right"
+        "long": "length, lenght, long, lengths, l, run, len, total length, overall length, left"
+        " to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "depth, deep, d, depths, front to back, from front to back, back to front, from back to front, from the wall to the front, from wall to front, wall to front, from the back to the front, from the front to the back",
+        "deep": "depth, deep, d, depths, front to back, from front to back, back to front, from"
+        " back to front, from the wall to the front, from wall to front, wall to front, from the"
+        " back to the front, from the front to the back",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, diametre",
@@ -176,7 +57,8 @@ LABELS: Final = MappingProxyType(
     }
 )
 FROM: Final = (
-    "from, off, from the, forward of, forward from, in from, out from, away from, back from, short of"
+    "from, off, from the, forward of, forward from, in from, out from, away from, back from,"
+    " short of"
     ", in off"
 )
 SIDES: Final = MappingProxyType(
@@ -205,7 +87,9 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "i'd said, i had said, i'd written, i had written, i'd given, i'd told you, previously, that was the, that was a, which was a, it was a, that was an, that was only, original enquiry"
+        "gone": "i'd said, i had said, i'd written, i had written, i'd given, i'd told you,"
+        " previously, that was the, that was a, which was a, it was a, that was an, that was"
+        " only, original enquiry"
         " was, originally, original order was, first plan was,"
         " seen better days, past its best, had its day, falling apart, freestanding,"
         " free-standing, free standing, one now, one there now,"
@@ -226,11 +110,15 @@ MARKS: Final = MappingProxyType(
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
         " middle, the very middle, very middle, very centre, very center,"
         " exactly in the middle, exact centre, exact center, dead central, bang in the"
-        " middle, through the centre, through the center, through the middle, halfway, half way, halfway along, half way along, right in the middle, smack in the middle, exactly central,"
+        " middle, through the centre, through the center, through the middle, halfway, half way,"
+        " halfway along, half way along, right in the middle, smack in the middle, exactly central,"
         " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
         " in the middle, centring, in its centre, in its center, in its middle",
-        "behind": "middle of the sink, centre of the sink, center of the sink, middle of the basin, centre of the basin, center of the basin, middle of the bowl, centre of the bowl, center of the bowl, behind, in line with, same centre line, same center line, on its centre line,"
+        "behind": "middle of the sink, centre of the sink, center of the sink, middle of the"
+        " basin, centre of the basin, center of the basin, middle of the bowl, centre of the"
+        " bowl, center of the bowl, behind, in line with, same centre line, same center line, on"
+        " its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
         " line, center line, centreline, centerline, on the centreline of, lined up with, same line"
         " as, aligned with, same line, on the same line",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Opening, Piece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler

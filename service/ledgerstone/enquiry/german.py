@@ -35,7 +35,8 @@ NOUNS: Final = MappingProxyType(
         "open:parasol": "sonnenschirm, schirm, schirmständer, sonnenschirms",
         "open:cable": "kabel, kabeldurchlass, kabeldurchführung",
         "hole:circle": "bohrung, bohrungen, kernbohrung",
-        "hole:": "durchlass, durchlässe, durchbruch, durchführung, loch, löcher, ausschnitt, ausschnitte, aussparung, aussparungen, öffnung,"
+        "hole:": "durchlass, durchlässe, durchbruch, durchführung, loch, löcher, ausschnitt,"
+        " ausschnitte, aussparung, aussparungen, öffnung,"
         " löchern, ausschnitten, ausschnitts",
         "hole:slot": "schlitz, langloch",
         "thing:old": "alte platte, alten fensterbänke, alte, alten, bisherige, alter",
@@ -86,7 +87,9 @@ ROLES: Final = MappingProxyType(
         "across": "rund",
         "radius": "radius",
         "apart": "auseinander, abstand, überstand, lichte, länger, kürzer, breiter, dicker",
-        "x": "in der länge, parallel zur vorderkante, parallel zur front, entlang der vorderkante, parallel zur wand, entlang der wand, nebeneinander, von links nach rechts, in längsrichtung, längs, in länge, der länge nach, quer, breit, lang,"
+        "x": "in der länge, parallel zur vorderkante, parallel zur front, entlang der"
+        " vorderkante, parallel zur wand, entlang der wand, nebeneinander, von links nach"
+        " rechts, in längsrichtung, längs, in länge, der länge nach, quer, breit, lang,"
         " von links nach rechts",
         "y": "in der tiefe, tief, von vorn nach hinten, von vorne nach hinten",
     }

@@ -8,7 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.focus import Heard
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Piece, Word, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler

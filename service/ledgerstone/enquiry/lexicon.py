@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
-from ledgerstone.enquiry import english, german
+from ledgerstone.enquiry import english, english_nouns, german
 
 Words = tuple[str, ...]
 _WORD: Final = re.compile(r"[^\W\d_]+(?:'(?!s\b)[^\W\d_]+)*|'s\b")
@@ -57,8 +57,8 @@ def _only(table: Mapping[str, str], *tags: str) -> dict[str, str]:
     return {tag: table[tag] for tag in tags if tag in table}
 
 
-NOUNS: Final = Phrases(english.NOUNS, german.NOUNS)
-PLACES: Final = Phrases(english.PLACES, german.PLACES)
+NOUNS: Final = Phrases(english_nouns.NOUNS, german.NOUNS)
+PLACES: Final = Phrases(english_nouns.PLACES, german.PLACES)
 LABELS: Final = Phrases(english.LABELS, german.LABELS)
 SIDES: Final = Phrases(english.SIDES, german.SIDES)
 FROM: Final = Phrases({"from": english.FROM}, {"from": german.FROM})

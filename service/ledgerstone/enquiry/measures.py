@@ -10,9 +10,8 @@ from ledgerstone.enquiry.cues import (
     FILLERS,
     SINGLE,
     read_after,
-    read_before,
-    read_marks,
 )
+from ledgerstone.enquiry.cues_before import read_before, read_marks
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
+from ledgerstone.enquiry.joining import joined_names
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Atom, Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -20,7 +21,6 @@ _DETERMINERS: Final = word_set(
     "any ein eine einen einem einer der die das den dem des unser unsere unserem unserer mein "
     "meine diese dieser dieses"
 )
-_INDEFINITE: Final = word_set("a an one another ein eine einen einem einer some any")
 _VERBS: Final = word_set(
     "is are has have be goes go wants needs need want should would will can sits stands ist "
     "sind hat wird soll muss and or und oder but so then please like sure price quote "
@@ -35,7 +35,6 @@ _NO_SUBJECT: Final = word_set(
     " seite one's something anything figure figures answer correct"
     " new right thing things it's his her whatever where here how wish only now"
 )
-_SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
 _COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -43,32 +42,6 @@ _PLURALS: Final = word_set(
     "hobs openings slots cables fensterbänke plates wastes parasols counters countertops "
     "hearths splashbacks"
 )
-
-
-@dataclass(slots=True)
-class Mention:
-    """Words of a sentence that name something.
-
-    ``kind`` is slab, open, hole, thing, room, leg or feature; ``name`` is which one.
-    """
-
-    start: int
-    end: int
-    kind: str
-    name: str
-    preposition: str = ""
-    determiner: str = ""
-    count: int = 0
-    is_plural: bool = False
-    is_denied: bool = False
-    is_old: bool = False
-    names_hole: bool = False
-    hole_kind: str = ""
-
-    @property
-    def is_indefinite(self) -> bool:
-        """Whether it brings something new: a, one, another, a number."""
-        return self.determiner in _INDEFINITE or self.count > 0
 
 
 def mentions_of(sentence: Sentence) -> list[Mention]:
@@ -97,7 +70,7 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         found.append(mention)
         i += count
     found += _unknown(sentence, found)
-    return _joined(sentence, sorted(found, key=lambda one: one.start))
+    return joined_names(sentence, sorted(found, key=lambda one: one.start))
 
 
 def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
@@ -221,68 +194,3 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
         if words[i] in ("but", "sondern", "so", "how", "where", "what", "said"):
             return False
     return False
-
-
-def _joined(sentence: Sentence, found: list[Mention]) -> list[Mention]:
-    """Make one mention of "tap hole" and "hole for the tap", one of "basin top"."""
-    joined: list[Mention] = []
-    for mention in _compounds(sentence, found):
-        before = joined[-1] if joined else None
-        if before is None:
-            joined.append(mention)
-        elif (
-            mention.kind == "hole"
-            and before.kind == "open"
-            and _gap(sentence, before, mention) == 0
-        ):
-            before.end, before.names_hole = mention.end, True
-            before.hole_kind = mention.name
-            before.is_plural = mention.is_plural
-        elif (
-            before.kind == "hole" and mention.kind == "open" and _is_for(sentence, before, mention)
-        ):
-            before.kind, before.name, before.names_hole = "open", mention.name, True
-            before.hole_kind = before.hole_kind or ""
-        elif (
-            mention.kind == "slab"
-            and before.kind == "open"
-            and _gap(sentence, before, mention) == 0
-        ):
-            mention.start = before.start
-            mention.determiner, mention.count = before.determiner, before.count or mention.count
-            mention.preposition = before.preposition
-            joined[-1] = mention
-        else:
-            joined.append(mention)
-    for mention in joined:
-        mention.names_hole = mention.names_hole or mention.kind == "hole"
-    return joined
-
-
-def _compounds(sentence: Sentence, found: list[Mention]) -> list[Mention]:
-    """Make one of two openings' names that follow one another: "the pizza oven flue"."""
-    kept: list[Mention] = []
-    for mention in found:
-        before = kept[-1] if kept else None
-        is_led = before is not None and before.kind == mention.kind == "open"
-        if before is not None and is_led and _gap(sentence, before, mention) == 0:
-            before.name, before.end = mention.name, mention.end
-        else:
-            kept.append(mention)
-    return kept
-
-
-def _gap(sentence: Sentence, before: Mention, after: Mention) -> int:
-    between = sentence.atoms[before.end : after.start]
-    return len([atom for atom in between if atom.word not in "-'s"])
-
-
-def _is_for(sentence: Sentence, hole: Mention, thing: Mention) -> bool:
-    """Whether "for" leads from a hole to what goes into it, with nothing else named between."""
-    if thing.preposition not in ("for", "für", "of") or thing.is_denied:
-        return False
-    between = sentence.atoms[hole.end : thing.start]
-    if thing.preposition == "of" and len(between) > 2:
-        return False
-    ends = [i for i, atom in enumerate(between) if atom.word in {".", ";"}]
-    return len(between) <= 16 and all(i and between[i - 1].word in _SHORT for i in ends)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Opening, Piece
 from ledgerstone.enquiry.sentences import Sentence
 

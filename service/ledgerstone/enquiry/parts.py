@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final, Literal
 
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.mail import Person
+from ledgerstone.enquiry.signing import CLOSING, POSTSCRIPT, signed_from
 
 Span = tuple[int, int]
 PartKind = Literal["newest", "quoted", "forwarded"]
@@ -40,21 +42,6 @@ _ATTRIBUTION: Final = re.compile(
     re.IGNORECASE,
 )
 _QUOTE: Final = re.compile(r"[ \t]*>")
-_CLOSING: Final = re.compile(
-    r"[ \t]*(?:(?:with |mit )?(?:many |kind |best |warm |kindest |warmest |friendly "
-    r"|very best |all the "
-    r"|yours |freundlichen |freundlicher |freundliche |viele |beste |liebe |herzliche |schöne "
-    r"|kindly )*"
-    r"(?:regards|thanks|thank you|cheers|wishes|greetings|best|faithfully|sincerely|truly|ta"
-    r"|rgds|br|kr|thx|tx"
-    r"|grüßen|grüße|gruß|gruss|gruessen|grüsse|dank|danke|vg|mfg|lg|obrigado|merci|warmly"
-    r"|yours|ttfn"
-    r"|cordially|bye|love|respectfully|warmest|many thanks|ciao|sincerest)(?: (?:in advance"
-    r"|again|so much|very much|a lot|and regards"
-    r"|and best wishes|for reading to the end|eh|aus \w+))?)[ \t]*[,.!-]*[ \t]*(.{0,60})\Z",
-    re.IGNORECASE,
-)
-_POSTSCRIPT: Final = re.compile(r"[ \t]*p\.?\s?s\b", re.IGNORECASE)
 _DEVICE: Final = re.compile(
     r"[ \t]*(?:sent from my|sent via|gesendet von|von meinem|get outlook for)", re.IGNORECASE
 )
@@ -66,20 +53,8 @@ _FOOTER: Final = re.compile(
     re.IGNORECASE,
 )
 _DELIMITER: Final = re.compile(r"(?:--|__+|—)[ \t]*\Z")
-_TITLES: Final = frozenset({"mr", "mrs", "ms", "miss", "dr", "herr", "frau"})
-_LONGEST_SIGNATURE: Final = 8
 _LONGEST_HEAD: Final = 400
 MOST_LINES: Final = 20_000
-
-
-@dataclass(frozen=True, slots=True)
-class Line:
-    """One line: its place in the text, how deep it is quoted, and its own words."""
-
-    start: int
-    end: int
-    depth: int
-    words: str
 
 
 @dataclass(slots=True)
@@ -148,7 +123,7 @@ def _is_inline(lines: Sequence[Line]) -> bool:
     turns = 0
     last = 0
     for line in lines:
-        if not line.words.strip() or _CLOSING.match(line.words) or line.depth > 1:
+        if not line.words.strip() or CLOSING.match(line.words) or line.depth > 1:
             continue
         if last == 1 and line.depth == 0 and len(line.words.split()) > 0:
             turns += 1
@@ -243,18 +218,18 @@ def _leave_out(part: Part, found: Parts, name: str) -> None:
     """Set the signature and the footers of a part apart from its lines."""
     kept: list[Line] = []
     why = ""
-    signed_from = _signed_from(part.lines, name)
+    signed_at = signed_from(part.lines, name)
     for i, line in enumerate(part.lines):
         if _DEVICE.match(line.words):
             found.ignored.append((line.start, line.end, "signature"))
             continue
-        if _POSTSCRIPT.match(line.words):
+        if POSTSCRIPT.match(line.words):
             why = ""
         elif _FOOTER.match(line.words):
             why = "footer"
         elif _DELIMITER.match(line.words) and i:
             why = "signature"
-        elif i == signed_from:
+        elif i == signed_at:
             why = why or "signature"
         if why:
             found.ignored.append((line.start, line.end, why))
@@ -263,34 +238,3 @@ def _leave_out(part: Part, found: Parts, name: str) -> None:
         else:
             kept.append(line)
     part.lines = kept
-
-
-def is_closing(words: str) -> bool:
-    """Whether a line is only the closing words of a letter."""
-    found = _CLOSING.match(words.strip())
-    return found is not None and not found[1].strip()
-
-
-def _is_name_of(words: str, name: str) -> bool:
-    """Whether a line is only a person's name, or the first or the last part of it."""
-    own = {one for one in re.findall(r"[^\W\d_]{2,}", name.lower())}
-    said = [one for one in re.findall(r"[^\W\d_]{2,}", words.lower()) if one not in _TITLES]
-    is_plain = len(words) <= 60 and not re.search(r"[\d:?!]", words)
-    return bool(said) and is_plain and set(said) <= own
-
-
-def _signed_from(lines: list[Line], name: str = "") -> int:
-    """Give the line that closes a letter, or one past the last: few lines follow it."""
-    filled = [i for i, line in enumerate(lines) if line.words.strip()]
-    for back, i in enumerate(reversed(filled[-14:])):
-        words = lines[i].words.strip()
-        found = _CLOSING.match(words)
-        if found is None or len(found[1].split()) > 6 or re.search(r"\d", found[1]):
-            continue
-        if back <= 7 or any(_POSTSCRIPT.match(lines[j].words) for j in filled[-back:]):
-            return i
-    for back, i in enumerate(reversed(filled[-_LONGEST_SIGNATURE:])):
-        has_more = back < len(filled) - 1
-        if name and has_more and lines[i].depth == 0 and _is_name_of(lines[i].words, name):
-            return i
-    return len(lines)

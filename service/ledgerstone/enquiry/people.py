@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from ledgerstone.enquiry.addresses import address_of
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.mail import Mail, Person
-from ledgerstone.enquiry.parts import Line, Part, Parts, is_closing
+from ledgerstone.enquiry.parts import Part, Parts
+from ledgerstone.enquiry.signing import is_closing
 from ledgerstone.enquiry.word_sets import word_set
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")

@@ -8,8 +8,9 @@ from dataclasses import dataclass, field, replace
 from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.measures import measures_of
-from ledgerstone.enquiry.parts import Line, Part, Parts, lines_of
+from ledgerstone.enquiry.parts import Part, Parts, lines_of
 from ledgerstone.enquiry.scene import NOWHERE, Scene
 from ledgerstone.enquiry.sentences import MOST_ATOMS, Sentence, sentences_of
 from ledgerstone.enquiry.settle import Settler
@@ -20,17 +21,22 @@ from ledgerstone.enquiry.walk import Walker
 
 _INCHES: Final = re.compile(
     r"\d\s?(?:\"|”|″|''|inch|in\.|in\b(?!\s(?:from|the|a|an|my|our"
-    r"|front|total|one|dia|diam|diameter|length|width|depth|thickness|height|all|it|this|white|grey|black)\b))"
+    r"|front|total|one|dia|diam|diameter|length|width|depth|thickness|height|all|it|this|white"
+    r"|grey|black)\b))"
     r"|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
 )
+_QUOTED: Final = re.compile(r"(?<![\d\w])[\"“„](?=[^\W\d])[^\"“”„\n]{2,120}[\"”“]")
 _ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)
 
 
 _LEANS: Final = re.compile(
-    r"\bas (?:per )?(?:in )?(?:your|the) (?:quot\w*|estimate|e-?mail|offer)|\bas (?:quoted|discussed"
-    r"|agreed|before|priced|offered|you said)|\beverything else\b|\bthe rest\b|\brest (?:as|stays|is)"
+    r"\bas (?:per )?(?:in )?(?:your|the) (?:quot\w*|estimate|e-?mail|offer)|\bas (?:quoted"
+    r"|discussed"
+    r"|agreed|before|priced|offered|you said)|\beverything else\b|\bthe rest\b|\brest (?:as"
+    r"|stays|is)"
     r"|\botherwise\b|\bsame (?:length|thickness|depth|width|sizes?|as|again)\b|\bstill \d"
-    r"|\bhappy with (?:the|your)\b|\bgo ahead and\b|\bwie (?:besprochen|gehabt|angeboten|im angebot)"
+    r"|\bhappy with (?:the|your)\b|\bgo ahead and\b|\bwie (?:besprochen|gehabt|angeboten"
+    r"|im angebot)"
     r"|\bbleib(?:t|en)\b|\bansonsten\b|\bunverändert\b|\bstays? (?:the same|at|as)\b"
     r"|\bunchanged\b",
     re.IGNORECASE,
@@ -52,7 +58,7 @@ def read_scene(
 ) -> Scene:
     """Read all parts, the oldest first, the subject before the newest."""
     masked = _masked(text, struck)
-    has_inches = bool(_INCHES.search(text))
+    has_inches = bool(_INCHES.search(_QUOTED.sub(" ", text)))
     layered = [
         Layered(part, layer, is_own)
         for layer, (part, is_own) in enumerate(reversed(list(zip(parts.parts, own, strict=True))))

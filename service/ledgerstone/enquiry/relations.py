@@ -8,10 +8,10 @@ from ledgerstone.enquiry.centring import held_at, read_places, span_of
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.lexicon import AXES, mark
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.openings_settled import longest_along
 from ledgerstone.enquiry.scene import Opening, Piece, Word
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import longest_along
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
 
 _NO_RIM: Final = frozenset({*ROUND_HOLES, "hole"}) - {"waste"}

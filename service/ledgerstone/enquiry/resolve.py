@@ -183,8 +183,8 @@ def _opening(found: PieceFound, opening: Opening) -> OpeningFound:
     for key in ("length", "width", "diameter"):
         _value(made.values, made.doubts, key, claims.get(key, []))
     length, width = made.values.get("length"), made.values.get("width")
-    is_round = opening.kind == "circle" and length is not None
-    if is_round and "diameter" not in made.values and (width is None or width.agrees(length)):
+    unsaid = opening.kind == "circle" and "diameter" not in made.values
+    if unsaid and length is not None and (width is None or width.agrees(length)):
         made.values["diameter"] = made.values.pop("length")
         made.values.pop("width", None)
     if "length" in made.values and "width" in made.values:

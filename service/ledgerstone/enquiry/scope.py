@@ -7,7 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -27,7 +27,14 @@ _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
 _MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _LIMITS: Final = frozenset(
-    {("up", "to"), ("more", "than"), ("less", "than"), ("bis", "zu"), ("as", "much"), ("mehr", "als")}
+    {
+        ("up", "to"),
+        ("more", "than"),
+        ("less", "than"),
+        ("bis", "zu"),
+        ("as", "much"),
+        ("mehr", "als"),
+    }
 )
 _OTHERS: Final = word_set(
     "friend sister brother neighbour neighbor cousin mother mum colleague parents freundin freund"
@@ -35,7 +42,11 @@ _OTHERS: Final = word_set(
 )
 _HAVE: Final = word_set("has had have got bought hat hatte haben bekommen gekauft")
 _SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möchten gern gerne hätte")
-_THINKS: Final = word_set("thinks reckons reckoned suggests suggested believes meint glaubt fancies")
+_MIDDLES: Final = frozenset({"middle", "centre", "center"})
+_AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
+_THINKS: Final = word_set(
+    "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
+)
 _OPINION_FAR: Final = 9
 _NEAR: Final = 5
 
@@ -159,6 +170,9 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     words = sentence.words
     if mention.preposition in _REFERENCE:
         return True
+    near = words[max(0, mention.start - 6) : mention.start]
+    if mention.preposition == "of" and _MIDDLES & set(near) and _AT_MIDDLE & set(near[:-3]):
+        return mention.determiner == "the"
     toward = mention.preposition in ("to", "on", "with", "over", "zur", "zum")
     centred = _has("centred", words[max(0, mention.start - 4) : mention.start])
     if toward and centred and not mention.is_indefinite:

@@ -9,7 +9,7 @@ from itertools import islice, pairwise
 from typing import Final, Literal
 
 from ledgerstone.enquiry.lexicon import mark
-from ledgerstone.enquiry.parts import Line
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.sizes import Size, SizeReader
 from ledgerstone.enquiry.tokens import Span, Token, tokens_of
 from ledgerstone.enquiry.word_sets import word_set

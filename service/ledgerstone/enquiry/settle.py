@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.openings_settled import opening_key, turn
 from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
@@ -15,7 +16,6 @@ _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wid
 _PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} | dict.fromkeys(
     ("edge:left", "edge:right"), "width"
 )
-_NO_SIZES: Final = frozenset({"radius", "thick", "apart", "quantity", "beside"})
 _THIN_MM: Final = 130.0
 _LENGTH_MM: Final = 400.0
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
@@ -194,7 +194,9 @@ class Settler:
         if measure.size.unit is None and not measure.unit_from_label:
             return
         claim = self.claim(measure, "thickness", rank)
-        if claim is not None and claim.mm <= _THIN_MM and "thickness" not in piece.claims:
+        known = piece.claims.get("thickness", [])
+        is_newer = all(one.rank[0] < rank[0] for one in known)
+        if claim is not None and claim.mm <= _THIN_MM and is_newer:
             if piece.has_size() or len(measures) > 1 or piece.use in _UPRIGHT:
                 key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
@@ -213,7 +215,7 @@ class Settler:
         for opening in openings:
             roles = {one.role for one in measures}
             for measure in measures:
-                key = _opening_key(opening, measure, roles, measures)
+                key = opening_key(opening, measure, roles, measures)
                 if not key:
                     continue
                 strong = measure.on_hole if measure.on_hole is not None else opening.names_hole
@@ -248,54 +250,6 @@ def _piece_key(piece: Piece, measure: Measure) -> str:
     else:
         key = "alone" if role in ("", "size") else ""
     return key
-
-
-def _opening_key(
-    opening: Opening, measure: Measure, roles: set[str], measures: Sequence[Measure]
-) -> str:
-    """Give what of an opening a size is: a first bare one of two runs along the slab."""
-    role = measure.role
-    if measure.place > 2 or role in _NO_SIZES:
-        return ""
-    is_across = role in ("deep", "high") or measure.axis == "y"
-    is_along = role in ("wide", "long") or measure.axis == "x"
-    if role == "dia" or (role == "across" and measure.of == 1):
-        key = "diameter"
-    elif is_across or (role == "wide" and "long" in roles):
-        key = "width"
-    elif is_along or measure.of > 1:
-        key = "length" if is_along or measure.place == 1 else "width"
-    else:
-        key = "diameter" if _is_bore(opening, measure, measures) else ""
-    return key
-
-
-def _is_bore(opening: Opening, measure: Measure, measures: Sequence[Measure]) -> bool:
-    """Whether a size without a word is a round hole's."""
-    if any(one.of > 1 for one in measures) or "length" in opening.claims:
-        return False
-    size = measure.size
-    is_count = size.unit is None and size.amount < 8 and not size.has_fraction
-    is_hole = opening.what in ROUND_HOLES or opening.kind == "circle" or opening.names_hole
-    return is_hole and not is_count
-
-
-def turn(opening: Opening, claim: Claim, axis: str) -> None:
-    """Lay an opening so that the size spoken of runs along the slab, or from front to back."""
-    key = "length" if axis == "x" else "width"
-    if any(claim.agrees(one) for one in opening.claims.get(key, [])):
-        return
-    length, width = opening.claims.get("length", []), opening.claims.get("width", [])
-    opening.claims["length"], opening.claims["width"] = width, length
-
-
-def longest_along(opening: Opening, axis: str) -> None:
-    """Lay an opening with its long side along the slab, or from front to back."""
-    length, width = opening.claims.get("length", []), opening.claims.get("width", [])
-    if length and width:
-        is_along = length[-1].mm >= width[-1].mm
-        if is_along != (axis == "x"):
-            opening.claims["length"], opening.claims["width"] = width, length
 
 
 def worked_out(length: Length, mm: float, claims: Sequence[Claim]) -> Claim:

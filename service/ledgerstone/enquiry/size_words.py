@@ -70,11 +70,14 @@ VULGAR: Final = MappingProxyType(
 )
 UNDER: Final = frozenset({"2", "4", "8", "16", "32", "64"})
 AFTER_INCH: Final = word_set(
-    "long wide deep thick thk high tall across dia diam diameter length width depth thickness round square x by from off "
+    "long wide deep thick thk high tall across dia diam diameter length width depth thickness"
+    " round square x by from off "
     "back front and or to of is are at hole apart clear centres centers radius in overall max "
     "min"
 )
 NOUN_OF_SIZE: Final = word_set("diameter length width depth thickness height dia diam")
+QUOTES: Final = frozenset({'"', "”", "“", "„"})
+MOST_QUOTED: Final = 16  # tokens
 LONGEST_DIGITS: Final = 9
 MOST_SPOKEN: Final = 8
 TIMES: Final = {"hundred": 100, "hundert": 100, "thousand": 1000, "tausend": 1000}

@@ -20,9 +20,11 @@ from ledgerstone.enquiry.size_words import (
     AFTER_INCH,
     ARTICLES,
     LONGEST_DIGITS,
+    MOST_QUOTED,
     MOST_SPOKEN,
     NOUN_OF_SIZE,
     PARTS,
+    QUOTES,
     TIMES,
     UNDER,
     UNITS,
@@ -177,7 +179,7 @@ class SizeReader:
         if unit is None:
             return None, i
         if word in {'"', "'", "’", "”", "″", "′"}:
-            if not self._joined(j):
+            if not self._joined(j) or self._closes_quote(j):
                 return None, i
             if word in "'’" and self._word(j + 1) in "'’" and self._joined(j + 1):
                 return "in", j + 2
@@ -188,6 +190,17 @@ class SizeReader:
             if nxt is not None and nxt.kind == "word" and word in ("in", "ft"):
                 return unit, j + 1
         return unit, j + 1
+
+    def _closes_quote(self, j: int) -> bool:
+        """Whether a mark after a number ends words in quotation marks: "cut-out 510 x 350"."""
+        if self._word(j) not in QUOTES:
+            return False
+        is_open = False
+        for k in range(max(0, j - MOST_QUOTED), j):
+            if self._word(k) in QUOTES:
+                after_number = self._joined(k) and self._kind(k - 1) in ("number", "vulgar")
+                is_open = not is_open and not after_number
+        return is_open
 
     def _is_inch(self, i: int, amount: Fraction, *, has_fraction: bool) -> bool:
         """Tell ``12 in`` from ``12 in from the right``, by what follows and what is usual here."""

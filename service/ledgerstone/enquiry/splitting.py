@@ -8,7 +8,7 @@ from typing import Final
 
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.legs import side_said
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Piece, Word
 from ledgerstone.enquiry.word_sets import word_set
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Scene
 from ledgerstone.enquiry.sentences import Atom, Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -23,6 +23,8 @@ _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
 )
 _AWAY: Final = word_set("von from off to along behind at vom zur zum under over")
+_EARLY: Final = 5  # words
+_ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
 _ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
 
@@ -35,6 +37,7 @@ class Subjects:
         self.openings: list[Opening] = []
         self.awaited = 0
         self.row: list[Opening] = []
+        self.sizes: list[Measure] = []
         self.pending = False  # whether the sentence in hand gave the piece in hand a size
 
     # --- pieces -----------------------------------------------------------------------------
@@ -87,7 +90,7 @@ class Subjects:
         if mention.is_denied or mention.is_old:
             return None
         pieces = self.scene.pieces
-        own = _own_sizes(mention, sizes)
+        own, self.sizes = _own_sizes(mention, sizes), sizes
         if not pieces or self.piece is None:
             return self.start_piece(mention.name)
         if self._is_further(mention, sentence, own=own, free=free):
@@ -101,7 +104,7 @@ class Subjects:
         near = sentence.words[max(0, mention.start - 4) : mention.start]
         is_another = bool(_ANOTHER & set(near)) and mention.determiner not in ("the", "die", "der")
         begun = current.has_size() or self.pending
-        if is_another and (own or free) and begun:
+        if begun and ((is_another and (own or free)) or self._is_also(mention, sentence, own=own)):
             return True
         same = any(piece.use == mention.name or not mention.name for piece in self.scene.pieces)
         if mention.name in _UPRIGHT and own and begun and not same:
@@ -111,6 +114,12 @@ class Subjects:
         if free:
             return mention.is_indefinite and mention.preposition in ("", "for", "für", "of")
         return own and mention.preposition in ("", "for") and begun and mention.is_indefinite
+
+    def _is_also(self, mention: Mention, sentence: Sentence, *, own: bool) -> bool:
+        """Whether a sentence begins with one more slab: "Also one bar, 1400 x 400"."""
+        led = set(sentence.words[: mention.start]) & _ALSO
+        pair = any(one.of > 1 and one.at >= mention.end for one in self.sizes)
+        return bool(led) and own and pair and mention.is_indefinite and mention.start <= _EARLY
 
     def _known(self, mention: Mention, *, own: bool) -> Piece | None:
         pieces = self.scene.pieces

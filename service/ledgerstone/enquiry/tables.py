@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import LABELS, mark
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.measures import measures_of
-from ledgerstone.enquiry.parts import Line
 from ledgerstone.enquiry.scene import say
 from ledgerstone.enquiry.sentences import Sentence, sentences_of
 from ledgerstone.enquiry.tokens import Span

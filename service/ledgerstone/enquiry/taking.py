@@ -7,7 +7,7 @@ from typing import Final
 from ledgerstone.enquiry import relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.focus import Focus, Heard
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Piece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -19,15 +19,14 @@ _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich"})
 _HOLES: Final = ("open", "hole")
+_WALLS: Final = frozenset({"wall", "walls", "wand"})
 _TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc"})
 
 
 def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
     """Take up what is named; give what the sizes after it are of."""
-    if mention.kind == "count":
-        return _counted(focus, heard, mention, active)
-    if mention.kind in ("part", "one"):
-        takes = splitting.take_part if mention.kind == "part" else _next_one
+    takes = {"count": _counted, "part": splitting.take_part, "one": _next_one}.get(mention.kind)
+    if takes is not None:
         return takes(focus, heard, mention, active)
     if (
         mention.kind == "slab"
@@ -39,9 +38,8 @@ def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -
         return _slab(focus, heard, mention, active)
     if mention.kind in _HOLES:
         return _opening(focus, heard, mention, active)
-    words = heard.sentence.words
-    if mention.kind == "thing" and focus.is_l() and words[mention.start] in _LEGS:
-        mention.kind, mention.name = "leg", "both"
+    if mention.kind == "thing" and focus.is_l():
+        _as_leg(mention, heard.sentence)
     if mention.kind == "leg":
         on_hole = active is not None and active.kind in _HOLES and mention.name != "both"
         if focus.is_l() and not on_hole:
@@ -66,6 +64,21 @@ def _counted(
     span = (atoms[mention.start].start, atoms[mention.end - 1].end)
     piece.quantity, piece.quantity_spans = mention.count, (span,) if mention.count > 1 else ()
     return Mention(mention.start, mention.end, "slab", piece.use)
+
+
+def _as_leg(mention: Mention, sentence: Sentence) -> None:
+    """Take a wall that a size follows for the leg along it, and "legs" for both of an L's."""
+    if sentence.words[mention.start] in _LEGS:
+        mention.kind, mention.name = "leg", "both"
+    if sentence.words[mention.start] not in _WALLS or mention.preposition:
+        return
+    near = set(sentence.words[max(0, mention.start - 3) : mention.start])
+    following = sentence.atoms[mention.end : mention.end + 3]
+    led = any(atom.kind == "size" for atom in following)
+    if led and near & {"back", "rear", "hinten", "long", "main"}:
+        mention.kind, mention.name = "leg", "back"
+    elif led and near & {"left", "right", "lh", "rh", "side", "short"}:
+        mention.kind, mention.name = "leg", "side"
 
 
 def _next_one(
@@ -144,12 +157,8 @@ def _opening(
         return active
     if scope.is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence):
         return active
-    piece = subjects.piece
-    led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
-    bare = mention.kind == "hole" and led and not (mention.is_indefinite or mention.count)
-    named = "opening" in sentence.words[mention.start]
-    if bare and named and (piece is None or not piece.openings):
-        mention.kind = "thing"  # the opening of a fireplace or a window
+    if _is_of_building(mention, sentence, subjects.piece):
+        mention.kind = "thing"
         return mention
     openings = subjects.openings_for(mention, sentence)
     if not openings:
@@ -165,6 +174,16 @@ def _opening(
         opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     focus.take_up(mention.start, openings)
     return mention
+
+
+def _is_of_building(mention: Mention, sentence: Sentence, piece: Piece | None) -> bool:
+    """Whether an opening is a fireplace's or a window's, or the stove's own pipe."""
+    if mention.name == "flue":
+        return not (mention.names_hole or mention.is_indefinite)
+    led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
+    bare = mention.kind == "hole" and led and not (mention.is_indefinite or mention.count)
+    named = "opening" in sentence.words[mention.start]
+    return bare and named and (piece is None or not piece.openings)
 
 
 def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:

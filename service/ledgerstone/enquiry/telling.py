@@ -7,7 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.lexicon import NUMBERS
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.mentions import Mention
+from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Piece, Span
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -18,7 +18,10 @@ _ONES: Final = word_set(
 _WHICH: Final = word_set(
     "left right old new existing tiled this that last front back linke rechte alte neue"
 )
-_BETWEEN: Final = word_set("is at of be them these for a the needs measures , : ( ist mit für same but identical like it aber gleich")
+_BETWEEN: Final = word_set(
+    "is at of be them these for a the needs measures , : ( ist mit für same but identical like"
+    " it aber gleich"
+)
 _SAME: Final = {
     "depth": "width",
     "width": "width",

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from ledgerstone.enquiry.gather import Gathered
-from ledgerstone.enquiry.parts import Line
+from ledgerstone.enquiry.lines import Line
 from ledgerstone.enquiry.scene import NOWHERE, Claims, Piece, Span
 
 Left = tuple[int, int, str]

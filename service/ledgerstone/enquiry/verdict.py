@@ -81,7 +81,8 @@ _AGAINST: Final = (
             r"|was delivered)"
             r"|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|where is my order"
             r"|you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
-            r"|it )?(?:on|last|in|the|us|me|a)\b|\b(?:i|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this|them))\b"
+            r"|it )?(?:on|last|in|the|us|me|a)\b|\b(?:i|we) paid (?:you|for (?:it|this|them"
+            r"|these)|(?:£|€|\$)[\d.,]+ for (?:it|this|them))\b"
             r"|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben",
             re.IGNORECASE,
         ),
@@ -110,7 +111,8 @@ _AGAINST: Final = (
         "accepted",
         6,
         re.compile(
-            r"(?:please )?go ahead\b(?! and (?:price|quote|cost|work))|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d|"
+            r"(?:please )?go ahead\b(?! and (?:price|quote|cost|work))|happy to (?:go ahead"
+            r"|proceed)|please proceed|we(?:'d|’d|"
             r" would) like to"
             r" (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
             r"|deposit (?:is )?(?:paid"
@@ -139,10 +141,13 @@ _AGAINST: Final = (
         "care",
         4,
         re.compile(
-            r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal|look after"
+            r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal"
+            r"|look after"
             r"|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+"
-            r"|(?:ring|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it"
-            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:got|had"
+            r"|(?:ring|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\."
+            r"|,)?[^.?\n]{0,40}get (?:it"
+            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i"
+            r"|we) (?:got|had"
             r"|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
             r"|wie (?:reinige|pflege|bekomme)|\bfleck(?:en)?\b",
             re.IGNORECASE,

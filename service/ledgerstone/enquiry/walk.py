@@ -4,33 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Final
 
 from ledgerstone.enquiry import legs as l_shapes
 from ledgerstone.enquiry import pairing, relations, scope, splitting, telling
 from ledgerstone.enquiry.aiming import target_of
 from ledgerstone.enquiry.altering import alter
 from ledgerstone.enquiry.beginning import begin
+from ledgerstone.enquiry.carrying import carry_on, comes_first, is_left, reaches_out
 from ledgerstone.enquiry.cutting import cut_corners
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.measures import Measure, measures_of
-from ledgerstone.enquiry.mentions import Mention, mentions_of
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.mentions import mentions_of
 from ledgerstone.enquiry.replacing import Replacing
-from ledgerstone.enquiry.scene import Opening, Piece, say
+from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
-from ledgerstone.enquiry.word_sets import word_set
-
-_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
-_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
-_IS_ONLY: Final = word_set(
-    "is only just be will should to must needs would about exactly : = same but identical ist nur soll"
-    " sollte wird genau aber gleich a at of the"
-)
-_REACHES: Final = word_set("out comes projects extends sticks reaches")
 
 
 class Walker:
@@ -109,22 +101,18 @@ class Walker:
         lead = pairing.led_by_place(heard.sentence, mentions)
         waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
         for measure in heard.sizes:
-            while waiting and (waiting[0] is lead or _comes_first(waiting[0], measure)):
+            while waiting and (waiting[0] is lead or comes_first(waiting[0], measure)):
                 active = take(focus, heard, waiting.pop(0), active)
             if measure.replaced:
                 continue
-            if active is not None and _is_left(heard.sentence, active, measure):
+            if active is not None and is_left(heard.sentence, active, measure):
                 active = None
-            _carry_on(heard, measure, active)
+            carry_on(heard, measure, active)
             if self._is_of_group(measure, heard):
                 continue
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
-            if active is not None and active.kind in ("open", "hole"):
-                measure.on_hole = active.names_hole
-            elif isinstance(target, tuple):  # the hole may be named later in the sentence
-                later = any(one.kind == "hole" or one.names_hole for one in waiting)
-                measure.on_hole = not later and all(one.names_hole for one in target)
+            _note_hole(measure, active, target, waiting)
             if target is not None and measure.side:
                 self._place(target, measure, heard)
             elif target is not None:
@@ -139,12 +127,7 @@ class Walker:
         if claim is None:
             return
         if isinstance(target, Piece):
-            if measure.side == "back" and self.focus.leg == "side":
-                say(target.claims, "width", claim)
-            elif measure.side in ("left", "right") and self.focus.leg == "back":
-                say(target.claims, "length", claim)
-            elif measure.side == "back" and _reaches_out(heard.sentence, measure):
-                self.settler.piece(target, [replace(measure, side="", role="deep")], heard.rank)
+            self._reach(target, measure, claim, heard)
             return
         sides = [measure.side]
         if measure.side == "ends":
@@ -159,6 +142,15 @@ class Walker:
         for opening in target or ():
             for side in sides:
                 say(opening.claims, f"{side}_edge" if measure.to_edge else side, claim)
+
+    def _reach(self, piece: Piece, measure: Measure, claim: Claim, heard: Heard) -> None:
+        """Take how far a slab reaches from a wall."""
+        if measure.side == "back" and self.focus.leg == "side":
+            say(piece.claims, "width", claim)
+        elif measure.side in ("left", "right") and self.focus.leg == "back":
+            say(piece.claims, "length", claim)
+        elif measure.side == "back" and reaches_out(heard.sentence, measure):
+            self.settler.piece(piece, [replace(measure, side="", role="deep")], heard.rank)
 
     def _settle(self, said: list[tuple[Target, Measure]], heard: Heard) -> None:
         legs = [mention for mention in heard.found if mention.kind == "leg"]
@@ -229,42 +221,15 @@ class Walker:
         self.settler.openings(openings, others, heard.rank)
 
 
-def _reaches_out(sentence: Sentence, measure: Measure) -> bool:
-    """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
-    return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
-
-
-def _carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
-    """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
-    sizes, at = heard.sizes, heard.sizes.index(measure)
-    bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
-    before = sizes[at - 1] if at else None
-    named = active is not None and active.kind == "slab" and active.end == measure.at
-    if bare and named and before is not None and before.role == "thick":
-        measure.role = "thick"
-    chosen = _CHOOSES & set(heard.sentence.words[max(0, measure.at - 3) : measure.at])
-    if bare and chosen and before is not None and before.role in _CHOSEN:
-        measure.role = before.role
-    if active is not None and active.kind == "slab" and active.end <= measure.at:
-        between = heard.sentence.atoms[active.end : measure.at]
-        measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
-
-
-def _comes_first(mention: Mention, measure: Measure) -> bool:
-    """Whether a name is read before a size: it stands before, or is what the size is said of.
-
-    In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
-    """
-    if mention.start <= measure.at:
-        return True
-    named = mention.kind == "slab" and not mention.preposition and measure.role == "thick"
-    return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
-
-
-def _is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
-    """Whether a sentence has turned from a thing that is none of ours to what is wanted."""
-    is_ours = active.kind not in ("thing", "room") and not active.is_old
-    return not is_ours and scope.is_renewed(sentence, active.end, measure.at)
+def _note_hole(
+    measure: Measure, active: Mention | None, target: Target, waiting: Sequence[Mention]
+) -> None:
+    """Note whether a size is said of the hole itself; the hole may be named after it."""
+    if active is not None and active.kind in ("open", "hole"):
+        measure.on_hole = active.names_hole
+    elif isinstance(target, tuple):
+        later = any(one.kind == "hole" or one.names_hole for one in waiting)
+        measure.on_hole = not later and all(one.names_hole for one in target)
 
 
 def _distinct(targets: Sequence[Target]) -> list[Target]:

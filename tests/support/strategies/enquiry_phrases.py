@@ -6,29 +6,14 @@ is made of stands beside it, so that those which are read worst can be counted.
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from pathlib import Path
 from random import Random
-from typing import Final
+from typing import Any, Final
 
-from support.strategies.enquiry_phrase_lists import (
-    ASIDES,
-    BETWEEN,
-    CENTRED,
-    CLOSINGS,
-    GREETINGS,
-    HOLE_SIZES,
-    HOLES,
-    OPENING_NAMES,
-    OPENING_SIZES,
-    PLACES,
-    SIDES,
-    SLAB_NAMES,
-    SLABS,
-    TAPS_BEHIND,
-)
-
-MM: Final = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4}
+SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
 
 
 @dataclass
@@ -103,17 +88,17 @@ class Composer:
         along, deep = self.size(400, 560), self.size(300, 400)
         length = self.lengths[f"{at}/outline/length"]
         width = self.lengths[f"{at}/outline/width"]
-        what = rng.choice(OPENING_NAMES)
+        what = rng.choice(SAID["opening_names"])
         self.phrases.append(f"what: {what}")
         own = f"{at}/cutouts/{i}"
         if rng.random() < 0.7:
-            size = self.pick("size", OPENING_SIZES)
+            size = self.pick("size", SAID["opening_sizes"])
             self.lengths |= {f"{own}/length": along, f"{own}/width": deep}
         else:
-            size = self.pick("hole", HOLE_SIZES)
+            size = self.pick("hole", SAID["hole_sizes"])
             self.lengths[f"{own}/diameter"] = deep
         said = size.format(what=what, a=self.say(along), b=self.say(deep), d=self.say(deep))
-        return said + self.pick("between", BETWEEN).format(
+        return said + self.pick("between", SAID["between"]).format(
             place=self.place(own, length, width, what)
         )
 
@@ -124,16 +109,16 @@ class Composer:
         y = self.size(230, width - 210)
         if rng.random() < 0.2:
             self.lengths |= {f"{own}/centre/x": length / 2, f"{own}/centre/y": y}
-            pattern, along = self.pick("centred", CENTRED), ""
+            pattern, along = self.pick("centred", SAID["centred"]), ""
         else:
             self.lengths |= {f"{own}/centre/x": x, f"{own}/centre/y": y}
             side = rng.choice(("left", "right"))
-            pattern = self.pick("place", PLACES)
-            along = self.pick("side", SIDES[side]).format(
+            pattern = self.pick("place", SAID["places"])
+            along = self.pick("side", SAID["sides"][side]).format(
                 self.say(x if side == "left" else round(length - x, 4))
             )
         back = rng.choice(("front", "front", "back"))
-        across = self.pick("side", SIDES[back]).format(
+        across = self.pick("side", SAID["sides"][back]).format(
             self.say(y if back == "front" else round(width - y, 4))
         )
         return pattern.format(x=along, y=across, what=what)
@@ -141,19 +126,19 @@ class Composer:
 
 def compose(seed: int) -> Composed:
     """Draw a message about one slab with up to two openings, and asides."""
-    rng = Random(seed)
+    rng = Random(seed)  # noqa: S311  (messages, no secrets)
     one = Composer(rng)
-    name = one.pick("name", SLAB_NAMES)
-    parts = [one.slab("/slabs/0", one.pick("slab", SLABS), name)]
+    name = one.pick("name", SAID["slab_names"])
+    parts = [one.slab("/slabs/0", one.pick("slab", SAID["slabs"]), name)]
     if rng.random() < 0.75:
         parts.append(one.opening("/slabs/0", 0))
         if rng.random() < 0.5:
             parts.append(_tap(one))
-    aside = one.pick("aside", ASIDES)
+    aside = one.pick("aside", SAID["asides"])
     parts.insert(rng.randint(1, len(parts)), aside)
     gap = rng.choice((" ", "\n\n", "\n"))
-    text = one.pick("greeting", GREETINGS) + gap.join(part for part in parts if part)
-    return Composed(text + one.pick("closing", CLOSINGS), one.lengths, one.phrases)
+    text = one.pick("greeting", SAID["greetings"]) + gap.join(part for part in parts if part)
+    return Composed(text + one.pick("closing", SAID["closings"]), one.lengths, one.phrases)
 
 
 def _tap(one: Composer) -> str:
@@ -164,7 +149,4 @@ def _tap(one: Composer) -> str:
     one.lengths[f"{at}/cutouts/1/diameter"] = bore
     one.lengths[f"{at}/cutouts/1/centre/x"] = one.lengths[f"{at}/cutouts/0/centre/x"]
     one.lengths[f"{at}/cutouts/1/centre/y"] = one.lengths[f"{at}/outline/width"] - back
-    return one.pick("tap", TAPS_BEHIND).format(d=one.say(bore), b=one.say(back))
-
-
-_ = HOLES
+    return one.pick("tap", SAID["taps_behind"]).format(d=one.say(bore), b=one.say(back))

@@ -1,0 +1,67 @@
+"""What a size takes from the words and sizes before it: its role, and whether it is a subject's."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry import scope
+from ledgerstone.enquiry.focus import Heard
+from ledgerstone.enquiry.measure import Measure
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
+
+
+_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
+
+
+_IS_ONLY: Final = word_set(
+    "is only just be will should to must needs would about exactly : = same but identical ist"
+    " nur soll"
+    " sollte wird genau aber gleich a at of the"
+)
+
+
+_REACHES: Final = word_set("out comes projects extends sticks reaches")
+
+
+def reaches_out(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
+    return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
+
+
+def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
+    """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
+    sizes, at = heard.sizes, heard.sizes.index(measure)
+    bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
+    before = sizes[at - 1] if at else None
+    named = active is not None and active.kind == "slab" and active.end == measure.at
+    if bare and named and before is not None and before.role == "thick":
+        measure.role = "thick"
+    words = heard.sentence.words
+    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
+    roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
+    if bare and _CHOOSES & set(near) and roles:
+        measure.role = roles[-1]
+    if active is not None and active.kind == "slab" and active.end <= measure.at:
+        between = heard.sentence.atoms[active.end : measure.at]
+        measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
+
+
+def comes_first(mention: Mention, measure: Measure) -> bool:
+    """Whether a name is read before a size: it stands before, or is what the size is said of.
+
+    In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
+    """
+    if mention.start <= measure.at:
+        return True
+    named = mention.kind == "slab" and not mention.preposition and measure.role == "thick"
+    return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
+
+
+def is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
+    """Whether a sentence has turned from a thing that is none of ours to what is wanted."""
+    is_ours = active.kind not in ("thing", "room") and not active.is_old
+    return not is_ours and scope.is_renewed(sentence, active.end, measure.at)
