@@ -1,6 +1,5 @@
 /** Shows each answer beside the order it belongs to, and what goes wrong on the way to one. */
 
-import { keepTools } from "./answer/keep.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
 import { brief, sentence, unsought } from "./answer/sentences.js";
 import { clearFaults, showFaults, showSummary } from "./form/faults.js";
@@ -34,6 +33,13 @@ export class Answers {
     if (this.last?.order !== this.page.store.order) this.panel.standing(say("answer.asking"), this.last !== null);
   }
 
+  /** Another order begins: nothing of the last answer stays. */
+  forget() {
+    this.last = null;
+    this.panel.clear();
+    this.glance.hidden = true;
+  }
+
   /** The order has moved on from the answer that is shown. */
   outdated() {
     if (this.last) this.panel.standing(say("answer.stale"), true);
@@ -65,7 +71,7 @@ export class Answers {
     if (!this.last) return;
     const { page } = this;
     const { answer, order } = this.last;
-    const keep = answer.kind === "quote" ? keepTools(answer.body, this.keeping()) : null;
+    const keep = answer.kind === "quote" ? page.keep(answer.body, this.keeping()) : null;
     this.panel.show(answer, {
       order,
       tax: page.choices.tax?.name ?? say("answer.tax"),

@@ -1,5 +1,6 @@
 /** Starts the page: its words, the workshop's choices, then the order. */
 
+import { keepTools } from "./answer/keep.js";
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { LOCALES, offerLanguages, spokenOf } from "./language.js";
 import { Page } from "./page.js";
@@ -74,5 +75,5 @@ setPlace(choices);
 document.documentElement.lang = choices.formats.locale;
 fillWords(document);
 showWorkshop(choices.workshop);
-new Page(service, choices).begin();
+new Page(service, choices, keepTools).begin();
 one("#order").inert = false;

@@ -14,9 +14,14 @@ import { Sketch } from "./sketch/sketch.js";
 import { keepDraft, keptDraft, Store } from "./store.js";
 
 export class Page {
-  /** @param {Service} service @param {Choices} choices */
-  constructor(service, choices) {
+  /**
+   * @param {Service} service
+   * @param {Choices} choices
+   * @param {(quote: Quote, keeping: Keeping) => HTMLElement | null} keep what stands under a quote to keep it by
+   */
+  constructor(service, choices, keep) {
     this.choices = choices;
+    this.keep = keep;
     this.service = service;
     this.form = /** @type {HTMLFormElement} */ (document.querySelector("#order"));
     const draft = keptDraft();

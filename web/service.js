@@ -1,6 +1,6 @@
 /** The pricing service: its addresses, its answers, and the ways in which it can fail. */
 
-/** @typedef {"down" | "busy" | "failed" | "missing"} Kind */
+/** @typedef {"down" | "busy" | "failed" | "missing" | "refused"} Kind */
 
 /** The service gave no answer that the page can show. */
 export class Trouble extends Error {
@@ -84,5 +84,6 @@ async function troubleOf(response) {
   const afterS = wait > 0 ? wait : undefined;
   if (response.status === 429 || response.status === 503) return new Trouble("busy", afterS);
   const body = await response.json().catch(() => ({}));
+  if (response.status === 401) return new Trouble("refused", afterS, body.detail);
   return new Trouble(response.status >= 500 ? "failed" : "missing", afterS, body.detail);
 }

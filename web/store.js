@@ -86,6 +86,14 @@ export class Store extends EventTarget {
   }
 }
 
+/** @type {"localStorage" | "sessionStorage"} */
+let shelf = "localStorage";
+
+/** Keep what is entered for this tab alone, so that two tabs hold two orders. */
+export function keepInTab() {
+  shelf = "sessionStorage";
+}
+
 const DRAFT = "ledgerstone.draft.1";
 const CHOICES = "ledgerstone.choices.1";
 
@@ -119,8 +127,8 @@ export function keptChoices() {
 function keep(name, value) {
   try {
     const here = `${name} ${location.pathname}`;
-    if (value === null) localStorage.removeItem(here);
-    else localStorage.setItem(here, JSON.stringify(value));
+    if (value === null) window[shelf].removeItem(here);
+    else window[shelf].setItem(here, JSON.stringify(value));
     return true;
   } catch {
     return false; // storage is switched off or full: the page says so
@@ -130,7 +138,7 @@ function keep(name, value) {
 /** @param {string} name */
 function kept(name) {
   try {
-    return JSON.parse(localStorage.getItem(`${name} ${location.pathname}`) ?? "null");
+    return JSON.parse(window[shelf].getItem(`${name} ${location.pathname}`) ?? "null");
   } catch {
     return null;
   }

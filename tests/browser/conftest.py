@@ -17,6 +17,7 @@ from axe_playwright_python.sync_playwright import (  # type: ignore[import-untyp
 )
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
+MAKER_KEY = "the maker's key of the browser tests"
 ROOT = Path(__file__).resolve().parents[2]
 PHONE = {"width": 360, "height": 740}
 DESK = {"width": 1440, "height": 900}
@@ -45,6 +46,7 @@ class Served:
             "LEDGERSTONE_WEB": str(ROOT / "web"),
             "LEDGERSTONE_BASE_URL": self.url.rstrip("/"),
             "LEDGERSTONE_SIGNING_KEYS": "a signing key for the browser tests",
+            "LEDGERSTONE_MAKER_KEY": MAKER_KEY,
             "WEB_CONCURRENCY": "2",
         }
         self.process = subprocess.Popen(

@@ -4,6 +4,14 @@ from collections.abc import Callable
 
 from playwright.sync_api import Page, expect
 
+SMALL_TARGETS = """() => Array
+  .from(document.querySelectorAll("a, button, input, select, textarea, summary"))
+  .filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.closest(".unseen, .skip"))
+  .map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()])
+  .filter(([, box]) => box.width < 24 || box.height < 24)
+  .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}×${box.height}`)"""
+TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
+
 Look = Callable[[str], None]
 Settle = Callable[[Page], None]
 

@@ -5,19 +5,11 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browser.states import every_state
+from browser.states import SMALL_TARGETS, TOO_WIDE, every_state
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
 Look = Callable[[Page, str], None]
-
-SMALL_TARGETS = """() => Array
-  .from(document.querySelectorAll("a, button, input, select, textarea, summary"))
-  .filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.closest(".unseen, .skip"))
-  .map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()])
-  .filter(([, box]) => box.width < 24 || box.height < 24)
-  .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}×${box.height}`)"""
-TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 
 @pytest.mark.parametrize(("scheme", "width"), [("light", 1440), ("dark", 768)])

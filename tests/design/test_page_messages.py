@@ -8,8 +8,9 @@ from design.source import ROOT
 from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.wording import LANGUAGES
-from ledgerstone.wording.page import PageText, page_messages, texts_of
+from ledgerstone.wording.page import DESK, PAGE, PageText, page_messages, texts_of
 
+FOLDERS = {PAGE: "web", DESK: "web/desk"}
 OTHERS = [language for language in LANGUAGES if language != "en"]
 
 # What is written alike in both languages.
@@ -31,24 +32,44 @@ def values_in(text: PageText) -> list[set[str]]:
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_the_committed_file_is_the_one_that_is_made(language: str) -> None:
-    """The page's file of a language is what its catalogue makes."""
-    file = ROOT / f"web/messages.{language}.js"
-    assert file.read_text(encoding="utf-8") == messages_script(language), (
-        f"write it again: python -m ledgerstone.contract messages.{language} > web/{file.name}"
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_the_committed_file_is_the_one_that_is_made(folder: str, language: str) -> None:
+    """The file of a language, of the page and of the desk, is what its catalogue makes."""
+    file = ROOT / FOLDERS[folder] / f"messages.{language}.js"
+    assert file.read_text(encoding="utf-8") == messages_script(language, folder), (
+        f"{file} is written by python -m ledgerstone.contract, as its first line says"
     )
 
 
-def test_there_is_a_catalogue_for_each_language_and_no_more() -> None:
-    """The languages are those that have a catalogue of the page."""
-    folder = ROOT / "service/ledgerstone/wording/catalogues/page"
-    assert sorted(file.stem for file in folder.glob("*.ftl")) == sorted(LANGUAGES)
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_there_is_a_catalogue_for_each_language_and_no_more(folder: str) -> None:
+    """The languages are those that have a catalogue of the page, and of the desk."""
+    there = ROOT / "service/ledgerstone/wording/catalogues" / folder
+    assert sorted(file.stem for file in there.glob("*.ftl")) == sorted(LANGUAGES)
+
+
+def test_the_desk_says_nothing_again() -> None:
+    """What the page says already is not said a second time for the desk, which loads both."""
+    assert not page_messages("en").keys() & page_messages("en", DESK).keys()
+
+
+def test_the_desk_asks_for_what_there_is() -> None:
+    """Each message of the desk is named in its files, and each that they name is there."""
+    known = page_messages("en") | page_messages("en", DESK)
+    files = [f for f in (ROOT / "web/desk").iterdir() if not f.name.startswith("messages.")]
+    text = "".join(file.read_text(encoding="utf-8") for file in files)
+    named = set(re.findall(r'(?:data-says(?:-label)?=|say\()"([^"]+)"', text))
+    assert named <= known.keys()
+    heads = set(re.findall(r"say\(`([^`$]+)\$\{", text))
+    for key in page_messages("en", DESK):
+        assert f'"{key}"' in text or any(key.startswith(head) for head in heads), key
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_another_language_says_all_that_the_first_says(language: str) -> None:
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_another_language_says_all_that_the_first_says(folder: str, language: str) -> None:
     """Each message is there, with the same values in it, in as many forms as it needs."""
-    first, other = page_messages("en"), page_messages(language)
+    first, other = page_messages("en", folder), page_messages(language, folder)
     assert list(first) == list(other)
     for key, text in first.items():
         assert isinstance(text, str) == isinstance(other[key], str), key
@@ -60,20 +81,24 @@ def test_no_message_is_left_untranslated(language: str) -> None:
     """Only what is written alike in both languages is the same in both."""
     first, other = page_messages("en"), page_messages(language)
     assert {key for key in first if first[key] == other[key]} == ALIKE
+    first, other = page_messages("en", DESK), page_messages(language, DESK)
+    assert {key for key in first if first[key] == other[key]} == set()
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_no_message_is_empty_or_badly_spaced(language: str) -> None:
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_no_message_is_empty_or_badly_spaced(folder: str, language: str) -> None:
     """Nothing begins or ends with a blank, and no two blanks stand together."""
-    for key, text in page_messages(language).items():
+    for key, text in page_messages(language, folder).items():
         for one in said(text):
             assert one.strip() == one != "", key
             assert "  " not in one, key
 
 
-def test_german_addresses_the_reader_politely() -> None:
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_german_addresses_the_reader_politely(folder: str) -> None:
     """The page says Sie and Ihr, never du or dein, and quotes with German marks."""
-    for key, text in page_messages("de").items():
+    for key, text in page_messages("de", folder).items():
         for one in said(text):
             assert not re.search(r"\b[Dd](u|ich|ir|ein(e[nmrs]?)?)\b", one), key
             assert not re.search(r"[“”]\w|\"", one), key

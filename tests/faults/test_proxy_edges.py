@@ -28,6 +28,7 @@ def running(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Proxied]:
         known = stack.enter_context(names("127.0.0.1"))
         folder = tmp_path_factory.mktemp("proxy")
         unlimited = {"rate=10r/s": "rate=10000r/s", "rate=50r/s": "rate=10000r/s"}
+        unlimited |= {"rate=5r/s": "rate=10000r/s"}
         yield stack.enter_context(proxied(folder, service.port, known, **unlimited))
 
 
@@ -35,14 +36,21 @@ def pages() -> list[str]:
     """The address of every page in the folder, by file and by folder."""
     files = [path.relative_to(ROOT / "web").as_posix() for path in (ROOT / "web").rglob("*.html")]
     assert "index.html" in files
-    return ["/", *(f"/{name}" for name in files)]
+    return ["/", "/desk/", *(f"/{name}" for name in files)]
 
 
 @pytest.mark.parametrize("page", pages())
 def test_every_page_says_who_may_frame_it(running: Proxied, page: str) -> None:
-    """Each HTML file has the service's policy, whichever of its addresses it is asked by."""
+    """Each HTML file has the service's policy, whichever of its addresses it is asked by.
+
+    The maker's own page is framed by nobody.
+    """
     policy = running.get("/").headers["content-security-policy"]
     got = running.get(page)
+    if page.startswith("/desk/"):
+        assert "frame-ancestors 'none'" in got.headers["content-security-policy"]
+        assert got.headers["x-robots-tag"] == "noindex, nofollow"
+        return
     assert got.status == 200
     assert got.headers["content-type"].startswith("text/html")
     assert "frame-ancestors 'self'" in policy

@@ -1,18 +1,20 @@
 // What goes to the service and comes back: python -m ledgerstone.contract types
 declare namespace Contract {
   type Adjustment = {text: string, amount: string};
+  type Answered = {to?: string, subject?: string, message_id?: string, references?: string};
   type Area = {area: string, postcodes: string[], kinds: string[]};
   type Arrival = {earliest: string, latest: string};
-  type Ask = {adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string};
+  type Ask = {adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string};
   type Assumed = {at: string, value: any, says: string};
   type CalendarState = {status: "read" | "not-read", says?: string, bookings?: string, age_hours?: number};
   type Changes = {since: Since, revision: string, says: string[], price_change: Money, ready_later_days: number};
   type Choices = {workshop: Workshop, language: string, formats: Formats, words: Record<string, string | Record<string, string>>, currency: string, tax: Tax | null, uses: ("worktop" | "upstand" | "splashback" | "end-panel" | "shelf" | "table" | "hearth" | "sill")[], places: ("indoors" | "wet-room" | "outdoors")[], corners: ("front-left" | "front-right" | "back-right" | "back-left")[], thicknesses_mm: number[], shades: ShadeChoice[], matching: boolean, screens_say: string, finishes: FinishChoice[], sealers: SealerChoice[], edges: EdgeChoice[], limits: Limits, deliveries: Area[], sample_tile: SampleTile | null, templating: Templating | null, heated_curing: HeatedCuring | null, requests: boolean};
   type CostLine = {label: string, group: string, amount: string};
-  type Costs = {currency: string, margin_percent: string, lines: CostLine[]};
+  type Costs = {currency: string, margin_percent: string, lines: CostLine[], total: string};
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
+  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number};
   type Detail = {detail: string};
   type Doubtful = {at: string, says: string, readings: Reading[]};
   type Drawings = {plan?: string, view?: string, assembled?: string, true_size?: string, says?: string[]};
@@ -64,7 +66,7 @@ declare namespace Contract {
   type ProfileValues = {yours: number, usual: number, invented: number, trial: boolean};
   type Question = {at?: string, asks: string};
   type Quote = {reference: string, token?: string, link?: string, no_link?: NoLink, order: Order, issued: string, valid_until: string, standing: "estimate" | "quotation", note?: string, depends_on: string[], changes?: Changes, price: Price, costs?: Costs, lead_time: LeadTime, weight: Weight, findings: Finding[], more_findings?: number, drawings: Drawings, slabs: SlabAnswer[], ways_to_save?: Remedy[]};
-  type QuoteAsk = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string, adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string};
+  type QuoteAsk = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string, adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string};
   type QuoteToday = {kind: "quote", body: Quote};
   type Read = {at: string, mm?: number, value?: any, how: "said" | "worked-out", from: Span[]};
   type Reading = {value: string, from: Span[]};
@@ -73,7 +75,7 @@ declare namespace Contract {
   type Relief = {kind: string, label?: string, outline: Outline, at: Point, depth: Length, grooves?: number, fall?: Length};
   type Remedy = {says: string, patch: Operation[], settles: string[], verified: true, price?: Price, price_change?: Money, lighter_by_kg?: number, sooner_by_days?: number};
   type Reply = {subject: string, text: string, html: string};
-  type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, ways?: boolean, assumed?: Taken[], missing?: Question[]};
+  type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, answers?: Answered, ways?: boolean, assumed?: Taken[], missing?: Question[]};
   type Request = {token: string, name: string, reach: string, note?: string};
   type Requested = {reference: string, says: string};
   type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[]};

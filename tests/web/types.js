@@ -32,6 +32,15 @@
 
 // Then the page's own.
 /** @typedef {{says: string, faults?: Fault[]}} Requested what became of a request */
+/** @typedef {import("../../web/desk/desk.js").Desk} Desk */
+/** @typedef {import("../../web/desk/door.js").Door} Door */
+/** @typedef {import("../../web/desk/service.js").DeskService} DeskService */
+/** @typedef {Pick<Contract.ReplyAsk, "adjustments" | "margin_percent" | "deposit_round_to" | "note" | "standing" | "valid_until">} Terms */
+/**
+ * @typedef {{kind: "said" | "assumed" | "doubtful" | "missing", at: string, says: string,
+ *   readings: Contract.Reading[], from: Contract.Span[], was: any, settled: boolean}} Point
+ * what an enquiry said or left open of one place in the order, and the value there when it was read
+ */
 /** @typedef {import("../../web/page.js").Page} Page */
 /** @typedef {import("../../web/service.js").Service} Service */
 /** @typedef {import("../../web/sketch/sketch.js").Sketch} Sketch */

@@ -23,6 +23,13 @@ export class AnswerPanel extends HTMLElement {
     this.replaceChildren(this.opened, this.live, this.trouble, this.unread, body);
   }
 
+  /** Show nothing: what comes next is of another order. */
+  clear() {
+    for (const part of [this.opened, this.trouble, this.unread, this.top, this.rest]) part.replaceChildren();
+    this.drawing.element.hidden = true;
+    delete this.dataset.state;
+  }
+
   /** Say in a word how the answer stands to the order. @param {string} words @param {boolean} stale */
   standing(words, stale) {
     this.live.textContent = words;

@@ -8,9 +8,10 @@ from flask import Flask, Response
 from flask.json.provider import DefaultJSONProvider
 from werkzeug.middleware.proxy_fix import ProxyFix
 
-from ledgerstone.api import guard, lane, limits, logs, metrics, problems
+from ledgerstone.api import guard, keys, lane, limits, logs, metrics, problems
 from ledgerstone.api.app_context import APP_CONTEXT, AppContext
 from ledgerstone.api.counts import Counts
+from ledgerstone.api.desk_routes import desk_routes
 from ledgerstone.api.enquiry_routes import enquiry_routes
 from ledgerstone.api.health import Running, health_routes
 from ledgerstone.api.languages import WORKSHOP, asked_speech
@@ -63,6 +64,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     app.register_blueprint(offer_routes(context))
     app.register_blueprint(paper_routes(context))
     app.register_blueprint(enquiry_routes(context))
+    app.register_blueprint(desk_routes(context))
     app.register_blueprint(health_routes(context, running))
     _watched(app, settings, running)
     problems.register(app)
@@ -81,6 +83,7 @@ def _watched(app: Flask, settings: Settings, running: Running) -> None:
     logs.register(app)
     lane.register(app, running.lane)
     limits.register(app, settings, running.gate, running.at_work)
+    keys.register(app, settings)
     if settings.proxies:
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]  # as flask documents
 

@@ -59,13 +59,18 @@ class Buckets:
 
         The client that was longest quiet is forgotten where there are too many: it is full again.
         """
-        left, then_s = self._left.pop(client, (float(self.most), now_s))
-        left = min(self.most, left + max(0.0, now_s - then_s) * self.rate_per_s)
+        left = self.left(client, now_s)
         waits = left < 1.0
+        self._left.pop(client, None)
         self._left[client] = (left if waits else left - 1.0, now_s)
         if len(self._left) > MOST_CLIENTS:
             self._left.popitem(last=False)
         return (1.0 - left) / self.rate_per_s if waits else 0.0
+
+    def left(self, client: str, now_s: float) -> float:
+        """Return how many tokens a client has, none of them taken."""
+        left, then_s = self._left.get(client, (float(self.most), now_s))
+        return min(self.most, left + max(0.0, now_s - then_s) * self.rate_per_s)
 
 
 @dataclass(slots=True)

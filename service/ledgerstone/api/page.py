@@ -1,13 +1,21 @@
-"""The page's folder, served as it lies there, and packed for whoever takes it packed."""
+"""The folder of the page and the desk, served as it lies there, and packed for who takes it so."""
 
 from __future__ import annotations
 
 import gzip
 from functools import lru_cache
 from pathlib import Path
+from typing import Final
 
-from flask import Flask, Response, request, send_from_directory
+from flask import Flask, Response, redirect, request, send_from_directory
+from werkzeug.wrappers import Response as Redirection
 
+DESK: Final = "desk/"
+# No form of the desk is sent as one, so that no key is ever written into an address.
+DESK_POLICY: Final = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
+    " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+)
 _PACKED = {"text/html", "text/css", "text/javascript", "image/svg+xml"}
 
 
@@ -20,6 +28,14 @@ def page_routes(app: Flask, folder: Path, language: str) -> None:
     def index() -> Response:
         return _file(document)
 
+    @app.get("/desk")
+    def to_desk() -> Redirection:
+        return redirect(f"/{DESK}", 308)
+
+    @app.get(f"/{DESK}")
+    def desk() -> Response:
+        return _file(f"{DESK}index.html")
+
     @app.get("/<path:name>")
     def file(name: str) -> Response:
         return _file(name)
@@ -27,6 +43,9 @@ def page_routes(app: Flask, folder: Path, language: str) -> None:
     def _file(name: str) -> Response:
         response = send_from_directory(str(folder), name)
         response.headers["Cache-Control"] = "no-cache"
+        if name.startswith(DESK):
+            response.headers["Content-Security-Policy"] = DESK_POLICY
+            response.headers["X-Robots-Tag"] = "noindex, nofollow"
         if response.mimetype in _PACKED:
             response.vary.add("Accept-Encoding")
             if response.status_code == 200 and request.accept_encodings["gzip"] > 0:

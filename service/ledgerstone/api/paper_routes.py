@@ -9,6 +9,7 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answers import write_sent_back
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.letters import draft_letter, write_letter
 from ledgerstone.application.papers import (
     FORMS,
     HTML,
@@ -18,7 +19,6 @@ from ledgerstone.application.papers import (
     make_plan,
     render,
 )
-from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.message import Message
 from ledgerstone.papers.kinds import JOB, SHEETS
@@ -39,8 +39,8 @@ def paper_routes(context: AppContext) -> Blueprint:
         asked, templates = context.quote_context(for_maker=True), context.templates
         document = guard.json_body()
         if kind == _EML:
-            return _download(make_draft(document, asked, templates), _EML, "reply.eml")
-        return Response(json.dumps(make_reply(document, asked, templates)), mimetype=JSON_TYPE)
+            return _download(draft_letter(document, asked, templates), _EML, "reply.eml")
+        return Response(json.dumps(write_letter(document, asked, templates)), mimetype=JSON_TYPE)
 
     @v1.post("/sheets/<kind>")
     def sheets(kind: str) -> Response:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any, Final
 
+from ledgerstone.application.addressee import answered_in
 from ledgerstone.application.changed_orders import ChangeLinks, answer_changed, view_of
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawer, drawing_content, drawing_token
@@ -41,7 +42,7 @@ A_LETTER: Final = 1.0  # units of work
 FOR_PICTURES: Final = 40.0  # so many for all pictures in a draft
 MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
 MOST_WAYS: Final = 4
-_SCHEMA = ReplyAskSchema()
+SCHEMA: Final = ReplyAskSchema()
 _NO_LIGHTER = "We looked for a lighter way to have it, and found none that we can promise."
 _NO_CHEAPER = "We looked for a cheaper way to have it, and found none that we can promise."
 
@@ -55,8 +56,8 @@ def make_reply(document: object, context: QuoteContext, templates: Templates) ->
     """
     context = context.of_one_request()
     ask, resolved = _resolved(document, context, _a_letter)
-    made = _reply(ask, resolved, _picture_addresses(resolved, context), context, templates)
-    written: dict[str, str] = REPLY.dump(made)
+    pictures = _picture_addresses(resolved, context)
+    written: dict[str, str] = REPLY.dump(_reply(ask, resolved, pictures, context, templates))
     return written
 
 
@@ -79,17 +80,18 @@ def make_draft(
     """
     context = context.of_one_request()
     ask, resolved = _resolved(document, context, _with_pictures)
+    answered = answered or answered_in(ask)
     pictures = list(_pictures(resolved, context))
-    addresses = [f"cid:{picture.cid}" for picture in pictures]
+    shown = [f"cid:{picture.cid}" for picture in pictures]
     replaces = answered.replaces if answered is not None else None
-    made = _reply(ask, resolved, addresses, context, templates, replaces=replaces)
+    made = _reply(ask, resolved, shown, context, templates, replaces=replaces)
     return message(made, context.workshop, [*pictures, *_order_file(resolved)], answered)
 
 
 def _resolved(
     document: object, context: QuoteContext, made_of_it: Callable[[Order], float]
 ) -> tuple[dict[str, Any], ResolvedRequest]:
-    ask = read_ask(_SCHEMA, document)
+    ask = read_ask(SCHEMA, document)
     wanted = Wanted(made_of_it, savings=ask.get("ways", False))
     return ask, resolve(ask, context, wanted)
 
@@ -140,9 +142,6 @@ def _reply(
         return reply([drawn], letter, templates)
     ways, missing = _ways(resolved.document, resolved.answer, context)
     return reply([replace(drawn, title="As drawn"), *ways], letter, templates, missing)
-
-
-# --- a quote, and other ways to have it ---------------------------------------------------
 
 
 def _quote_view(resolved: ResolvedRequest, quote: Quote, pictures: Sequence[str]) -> QuoteView:

@@ -81,6 +81,19 @@ class ResolvedRequest:
 
 
 def read_ask(schema: Strict, document: object) -> dict[str, Any]:
+    """Read what is asked of an order or of a token, with every fault at its pointer.
+
+    Raises
+    ------
+    NotUnderstood
+    """
+    ask = read_members(schema, document)
+    if ("token" in ask) == ("order" in ask):
+        raise NotUnderstood.whole(Message("token-or-order"))
+    return ask
+
+
+def read_members(schema: Strict, document: object) -> dict[str, Any]:
     """Read what is asked, with every fault at its pointer.
 
     Raises
@@ -93,8 +106,6 @@ def read_ask(schema: Strict, document: object) -> dict[str, Any]:
         ask: dict[str, Any] = schema.load(document)
     except ValidationError as fault:
         raise NotUnderstood.of(walk("", fault.messages)) from None
-    if ("token" in ask) == ("order" in ask):
-        raise NotUnderstood.whole(Message("token-or-order"))
     return ask
 
 

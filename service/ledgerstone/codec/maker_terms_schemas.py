@@ -46,6 +46,16 @@ class MarginField(TextField):
         raise refused(Message("margin-not-written-so", field=self.called))
 
 
+class StepField(MoneyField):
+    """An amount above nought that another steps by."""
+
+    def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
+        step = super()._deserialize(value, *args, **more)
+        if step > 0:
+            return step
+        raise refused(Message("amount-not-written-so", field=self.called))
+
+
 class AdjustmentSchema(Strict):
     """One line that the maker adds to a price."""
 
@@ -75,6 +85,11 @@ class MakerTermsSchema(Strict):
         "margin",
         longest=8,
         about=f'The margin of this offer, like `"35"`. Left out, the profile\'s. {_ALONE}',
+    )
+    deposit_round_to = StepField(
+        "deposit-step",
+        longest=12,
+        about=f'What the deposit steps by, like `"10"`. Left out, as the profile says. {_ALONE}',
     )
     note = NoteField(about=f"A few sentences to the customer. Left out, there are none. {_ALONE}")
     standing = ChoiceField(
@@ -106,6 +121,7 @@ def maker_terms(read: Mapping[str, Any]) -> MakerTerms:
     return MakerTerms(
         adjustments=tuple(Line(one["text"], one["amount"]) for one in read.get("adjustments", ())),
         margin_percent=read.get("margin_percent"),
+        deposit_round_to=read.get("deposit_round_to"),
         note=read.get("note", ""),
         standing=read.get("standing"),
         valid_until=read.get("valid_until"),

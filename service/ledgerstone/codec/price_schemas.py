@@ -68,6 +68,7 @@ class CostsSchema(Answer):
     currency = Text(_CURRENCY)
     margin_percent = Text("The margin added to every group but sample tiles, in percent.")
     lines = Many("Every cost, in the order in which the work is done.", CostLineSchema)
+    total = Amount("The sum of the lines.")
 
 
 PRICE: Final = PriceSchema()

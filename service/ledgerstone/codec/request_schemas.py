@@ -76,6 +76,24 @@ class QuestionSchema(Strict):
     asks = TextField("question", longest=400, required=True, about="What the letter asks.")
 
 
+class AnsweredSchema(Strict):
+    """The message that a draft answers: members of an enquiry's `customer`."""
+
+    about = "the-message-answered"
+    to = TextField("its-sender", longest=320, about="The address to answer to. Left out, none is.")
+    subject = TextField(
+        "its-subject", longest=998, about="Its subject. Left out, the reply has its own."
+    )
+    message_id = TextField(
+        "its-identifier", longest=420, about="Its identifier. Left out, the draft starts anew."
+    )
+    references = TextField(
+        "its-references",
+        longest=8000,
+        about="The identifiers that an answer refers to. Left out, its own alone.",
+    )
+
+
 class ReplyAskSchema(AskSchema):
     """What a reply is of, and how it is written."""
 
@@ -84,6 +102,11 @@ class ReplyAskSchema(AskSchema):
         "tone",
         ("short", "full"),
         about="`short`: price, day and cautions alone. Left out, `full`.",
+    )
+    answers = ObjectField(
+        AnsweredSchema,
+        "the-message-answered",
+        about="The message that a draft answers. Left out, the draft is addressed to nobody.",
     )
     ways = YesNoField(
         "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."

@@ -1,7 +1,8 @@
 """``python -m ledgerstone.contract document``, ``… types``, ``… messages.en``: what is made.
 
 From the schemas: ``service/ledgerstone/api/openapi.yaml`` and ``tests/web/contract.d.ts``. From the
-catalogues: ``web/messages.en.js`` and ``web/messages.de.js``; and ``… index.de < web/index.html``,
+catalogues: ``web/messages.en.js`` and ``web/messages.de.js``, ``… desk-messages.en`` for
+``web/desk/messages.en.js``; and ``… index.de < web/index.html``,
 which is ``web/index.de.html``.
 """
 
@@ -15,6 +16,7 @@ from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.contract.page_types import page_types
 from ledgerstone.wording import LANGUAGES
+from ledgerstone.wording.page import DESK
 
 
 def _page_in(language: str) -> str:
@@ -26,6 +28,7 @@ MADE: dict[str, Callable[[], str]] = {
     "types": lambda: page_types(document()["components"]["schemas"]),
     **{f"index.{language}": partial(_page_in, language) for language in LANGUAGES[1:]},
     **{f"messages.{language}": partial(messages_script, language) for language in LANGUAGES},
+    **{f"desk-messages.{one}": partial(messages_script, one, DESK) for one in LANGUAGES},
 }
 
 if __name__ == "__main__":

@@ -15,6 +15,7 @@ from ledgerstone.codec.quote_schemas import QuoteSchema
 from ledgerstone.codec.request_schemas import AskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
 from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, Call, Form, Response, problem_answer
+from ledgerstone.contract.desk_call import DESK_CALL
 from ledgerstone.contract.enquiry_call import ENQUIRY_CALL
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
@@ -120,6 +121,7 @@ _ASKED: Final = (
 )
 
 _PAPERS: Final = (
+    DESK_CALL,
     ENQUIRY_CALL,
     Call(
         path="/v1/replies",
@@ -129,7 +131,7 @@ _PAPERS: Final = (
         summary="Write the reply to a customer",
         about=(
             "A quote, or what to change first, as an email: subject, plain text and HTML, or a"
-            " draft that mail programs open."
+            " draft that mail programs open. With `missing` alone it is a letter that only asks."
         ),
         takes=ReplyAskSchema,
         answers={

@@ -81,6 +81,7 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     asked = {"token": token, "name": "Odile", "reach": "odile@example.com"}
     note = "Could it be a week later?"
     yield Example("createRequest", "no_mail_server", "/v1/requests", {**asked, "note": note})
+    yield Example("getDesk", "desk", "/v1/desk")
     yield Example("createEnquiry", "worktop", "/v1/enquiries", {"message": ENQUIRY})
     yield Example("createEnquiry", "empty", "/v1/enquiries", {"message": " "})
     customer = {"customer": "Odile"}

@@ -1,25 +1,26 @@
-"""The page's files of messages, one a language, made from the catalogues of the service."""
+"""The files of messages of the page and of the desk, one a language, made from the catalogues."""
 
 from __future__ import annotations
 
 import json
 
-from ledgerstone.wording.page import page_messages
+from ledgerstone.wording.page import PAGE, page_messages
 
 __all__ = ["messages_script"]
 
 _HEAD = """\
-/** Made from catalogues/page/{language}.ftl: python -m ledgerstone.contract messages.{language} */
+/** Made from catalogues/{folder}/{file}.ftl: python -m ledgerstone.contract {made}.{file} */
 
 /** @type {{Messages}} */
 export const messages = {{
 """
 
 
-def messages_script(language: str) -> str:
-    """Write the module of one language, as it lies in ``web/``."""
+def messages_script(language: str, folder: str = PAGE) -> str:
+    """Write the module of one language, as it lies in ``web/``, or in ``web/desk/``."""
+    made = "messages" if folder == PAGE else f"{folder}-messages"
     lines = [
         f"  {json.dumps(key)}: {json.dumps(text, ensure_ascii=False)},\n"
-        for key, text in page_messages(language).items()
+        for key, text in page_messages(language, folder).items()
     ]
-    return _HEAD.format(language=language) + "".join(lines) + "};\n"
+    return _HEAD.format(file=language, folder=folder, made=made) + "".join(lines) + "};\n"

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import Any
 
 from ledgerstone.price import costs
+from ledgerstone.price.rounding import pennies
 from ledgerstone.quote import Quote
 from ledgerstone.wording import Message, workshop_speech
 from ledgerstone.workshop.records import Workshop
@@ -16,7 +18,7 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     The margin is on every group but that of sample tiles, which their own price pays.
     """
     speech = workshop_speech(workshop.workshop.language, workshop)
-    lines = [
+    lines: list[dict[str, Any]] = [
         {
             "label": cost.label,
             "group": speech.say(Message("price-making", group=cost.group)),
@@ -27,4 +29,6 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     own = quote.terms.margin_percent
     margin = workshop.rates.margin_percent if own is None else own
     percent = f"{margin.normalize():f}"
-    return {"currency": quote.price.currency, "margin_percent": percent, "lines": lines}
+    total = sum((pennies(line["amount"]) for line in lines), Decimal(0))
+    currency = quote.price.currency
+    return {"currency": currency, "margin_percent": percent, "lines": lines, "total": total}

@@ -40,7 +40,8 @@ def price(
     services = _services(order, subtotal(lines), workshop)
     delivery = _delivery(order, tuple(shapes), workshop)
     percent = tax_percent_of(order.delivery, area_of(order.delivery, workshop), workshop)
-    return rounded_total([*lines, *services, *delivery, *terms.adjustments], workshop, percent)
+    every_line = [*lines, *services, *delivery, *terms.adjustments]
+    return rounded_total(every_line, workshop, percent, terms.deposit_round_to)
 
 
 def making_lines(

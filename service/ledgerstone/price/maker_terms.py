@@ -21,6 +21,8 @@ class MakerTerms:
         changes for them.
     margin_percent
         In place of the profile's margin.
+    deposit_round_to
+        What the deposit steps by, in place of the profile's.
     note
         A few sentences to the customer.
     standing, valid_until
@@ -29,6 +31,7 @@ class MakerTerms:
 
     adjustments: tuple[Line, ...] = ()
     margin_percent: Decimal | None = None
+    deposit_round_to: Decimal | None = None
     note: str = ""
     standing: Literal["estimate", "quotation"] | None = None
     valid_until: date | None = None

@@ -88,7 +88,10 @@ def tax_percent_of(delivery: Delivery, area: Area | None, workshop: Workshop) ->
 
 
 def rounded_total(
-    lines: Sequence[Line], workshop: Workshop, percent: Decimal | None = None
+    lines: Sequence[Line],
+    workshop: Workshop,
+    percent: Decimal | None = None,
+    deposit_step: Decimal | None = None,
 ) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
@@ -99,6 +102,8 @@ def rounded_total(
     ----------
     percent
         The rate of the order; the workshop's usual one where none is given.
+    deposit_step
+        What the deposit steps by; as the profile says where none is given.
     """
     if percent is None:
         percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
@@ -113,7 +118,7 @@ def rounded_total(
     moved = total - tax - net
     settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
     share = total * workshop.offer.deposit_percent / HUNDRED
-    deposit = min(total, stepped(share, workshop.offer.deposit_round_to))
+    deposit = min(total, stepped(share, deposit_step or workshop.offer.deposit_round_to))
     return Price(
         currency=workshop.workshop.currency,
         lines=settled,

@@ -29,9 +29,9 @@ def catalogue(language: str) -> ast.Resource:
 
 
 @cache
-def page_catalogue(language: str) -> str:
-    """Return what the page says in a language, in Fluent's format."""
-    return (_FOLDER / "page" / f"{language}.ftl").read_text(encoding="utf-8")
+def page_catalogue(language: str, folder: str = "page") -> str:
+    """Return what the page, or the desk, says in a language, in Fluent's format."""
+    return (_FOLDER / folder / f"{language}.ftl").read_text(encoding="utf-8")
 
 
 @cache

@@ -19,12 +19,14 @@ from ledgerstone.workshop.countries import Place
 
 PageText = str | dict[str, str]
 COUNTED: Final = "n"
+PAGE: Final = "page"
+DESK: Final = "desk"
 
 
-@lru_cache(maxsize=4)
-def page_messages(language: str) -> dict[str, PageText]:
-    """Read what the page says in a language, by the names that the page asks with."""
-    return texts_of(page_catalogue(language))
+@lru_cache(maxsize=8)
+def page_messages(language: str, folder: str = PAGE) -> dict[str, PageText]:
+    """Read what the page or the desk says in a language, by the names that they ask with."""
+    return texts_of(page_catalogue(language, folder))
 
 
 @lru_cache(maxsize=8)

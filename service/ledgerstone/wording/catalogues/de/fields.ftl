@@ -140,6 +140,12 @@ field = { $field ->
     [an-adjustment] eine Anpassung
     [margin] der Aufschlag
     [the-makers-terms] was die Werkstatt festlegt
+    [deposit-step] die Stufe der Anzahlung
+    [the-message-answered] die beantwortete Nachricht
+    [its-sender] die Adresse ihres Absenders
+    [its-subject] ihr Betreff
+    [its-identifier] ihre Kennung
+    [its-references] ihre Verweise
     [valid-until] der letzte Tag des Angebots
     [quote-token] das Token des Angebots
     [radius] der Radius

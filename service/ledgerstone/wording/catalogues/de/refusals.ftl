@@ -57,6 +57,7 @@ order-too-intricate = Diese Bestellung ist zu umfangreich, um sie auf einmal zu 
    *[other] teilen Sie sie auf
 }.
 lane-taken = Diese Bestellung zu berechnen dauert lange, und eine andere wird gerade berechnet. Fragen Sie in { $seconds } s noch einmal.
+wrong-keys = Von dieser Adresse kamen zu viele falsche Schlüssel. Versuchen Sie es in { $seconds } s noch einmal.
 asked-too-often = Sie haben öfter gefragt, als dieser Dienst einem Anfragenden antwortet. Fragen Sie in { $seconds } s noch einmal.
 asked-by-too-many = Es wird gerade mehr gefragt, als sich auf einmal beantworten lässt. Fragen Sie in { $seconds } s noch einmal.
 asked-one-at-a-time = Eine andere Bestellung von Ihnen wird gerade berechnet, und andere warten. Fragen Sie in { $seconds } s noch einmal.

@@ -140,6 +140,12 @@ field = { $field ->
     [an-adjustment] an adjustment
     [margin] the margin
     [the-makers-terms] what the workshop sets
+    [deposit-step] the deposit's step
+    [the-message-answered] the message that is answered
+    [its-sender] its sender's address
+    [its-subject] its subject
+    [its-identifier] its identifier
+    [its-references] its references
     [valid-until] the last day of the offer
     [quote-token] the quote's token
     [radius] the radius

@@ -57,6 +57,7 @@ order-too-intricate = This order is too intricate to work out at once; { $slabs 
    *[other] split it
 }.
 lane-taken = This order takes long to work out, and so does another. Ask again in { $seconds } s.
+wrong-keys = Too many keys that are not the maker's came from this address. Try again in { $seconds } s.
 asked-too-often = You asked more often than this service answers one caller. Ask again in { $seconds } s.
 asked-by-too-many = More is being asked than can be answered at once. Ask again in { $seconds } s.
 asked-one-at-a-time = Another order of yours is being worked out, and others wait. Ask again in { $seconds } s.

@@ -1,0 +1,17 @@
+"""Whom a draft is addressed to, and which message it answers."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from ledgerstone.papers.message import Answered
+
+
+def answered_in(ask: Mapping[str, Any]) -> Answered | None:
+    """Return the message that an ask names as the one it answers."""
+    named = ask.get("answers")
+    if named is None:
+        return None
+    name = " ".join(ask.get("customer", "").split())
+    return Answered(**{"to": "", "name": name, **named})

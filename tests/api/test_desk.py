@@ -1,0 +1,175 @@
+"""The maker's page and its key: how it is served, what a wrong key meets, what it alone tells."""
+
+import email.policy
+import json
+import re
+from collections.abc import Iterator
+from decimal import Decimal
+from email.parser import BytesParser
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+from ledgerstone.contract.calls import CALLS
+from ledgerstone.contract.example_orders import ORDERS
+from support.offered import MAKER, service
+
+WEB = Path(__file__).resolve().parents[2] / "web"
+ELSEWHERE = {"REMOTE_ADDR": "192.0.2.7"}
+WRONG = {"Authorization": "Bearer not the maker's key at all"}
+# Members, and words of labels, that belong to the maker alone.
+OURS = {"costs", "governing", "margin_percent", "hands_minutes", "operations", "deposit_round_to"}
+Json = dict[str, Any]
+
+
+def desk(path: str) -> Any:  # noqa: ANN401  a response
+    """Ask a service that has the pages for one file."""
+    settings = Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, web_folder=WEB)
+    return create_app(settings).test_client().get(path, buffered=True)
+
+
+@pytest.mark.parametrize("path", ["/desk/", "/desk/index.html", "/desk/desk.js"])
+def test_the_desk_is_framed_by_nobody_and_listed_nowhere(path: str) -> None:
+    """No frame, no inline script or style, no form that is sent, no robot's list."""
+    answer = desk(path)
+    policy = answer.headers["Content-Security-Policy"]
+    assert answer.status_code == 200
+    assert "frame-ancestors 'none'" in policy
+    assert "form-action 'none'" in policy
+    assert "unsafe" not in policy
+    assert answer.headers["X-Robots-Tag"] == "noindex, nofollow"
+
+
+def test_the_customers_page_leads_to_no_desk() -> None:
+    """Nothing that a customer loads names it; its short address leads to the whole one."""
+    theirs = [f for f in WEB.rglob("*") if f.is_file() and "desk" not in f.relative_to(WEB).parts]
+    assert [f.name for f in theirs if "desk/" in f.read_text(encoding="utf-8")] == []
+    assert desk("/desk").headers["Location"] == "/desk/"
+
+
+def test_what_the_workshop_has_set_is_for_the_key_alone() -> None:
+    """The margin and the day are told with the key, and refused without one or with another."""
+    client = service()
+    told = client.get("/v1/desk", headers=MAKER).get_json()
+    assert told["margin_percent"] == "40"
+    assert told["today"] == "2026-11-25"
+    assert [client.get("/v1/desk", headers=h).status_code for h in ({}, WRONG)] == [401, 401]
+
+
+def test_wrong_keys_are_slowed_down_by_address() -> None:
+    """Ten of one address are answered; then it waits, a right key too; another address does not."""
+    client = service()
+
+    def tried(key: dict[str, str], **more: Any) -> Any:  # noqa: ANN401  of the environment
+        return client.get("/v1/desk", headers=key, **more)
+
+    assert tried(MAKER, environ_base=ELSEWHERE).status_code == 200
+    statuses = [tried(WRONG, environ_base=ELSEWHERE).status_code for _ in range(12)]
+    assert statuses == [401] * 10 + [429] * 2
+    held = tried(MAKER, environ_base=ELSEWHERE)
+    assert held.status_code == 429
+    assert 1 <= int(held.headers["Retry-After"]) <= 6
+    assert tried(MAKER, environ_base={"REMOTE_ADDR": "198.51.100.9"}).status_code == 200
+    assert client.get("/v1/choices", environ_base=ELSEWHERE).status_code == 200
+
+
+def members(value: object) -> Iterator[str]:
+    """Every member's name in a document, however deep."""
+    if isinstance(value, dict):
+        for key, part in value.items():
+            yield key
+            yield from members(part)
+    elif isinstance(value, list):
+        for part in value:
+            yield from members(part)
+
+
+def answers_without_key() -> Iterator[tuple[str, Any]]:
+    """Every call's answer to somebody who has no key, and what its links lead to."""
+    client = service()
+    for name, (_, order) in ORDERS.items():
+        made = client.post("/v1/quotes", json=order)
+        yield f"quote of {name}", made
+        drawn = client.post("/v1/drawings", json=order)
+        yield f"drawings of {name}", drawn
+        links = [link for link in (drawn.get_json() or {}).values() if isinstance(link, str)]
+        for link in links:
+            if "/v1/" in link and link.endswith(".svg"):
+                yield link, client.get(link[link.index("/v1/") :])
+        token = made.get_json().get("token")
+        if token:
+            yield f"link of {name}", client.get(f"/v1/quotes/{token}")
+    for call in CALLS:
+        path = re.sub(r"\{\w+\}", "care", call.path)
+        if path == "/v1/openapi.yaml":
+            continue  # it names the members, and holds the examples of the demonstration
+        yield (
+            call.name,
+            client.open(path, method=call.method.upper(), json={"order": EXAMPLE_ORDER}),
+        )
+
+
+def test_costs_hours_and_margins_are_in_no_answer_without_the_key() -> None:
+    """No member of the maker's in any answer; a quote with the key has them, so they are known."""
+    seen = 0
+    for name, answer in answers_without_key():
+        seen += 1
+        body = answer.get_json(silent=True)
+        assert not OURS & set(members(body)), name
+        if body is None:
+            assert "Hours: " not in answer.get_data(as_text=True), name
+        else:
+            assert "Hours: " not in json.dumps(body), name
+    assert seen > len(CALLS)
+    told = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    assert {"costs", "governing", "margin_percent"} <= set(members(told))
+    assert "Hours: " in json.dumps(told)
+
+
+def test_what_it_costs_in_all_is_the_sum_of_its_lines() -> None:
+    """To the penny."""
+    told = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()["costs"]
+    assert sum(Decimal(line["amount"]) for line in told["lines"]) == Decimal(told["total"])
+
+
+def test_the_deposit_of_one_offer_is_rounded_as_the_maker_says() -> None:
+    """To whole fifties, nearest to the profile's share; the price stays, and so does the link's."""
+    client = service()
+    plain = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    asked = EXAMPLE_ORDER | {"deposit_round_to": "50"}
+    made = client.post("/v1/quotes", json=asked, headers=MAKER).get_json()
+    share, deposit = Decimal(plain["price"]["deposit"]), Decimal(made["price"]["deposit"])
+    assert deposit % 50 == 0
+    assert abs(deposit - share) <= 25
+    assert made["price"]["total"] == plain["price"]["total"]
+    opened = client.get(f"/v1/quotes/{made['token']}").get_json()
+    assert Decimal(opened["price"]["deposit"]) == deposit
+    for step in ("0", "-10", "ten"):
+        refused = client.post(
+            "/v1/quotes", json=EXAMPLE_ORDER | {"deposit_round_to": step}, headers=MAKER
+        )
+        assert refused.get_json()["faults"][0]["pointer"] == "/deposit_round_to"
+
+
+def test_a_draft_answers_the_message_that_is_named() -> None:
+    """To its sender, under its subject, in its thread; without one, to nobody."""
+    named = {
+        "to": "tamsin@orchard.example",
+        "subject": "potting bench",
+        "message_id": "<a1@orchard.example>",
+        "references": "<a0@orchard.example> <a1@orchard.example>",
+    }
+    ask = {"order": EXAMPLE_ORDER, "customer": "Tamsin", "answers": named}
+    accept = MAKER | {"Accept": "message/rfc822"}
+    draft = service().post("/v1/replies", json=ask, headers=accept).data
+    read = BytesParser(policy=email.policy.default).parsebytes(draft)
+    assert read["To"] == "Tamsin <tamsin@orchard.example>"
+    assert read["Subject"] == "Re: potting bench"
+    assert read["In-Reply-To"] == "<a1@orchard.example>"
+    assert read["References"] == "<a0@orchard.example> <a1@orchard.example>"
+    del ask["answers"]
+    alone = service().post("/v1/replies", json=ask, headers=accept).data
+    assert BytesParser(policy=email.policy.default).parsebytes(alone)["To"] is None

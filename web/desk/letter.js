@@ -1,0 +1,168 @@
+/** The reply as it will look: written, shown, copied, or taken as a draft. */
+
+import { elements, make, one, say } from "../show.js";
+import { copied, saved } from "./files.js";
+
+const TAGS = new Set("A B BR DIV EM H1 H2 H3 HR I IMG LI OL P SPAN STRONG TABLE TBODY TD TH THEAD TR UL".split(" "));
+const NAME = "ledgerstone.letter.1";
+/** @type {{tone: string, name: string, to: Contract.Customer | null}} */
+const EMPTY = { tone: "full", name: "", to: null };
+
+export class Letter {
+  /** @param {Desk} desk */
+  constructor(desk) {
+    this.desk = desk;
+    this.set = { ...EMPTY, ...JSON.parse(sessionStorage.getItem(NAME) ?? "{}") };
+    /** @type {Contract.Reply | null} */
+    this.reply = null;
+    this.wanted = false;
+    this.name = make("input", { id: "letter-name", autocomplete: "off" });
+    this.paper = make("div", { id: "letter", tabindex: "-1", role: "group", "aria-label": say("reply.letter") });
+    this.said = make("p", { class: "hint said" });
+    this.tools = make("div", { id: "letter-tools", hidden: "" });
+  }
+
+  listen() {
+    const tone = (/** @type {string} */ value) => make("label", { class: "pick" }, make("input", { type: "radio", name: "tone", value }), say(`reply.${value}`));
+    one("#reply-place").replaceChildren(
+      make("div", { class: "field" }, make("label", { for: "letter-name" }, say("reply.name")), this.name),
+      make("fieldset", { class: "field picks" }, make("legend", {}, say("reply.tone")), tone("full"), tone("short")),
+      make("p", {}, make("button", { type: "button", class: "main", press: () => void this.write() }, say("reply.write"))),
+      make("p", { class: "fault", id: "letter-fault", hidden: "" }),
+      this.tools,
+      this.said,
+      this.paper,
+    );
+    this.fill();
+    one("#reply").addEventListener("input", () => this.entered());
+    this.desk.page.asking.addEventListener("answer", (event) => {
+      if (this.wanted && /** @type {CustomEvent} */ (event).detail.settled) void this.again();
+    });
+    this.desk.page.store.addEventListener("change", () => this.paper.classList.add("stale"));
+  }
+
+  /** @param {Contract.Customer | null} customer */
+  begin(customer) {
+    this.set = { ...EMPTY, tone: this.set.tone, name: customer?.name ?? "", to: customer };
+    this.reply = null;
+    this.wanted = false;
+    this.paper.replaceChildren();
+    this.tools.hidden = true;
+    this.said.textContent = "";
+    this.fill();
+  }
+
+  fill() {
+    this.name.value = this.set.name;
+    for (const radio of /** @type {HTMLInputElement[]} */ (elements(one("#reply-place"), "[name=tone]"))) radio.checked = radio.value === this.set.tone;
+    this.keep();
+  }
+
+  entered() {
+    const tone = /** @type {HTMLInputElement | null} */ (document.querySelector("[name=tone]:checked"));
+    this.set = { ...this.set, name: this.name.value, tone: tone?.value ?? "full" };
+    this.keep();
+    if (this.wanted) void this.again();
+  }
+
+  keep() {
+    sessionStorage.setItem(NAME, JSON.stringify(this.set));
+  }
+
+  /** What a reply is asked by. */
+  ask() {
+    const { desk, set } = this;
+    const { name, to, tone } = set;
+    const [assumed, missing] = [desk.enquiry.open("assumed"), desk.enquiry.open("missing")];
+    const asksOnly = !desk.readable && missing.length > 0;
+    return {
+      ...(!asksOnly && { order: desk.page.store.order, ...desk.hand.terms, tone }),
+      ...(name && { customer: name }),
+      assumed: assumed.map(({ at, says }) => ({ at, says })),
+      missing: missing.map(({ at, says }) => ({ at, asks: says })),
+      ...(to && { answers: answersOf(to) }),
+    };
+  }
+
+  async write() {
+    this.wanted = true;
+    if (await this.again()) this.paper.focus({ preventScroll: true });
+    this.tools.scrollIntoView({ block: "nearest" });
+  }
+
+  /** Write it as the order now stands. */
+  async again() {
+    const asked = this.desk.page.store.order;
+    const reply = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/replies", this.ask()));
+    if (!reply || asked !== this.desk.page.store.order) return false;
+    this.reply = reply;
+    this.paper.replaceChildren(make("p", { class: "subject" }, reply.subject), ...this.shown(reply.html));
+    this.paper.classList.remove("stale");
+    this.showTools();
+    return true;
+  }
+
+  showTools() {
+    if (!this.tools.hasChildNodes()) {
+      const button = (/** @type {string} */ key, /** @type {() => void} */ press, kind = "quiet") => make("button", { type: "button", class: kind, press }, say(key));
+      this.tools.append(
+        make("div", { class: "keep" }, button("reply.copy", () => this.copyWhole(), "main"), button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download())),
+      );
+    }
+    this.tools.hidden = false;
+  }
+
+  /** @param {string} html of our own service, of which text, tables, pictures and links are taken */
+  shown(html) {
+    const parsed = html.replaceAll(' style="', ' data-style="'); // a style that is parsed is against the policy
+    const { body } = new DOMParser().parseFromString(parsed, "text/html");
+    return Array.from(body.childNodes).flatMap((node) => this.copied(node));
+  }
+
+  /** A node again, as an element of this page: styles by their object, for the policy allows none written. @param {Node} node @returns {Node[]} */
+  copied(node) {
+    if (node instanceof Text) return [document.createTextNode(node.data)];
+    if (!(node instanceof HTMLElement)) return [];
+    const children = Array.from(node.childNodes).flatMap((child) => this.copied(child));
+    if (!TAGS.has(node.tagName)) return children;
+    const element = document.createElement(node.tagName);
+    for (const name of ["width", "height", "alt", "colspan", "align", "valign", "role", "cellpadding", "cellspacing"])
+      if (node.hasAttribute(name)) element.setAttribute(name, node.getAttribute(name) ?? "");
+    element.style.cssText = node.dataset.style ?? "";
+    if (element instanceof HTMLImageElement) element.src = this.desk.service.drawing(node.getAttribute("src") ?? "");
+    if (element instanceof HTMLAnchorElement) Object.assign(element, { href: node.getAttribute("href") ?? "", target: "_blank", rel: "noopener" });
+    element.append(...children);
+    return [element];
+  }
+
+  copyWhole() {
+    if (this.reply) this.copy("reply.copied", { "text/html": this.reply.html, "text/plain": this.reply.text });
+  }
+
+  copyText() {
+    if (this.reply) this.copy("reply.text-copied", { "text/plain": this.reply.text });
+  }
+
+  /** @param {string} done @param {Record<string, string>} forms by media type */
+  copy(done, forms) {
+    if (copied(forms)) return this.tell(say(done));
+    getSelection()?.selectAllChildren(this.paper);
+    this.tell(say("reply.not-copied"));
+  }
+
+  async download() {
+    const draft = await this.desk.tried("#letter-fault", () => this.desk.service.file("v1/replies", this.ask(), "message/rfc822"));
+    if (draft) saved(draft, "reply.eml");
+  }
+
+  /** @param {string} words */
+  tell(words) {
+    this.said.textContent = words;
+    this.desk.page.announce(words);
+  }
+}
+
+/** @param {Contract.Customer} customer */
+function answersOf({ reply_to: to, subject, message_id, references }) {
+  return Object.fromEntries(Object.entries({ to, subject, message_id, references }).filter(([, value]) => value));
+}

@@ -1,0 +1,61 @@
+/** What an enquiry said and what it left open: each point stands until it is confirmed or its value changes. */
+
+import { read, same } from "../lib/json.js";
+import { startingSlab } from "../order/slabs.js";
+
+/**
+ * The order that the form begins with: the one proposed, or what was said on a plain slab, its sizes left empty.
+ * @param {Contract.Enquiry} reading
+ * @param {Choices} choices
+ * @returns {Order}
+ */
+export function orderOf({ proposal, order, customer }, choices) {
+  const language = customer.language;
+  if (proposal) return { ...proposal, language };
+  const slabs = (order.slabs?.length ? order.slabs : [{}]).map((/** @type {Partial<Slab>} */ slab) => ({
+    ...startingSlab(choices, "mm"),
+    ...slab,
+    outline: sized(slab.outline ?? { kind: "rectangle" }),
+  }));
+  const kind = order.delivery?.postcode ? "pallet" : "collect";
+  return { ...order, delivery: { kind, ...order.delivery }, slabs, language };
+}
+
+/** @param {Outline} outline */
+function sized(outline) {
+  if (outline.kind === "polygon") return outline;
+  return outline.kind === "round" ? { diameter: "", ...outline } : { length: "", width: "", ...outline };
+}
+
+/** @param {Contract.Enquiry} reading @param {Order} order as the form began @returns {Point[]} */
+export function pointsOf({ doubtful, missing, assumed, read: taken }, order) {
+  const was = (/** @type {string} */ at) => read(order, at);
+  return [
+    ...doubtful.map(({ at, says, readings }) => ({ kind: /** @type {const} */ ("doubtful"), at, says, readings: readings.filter(({ value }) => value), from: readings.flatMap(({ from }) => from) })),
+    ...missing.map(({ at, asks }) => ({ kind: /** @type {const} */ ("missing"), at, says: asks, readings: [], from: [] })),
+    ...assumed.map(({ at, says }) => ({ kind: /** @type {const} */ ("assumed"), at, says, readings: [], from: [] })),
+    ...taken.map(({ at, from }) => ({ kind: /** @type {const} */ ("said"), at, says: from.map(({ text }) => text).join(" … "), readings: [], from })),
+  ].map((point) => ({ ...point, was: was(point.at), settled: false }));
+}
+
+/** @param {Point[]} points @param {Order} order */
+export function openPoints(points, order) {
+  return points.filter(({ at, was, settled }) => !settled && same(read(order, at), was));
+}
+
+/**
+ * A text in pieces, each with the points that rest on it; places are counted in code points.
+ * @param {string} text
+ * @param {Point[]} points
+ * @returns {{text: string, points: Point[]}[]}
+ */
+export function pieces(text, points) {
+  const letters = Array.from(text);
+  const spans = points.flatMap((point) => point.from.map(({ start, end }) => ({ start, end, point })));
+  const ends = [...new Set([0, letters.length, ...spans.flatMap(({ start, end }) => [start, end])])].sort((a, b) => a - b);
+  return ends.slice(1).map((end, i) => {
+    const start = ends[i] ?? 0;
+    const on = spans.filter((span) => span.start <= start && span.end >= end).map(({ point }) => point);
+    return { text: letters.slice(start, end).join(""), points: [...new Set(on)] };
+  });
+}
