@@ -2,13 +2,16 @@
 
 from collections import Counter
 from datetime import date
-from typing import Any
+from typing import Any, Final
 
 import schemathesis
 from hypothesis import HealthCheck, Phase, settings
 from hypothesis import strategies as st
 from schemathesis import Case, GenerationMode
-from schemathesis.checks import not_a_server_error
+from schemathesis.checks import load_all_checks, not_a_server_error
+from schemathesis.generation.feedback import FeedbackSources
+from schemathesis.pytest._test_builder import build_operation_test
+from schemathesis.schemas import BaseSchema
 from schemathesis.specs.openapi.checks import (
     content_type_conformance,
     response_schema_conformance,
@@ -45,6 +48,13 @@ DOCUMENT.config.generation.update(modes=[GenerationMode.POSITIVE, GenerationMode
 ORDERS = schemathesis.openapi.from_wsgi("/v1/openapi.yaml", APP)
 ORDERS.config.generation.update(modes=[GenerationMode.POSITIVE])
 
+CALLS: Final = [
+    (method.upper(), path)
+    for path, item in DOCUMENT.raw_schema["paths"].items()
+    for method in item
+    if path != "/v1/openapi.yaml"
+]
+
 
 def each_day_alike(examples: int) -> settings:
     """The same examples every time, as many as the everyday suite has time for."""
@@ -68,3 +78,24 @@ def answer_is_documented(case: Case[Any]) -> None:
     case.validate_response(answer, checks=CHECKS)
     if answer.status_code >= 400:
         assert answer.headers["content-type"] == [PROBLEM]
+
+
+def hold_call_to_document(document: BaseSchema, method: str, path: str, examples: int) -> None:
+    """Make the cases of one call and hold each answer to the document.
+
+    As the collector of schemathesis does, but when the test runs: all the cases of all the calls
+    take seconds to make, and would be made by every process that collects the tests.
+    """
+
+    @each_day_alike(examples)
+    def answered(case: Case[Any]) -> None:
+        answer_is_documented(case)
+
+    load_all_checks()
+    build_operation_test(
+        config=document.config,
+        operation=document[path][method],
+        test_func=answered,
+        given_kwargs={},
+        feedback=FeedbackSources(),
+    )()
