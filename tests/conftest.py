@@ -1,8 +1,10 @@
 """What tests of every kind start from: the demonstration workshop, a day, an order, a client."""
 
 import copy
+import gc
 import shutil
 from datetime import date
+from itertools import zip_longest
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -35,13 +37,31 @@ def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool 
     return True if unwanted and collection_path.name.endswith("_long.py") else None
 
 
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Let files that wait on servers and browsers take turns with those that calculate.
+
+    Both kinds begin early, so that neither is alone at the end; the many short ones come last.
+    What was collected is left out of garbage collection: there are a million objects of it.
+    """
+    files: dict[Path, list[pytest.Item]] = {}
+    for item in items:
+        files.setdefault(item.path, []).append(item)
+    waiting = [file for file in files if file.parent.name in ("browser", "faults", "load")]
+    heavy = [file for file in files if file.parent.name == "laws"]
+    first = [file for pair in zip_longest(waiting, heavy) for file in pair if file is not None]
+    rest = [file for file in files if file not in {*first}]
+    items[:] = [item for file in (*first, *rest) for item in files[file]]
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.fixture(scope="session")
 def workshop() -> Workshop:
     """The demonstration workshop, read once: its records are frozen."""
     return load_profile(DEMONSTRATION)
 
 
-@pytest.fixture
+@pytest.fixture(scope="session")
 def today() -> date:
     """A working Wednesday, four months before the example order is needed."""
     return date(2026, 11, 25)
@@ -53,9 +73,8 @@ def example_order() -> dict[str, Any]:
     return copy.deepcopy(EXAMPLE_ORDER)
 
 
-@pytest.fixture
-def app(today: date) -> "Flask":
-    """The service with the demonstration workshop and no page, on the tests' own day."""
+def demonstration_app(today: date) -> "Flask":
+    """The service with the demonstration workshop and no page."""
     from ledgerstone.api import Settings, create_app  # noqa: PLC0415 - only its tests need flask
 
     settings = Settings(
@@ -65,6 +84,16 @@ def app(today: date) -> "Flask":
         today=lambda _zone: today,
     )
     return create_app(settings)
+
+
+@pytest.fixture(scope="module")
+def app(today: date) -> "Flask":
+    """The service on the tests' own day, one for the tests of a file.
+
+    What it works out for one of them it knows for the next. Tests that change the service, or put
+    faults into it, have one each.
+    """
+    return demonstration_app(today)
 
 
 @pytest.fixture

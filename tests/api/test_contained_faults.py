@@ -4,12 +4,14 @@ import json
 import logging
 from collections.abc import Iterator
 from dataclasses import replace
+from datetime import date
 from typing import Any, cast
 
 import pytest
+from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone import checks, quote
 from ledgerstone.api import containing, metrics
 from ledgerstone.api.logs import JSONLines
@@ -30,6 +32,12 @@ LABEL = "Seed-tray bench"  # stands in the order, and in the message of each fau
 def broken(*_: object, **__: object) -> Any:  # noqa: ANN401  stands in for anything
     """Fail as code of ours would, with what was sent in the message."""
     raise ZeroDivisionError(LABEL)
+
+
+@pytest.fixture
+def app(today: date) -> Flask:
+    """A service for each test: what one does to it is no other's."""
+    return demonstration_app(today)
 
 
 @pytest.fixture

@@ -1,11 +1,13 @@
 """A paper at true size or a stress picture that fails is shown as missing, as any drawing is."""
 
+from datetime import date
 from typing import Any
 
 import pytest
+from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone.application import drawings, utilisation
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
@@ -14,6 +16,12 @@ KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 def broken(*_: object, **__: object) -> Any:  # noqa: ANN401  stands in for anything
     """Fail as code of ours would."""
     raise ZeroDivisionError
+
+
+@pytest.fixture
+def app(today: date) -> Flask:
+    """A service for each test: what one does to it is no other's."""
+    return demonstration_app(today)
 
 
 @pytest.mark.parametrize(

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from flask import Flask, abort
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
+from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS, demonstration_app
 from ledgerstone.api import Settings, create_app, guard
 from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
@@ -27,6 +27,12 @@ if TYPE_CHECKING:
 
 ROOT = Path(__file__).resolve().parents[2]
 BY_NAME = {kind.name: kind for kind in KINDS}
+
+
+@pytest.fixture
+def app(today: date) -> Flask:
+    """A service for each test: what one does to it is no other's."""
+    return demonstration_app(today)
 
 
 def _is_a_problem(answer: "TestResponse", name: str) -> dict[str, Any]:

@@ -20,11 +20,11 @@ STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 # Without shrinking: a failing order says enough as it is, and every trial costs a plate.
 few = settings(
-    max_examples=25, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
+    max_examples=12, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
 )
 
 
-@settings(few, max_examples=12)
+@settings(few, max_examples=8)
 @given(modest_orders())
 def test_remedies_of_usual_orders_are_proved(order: Json) -> None:
     """On orders of usual sizes every remedy shown holds when others apply it."""
@@ -38,7 +38,7 @@ def test_remedies_of_any_order_are_proved(order: Json) -> None:
     hold_the_laws(order, CONTEXTS["usual"])
 
 
-@settings(few, max_examples=100)
+@settings(few, max_examples=45)
 @given(st.sampled_from(STOPPED).flatmap(lambda name: st.tuples(st.just(name), aimed_orders(name))))
 def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json]) -> None:
     """So they do on orders that go wrong in one way after another, at workshops of all kinds."""

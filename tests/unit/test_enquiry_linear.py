@@ -1,10 +1,12 @@
 """Reading stays linear: no text, however hostile, keeps the reader long."""
 
 import time
+from collections.abc import Callable
 
 import pytest
 
 from ledgerstone.enquiry import read_enquiry
+from ledgerstone.json_types import JSON
 from ledgerstone.workshop import Workshop
 
 # Each is said once with its repeats; the reader's time for twice as many is about twice.
@@ -45,12 +47,15 @@ HOSTILE = {
 
 
 def _seconds(text: str, workshop: Workshop) -> float:
-    best = 9.0
-    for _ in range(2):
-        began = time.process_time()
-        read_enquiry(text, workshop)
-        best = min(best, time.process_time() - began)
-    return best
+    """Processor time of reading a text once, s."""
+    began = time.process_time()
+    read_enquiry(text, workshop)
+    return time.process_time() - began
+
+
+def _tries(holds: Callable[[], bool]) -> bool:
+    """Whether a bound on time holds, in the better of two tries: a machine may be busy."""
+    return holds() or holds()
 
 
 @pytest.mark.parametrize("name", HOSTILE)
@@ -59,8 +64,7 @@ def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) 
     unit = HOSTILE[name]
     few = "Quote for a worktop please " + unit * (4_000 // len(unit))
     many = "Quote for a worktop please " + unit * (16_000 // len(unit))
-    short, long = _seconds(few, workshop), _seconds(many, workshop)
-    assert long < 8 * short + 0.15, (name, short, long)
+    assert _tries(lambda: _seconds(many, workshop) < 8 * _seconds(few, workshop) + 0.15)
 
 
 def test_five_megabytes_are_answered(workshop: Workshop) -> None:
@@ -75,8 +79,15 @@ def test_five_megabytes_are_answered(workshop: Workshop) -> None:
 def test_the_longest_text_is_answered_in_a_second(workshop: Workshop, name: str) -> None:
     """A quarter of a megabyte of anything takes under a second, and what was not read is marked."""
     text = "Quote for a worktop please\n" + HOSTILE[name] * (250_000 // len(HOSTILE[name]))
-    assert _seconds(text, workshop) < 1.0
-    answer = read_enquiry(text, workshop)
+    answers: list[JSON] = []
+
+    def in_time() -> bool:
+        began = time.process_time()
+        answers.append(read_enquiry(text, workshop))
+        return time.process_time() - began < 1.0
+
+    assert _tries(in_time)
+    answer = answers[-1]
     assert len(answer["text"]) >= 0.99 * len(text.strip())
     last = answer["ignored"][-1]
     assert (last["end"], last["why"]) == (len(answer["text"]), "longer than is read")
