@@ -25,7 +25,13 @@ settings.load_profile("every-run")
 
 MAKER_KEY = "a maker's key for the tests"
 SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
-BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
+BROWSERS = (
+    "chromium-headless-shell",
+    "chromium",
+    "chromium-browser",
+    "google-chrome",
+    "google-chrome-stable",
+)
 
 # The example order of the README.
 EXAMPLE_ORDER = BENCH

@@ -8,12 +8,11 @@ from urllib.parse import unquote
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browser.conftest import ROOT, Served
+from browser.conftest import ROOT, Look, Served
 from browser.hands import drag, pounds, price, tab_to, touch
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
-Look = Callable[[Page, str], None]
 PROFILE = ROOT / "service/ledgerstone/workshop/demonstration.toml"
 
 

@@ -1,23 +1,20 @@
-"""What other people's checkers say of the page: its weight, Lighthouse, the Nu HTML checker."""
+"""What the page weighs, and what Lighthouse says of it."""
 
 import gzip
 import json
 import os
 import re
 import subprocess
-from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser
 
 from browser.conftest import ROOT, Served
-from browser.states import every_state
 from ledgerstone.wording import LANGUAGES
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 WEB = ROOT / "web"
 TOOLS = ROOT / "tests/node_modules"
 MOST_BYTES = 90_000
@@ -72,30 +69,6 @@ def test_a_visit_loads_little_and_asks_nobody_else(chromium: Browser, address: s
     context.close()
     print(f"a first visit: {len(own)} files, {sent / 1000:.1f} kB as sent")
     assert sent < MOST_BYTES
-
-
-def test_the_nu_checker_finds_nothing_in_any_state(
-    desk: Page, settle: Settle, tmp_path: Path
-) -> None:
-    """The page as it is served, and its document in every state reached, are valid HTML."""
-    files = sorted(WEB.rglob("*.html"))
-
-    def look(state: str) -> None:
-        file = tmp_path / f"{state.replace(' ', '-')}.html"
-        file.write_text(f"<!doctype html>\n{desk.evaluate('document.documentElement.outerHTML')}")
-        files.append(file)
-
-    every_state(desk, settle, look)
-    jar = TOOLS / "vnu-jar/build/dist/vnu.jar"
-    assert jar.exists(), "tests/run installs the checker"
-    done = subprocess.run(
-        ["java", "-jar", jar, "--errors-only", "--stdout", "--exit-zero-always", *files],
-        capture_output=True,
-        text=True,
-        check=True,
-    )
-    print(f"the Nu checker looked at {len(files)} documents")
-    assert done.stdout == ""
 
 
 def lighthouse(served: Served, browser_launch: dict[str, Any], report: Path) -> dict[str, float]:

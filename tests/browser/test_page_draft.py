@@ -9,9 +9,10 @@ from urllib.parse import unquote
 import pytest
 from playwright.sync_api import Page, Route, expect
 
+from browser.conftest import Look
+
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
-Look = Callable[[Page, str], None]
 
 
 def test_everything_can_be_undone_and_done_again(desk: Page, settle: Settle) -> None:

@@ -6,11 +6,11 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.conftest import Look
 from browser.hands import drag, middle, thing
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
-Look = Callable[[Page, str], None]
 
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:

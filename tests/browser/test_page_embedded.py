@@ -1,7 +1,7 @@
 """The page in a maker's own site: one line, its height, its looks, a strict policy."""
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from threading import Thread
@@ -9,10 +9,9 @@ from threading import Thread
 import pytest
 from playwright.sync_api import Browser, Frame, Page, expect
 
-from browser.conftest import Served, free_port
+from browser.conftest import Look, Served, free_port
 
 pytestmark = pytest.mark.browser
-Look = Callable[[Page, str], None]
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = ROOT / "web/examples"
 PROFILE = ROOT / "service/ledgerstone/workshop/demonstration.toml"

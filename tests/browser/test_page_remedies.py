@@ -7,9 +7,10 @@ from typing import Any
 import pytest
 from playwright.sync_api import Error, Page, Route, expect
 
+from browser.conftest import Look
+
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
-Look = Callable[[Page, str], None]
 Y = "/slabs/0/cutouts/0/centre/y"
 
 

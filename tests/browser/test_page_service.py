@@ -11,7 +11,6 @@ from playwright.sync_api import Browser, Page, Route, expect
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
-Look = Callable[[Page, str], None]
 QUOTES = "**/v1/quotes"
 
 
