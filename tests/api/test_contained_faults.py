@@ -23,15 +23,10 @@ from ledgerstone.errors import NotUnderstood, PlateError
 from ledgerstone.papers import approval, job_mould
 from ledgerstone.remedies import search
 from support.asking import changed
+from support.breaking import LABEL, broken
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 SENT_BACK = changed(("/slabs/0/cutouts/0/centre/y", "220 mm"))
-LABEL = "Seed-tray bench"  # stands in the order, and in the message of each fault
-
-
-def broken(*_: object, **__: object) -> Any:  # noqa: ANN401  stands in for anything
-    """Fail as code of ours would, with what was sent in the message."""
-    raise ZeroDivisionError(LABEL)
 
 
 @pytest.fixture

@@ -1,7 +1,6 @@
 """A paper at true size or a stress picture that fails is shown as missing, as any drawing is."""
 
 from datetime import date
-from typing import Any
 
 import pytest
 from flask import Flask
@@ -9,13 +8,9 @@ from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone.application import drawings, utilisation
+from support.breaking import broken
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
-
-
-def broken(*_: object, **__: object) -> Any:  # noqa: ANN401  stands in for anything
-    """Fail as code of ours would."""
-    raise ZeroDivisionError
 
 
 @pytest.fixture

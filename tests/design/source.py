@@ -2,12 +2,14 @@
 
 import ast
 import subprocess
+from functools import cache
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGE = ROOT / "service" / "ledgerstone"
 
 
+@cache
 def project_files() -> tuple[Path, ...]:
     """Every file that is in the tree or would be added to it, from the top."""
     listed = subprocess.run(
@@ -32,13 +34,24 @@ def texts() -> dict[Path, str]:
     return found
 
 
+@cache
+def _parsed(name: Path) -> ast.Module:
+    return ast.parse((ROOT / name).read_text(encoding="utf-8"), str(name))
+
+
 def python_files(*folders: str) -> dict[Path, ast.Module]:
-    """The syntax tree of every Python file in these top-level folders."""
+    """The syntax tree of every Python file in these top-level folders, not to be changed."""
     return {
-        name: ast.parse((ROOT / name).read_text(encoding="utf-8"), str(name))
+        name: _parsed(name)
         for name in project_files()
         if name.suffix == ".py" and name.parts[0] in folders
     }
+
+
+@cache
+def modules() -> dict[str, ast.Module]:
+    """The syntax tree of every module of the package, by its dotted name; "" is the package."""
+    return {module_name(file): tree for file, tree in python_files("service").items()}
 
 
 def module_name(file: Path) -> str:

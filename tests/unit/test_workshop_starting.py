@@ -6,8 +6,6 @@ import typing
 from collections.abc import Iterator
 from dataclasses import replace
 
-import pytest
-
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
 from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.summary import second_looks
@@ -76,12 +74,10 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     assert same == example
 
 
-@pytest.mark.parametrize(
-    ("record", "name"), _fields(), ids=lambda part: getattr(part, "__name__", part)
-)
-def test_every_field_stands_in_the_starting_profile(record: type, name: str) -> None:
-    """A maker finds every key of the record in the table it belongs to, some commented out."""
-    assert name in _keys_by_header()[record]
+def test_every_field_stands_in_the_starting_profile() -> None:
+    """A maker finds every key of a record in the table it belongs to, some commented out."""
+    keys = _keys_by_header()
+    assert [(record, name) for record, name in _fields() if name not in keys[record]] == []
 
 
 def _keys_by_header() -> dict[type, set[str]]:
