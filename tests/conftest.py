@@ -118,6 +118,7 @@ def browser_launch() -> dict[str, Any]:
             "--disable-gpu",
             "--disable-quic",
             "--no-first-run",
+            "--font-render-hinting=none",  # as where there is a window
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",

@@ -59,13 +59,11 @@ def counted(client: FlaskClient, part: str) -> int:
 
 def assert_told(client: FlaskClient, lines: list[dict[str, Any]], part: str) -> None:
     """The fault is logged with its place and nothing that was sent, and counted."""
-    assert lines
     for line in lines:
-        assert line["part"] == part
-        assert line["error"] == "ZeroDivisionError"
-        assert any("test_contained_faults.py" in place for place in line["at"])
+        assert (line["part"], line["error"]) == (part, "ZeroDivisionError")
+        assert any("breaking.py" in place for place in line["at"])
         assert LABEL not in json.dumps(line)
-    assert counted(client, part) == len(lines)
+    assert counted(client, part) == len(lines) > 0
 
 
 def test_nothing_is_counted_while_nothing_fails(
@@ -287,9 +285,8 @@ def test_papers_go_out_without_the_drawing_that_failed(
 def test_what_tells_the_caller_something_is_not_contained(client: FlaskClient) -> None:
     """An order not understood is a 400; a plate without an answer costs its part alone."""
     assert client.post("/v1/drawings", json={"slabs": []}).status_code == 400
-    app = client.application
-    told = pytest.raises(NotUnderstood)
-    with app.test_request_context(), told, containing.contained("drawing"):
+    app, refused = client.application, pytest.raises(NotUnderstood)
+    with app.test_request_context(), refused, containing.contained("drawing"):
         raise NotUnderstood(())
     with app.test_request_context(), containing.contained("remedy"):
         raise PlateError("no answer")
