@@ -129,7 +129,7 @@ def test_sentences_are_written_again_in_no_other_test() -> None:
 
 def test_a_repeated_sentence_is_seen() -> None:
     """Five words in a row are a repeat, four are none, and a docstring is no assertion."""
-    runs = {("cast", "as", "it", "is", "drawn")}
+    runs: set[tuple[str, ...]] = {("cast", "as", "it", "is", "drawn")}
     assert repeated(ast.parse('assert x == "It is cast as it is drawn."'), runs)
     assert not repeated(ast.parse('assert x == "It is cast as it is."'), runs)
     assert not repeated(ast.parse('"""It is cast as it is drawn."""'), runs)
