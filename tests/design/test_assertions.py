@@ -27,6 +27,7 @@ STILL_REPEATED: Final = {
     "tests/api/test_too_intricate.py": 1,
     "tests/api/test_trial.py": 1,
     "tests/browser/states.py": 1,
+    "tests/browser/test_desk.py": 3,
     "tests/browser/test_journeys.py": 10,
     "tests/browser/test_page_access.py": 2,
     "tests/browser/test_page_draft.py": 11,
