@@ -69,6 +69,14 @@ class Weekday(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class DayMonth(Spoken):
+    """A day by its month alone, short where ``short``: with its day of the week then."""
+
+    day: date
+    short: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Figure(Spoken):
     """A number, said with so many places."""
 

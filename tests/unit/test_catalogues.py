@@ -26,7 +26,14 @@ OF_VALUES: Final = {
     "list-sentences",
 }
 # Messages that are the same words in both languages.
-SAME_WORDS: Final = {"list-between", "list-semicolon", "list-sentences"}
+SAME_WORDS: Final = {
+    "card-size",
+    "card-weighed-line",
+    "list-between",
+    "list-semicolon",
+    "list-sentences",
+    "paper-name",
+}
 # Marks of direction, what is left of a pattern, a value that is missing.
 NOT_PLAIN: Final = re.compile(r"[\u2066-\u2069{}$]|\?\?\?| {2}")
 ALL: Final = sorted(set().union(*(messages(language) for language in LANGUAGES)))

@@ -12,7 +12,7 @@ from ledgerstone.drawing.lettering import text_width
 from ledgerstone.drawing.weeks import draw_weeks, say_weeks
 from ledgerstone.schedule import LeadTime, StageDays
 from ledgerstone.schedule.stages import Wait
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.work import Stage
 
 SVG = "{http://www.w3.org/2000/svg}"
@@ -28,6 +28,7 @@ def lead(*stages: tuple[Stage | Wait, int, int], arrives: tuple[int, int] = (21,
     return LeadTime(ready, MONDAY - timedelta(days=1), first, last, told)
 
 
+ENGLISH = speech_in("en")
 USUAL = lead(
     ("queue", 0, 4),
     ("mould", 7, 8),
@@ -39,7 +40,7 @@ USUAL = lead(
 
 def drawn(told: LeadTime) -> ET.Element:
     """The plan as an XML reader reads it."""
-    return ET.fromstring(draw_weeks(told))  # noqa: S314  our own drawing
+    return ET.fromstring(draw_weeks(told, ENGLISH))  # noqa: S314  our own drawing
 
 
 def bars(root: ET.Element) -> list[tuple[float, float]]:
@@ -73,17 +74,18 @@ def test_what_is_collected_has_no_days_on_the_road() -> None:
     """There it is ready, and nothing is on its way."""
     told = lead(("cast", 0, 0), ("pack", 3, 4), arrives=(4, 4))
     assert len(bars(drawn(told))) == 2
-    assert "On its way" not in say_weeks(told)
+    assert "On its way" not in say_weeks(told, ENGLISH)
 
 
 def test_the_words_say_every_stage_with_its_days() -> None:
     """The text alternative is whole: whoever does not see the strip loses nothing."""
-    says = say_weeks(USUAL)
+    says = say_weeks(USUAL, ENGLISH)
     assert says == (
         "From Monday 30 November to Tuesday 22 December 2026. Waiting its turn: Monday 30 November"
-        " to Friday 4 December. Making the mould: Monday 7 to Tuesday 8 December. Casting: Tuesday"
-        " 8 December. Curing under cover: Tuesday 8 to Saturday 12 December. Packing: Friday 18 to"
-        " Sunday 20 December. On its way to you: Monday 21 to Tuesday 22 December."
+        " to Friday 4 December. Making the mould: Monday 7 December to Tuesday 8 December."
+        " Casting: Tuesday 8 December. Curing under cover: Tuesday 8 December to Saturday 12"
+        " December. Packing: Friday 18 December to Sunday 20 December. On its way to you: Monday 21"
+        " December to Tuesday 22 December."
     )
     root = drawn(USUAL)
     assert root.findtext(f"{SVG}desc") == says
@@ -117,4 +119,4 @@ def test_a_name_keeps_to_its_column(stage: Stage | Wait) -> None:
 
 def test_nothing_is_drawn_of_no_stages() -> None:
     """Without a stage there is no plan, and no fault."""
-    assert draw_weeks(LeadTime(MONDAY, MONDAY, MONDAY, MONDAY, ())) == ""
+    assert draw_weeks(LeadTime(MONDAY, MONDAY, MONDAY, MONDAY, ()), ENGLISH) == ""

@@ -25,7 +25,7 @@ _SCHEMA = AskSchema()
 JSON_TYPE, HTML, PDF = "application/json", "text/html", "application/pdf"
 FORMS: Final = (JSON_TYPE, HTML, PDF)
 _SCHEMAS: Final[Mapping[Layout, Schema]] = MappingProxyType(
-    {"sheet": SHEET, "job_sheet": JOB_SHEET}
+    {"sheet": SHEET, "cards": SHEET, "job_sheet": JOB_SHEET}
 )
 
 
@@ -63,7 +63,7 @@ def render(paper: Paper, form: str, templates: Templates) -> str | bytes:
         return paper_print(paper)
     if form == HTML:
         return paper_page(paper, templates)
-    return json.dumps(paper_members(paper), sort_keys=True)
+    return json.dumps(paper_members(paper))
 
 
 def paper_members(paper: Paper) -> dict[str, Any]:

@@ -44,6 +44,7 @@ from ledgerstone.order import Join, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
+from ledgerstone.wording import english
 
 _ABOVE: Final = 40.0
 _TALLEST: Final = 560.0
@@ -103,7 +104,7 @@ def _overalls(frame: Frame, like: Length) -> tuple[list[Element], float]:
     below = dimensions.along_front(frame, [], like, MARGIN, SHEET_WIDTH - MARGIN)
     foot = frame.slab.y1 + below.depth + 18
     at = (SHEET_WIDTH - MARGIN, foot + 13)
-    note = lettered(unit_note(like), at, SMALL, anchor="end", fill=PENCIL)
+    note = lettered(english(unit_note(like)), at, SMALL, anchor="end", fill=PENCIL)
     return [*below.drawn, *dimensions.overall_right(frame, like), note], foot
 
 

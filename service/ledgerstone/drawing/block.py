@@ -7,7 +7,7 @@ from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, 
 from ledgerstone.drawing.records import TitleBlock
 from ledgerstone.drawing.saying import rests_facts
 from ledgerstone.drawing.svg import Element, clean, element
-from ledgerstone.message import Message
+from ledgerstone.message import Figure, Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
@@ -15,8 +15,8 @@ from ledgerstone.wording import Speech
 
 _SWATCH = 30.0
 _LINE = 21.0
-_PRINTED_MM, _PRINTED = 190.0, "190 mm"  # across A4 within margins of 10 mm
-_PRINTED_IN, _PRINTED_INCHES = 7.5, "7 1/2 in"  # across US letter within margins of 1/2 in
+_PRINTED_MM = 190.0  # across A4 within margins of 10 mm
+_PRINTED_IN = 7.5  # across US letter within margins of 1/2 in
 _METRIC_MM = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 _INCHES = (1, 2, 3, 6, 12, 24, 36, 60, 120)
 _INCH_MM = 25.4
@@ -24,7 +24,7 @@ _ROUGH = 10.0  # a scale's denominator from which on tenths say nothing
 
 
 def title_block(
-    slab: Slab, title: TitleBlock, scale: str, top: float, speech: Speech
+    slab: Slab, title: TitleBlock, scale: Message, top: float, speech: Speech
 ) -> tuple[list[Element], float]:
     """Draw the block and say where it ends."""
     left, right = MARGIN + 12, SHEET_WIDTH - MARGIN - 12
@@ -55,7 +55,7 @@ def title_block(
     return [frame, *drawn, *swatch], at
 
 
-def _facts(slab: Slab, title: TitleBlock, scale: str, speech: Speech) -> list[str]:
+def _facts(slab: Slab, title: TitleBlock, scale: Message, speech: Speech) -> list[str]:
     made = Message(
         "plan-facts",
         quantity=slab.quantity,
@@ -66,7 +66,7 @@ def _facts(slab: Slab, title: TitleBlock, scale: str, speech: Speech) -> list[st
     facts = [
         speech.say(made),
         " · ".join(text for text in (title.workshop, title.reference, title.date) if text),
-        scale,
+        speech.say(scale),
     ]
     if slab.rests is not None:
         facts.insert(1, speech.say(Message("plan-fact-rests", rests=rests_facts(slab.rests))))
@@ -100,14 +100,13 @@ def _swatch(title: TitleBlock, corner: XY) -> list[Element]:
     ]
 
 
-def scale_text(frame: Frame, like: Length) -> str:
+def scale_note(frame: Frame, like: Length) -> Message:
     """Say how much smaller than the slab the sheet is on paper, and that the figures decide."""
     inches = like.unit in {"in", "ft"}
     wide_mm = _PRINTED_IN * _INCH_MM if inches else _PRINTED_MM
     smaller = SHEET_WIDTH / (wide_mm * frame.per_mm)
-    said = f"{smaller:.1f}" if smaller < _ROUGH else f"{smaller:.0f}"
-    across = _PRINTED_INCHES if inches else _PRINTED
-    return f"Scale 1 : {said} where printed {across} wide; go by the figures"
+    said = Figure(smaller, 1 if smaller < _ROUGH else 0)
+    return Message("plan-scale", smaller=said, paper="letter" if inches else "a4")
 
 
 def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:

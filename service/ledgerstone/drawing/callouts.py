@@ -16,11 +16,13 @@ from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.sections import details
 from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.message import Message
 from ledgerstone.order import LShape, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import XY, Side, unit_vector
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape
+from ledgerstone.wording import Speech
 
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
@@ -186,13 +188,15 @@ def _beside_points(points: Sequence[XY], frame: Frame, away: float) -> Iterator[
         yield x + uy * away, y + ux * away
 
 
-def radii(slab: Slab, shape: Shape, frame: Frame, places: Places, like: Length) -> list[Element]:
+def radii(
+    slab: Slab, shape: Shape, frame: Frame, places: Places, *, like: Length, speech: Speech
+) -> list[Element]:
     """Say the radius at each rounded corner, or once where all are alike."""
     drawn = []
     for corner, radius, all_alike in _rounded_corners(slab, shape):
         anchor = frame.at(_on_arc(corner, shape))
         said = figures(radius, radius.mm) if radius.unit == like.unit else spoken(radius, radius.mm)
-        text = f"all R {said}" if all_alike else f"R {said}"
+        text = speech.say(Message("plan-all-radii" if all_alike else "plan-radius", radius=said))
         wide = text_width(text, SMALL)
         outward = math.degrees(math.atan2(*_outward(corner, shape)))
         place = places.place(rings(anchor, (24.0, 34.0, 46.0, 60.0), first=outward), wide, TALL)

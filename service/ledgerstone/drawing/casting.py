@@ -17,6 +17,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 
 _WIDE, _EDGE, _SMALL = 600.0, 14.0, 15.0
+_TALLEST = 420.0
 _STEEL = "#94371a"
 _RAIL_HOLDS_MM = 200.0
 
@@ -35,8 +36,8 @@ class Layer:
     """Steel of one slab, where it is gripped and where a rail is clamped, as it is drawn.
 
     ``grips_mm`` are two places along the long side, which lies along y where ``along_y``;
-    ``grip_says`` stands beside them. ``rail_mm`` are the ends of the rail, where there is one;
-    mesh is cut ``mesh_off_mm`` back from edges and openings.
+    ``grip_says`` stands beside them. ``rail_mm`` are the ends of the rail, where there is one, and
+    ``rail_says`` stands on it; mesh is cut ``mesh_off_mm`` back from edges and openings.
     """
 
     bars: tuple[DrawnBar, ...]
@@ -45,6 +46,7 @@ class Layer:
     along_y: bool
     rail_mm: tuple[XY, XY] | None = None
     grip_says: str = ""
+    rail_says: str = ""
     mesh_off_mm: float = 0.0
 
 
@@ -53,28 +55,46 @@ class _Scale:
     per_mm: float
     x_mm: float
     top_mm: float
+    slack: float
 
     def at(self, point: Sequence[float]) -> XY:
-        x = _EDGE + 24 + self.per_mm * (point[0] - self.x_mm)
+        x = _EDGE + 24 + self.slack + self.per_mm * (point[0] - self.x_mm)
         return x, _EDGE + 24 + self.per_mm * (self.top_mm - point[1])
 
 
-def draw_steel(shape: Shape, layer: Layer, *, title: str, says: str) -> str:
-    """Draw where bars, mesh and hands go, seen as the shape lies: an SVG document."""
+def draw_steel(
+    shape: Shape,
+    layer: Layer,
+    *,
+    title: str,
+    says: str,
+    wide: float = _WIDE,
+    tallest: float = _TALLEST,
+) -> str:
+    """Draw where bars, mesh and hands go, seen as the shape lies: an SVG document.
+
+    Parameters
+    ----------
+    wide
+        Units across; letters have 15 of them, so that the narrower, the larger they are on paper.
+    tallest
+        Units that the slab itself is drawn high, at the most.
+    """
     x0, y0, x1, y1 = shape.outline.bounds
-    room = _WIDE - 2 * (_EDGE + 24)
-    per_mm = min(room / (x1 - x0), 420.0 / (y1 - y0))
-    scale = _Scale(per_mm, x0, y1)
+    room = wide - 2 * (_EDGE + 24)
+    per_mm = min(room / (x1 - x0), tallest / (y1 - y0))
+    slack = (room - per_mm * (x1 - x0)) / 2
+    scale = _Scale(per_mm, x0, y1, slack)
     height = per_mm * (y1 - y0) + 2 * (_EDGE + 24)
     drawn = [*_concrete(shape, scale)]
     for box in layer.mesh_mm:
         drawn += _mesh(box, plane.buffer(shape.net, -layer.mesh_off_mm), scale)
     drawn += _grips(shape, layer, scale)
     if layer.rail_mm is not None:
-        drawn += _rail(*layer.rail_mm, scale)
+        drawn += _rail(*layer.rail_mm, scale, layer.rail_says)
     for bar in layer.bars:
         drawn += _bar(bar, scale)
-    return _drawn("steel", (_WIDE, height), title, says, drawn)
+    return _drawn("steel", (wide, height), title, says, drawn)
 
 
 def _drawn(prefix: str, size: XY, title: str, says: str, drawn: Sequence[Element]) -> str:
@@ -171,8 +191,8 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
 
 
-def _rail(start: XY, end: XY, scale: _Scale) -> list[Element]:
-    """Draw a rail as a bar with a clamp at each end."""
+def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[Element]:
+    """Draw a rail as a bar with a clamp at each end, and what stands on it."""
     (x0, y0), (x1, y1) = scale.at(start), scale.at(end)
     upright = abs(x1 - x0) < abs(y1 - y0)
     left, top = min(x0, x1), min(y0, y1)
@@ -187,9 +207,7 @@ def _rail(start: XY, end: XY, scale: _Scale) -> list[Element]:
         clamp = {"x": x - across, "y": y - along, "width": 2 * across, "height": 2 * along}
         drawn.append(element("rect", **clamp, fill=INK))
     at = ((x0 + x1) / 2, (y0 + y1) / 2 + 5)
-    drawn.append(
-        lettered("CLAMP THE RAIL HERE", at, 13.0, anchor="middle", bold=True, halo="#ffffff")
-    )
+    drawn.append(lettered(says, at, 13.0, anchor="middle", bold=True, halo="#ffffff"))
     return drawn
 
 

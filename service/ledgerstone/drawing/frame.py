@@ -9,6 +9,7 @@ from operator import attrgetter
 import shapely
 
 from ledgerstone.drawing.placing import Box
+from ledgerstone.message import Message
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.order import Round, Slab
 from ledgerstone.outline import XY
@@ -128,10 +129,9 @@ def figures(like: Length, mm: float) -> str:
     return said.replace(" ft", "'").replace(" in", '"')
 
 
-def unit_note(like: Length) -> str:
+def unit_note(like: Length) -> Message:
     """Say in which unit the figures are."""
-    names = {"mm": "mm", "cm": "cm", "m": "metres", "in": "inches", "ft": "feet and inches"}
-    return f"Figures in {names[like.unit]}"
+    return Message("plan-figures", unit=like.unit)
 
 
 def course_of(ring: shapely.Geometry) -> list[list[float]]:

@@ -53,6 +53,7 @@ def draw_plan(
     pins: Sequence[Pin] = (),
     alone: bool = False,
     speech: Speech | None = None,
+    tallest: float = _TALLEST,
 ) -> str:
     """Draw a slab's dimensioned plan as an SVG document.
 
@@ -68,10 +69,12 @@ def draw_plan(
         Leave out the table of openings and the title block, on white: the sheet has its own.
     speech
         What says its words; English where none is given.
+    tallest
+        Units that the slab itself is drawn high, at the most; the sheet is 600 across.
     """
     speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
-    frame = _frame(slab, shape)
+    frame = _frame(slab, shape, tallest)
     plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
     told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
@@ -101,7 +104,7 @@ def _told(
     """Draw the table of openings and the title block, and say where they end."""
     like = leading_length(slab)
     table, end = schedule.table(schedule.entries(slab, frame, like, speech), top)
-    foot, end = block.title_block(slab, title, block.scale_text(frame, like), end + 14, speech)
+    foot, end = block.title_block(slab, title, block.scale_note(frame, like), end + 14, speech)
     return (*table, *foot), end
 
 
@@ -111,11 +114,11 @@ def _prefix(slab: Slab, title: TitleBlock) -> str:
     return f"plan-{hashlib.blake2b(told, digest_size=4).hexdigest()}"
 
 
-def _frame(slab: Slab, shape: Shape) -> Frame:
+def _frame(slab: Slab, shape: Shape, tallest: float) -> Frame:
     """Fit the slab between its chains."""
     up, start_mm = dimensions.stations(slab, shape, 1), shape.outline.bounds[1]
     left = MARGIN + dimensions.left_depth(up, start_mm, leading_length(slab))
-    room = Box(left, _ABOVE, SHEET_WIDTH - MARGIN - _BESIDE, _ABOVE + _TALLEST)
+    room = Box(left, _ABOVE, SHEET_WIDTH - MARGIN - _BESIDE, _ABOVE + tallest)
     return fit(shape, callouts.told_places(slab), room)
 
 
@@ -147,8 +150,9 @@ def _plan(
     labels = callouts.letters(slab, shape, frame, places)
     labels += pinned.numbers(pins, frame, places, like)
     labels += callouts.side_letters(slab, shape, frame, places)
-    labels += callouts.radii(slab, shape, frame, places, like)
+    labels += callouts.radii(slab, shape, frame, places, like=like, speech=speech)
     labels += beneath.unit_labels(slab, shape, frame, places, speech)
+    note = speech.say(_note(like, front.unmarked + left.unmarked))
     drawn = [
         *wall_group(slab, shape, frame, prefix),
         slab_group(slab, shape, frame),
@@ -158,16 +162,17 @@ def _plan(
         *dimensions.overall_right(frame, like),
         *pinned.marks(pins, frame),
         *labels,
-        *_below(slab, frame, below + 14, _note(like, front.unmarked + left.unmarked), speech),
+        *_below(slab, frame, below + 14, note, speech),
         *block.scale_bar(frame, like, (MARGIN + 8, below + 40)),
     ]
     return _Part(tuple(drawn), below + 64)
 
 
-def _note(like: Length, unmarked: int) -> str:
+def _note(like: Length, unmarked: int) -> Message:
     """Say the unit of the figures, and that some places had no room for one."""
-    more = f"; {unmarked} more places without room" if unmarked else ""
-    return unit_note(like) + more
+    if unmarked:
+        return Message("plan-figures-and-more", figures=unit_note(like), count=unmarked)
+    return unit_note(like)
 
 
 def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> list[Element]:

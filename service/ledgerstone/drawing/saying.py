@@ -9,7 +9,7 @@ from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
-from ledgerstone.wording import Listed, Message, Speech, Value, english, speech_in
+from ledgerstone.wording import Listed, Message, Speech, Value, english
 
 _SIDES_SHOWN = 6
 # Pieces that stand upright in place; nothing in an order says otherwise than on their front side.
@@ -149,9 +149,11 @@ def sides_named(names: tuple[str, ...]) -> Message:
     return Message("plan-sides", sides=Listed(tuple(parts), joined="comma"))
 
 
-def side_title(names: tuple[str, ...]) -> str:
-    """Name some sides, in English: for what has no language yet."""
-    return english(sides_named(names))
+def side_word(name: str) -> Message:
+    """Name one side in a word: left, back, side 3."""
+    if name.isdigit():
+        return Message("plan-side-numbered", number=int(name))
+    return Message("plan-side-word", side=name)
 
 
 def edge_facts(edge: Edge) -> Listed:
@@ -174,11 +176,6 @@ def _profile(edge: Edge) -> Message:
     return Message("plan-edge-profile", profile=edge.profile)
 
 
-def edge_text(edge: Edge) -> str:
-    """Say how an edge is made, in English: for what has no language yet."""
-    return speech_in("en").value(edge_facts(edge))
-
-
 def rests_facts(rests: Rests) -> Listed:
     """Say what carries the slab."""
     facts: list[Value] = [
@@ -199,8 +196,3 @@ def rests_facts(rests: Rests) -> Listed:
     if rests.fixed:
         facts.append(Message("plan-rest-fixed"))
     return Listed(tuple(facts), joined="comma")
-
-
-def rests_text(rests: Rests) -> str:
-    """Say what carries the slab, in English: for what has no language yet."""
-    return speech_in("en").value(rests_facts(rests))

@@ -10,6 +10,7 @@ from ledgerstone.drawing.saying import cutout_facts, cutout_size
 from ledgerstone.drawing.svg import Element, element
 from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Relief, Slab
+from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Speech
 
@@ -40,7 +41,7 @@ def entries(slab: Slab, frame: Frame, like: Length, speech: Speech) -> list[Entr
             letter_of(i),
             c.label or speech.say(Message("plan-opening-word")),
             speech.say(cutout_size(c)),
-            " · ".join(speech.say(note) for note in _notes(c, frame, like)),
+            " · ".join(speech.say(note) for note in opening_notes(c, frame.start_mm, like)),
         )
         for i, c in enumerate(slab.cutouts)
     ]
@@ -49,31 +50,34 @@ def entries(slab: Slab, frame: Frame, like: Length, speech: Speech) -> list[Entr
         Entry(
             letter_of(first + i),
             r.label or speech.say(Message("plan-relief-word", kind=r.kind)),
-            speech.say(_relief(r)),
-            " · ".join(speech.say(note) for note in _from(r, like)),
+            speech.say(relief_size(r)),
+            " · ".join(speech.say(note) for note in relief_notes(r, like)),
         )
         for i, r in enumerate(slab.reliefs)
     ]
     return rows
 
 
-def _notes(cutout: Cutout, frame: Frame, like: Length) -> list[Message]:
+def opening_notes(cutout: Cutout, start_mm: XY, like: Length) -> list[Message]:
+    """Say where a cut-out is from the outline's corner, its corners, and what else it has."""
     notes = []
     if cutout.centre is not None:
-        x = shown(like, cutout.centre.x.mm - frame.start_mm[0])
-        y = shown(like, cutout.centre.y.mm - frame.start_mm[1])
+        x = shown(like, cutout.centre.x.mm - start_mm[0])
+        y = shown(like, cutout.centre.y.mm - start_mm[1])
         notes.append(Message("plan-note-centre", x=x, y=y))
     if cutout.corner_radius is not None:
         notes.append(Message("plan-note-corners", radius=cutout.corner_radius))
     return [*notes, *cutout_facts(cutout)]
 
 
-def _relief(relief: Relief) -> Message:
+def relief_size(relief: Relief) -> Message:
+    """Say what a relief is and how deep."""
     grooves = relief.grooves or 0
     return Message("plan-size-relief", kind=relief.kind, grooves=grooves, depth=relief.depth)
 
 
-def _from(relief: Relief, like: Length) -> list[Message]:
+def relief_notes(relief: Relief, like: Length) -> list[Message]:
+    """Say where a relief's corner is, and its fall."""
     x, y = shown(like, relief.at.x.mm), shown(like, relief.at.y.mm)
     corner = Message("plan-note-corner", x=x, y=y)
     return (

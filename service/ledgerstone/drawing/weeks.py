@@ -11,12 +11,11 @@ from ledgerstone.drawing.lettering import FAMILY, PENCIL, fitted, lettered, text
 from ledgerstone.drawing.svg import Element, document, element, render
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.stages import WORK
-from ledgerstone.wording import english
+from ledgerstone.wording import DayMonth, Message, Speech, Weekday
 
-_WIDE, _EDGE, _NAMES, _ROW, _HEAD, _KEY = 640.0, 12.0, 196.0, 26.0, 34.0, 38.0
-_SMALL, _LETTERS = 13.0, 15.0
+_WIDE, _EDGE, _NAMES, _ROW, _HEAD, _KEY = 640.0, 12.0, 210.0, 19.0, 30.0, 30.0
+_SMALL, _LETTERS = 12.0, 13.0
 _RULE = "#d5d0c4"
-_ROAD = "On its way to you"
 _ONE = timedelta(days=1)
 
 
@@ -30,39 +29,41 @@ class _Bar:
     hands: bool
 
 
-def draw_weeks(lead: LeadTime) -> str:
+def draw_weeks(lead: LeadTime, speech: Speech) -> str:
     """Draw a plan as an SVG document: filled where hands are at work, an outline where it waits."""
-    bars = _bars(lead)
+    bars = _bars(lead, speech)
     if not bars:
         return ""
     strip = _Strip(bars[0].starts, max(bar.ends for bar in bars))
     foot = _HEAD + len(bars) * _ROW
-    rules = element("g", *strip.mondays(foot), font_family=FAMILY)
+    rules = element("g", *strip.mondays(foot, speech), font_family=FAMILY)
     rows = (part for at, bar in enumerate(bars) for part in _drawn(bar, at, strip))
     picture = document(
         (_WIDE, foot + _KEY),
         "weeks",
-        title="The weeks until it is with you",
-        says=say_weeks(lead),
-        children=[rules, *rows, _key(foot)],
+        title=speech.say(Message("weeks-title")),
+        says=say_weeks(lead, speech),
+        children=[rules, *rows, _key(foot, speech)],
     )
     return render(picture)
 
 
-def say_weeks(lead: LeadTime) -> str:
+def say_weeks(lead: LeadTime, speech: Speech) -> str:
     """Say a plan: every stage with its days."""
-    bars = _bars(lead)
+    bars = _bars(lead, speech)
     if not bars:
         return ""
     last = max(bar.ends for bar in bars)
-    whole = f"From {_day(bars[0].starts)} to {_day(last)} {last.year}."
-    return " ".join([whole, *(f"{bar.name}: {_days(bar.starts, bar.ends)}." for bar in bars)])
+    first = Weekday(bars[0].starts, with_year=False)
+    whole = Message("weeks-whole", first=first, last=Weekday(last, with_year=True))
+    return speech.say_all([whole, *(_days(bar) for bar in bars)])
 
 
-def _bars(lead: LeadTime) -> list[_Bar]:
-    bars = [_Bar(english(s.name), s.starts, s.ends, s.stage in WORK) for s in lead.stages]
+def _bars(lead: LeadTime, speech: Speech) -> list[_Bar]:
+    bars = [_Bar(speech.say(s.name), s.starts, s.ends, s.stage in WORK) for s in lead.stages]
     if bars and lead.arrives_latest > lead.ready_on:
-        bars.append(_Bar(_ROAD, lead.ready_on + _ONE, lead.arrives_latest, hands=False))
+        road = speech.say(Message("weeks-road"))
+        bars.append(_Bar(road, lead.ready_on + _ONE, lead.arrives_latest, hands=False))
     return sorted(bars, key=lambda bar: bar.starts)
 
 
@@ -79,16 +80,16 @@ class _Strip:
         left = _EDGE + _NAMES
         return left + (_WIDE - _EDGE - left) * (day - self.first).days / days
 
-    def mondays(self, foot: float) -> Iterator[Element]:
+    def mondays(self, foot: float, speech: Speech) -> Iterator[Element]:
         """Rule a line at the first day and at Mondays, a date beside it where there is room."""
         free = 0.0
         for day in self._ruled():
-            x, said = self.x(day), f"{day.day} {day:%B}"
+            x, said = self.x(day), speech.value(DayMonth(day))
             yield element("line", x1=x, y1=_HEAD - 8, x2=x, y2=foot, stroke=_RULE)
             wide = text_width(said, _SMALL)
             if x >= free and x + wide <= _WIDE - _EDGE / 2:
                 free = x + wide + 10
-                yield lettered(said, (x, _HEAD - 14), _SMALL, fill=PENCIL)
+                yield lettered(said, (x, _HEAD - 12), _SMALL, fill=PENCIL)
 
     def _ruled(self) -> Iterator[date]:
         yield self.first
@@ -102,8 +103,8 @@ def _drawn(bar: _Bar, at: int, strip: _Strip) -> Sequence[Element]:
     top = _HEAD + at * _ROW
     x0, x1 = strip.x(bar.starts), strip.x(bar.ends + _ONE)
     said = fitted(bar.name, _NAMES - 10, _LETTERS)
-    name = lettered(said, (_EDGE, top + 17), _LETTERS)
-    return element("g", name, font_family=FAMILY), _box(x0, top + 5, x1 - x0, hands=bar.hands)
+    name = lettered(said, (_EDGE, top + 14), _LETTERS)
+    return element("g", name, font_family=FAMILY), _box(x0, top + 4, x1 - x0, hands=bar.hands)
 
 
 def _box(x: float, y: float, wide: float, *, hands: bool) -> Element:
@@ -112,29 +113,25 @@ def _box(x: float, y: float, wide: float, *, hands: bool) -> Element:
         x=x,
         y=y,
         width=wide,
-        height=_ROW - 10,
+        height=_ROW - 7,
         fill=PENCIL if hands else "none",
         stroke=PENCIL,
         stroke_width=1.2,
     )
 
 
-def _key(foot: float) -> Element:
+def _key(foot: float, speech: Speech) -> Element:
     """Say what a filled bar is, and an outline."""
     parts, x, y = list[Element](), _EDGE + _NAMES, foot + 8
-    for hands, says in ((True, "hands at work"), (False, "it waits")):
-        parts += [_box(x, y, 24, hands=hands), lettered(says, (x + 32, y + 13), _SMALL)]
+    for hands in (True, False):
+        says = speech.say(Message("weeks-hands" if hands else "weeks-waits"))
+        parts += [_box(x, y, 24, hands=hands), lettered(says, (x + 32, y + 10), _SMALL)]
         x += 32 + text_width(says, _SMALL) + 28
     return element("g", *parts, font_family=FAMILY)
 
 
-def _day(day: date) -> str:
-    return f"{day:%A} {day.day} {day:%B}"
-
-
-def _days(first: date, last: date) -> str:
-    if first == last:
-        return _day(first)
-    if (first.year, first.month) == (last.year, last.month):
-        return f"{first:%A} {first.day} to {_day(last)}"
-    return f"{_day(first)} to {_day(last)}"
+def _days(bar: _Bar) -> Message:
+    first, last = (Weekday(day, with_year=False) for day in (bar.starts, bar.ends))
+    if bar.starts == bar.ends:
+        return Message("weeks-bar-day", name=bar.name, first=first)
+    return Message("weeks-bar", name=bar.name, first=first, last=last)

@@ -1,4 +1,4 @@
-"""The care sheet: how to keep a slab, by its sealer and its place.
+"""The care sheet: how a slab is kept, by its use, its sealer and its place.
 
 Common practice, no source, where none is named; heat limits and food contact are the sealer's own
 sheet's, as the profile has them.
@@ -6,106 +6,129 @@ sheet's, as the profile has them.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterator, Sequence
+from typing import Final
 
+from ledgerstone.message import Listed, Message, Value
+from ledgerstone.mix import repair_pot
 from ledgerstone.order import Slab
+from ledgerstone.papers.descriptions import Fact, look_of, slab_titles
 from ledgerstone.papers.records import PaperRecords
-from ledgerstone.papers.sheet import Content, Fact, section, sheet
-from ledgerstone.papers.words import shade_text, slab_name
-from ledgerstone.wording import day_text, listed
+from ledgerstone.papers.repair_pot import pot_care
+from ledgerstone.papers.sheet import Content, section, sheet
+from ledgerstone.shade import tint_of
 from ledgerstone.workshop.records import Sealer
 
-_EVERY_DAY = (
-    "Wipe it with warm water and a soap that is neither sour nor gritty; dry it with a cloth.",
-    "Wipe up what is spilled: the sealer gives you minutes, not a night.",
-    "Use a board. A knife scratches the sealer, and concrete blunts the knife.",
-    "No descaler, bleach, scouring powder or steel wool.",
-)
-_ACIDS = (
-    "Lemon, vinegar, wine, coffee and most descalers etch concrete: a dull pale mark.",
-    "Wipe them up at once and rinse. A mark that has bitten is polished and sealed again.",
-)
-_WET = (
-    "Let it dry between uses, with the door or a window open.",
-    "Wipe off limescale while it is soft; no descaler takes it off without marking the concrete.",
-)
-_FROST = (
-    "Keep snow and ice off it by hand. Salt and de-icer take the surface off.",
-    "Let no water stand on it: sweep leaves off, keep its fall and its drip clear.",
-    "Cover it in long frost if it can be covered so that air still moves beneath.",
-    "Fires, braziers and hot coals stand on their own feet on a mat, never on the concrete.",
-)
-_REPAIR = (
-    "The repair pot holds dry powder of your own batch: cement, fine sand and pigment.",
-    "Wear gloves and glasses: wet cement burns skin. Keep it from children.",
-    (
-        "Mix a spoonful with a few drops of water to a stiff paste. Wet the hole, press the paste"
-        " in, a little proud."
-    ),
-    "Keep it under a damp cloth for two days, rub it flat with fine wet paper, dry it, seal it.",
-    "Cracks that move, and anything at an edge or a support, are ours to look at: send a picture.",
-)
-_RENEW = {
-    "penetrating": (
-        "When a drop of water no longer beads, at once: yearly in most kitchens.",
-        (
-            "Clean it, leave it dry for a day, wipe a thin coat on, wipe all of it off after ten"
-            " minutes. What is left standing goes sticky."
-        ),
-    ),
-    "film": (
-        (
-            "When it is scratched through or looks worn, after some years: the old film is keyed or"
-            " taken off first, which is a workshop's job. Ask us."
-        ),
-        "Until then a polish made for it is enough. Never seal over dirt or damp: it turns white.",
-    ),
-}
+_FOR_FOOD: Final = frozenset({"worktop", "table", "shelf"})
 
 
 def care_sheet(records: PaperRecords) -> Content:
-    """Write how each slab is kept, one section for each sealer and place there is."""
-    quote, workshop = records.quote, records.workshop
-    slabs = quote.order.slabs
-    facts: list[Fact] = [("For", records.customer)] if records.customer else []
-    facts += [("Order", records.name), ("Made", day_text(quote.lead_time.ready_on))]
-    facts += [(slab_name(s, i, len(slabs)), shade_text(s)) for i, s in enumerate(slabs)]
+    """Write how each slab is kept, one section for each sealer, use and place there is."""
+    slabs, workshop = records.quote.order.slabs, records.workshop
     used = [one for one in workshop.sealers if any(s.finish.sealer == one.name for s in slabs)]
-    places = {slab.place for slab in slabs}
     return sheet(
-        "Keeping it well",
-        facts,
+        Message("care-title"),
+        _head(records),
         [
-            section("Every day", says=_EVERY_DAY),
-            section("Acids", says=_ACIDS),
+            section(Message("care-every-day"), says=_every_day(slabs)),
+            section(Message("care-acids"), says=_acids(slabs)),
+            section(Message("care-fire"), says=_fire(slabs)),
+            section(Message("care-wet"), says=_wet(slabs)),
+            section(Message("care-outdoors"), says=_frost(slabs)),
             *(_sealer(one, [s for s in slabs if s.finish.sealer == one.name]) for one in used),
-            *([section("In a wet room", says=_WET)] if "wet-room" in places else []),
-            *([section("Outdoors", says=_FROST)] if "outdoors" in places else []),
-            section("The repair pot", says=_REPAIR),
+            section(Message("care-pot"), says=_pot(records)),
         ],
         records,
     )
 
 
-def _sealer(sealer: Sealer, slabs: list[Slab]) -> Content:
-    labels = list(dict.fromkeys(slab.label for slab in slabs if slab.label))
-    on = f" ({listed(labels)})" if labels else ""
-    return section(
-        f"The {sealer.name} sealer{on}",
-        says=[sealer.says, *_heat_oil_food(sealer, slabs), *_RENEW[sealer.kind]],
-    )
+def _head(records: PaperRecords) -> Iterator[Fact]:
+    quote = records.quote
+    if records.customer:
+        yield Message("paper-for"), records.customer
+    yield Message("paper-order"), records.name
+    yield Message("paper-made"), quote.lead_time.ready_on
+    for name, slab in zip(slab_titles(quote.order), quote.order.slabs, strict=True):
+        yield name, look_of(slab)
+    if quote.terms.note:
+        yield Message("paper-agreed"), quote.terms.note
 
 
-def _heat_oil_food(sealer: Sealer, slabs: list[Slab]) -> Iterable[str]:
-    yield (
-        f"Heat: its maker allows {sealer.heat_limit_c:g} °C. A pan from the hob is far hotter, so"
-        " it stands on a trivet."
-    )
+def is_for_food(slabs: Sequence[Slab]) -> bool:
+    """Whether food is prepared or set down on one of these."""
+    return any(slab.use in _FOR_FOOD and slab.place != "wet-room" for slab in slabs)
+
+
+def _every_day(slabs: Sequence[Slab]) -> Iterator[Value]:
+    if any(slab.use != "hearth" for slab in slabs):
+        yield Message("care-wipe")
+        yield Message("care-spills")
+    if is_for_food(slabs):
+        yield Message("care-board")
+    yield Message("care-never")
+
+
+def _acids(slabs: Sequence[Slab]) -> Iterator[Value]:
+    yield Message("care-acids-etch", food="yes" if is_for_food(slabs) else "no")
+    yield Message("care-acids-rinse")
+
+
+def _fire(slabs: Sequence[Slab]) -> Iterator[Value]:
+    if any(slab.use == "hearth" for slab in slabs):
+        yield Message("care-fire-embers")
+        yield Message("care-fire-ash")
+        yield Message("care-fire-water")
+        yield Message("care-fire-wipe")
+        yield Message("care-fire-logs")
+
+
+def _wet(slabs: Sequence[Slab]) -> Iterator[Value]:
+    if any(slab.place == "wet-room" for slab in slabs):
+        yield Message("care-wet-dry")
+        yield Message("care-wet-lime")
+
+
+def _frost(slabs: Sequence[Slab]) -> Iterator[Value]:
+    if any(slab.place == "outdoors" for slab in slabs):
+        yield Message("care-frost-salt")
+        yield Message("care-frost-water")
+        yield Message("care-frost-cover")
+        yield Message("care-frost-fires")
+
+
+# --- sealer and repairs ---------------------------------------------------------------------
+
+
+def _sealer(sealer: Sealer, slabs: Sequence[Slab]) -> Content:
+    labels = tuple(dict.fromkeys(slab.label for slab in slabs if slab.label))
+    heading = Message("care-sealer", sealer=sealer.name, slabs=Listed(labels))
+    return section(heading, says=[sealer.says, *_resists(sealer, slabs), *_renewed(sealer)])
+
+
+def _resists(sealer: Sealer, slabs: Sequence[Slab]) -> Iterator[Value]:
+    near = "hearth" if all(slab.use == "hearth" for slab in slabs) else "other"
+    near = "kitchen" if is_for_food(slabs) else near
+    yield Message("care-heat", limit=sealer.heat_limit_c, near=near)
     if any(cutout.heat for slab in slabs for cutout in slab.cutouts):
-        yield "Beside a hot appliance the sealer may yellow; that spot is renewed more often."
-    if sealer.kind == "penetrating":
-        yield "Oil and fat: wipe them up within the hour; they darken what they soak into."
-    else:
-        yield "Oil and fat: they lie on the film and wipe off; wipe them off before they are hot."
-    if not sealer.food_declared:
-        yield "It is not declared for contact with food: prepare food on a board."
+        yield Message("care-heat-beside")
+    if is_for_food(slabs):
+        yield Message("care-oil", kind=sealer.kind)
+        if not sealer.food_declared:
+            yield Message("care-food")
+
+
+def _renewed(sealer: Sealer) -> Iterator[Value]:
+    if sealer.kind == "film":
+        yield Message("care-renew-film")
+        yield Message("care-renew-polish")
+        return
+    yield Message("care-renew-soaks")
+    yield Message("care-renew-wipe")
+    if sealer.rags_ignite:
+        yield Message("care-renew-rags")
+
+
+def _pot(records: PaperRecords) -> list[Value]:
+    """Say how the repair pot is used, by its label's own figures; nothing where there is none."""
+    pot = repair_pot(tint_of(records.quote.order.slabs[0], records.workshop), records.workshop)
+    return [] if pot is None else pot_care(pot, records.workshop)

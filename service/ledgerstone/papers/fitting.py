@@ -1,166 +1,196 @@
 """The receiving and fitting sheet: for whoever takes the slabs in and lays them.
 
 What it says is common practice where no source stands beside it; it defers to the rules of the
-place and to licensed people, and calls no load safe.
+place and to licensed people, and calls no load safe. It speaks of what there is: of fires where
+there is a hearth, of gas where there is something hot.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterator
 
 from ledgerstone.checks.rails import rail_conditions
-from ledgerstone.drawing.saying import rests_text
+from ledgerstone.drawing.saying import rests_facts
+from ledgerstone.message import Figure, Message, People, Value, Weight
 from ledgerstone.order import Order, Slab
+from ledgerstone.papers.descriptions import Fact, size_of, slab_titles
+from ledgerstone.papers.lifting import holds_drawing, holds_of
 from ledgerstone.papers.records import PaperRecords
-from ledgerstone.papers.sheet import Content, Fact, section, sheet
-from ledgerstone.papers.words import size_text, slab_name
+from ledgerstone.papers.sheet import Content, section, sheet
+from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote
 from ledgerstone.strength.movement import drying_bow_mm
-from ledgerstone.wording import day_text, english, people_text, weight_text
+from ledgerstone.wording import slab_name
 from ledgerstone.workshop.records import Workshop
 
 SEEN_MM = 2.0  # a bow that the eye sees along an edge; common practice, no source
-_BEFORE_SIGNING = (
-    "Open every crate while the driver waits. Look at each face, edge and corner.",
-    "Photograph what is damaged, and write it on the carrier's paper before you sign it.",
-    "Ring us the same day. Do not fit a slab that you would not keep.",
-)
-_CARRYING = (
-    (
-        "Carry every slab on edge, its long side down, and set it down on timber or foam."
-        " Never carry it flat by its ends."
-    ),
-    "Walk the whole way first, with its turns, steps and doors. Decide who leads.",
-    "Hands in gloves, feet in boots; nobody beneath a slab that is being raised.",
-    (
-        "Plan and assess each lift for the people who do it, as local rules ask. No weight on this"
-        " sheet is one that is safe to lift."
-    ),
-    "Until it is fitted, keep it on edge, leaning a little, dry, and tied back.",
-)
-# From memory: HSE, COSHH essentials CN6, of cutting kerbs and flags: the dust is silica.
-_CUTTING = (
-    "Never cut, grind or drill it dry: the dust holds silica, which harms lungs for good.",
-    "Better not at all: ask us, and we cast or cut it here.",
-    (
-        "What must be done on site is done wet, with extraction and the mask that local rules ask"
-        " for, outdoors where that is possible."
-    ),
-    "A cut through a thin strip, or past a corner of an opening, cracks it. Ask us first.",
-)
-_WHO_DECIDES = (
-    (
-        "Gas: a gas engineer registered for it where you live connects and tests it, and says what"
-        " clear space and vents it needs."
-    ),
-    "Electrics, and anything electric near water: a qualified electrician.",
-    (
-        "Fires and stoves: size and build of a hearth are the registered installer's, or building"
-        " control's. This sheet is no approval of them."
-    ),
-    "Walls, floors and cabinets: ask their supplier or builder what load they take.",
-    "Hot appliances: their maker's own instructions on clear space come before this sheet.",
-)
-_BEDS = {
-    "units": "Dots of silicone on the units' rails, one at every 300 mm; no hard adhesive.",
-    "frame": "A thin soft strip or dots of silicone all along the frame.",
-    "ends": "A soft pad over the whole bearing at each end.",
-    "legs": "A soft pad on each leg; all of them touch before anything is put on it.",
-    "ledges": "A soft strip along each ledge.",
-    "full": "A slip layer, such as a sheet of polythene, then a full even bed beneath it.",
-}
 
 
 def fitting_sheet(records: PaperRecords) -> Content:
     """Write what whoever receives and fits the slabs needs to know."""
     quote, workshop = records.quote, records.workshop
-    cautions = [finding.says for finding in quote.findings if finding.level == "caution"]
-    facts: list[Fact] = [("For", records.customer)] if records.customer else []
-    facts += [("Order", records.name), ("Ready on", day_text(quote.lead_time.ready_on))]
-    sections = [
-        section("Before you sign for it", says=_BEFORE_SIGNING),
-        section("What each piece weighs", facts=list(_weights(quote))),
-        section("Carrying", says=[*_CARRYING, *_drying(quote)]),
-        section("The base", says=[*_rails(quote, workshop), *_base(quote.order)]),
-        section("Bedding", facts=list(_bedding(quote.order))),
-        section("Gaps", says=list(_gaps(quote.order, workshop))),
-        section("Cutting", says=_CUTTING),
-        *([section("About this order", says=cautions)] if cautions else []),
-        section("Who decides", says=_WHO_DECIDES),
-    ]
-    return sheet("Receiving and fitting", facts, sections, records)
+    cautions = [finding.message for finding in quote.findings if finding.level == "caution"]
+    way = quote.order.delivery.kind
+    return sheet(
+        Message("fitting-title"),
+        _head(records),
+        [
+            section(Message("fitting-signing", way=way), says=_before_signing(way)),
+            section(Message("fitting-weights"), facts=_weights(quote)),
+            section(Message("fitting-carrying"), says=[*_carrying(), *_drying(quote)]),
+            *_holds(records),
+            section(
+                Message("fitting-base"),
+                says=[*rail_conditions(quote.order, quote.strength, workshop), *_base(quote.order)],
+            ),
+            section(Message("fitting-bedding"), facts=_bedding(quote.order)),
+            section(Message("fitting-gaps"), says=_gaps(quote.order, workshop)),
+            section(Message("fitting-cutting"), says=_cutting()),
+            section(Message("fitting-about"), says=cautions),
+            section(Message("fitting-decides"), says=_who_decides(quote.order)),
+        ],
+        records,
+    )
 
 
-def _weights(quote: Quote) -> Iterable[tuple[str, str]]:
-    many = len(quote.order.slabs)
-    for i, (slab, shape, weight) in enumerate(
-        zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)
+def _head(records: PaperRecords) -> Iterator[Fact]:
+    if records.customer:
+        yield Message("paper-for"), records.customer
+    yield Message("paper-order"), records.name
+    yield Message("paper-ready-on"), records.quote.lead_time.ready_on
+    if records.quote.terms.note:
+        yield Message("paper-agreed"), records.quote.terms.note
+
+
+def _before_signing(way: str) -> Iterator[Value]:
+    yield Message("fitting-open", way=way)
+    yield Message("fitting-damage", way=way)
+    yield Message("fitting-ring")
+
+
+def _carrying() -> Iterator[Value]:
+    yield Message("fitting-on-edge")
+    yield Message("fitting-way")
+    yield Message("fitting-gloves")
+    yield Message("fitting-assess")
+    yield Message("fitting-until")
+
+
+def _cutting() -> Iterator[Value]:
+    """Say what cutting does. From memory: HSE, COSHH essentials CN6, of kerbs: silica dust."""
+    yield Message("fitting-cut-dry")
+    yield Message("fitting-cut-ask")
+    yield Message("fitting-cut-wet")
+    yield Message("fitting-cut-strip")
+
+
+def _weights(quote: Quote) -> Iterator[Fact]:
+    names = slab_titles(quote.order)
+    for name, slab, shape, weight in zip(
+        names, quote.order.slabs, quote.shapes, quote.weights, strict=True
     ):
-        each = " each" if slab.quantity > 1 else ""
-        planned = f"we plan {people_text(weight.people_to_lift)} round it"
-        count = f"{slab.quantity} × " if slab.quantity > 1 else ""
-        yield (
-            f"{count}{slab_name(slab, i, many)}",
-            f"{weight_text(weight.slab_kg)}{each}; {size_text(slab, shape)}; {planned}",
+        says = Message(
+            "paper-weight-size" if slab.quantity == 1 else "paper-weight-size-each",
+            weight=Weight(weight.slab_kg),
+            size=size_of(slab, shape),
+            people=People(weight.people_to_lift),
         )
-    yield "All of it, packed", weight_text(quote.packed_kg)
+        many = Message("paper-many", count=slab.quantity, name=name)
+        yield name if slab.quantity == 1 else many, says
+    yield Message("paper-packed"), Weight(quote.packed_kg)
 
 
-def _base(order: Order) -> Iterable[str]:
-    yield "Level each way: at most 3 mm under a straight edge. Shim the base, not the slab."
-    kinds = {slab.rests.kind for slab in order.slabs if slab.rests is not None}
-    if "units" in kinds:
-        yield "Units fixed to the wall and to each other, solid-sided, with rails front and back."
-    if any(slab.rests is None for slab in order.slabs):
-        yield "We were not told what some of it rests on: ask us before it is laid."
-    if any(slab.place == "outdoors" for slab in order.slabs):
-        yield "Outdoors with a fall, so that no water stands on it, and clear of the ground."
-    yield "Lay it dry first. Look at every gap, then lift it again and bed it."
+def _holds(records: PaperRecords) -> Iterator[Content]:
+    """Draw each slab with the places to hold it."""
+    quote, names = records.quote, slab_titles(records.quote.order)
+    for name, shape, strength in zip(names, quote.shapes, quote.strength, strict=True):
+        holds = holds_of(shape, strength)
+        svg, words = holds_drawing(shape, holds, name, records.speech, records.contain)
+        first, last = holds.from_ends_mm
+        grip = Message("fitting-grip", first=first, last=last)
+        facts = [(Message("fitting-grip-at", name=name), grip)]
+        heading = Message("paper-grips-picture")
+        yield section(heading, facts=facts, drawing=svg, words=words, wide_mm=76)
 
 
-def _rails(quote: Quote, workshop: Workshop) -> Iterable[str]:
-    """Say which rails must be there first."""
-    for message in rail_conditions(quote.order, quote.strength, workshop):
-        yield english(message)
-
-
-def _drying(quote: Quote) -> Iterable[str]:
+def _drying(quote: Quote) -> Iterator[Value]:
     """Say how far a long thin slab bows that dries on one face, where it would be seen."""
     pairs = zip(quote.order.slabs, quote.shapes, strict=True)
     bow = max(drying_bow_mm(slab, shape) for slab, shape in pairs)
     if bow >= SEEN_MM:
-        yield (
-            "Keep air at both faces until it is laid, and seal both: dried on one face alone, the"
-            f" longest would bow by about {bow:.0f} mm."
-        )
+        yield Message("fitting-dries", bow=Figure(bow, 0))
 
 
-def _bedding(order: Order) -> Iterable[tuple[str, str]]:
-    many = len(order.slabs)
-    for i, slab in enumerate(order.slabs):
-        if slab.rests is None:
-            says = "not told to us: ask before you bed it"
-        else:
-            held = (
-                " It is fixed down." if slab.rests.fixed else " It lies loose, held by its weight."
-            )
-            says = f"on {rests_text(slab.rests)}. {_BEDS[slab.rests.kind]}{held}"
-        yield slab_name(slab, i, many), says
+# --- laying ---------------------------------------------------------------------------------
 
 
-def _gaps(order: Order, workshop: Workshop) -> Iterable[str]:
-    gap = f"{workshop.shaping.fitting_gap_mm:g} mm"
-    if any(_meets_wall(slab) for slab in order.slabs):
-        yield f"Leave {gap} to every wall, and fill it with silicone, never with mortar or grout."
+def _base(order: Order) -> Iterator[Value]:
+    yield Message("fitting-level")
+    if any(slab.rests is not None and slab.rests.kind == "units" for slab in order.slabs):
+        yield Message("fitting-units")
+    if any(slab.rests is None for slab in order.slabs):
+        yield Message("fitting-rests-untold")
+    if any(slab.place == "outdoors" for slab in order.slabs):
+        yield Message("fitting-fall")
+    yield Message("fitting-dry-run")
+
+
+def _bedding(order: Order) -> Iterator[Fact]:
+    for name, slab in zip(slab_titles(order), order.slabs, strict=True):
+        yield name, _bed(slab)
+
+
+def _bed(slab: Slab) -> Message:
+    if slab.use == "hearth":
+        return Message("fitting-bed-hearth")
+    if slab.rests is None:
+        return Message("fitting-bed-untold")
+    return Message(
+        "fitting-bed",
+        rests=rests_facts(slab.rests),
+        kind=slab.rests.kind,
+        fixed="yes" if slab.rests.fixed else "no",
+    )
+
+
+def _gaps(order: Order, workshop: Workshop) -> Iterator[Value]:
+    away = [slab for slab in order.slabs if slab.use != "hearth"]
+    if len(away) < len(order.slabs):
+        yield Message("fitting-wall-hearth")
+    if any(_meets_wall(slab) for slab in away):
+        yield Message("fitting-wall", gap=Length.of_mm(workshop.shaping.fitting_gap_mm))
     for join in order.joins:
-        one, other = join.one.slab + 1, join.other.slab + 1
-        yield f"Leave {join.gap.text()} at the join of pieces {one} and {other}."
-    if any(cutout.heat for slab in order.slabs for cutout in slab.cutouts):
-        yield (
-            "A hot appliance hangs from its own frame and touches no concrete: 10 mm clear all"
-            " round at the least, or what its maker asks for. Never grout it in."
+        one, other = (
+            slab_name(order.slabs[end.slab], end.slab, len(order.slabs))
+            for end in (join.one, join.other)
         )
-    yield "Soft silicone at every sink and hob; let it cure before anything is used."
+        yield Message("fitting-join", gap=join.gap, one=one, other=other)
+    if is_hot(order):
+        yield Message("fitting-hot")
+    if any(slab.cutouts for slab in away):
+        yield Message("fitting-seal")
+
+
+def _who_decides(order: Order) -> Iterator[Value]:
+    has_hearth = any(slab.use == "hearth" for slab in order.slabs)
+    if has_hearth:
+        yield Message("fitting-fire")
+    if has_hearth or is_hot(order):
+        yield Message("fitting-gas")
+    if is_hot(order):
+        yield Message("fitting-hot-maker")
+    if any(slab.cutouts or slab.place != "indoors" for slab in order.slabs):
+        yield Message("fitting-electrics")
+    yield Message("fitting-bears")
+
+
+def is_hot(order: Order) -> bool:
+    """Whether a hot appliance sits in a slab, or a unit is a hob's."""
+    return any(
+        any(cutout.heat for cutout in slab.cutouts)
+        or (slab.rests is not None and any(unit.use == "hob" for unit in slab.rests.units))
+        for slab in order.slabs
+    )
 
 
 def _meets_wall(slab: Slab) -> bool:

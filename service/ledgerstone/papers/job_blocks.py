@@ -7,6 +7,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
+from ledgerstone.message import Figure
+
 Block = dict[str, Any]
 Content = dict[str, Any]
 MOST_ROWS = 18  # lines of a list on a slab's own sheet
@@ -129,3 +131,9 @@ def hours(minutes: int) -> str:
     """Say minutes as hours and minutes."""
     whole, rest = divmod(minutes, 60)
     return f"{whole} h {rest:02d}" if whole else f"{rest} min"
+
+
+def half_mm(length_mm: float) -> Figure:
+    """Say a length to the nearest half millimetre, as a rule shows it."""
+    half = round(2 * length_mm) / 2
+    return Figure(half, 0 if half.is_integer() else 1)

@@ -12,13 +12,14 @@ from types import MappingProxyType
 from typing import Any, Final, Literal
 
 from ledgerstone.papers.approval import approval_sheet
+from ledgerstone.papers.cards import carry_cards
 from ledgerstone.papers.care import care_sheet
 from ledgerstone.papers.fitting import fitting_sheet
 from ledgerstone.papers.job_sheet import job_sheet
 from ledgerstone.papers.records import PaperRecords
 
 Content = dict[str, Any]
-Layout = Literal["sheet", "job_sheet"]
+Layout = Literal["sheet", "cards", "job_sheet"]
 JOB: Final = "job-sheet"
 
 
@@ -49,6 +50,7 @@ KINDS: Final[Mapping[str, PaperKind]] = MappingProxyType(
         "approval": PaperKind(approval_sheet),
         "fitting": PaperKind(fitting_sheet),
         "care": PaperKind(care_sheet),
+        "carry": PaperKind(carry_cards, "cards"),
         JOB: PaperKind(job_sheet, "job_sheet", "workshop", search=True),
     }
 )

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from ledgerstone.message import Value
+from ledgerstone.message import Message, Value
+from ledgerstone.papers.descriptions import Fact
 from ledgerstone.papers.records import PaperRecords
 
 Content = dict[str, Any]
-Fact = tuple[Value, Value]
 
 
 def section(
@@ -19,13 +19,20 @@ def section(
     says: Iterable[Value] = (),
     drawing: str = "",
     words: str = "",
+    wide_mm: float = 0.0,
+    large: int = 0,
+    is_slab: bool = False,
 ) -> Content:
     """Make one part of a sheet: facts as a table, lines to read or to tick, and a drawing.
 
     Parameters
     ----------
-    drawing, words
-        An SVG of ours, and what it shows in words.
+    drawing, words, wide_mm
+        An SVG of ours, what it shows in words, and how wide it is printed: 0 is the whole width.
+    large
+        How many of the lines, the first ones, are set large.
+    is_slab
+        Whether it is a slab's own part, whose drawing stands under its facts.
     """
     return {
         "heading": heading,
@@ -33,6 +40,9 @@ def section(
         "says": list(says),
         "words": words,
         "drawing": drawing,
+        "wide_mm": wide_mm,
+        "large": large,
+        "is_slab": is_slab,
     }
 
 
@@ -60,6 +70,8 @@ def sheet(
         "facts": _pairs(facts),
         "sections": [one for one in sections if _holds(one)],
         "signs": signs,
+        "agreed": Message("approval-signed"),
+        "signed_by": [Message("paper-name"), Message("paper-signature"), Message("paper-day")],
     }
 
 

@@ -19,7 +19,7 @@ from markupsafe import Markup
 
 from ledgerstone.errors import ProfileError, ProfileFault, TemplateFault
 
-NAMES: Final = ("reply.txt", "reply.html", "sheet.html", "job_sheet.html")
+NAMES: Final = ("reply.txt", "reply.html", "sheet.html", "cards.html", "job_sheet.html")
 FOLDER: Final = "templates"  # beside the profile
 LARGEST_TEMPLATE: Final = 100_000
 DEEPEST_LOOP: Final = 3

@@ -35,6 +35,7 @@ A maker's own sentences stand in ``sentences.LANGUAGE.ftl`` beside the profile.
 from __future__ import annotations
 
 from ledgerstone.message import (
+    DayMonth,
     Figure,
     Listed,
     Message,
@@ -73,6 +74,7 @@ from ledgerstone.wording.vocabulary import (
 __all__ = [
     "LANGUAGES",
     "MOST_NAMED",
+    "DayMonth",
     "Figure",
     "Listed",
     "Message",

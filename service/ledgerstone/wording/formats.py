@@ -15,6 +15,7 @@ from babel.dates import format_date
 from babel.numbers import format_currency, format_decimal
 
 from ledgerstone.message import (
+    DayMonth,
     Figure,
     Money,
     Percent,
@@ -126,6 +127,15 @@ class Formats:
         begins_with_month = str(self.locale.date_formats["long"].pattern).startswith("M")
         return ("EEEE, MMMM d", ", ") if begins_with_month else ("EEEE d MMMM", " ")
 
+    def day_month(self, day: DayMonth) -> str:
+        """Write a day without its year, as the place orders it: for a narrow column."""
+        pattern = self._weekday_pattern()[0]
+        if day.short:
+            pattern = pattern.replace("EEEE,", "EEE").replace("EEEE", "EEE").replace("MMMM", "MMM")
+        else:
+            pattern = pattern.replace("EEEE, ", "").replace("EEEE ", "")
+        return format_date(day.day, pattern, locale=self.locale)
+
     def length(self, length: Length) -> str:
         """Write a length in the unit in which somebody typed it, else in the place's own."""
         said = self.number(self._in_place(length).text())
@@ -163,6 +173,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Strength: Formats.strength,
         Figure: Formats.fixed,
         Weekday: Formats.weekday,
+        DayMonth: Formats.day_month,
         Length: Formats.length,
         date: Formats.day,
         float: Formats.figure,

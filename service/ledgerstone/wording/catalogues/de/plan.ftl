@@ -132,3 +132,17 @@ plan-size-relief = { plan-relief-word }{ $grooves ->
     [0] { "" }
    *[other] , { $grooves } Rillen
 }, { $depth } tief
+plan-figures = { $unit ->
+    [mm] Maße in mm
+    [cm] Maße in cm
+    [m] Maße in Metern
+    [in] Maße in Zoll
+   *[ft] Maße in Fuß und Zoll
+}
+plan-figures-and-more = { $figures }; { $count } weitere Stellen ohne Platz
+plan-all-radii = alle R { $radius }
+plan-radius = R { $radius }
+plan-scale = { $paper ->
+    [letter] Maßstab 1 : { $smaller }, 7 1/2 Zoll breit gedruckt; es gelten die Maßzahlen
+   *[a4] Maßstab 1 : { $smaller }, 190 mm breit gedruckt; es gelten die Maßzahlen
+}

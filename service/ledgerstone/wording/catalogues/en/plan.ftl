@@ -122,3 +122,17 @@ plan-size-relief = { plan-relief-kind }{ $grooves ->
     [0] { "" }
    *[other] , { $grooves } grooves
 }, { $depth } deep
+plan-figures = { $unit ->
+    [mm] Figures in mm
+    [cm] Figures in cm
+    [m] Figures in metres
+    [in] Figures in inches
+   *[ft] Figures in feet and inches
+}
+plan-figures-and-more = { $figures }; { $count } more places without room
+plan-all-radii = all R { $radius }
+plan-radius = R { $radius }
+plan-scale = { $paper ->
+    [letter] Scale 1 : { $smaller } where printed 7 1/2 in wide; go by the figures
+   *[a4] Scale 1 : { $smaller } where printed 190 mm wide; go by the figures
+}
