@@ -115,7 +115,8 @@ def test_letter_and_sheets_say_what_the_quote_says(*, by_token: bool) -> None:
     assert "Site visit" in approval
     assert "For a friend" in approval
     assert NOTE in approval
-    assert NOTE in paper("/v1/job-sheets", ask)
+    for path in ("/v1/job-sheets", "/v1/sheets/fitting", "/v1/sheets/care"):
+        assert NOTE in paper(path, ask)
 
 
 @pytest.mark.parametrize(

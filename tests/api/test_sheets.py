@@ -224,7 +224,7 @@ def test_it_is_signed_under_the_last_drawing(client: "FlaskClient", count: int) 
 
 def test_what_is_of_a_hearth_is_said_of_hearths_alone(client: "FlaskClient") -> None:
     """Fire, ash and the installer by a hearth, never silicone; none of it for a plain shelf."""
-    asked = (("/slabs/0/use", "hearth"), ("/slabs/0/cutouts", []))
+    asked: tuple[tuple[str, JSON], ...] = (("/slabs/0/use", "hearth"), ("/slabs/0/cutouts", []))
     hearth = changed(*asked, order=slabs_order(1))
     shelf = changed(("/slabs/0/use", "shelf"), ("/slabs/0/cutouts", []), order=slabs_order(1))
     for kind, words in (("fitting", ("registered installer", "Never polythene, silicone")),

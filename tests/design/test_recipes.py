@@ -180,6 +180,58 @@ def add_check(package: Path) -> None:
     )
 
 
+def add_sheet(package: Path) -> None:
+    """Add the sheet “thanks”: its content, its entry, and its words in each language."""
+    (package / "papers" / "thanks.py").write_text(
+        '"""A sheet that says thanks."""\n\n'
+        "from ledgerstone.message import Message\n"
+        "from ledgerstone.papers.sheet import section, sheet\n\n\n"
+        "def thanks_sheet(records):\n"
+        '    title = Message("thanks-title")\n'
+        "    return sheet(title, [], [section(title, says=[records.name])], records)\n",
+        encoding="utf-8",
+    )
+    kinds = package / "papers" / "kinds.py"
+    put(
+        kinds,
+        "from ledgerstone.papers.records import PaperRecords\n",
+        "from ledgerstone.papers.records import PaperRecords\n"
+        "from ledgerstone.papers.thanks import thanks_sheet\n",
+    )
+    put(
+        kinds,
+        "        JOB: PaperKind(",
+        '        "thanks": PaperKind(thanks_sheet),\n        JOB: PaperKind(',
+    )
+    for language, word in (("en", "Many thanks"), ("de", "Vielen Dank")):
+        words = package / "wording" / "catalogues" / language / "papers-thanks.ftl"
+        words.write_text(f"thanks-title = {word}\n", encoding="utf-8")
+
+
+PAPERS: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.papers import FORMS, make_paper, render
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.contract.document import document_text
+from ledgerstone.papers.templates import BUILT_IN, Templates
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
+order = {
+    "slabs": [{
+        "outline": {"kind": "rectangle", "length": 900, "width": 500}, "thickness": 40,
+        "rests": {"kind": "full"},
+    }],
+    "language": "de",
+}
+paper = make_paper("thanks", {"order": order}, context)
+told = [render(paper, form, Templates(BUILT_IN)) for form in FORMS]
+print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in told]
+                 + ["thanks" in document_text()]))
+"""
+
+
 def add_sealer(package: Path) -> None:
     """Add the sealer “beeswax”: its rows in the workshop's file."""
     profile = package / "workshop" / "demonstration.toml"
@@ -233,3 +285,21 @@ def test_a_sealer_is_added_in_the_workshops_file(package: Path) -> None:
     (told,) = ask(package, {"finish": {"surface": "honed", "sealer": "beeswax"}})
     assert told["answer"] == "Quote"
     assert "beeswax" in told["sealers"]
+
+
+def test_a_sheet_is_added_in_its_content_and_one_entry(package: Path) -> None:
+    """It is written in every form, in its order's language, and stands in the contract."""
+    add_sheet(package)
+    done = subprocess.run(
+        [sys.executable, "-c", PAPERS],
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=120,
+        env={**os.environ, "PYTHONPATH": str(package.parent), "PYTHONDONTWRITEBYTECODE": "1"},
+    )
+    assert done.returncode == 0, done.stderr
+    written, page, printed, is_in_contract = json.loads(done.stdout)
+    assert json.loads(written)["title"] == "Vielen Dank"
+    assert "<h1>Vielen Dank</h1>" in page
+    assert (printed, is_in_contract) == ("%PDF", True)

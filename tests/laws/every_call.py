@@ -26,7 +26,7 @@ from support.strategies.orders import TODAY
 from support.strategies.plans import Json
 
 LONGEST_S: Final = 4.0  # of processor time, after which a call is listed as slow
-SHEETS: Final = ("approval", "fitting", "care")
+SHEETS: Final = ("approval", "fitting", "care", "carry")
 _KEY: Final = {"Authorization": f"Bearer {MAKER_KEY}"}
 _ANSWERED: Final = (200, 422)
 

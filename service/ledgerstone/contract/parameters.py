@@ -7,6 +7,7 @@ from typing import Any, Final
 from ledgerstone.codec.order_schemas import MOST_CUTOUTS, MOST_SLABS
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX
+from ledgerstone.papers.kinds import SHEETS
 
 JSONSchema = dict[str, Any]
 
@@ -51,7 +52,7 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
         " again when the typing stops.",
         {**_TEXT, "examples": ["return=minimal"]},
     ),
-    "SheetKind": _path("kind", "Which sheet.", {"enum": ["approval", "fitting", "care"]}),
+    "SheetKind": _path("kind", "Which sheet.", {"enum": list(SHEETS)}),
     "ProblemKind": _path("kind", "The end of a problem's `type`.", _TEXT),
     "DrawingToken": _path("token", "From a link that the service gave.", _TOKEN),
     "DrawingName": _path(
