@@ -14,10 +14,8 @@ import pytest
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import day_text
-from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.offered import MAKER, reworded, service, slabs_order
-from support.printed import least_points, letters, page_count, page_texts
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -193,85 +191,6 @@ def test_the_fitting_sheet_defers(client: "FlaskClient") -> None:
         if finding["level"] == "caution":
             assert finding["says"] in said
     assert told["signs"] == ""
-
-
-def test_the_approval_says_the_whole_order(client: "FlaskClient") -> None:
-    """Look, edges, openings with sizes and places, rests, delivery, and the price with tax."""
-    told = _sheet(client, "approval", "application/json", order=EXAMPLE_ORDER)
-    facts = {
-        fact["what"]: fact["says"] for fact in [*told["facts"], *told["sections"][-1]["facts"]]
-    }
-    assert facts["Shade and finish"] == "graphite, honed, matt sealer"
-    assert facts["Edge a: Front"] == "bevel 5 mm"
-    assert facts["A basin"].startswith("round, 360 mm across, centre 980 mm from left, 270 mm from")
-    assert "35 mm across" in facts["B tap"]
-    assert facts["Where it goes"] == "Outdoors, on base 650 mm, basin 800 mm."
-    assert facts["How it comes"].startswith("On a pallet, set down at the kerb, ")
-    assert "VAT" in facts["Price"]
-
-
-@pytest.mark.parametrize("count", [1, 3, 8])
-def test_it_is_signed_under_the_last_drawing(client: "FlaskClient", count: int) -> None:
-    """The signature's page has the last slab's plan, across the page, its figures 2.5 mm high."""
-    pdf = _sheet(client, "approval", "application/pdf", order=slabs_order(count))
-    last = page_count(pdf) - 1
-    assert "FRONT" in page_texts(pdf)[last]
-    assert "Signature" in page_texts(pdf)[last]
-    plan = [one for one in letters(pdf) if one.page == last and one.points > 12.1]
-    assert max(one.left_mm for one in plan) - min(one.left_mm for one in plan) > 150
-    assert min(one.tall_mm for one in plan if one.text.isdigit()) >= 2.5
-
-
-def test_what_is_of_a_hearth_is_said_of_hearths_alone(client: "FlaskClient") -> None:
-    """Fire, ash and the installer by a hearth, never silicone; none of it for a plain shelf."""
-    asked: tuple[tuple[str, JSON], ...] = (("/slabs/0/use", "hearth"), ("/slabs/0/cutouts", []))
-    hearth = changed(*asked, order=slabs_order(1))
-    shelf = changed(("/slabs/0/use", "shelf"), ("/slabs/0/cutouts", []), order=slabs_order(1))
-    for kind, words in (("fitting", ("registered installer", "Never polythene, silicone")),
-                        ("care", ("cold. Ash stays hot", "spark guard"))):  # fmt: skip
-        said = " ".join(_said(_sheet(client, kind, "application/json", order=hearth)))
-        plain = " ".join(_said(_sheet(client, kind, "application/json", order=shelf)))
-        assert [word for word in words if word not in said] == []
-        for word in (*words, "Gas", "stove", "Salt and de-icer"):
-            assert word not in plain
-    assert "Dots of silicone" not in said
-
-
-def test_pot_label_and_care_sheet_agree(client: "FlaskClient") -> None:
-    """Mass, water, minutes and days on the pot are those of the care sheet."""
-    label = _sheet(client, "carry", "application/json", order=EXAMPLE_ORDER)["sections"][-1]["says"]
-    care = _sheet(client, "care", "application/json", order=EXAMPLE_ORDER)["sections"][-1]["says"]
-    figures = [set(re.findall(r"\d+(?:\.\d+)? (?:kg|g|minutes|days|months)", " ".join(said)))
-               for said in (label, care)]  # fmt: skip
-    assert figures[0] == figures[1]
-    assert {"0.25 kg", "30 minutes", "2 days"} <= figures[0]
-
-
-@pytest.mark.parametrize("count", [1, 4, 8])
-def test_carry_cards_are_quarters_of_a_page(client: "FlaskClient", count: int) -> None:
-    """Four to a sheet, at 9 points or more, each with its slab's own mass."""
-    quote = client.post("/v1/quotes", json=slabs_order(count), headers=MAKER).get_json()
-    pdf = _sheet(client, "carry", "application/pdf", order=slabs_order(count))
-    texts = page_texts(pdf)
-    assert least_points(pdf) >= 9 - 0.01
-    for i, slab in enumerate(quote["weight"]["slabs"]):
-        assert f"{slab['slab_kg']:g} kg" in texts[i // 4]
-        assert slab["label"] in texts[i // 4]
-    assert len(texts) <= -(-count // 4) + 1
-
-
-@pytest.mark.parametrize("kind", KINDS)
-def test_a_sheet_speaks_the_orders_language(client: "FlaskClient", kind: str) -> None:
-    """In German nothing is left in English but what the workshop's own file says."""
-    order = {**EXAMPLE_ORDER, "language": "de"}
-    told = _sheet(client, kind, "application/json", order=order)
-    own = load_profile(DEMONSTRATION)
-    ours = {*own.reply.terms, *(sealer.says for sealer in own.sealers)}
-    english = re.compile(r"\b(the|and|of|is|with|each|from|it)\b", re.IGNORECASE)
-    said = [text for text in _said(told) if text not in ours]
-    assert [text for text in said if english.search(text)] == []
-    page = _sheet(client, kind, "text/html", order=order).decode()
-    assert '<html lang="de"' in page
 
 
 def test_a_hot_appliance_keeps_its_distance(client: "FlaskClient") -> None:

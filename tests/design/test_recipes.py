@@ -218,13 +218,8 @@ from ledgerstone.contract.document import document_text
 from ledgerstone.papers.templates import BUILT_IN, Templates
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
-order = {
-    "slabs": [{
-        "outline": {"kind": "rectangle", "length": 900, "width": 500}, "thickness": 40,
-        "rests": {"kind": "full"},
-    }],
-    "language": "de",
-}
+box = {"kind": "rectangle", "length": 900, "width": 500}
+order = {"slabs": [{"outline": box, "thickness": 40}], "language": "de"}
 paper = make_paper("thanks", {"order": order}, context)
 told = [render(paper, form, Templates(BUILT_IN)) for form in FORMS]
 print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in told]
