@@ -75,6 +75,7 @@ DOORS = {
     "fluent": ("wording",),
     "babel": ("wording",),
     "imapclient": ("mailbox.server",),
+    "ezdxf": ("drawing.cut_dxf",),
 }
 
 # What reads a clock, the environment, files and streams; nothing else does.

@@ -9,6 +9,7 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answers import write_sent_back
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.cutting import DXF, SVG, make_cut_file
 from ledgerstone.application.letters import draft_letter, write_letter
 from ledgerstone.application.papers import (
     FORMS,
@@ -53,7 +54,9 @@ def paper_routes(context: AppContext) -> Blueprint:
     @v1.post("/job-sheets")
     def job_sheets() -> Response:
         guard.must_be_maker(context.settings)
-        form = guard.accepted(*FORMS, _ICS)
+        form = guard.accepted(*FORMS, _ICS, DXF, SVG)
+        if form in (DXF, SVG):
+            return _cut_file(form, context)
         return _plan(context) if form == _ICS else _paper(JOB, form, context)
 
     return v1
@@ -79,6 +82,14 @@ def _plan(context: AppContext) -> Response:
     if isinstance(plan, ResolvedRequest):
         return _sent_back(plan, asked)
     return Response(plan, mimetype=_ICS)
+
+
+def _cut_file(form: str, context: AppContext) -> Response:
+    asked = context.quote_context(for_maker=True)
+    lines = make_cut_file(guard.json_body(), form, asked)
+    if isinstance(lines, ResolvedRequest):
+        return _sent_back(lines, asked)
+    return _download(lines, form, "moulds.dxf" if form == DXF else "moulds.svg")
 
 
 def _sent_back(resolved: ResolvedRequest, context: QuoteContext) -> Response:

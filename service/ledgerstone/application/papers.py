@@ -80,10 +80,20 @@ def make_plan(document: object, context: QuoteContext) -> str | ResolvedRequest:
     NotUnderstood, TooIntricate
     """
     context = context.of_one_request()
-    resolved = resolve(read_ask(_SCHEMA, document), context, _wanted(JOB))
+    resolved = resolved_for_job(document, context)
     if not isinstance(resolved.answer, Quote):
         return resolved
     return plan_ics(resolved.answer.lead_time, resolved.answer.order, context.workshop)
+
+
+def resolved_for_job(document: object, context: QuoteContext) -> ResolvedRequest:
+    """Answer the order that a file for the workshop is made from.
+
+    Raises
+    ------
+    NotUnderstood, TooIntricate
+    """
+    return resolve(read_ask(_SCHEMA, document), context, _wanted(JOB))
 
 
 def _wanted(kind: str) -> Wanted:

@@ -168,14 +168,21 @@ _PAPERS: Final = (
         summary="Write the job sheet that the workshop works from",
         about=(
             "Mirrored mould, steel, cut lists, batch cards, days, lifts, finish and a card for the"
-            " crate: as plain lists with hours and costs, as a page, as a PDF, or its plan as"
-            " entries of a calendar, by Accept."
+            " crate: as plain lists with hours and costs, as a page, as a PDF, its plan as entries"
+            " of a calendar, or the lines to cut its moulds by as DXF or SVG in mm, by Accept."
         ),
         takes=AskSchema,
         answers={
             200: Response(
                 "The job sheet.",
-                {JSON_TYPE: JobSheetSchema, HTML: "text", PDF: "bytes", "text/calendar": "text"},
+                {
+                    JSON_TYPE: JobSheetSchema,
+                    HTML: "text",
+                    PDF: "bytes",
+                    "text/calendar": "text",
+                    "image/vnd.dxf": "text",
+                    "image/svg+xml": "text",
+                },
             ),
             **_PAPERS_REFUSED,
         },

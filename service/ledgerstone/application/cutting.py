@@ -1,0 +1,45 @@
+"""An order's moulds as a file for whoever cuts by machine: DXF, or SVG in millimetres."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.papers import resolved_for_job
+from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.drawing.cut_dxf import cut_dxf
+from ledgerstone.drawing.cut_lines import CutPart, cut_layout
+from ledgerstone.drawing.cut_svg import cut_svg
+from ledgerstone.message import Message
+from ledgerstone.papers.job import Job
+from ledgerstone.quote import Quote
+from ledgerstone.wording import workshop_speech
+
+DXF: Final = "image/vnd.dxf"
+SVG: Final = "image/svg+xml"
+
+
+def make_cut_file(document: object, form: str, context: QuoteContext) -> str | ResolvedRequest:
+    """Write the lines to cut an order's moulds by; the resolved request where it cannot be made.
+
+    Raises
+    ------
+    NotUnderstood, TooIntricate
+    """
+    context = context.of_one_request()
+    resolved = resolved_for_job(document, context)
+    if not isinstance(resolved.answer, Quote):
+        return resolved
+    workshop = context.workshop
+    name = resolved.offer.name if resolved.offer is not None else ""
+    job = Job(name, resolved.answer, workshop, context.contain)
+    parts = [
+        CutPart(called, slab, shape, mould)
+        for called, (slab, shape), mould in zip(
+            job.names, job.in_mould, job.moulds.moulds, strict=True
+        )
+    ]
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    notes = [speech.say(Message("cut-mirrored", name=name)), speech.say(Message("cut-kerf"))]
+    layout = cut_layout(parts, workshop.boards, notes)
+    return cut_dxf(layout) if form == DXF else cut_svg(layout, notes[0])
