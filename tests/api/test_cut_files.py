@@ -6,7 +6,8 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-import ezdxf
+import ezdxf.filemanagement
+import ezdxf.path
 import pytest
 from ezdxf.math import bulge_to_arc
 from shapely import Polygon
@@ -59,7 +60,7 @@ def written(form: str, order: dict[str, Any] = ORDER) -> str:
 @pytest.fixture(scope="module")
 def drawing() -> Any:  # noqa: ANN401  ezdxf's document
     """The moulds of the order, as a program for drawings reads them."""
-    return ezdxf.read(io.StringIO(written(DXF)))
+    return ezdxf.filemanagement.read(io.StringIO(written(DXF)))
 
 
 def lines(drawing: Any, layer: str) -> list[Any]:  # noqa: ANN401  ezdxf's entities
@@ -79,7 +80,7 @@ def area_mm2(line: Any) -> float:  # noqa: ANN401  ezdxf's
         math.copysign(radius**2 * (angle - math.sin(angle)) / 2, bulge)
         for angle, radius, bulge in arcs(line)
     )
-    return shoelace / 2 + segments
+    return float(shoelace / 2 + segments)
 
 
 def arcs(line: Any) -> Iterator[tuple[float, float, float]]:  # noqa: ANN401  ezdxf's
@@ -170,7 +171,9 @@ def test_the_plan_in_millimetres_says_the_same_sizes() -> None:
     box_of = [float(n) for n in re.search(r'viewBox="([^"]+)"', svg)[1].split()]  # type: ignore[index]
     assert box_of[2:] == [wide, high]
     paths = re.findall(r"<path d=", svg)
-    assert len(paths) == len(ezdxf.read(io.StringIO(dxf)).modelspace().query("LWPOLYLINE"))
+    assert len(paths) == len(
+        ezdxf.filemanagement.read(io.StringIO(dxf)).modelspace().query("LWPOLYLINE")
+    )
     assert "A180 180" in svg
     assert "kerf is not applied" in svg
 

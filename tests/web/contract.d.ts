@@ -36,8 +36,9 @@ declare namespace Contract {
   type HeatedCuring = {warmth_c: number, says: string};
   type Ignored = {start: number, end: number, why: string};
   type JobBlock = {kind: "heading" | "says" | "ticks" | "flag" | "big" | "facts" | "table" | "drawing", says?: string | string[], columns?: string[], rows?: string[][], words?: string};
+  type JobDay = {day: string, label: string, says: string, hours?: string};
   type JobPage = {title: string, blocks: JobBlock[]};
-  type JobSheet = {reference: string, workshop: string, operations: OperationTime[], costs: Costs, pages: JobPage[]};
+  type JobSheet = {reference: string, workshop: string, operations: OperationTime[], costs: Costs, days: JobDay[], materials: Material[], pages: JobPage[]};
   type Join = {one: JoinEnd, other: JoinEnd, gap: Length};
   type JoinEnd = {slab: number, side: string};
   type LeadTime = {ready_on: string, if_ordered_by: string, arrives: Arrival, stages: Stage[]};
@@ -45,6 +46,7 @@ declare namespace Contract {
   type Length = string | number;
   type Lift = {width: Length, depth: Length, height: Length, door: Length, rated_kg: number};
   type Limits = {length_mm: number, width_mm: number, thinnest_mm: number, thickest_mm: number, smallest_side_mm: number, inside_radius_mm: number, fitting_gap_mm: number, slabs: number, quantity: number, cutouts: number, rests: number, points: number};
+  type Material = {name: string, used: number, unit: string, pack?: number};
   type Missing = {at: string, asks: string};
   type Money = {currency: string, amount: string};
   type NoLink = {reason: "too-long", says: string};

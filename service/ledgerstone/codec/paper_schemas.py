@@ -6,7 +6,16 @@ from typing import Final
 
 from marshmallow import fields
 
-from ledgerstone.codec.answer_fields import Answer, Free, Many, Number, OneOf, Part, Text, Whole
+from ledgerstone.codec.answer_fields import (
+    Answer,
+    Free,
+    Many,
+    Number,
+    OneOf,
+    Part,
+    Text,
+    Whole,
+)
 from ledgerstone.codec.price_schemas import CostsSchema
 
 BLOCKS: Final = ("heading", "says", "ticks", "flag", "big", "facts", "table", "drawing")
@@ -85,6 +94,26 @@ class JobPageSchema(Answer):
     blocks = Many("What stands on it, in turn; drawings by their words.", JobBlockSchema)
 
 
+class JobDaySchema(Answer):
+    """What is done at one slab on one day."""
+
+    day = Text("The day.", keywords={"format": "date"})
+    label = Text("The slab; empty for what is done for the whole order.")
+    says = Text("What is done.")
+    hours = Text(
+        "From when to when, by the workshop's clock.", absent="Absent of the day it leaves."
+    )
+
+
+class MaterialSchema(Answer):
+    """What the order uses of one material."""
+
+    name = Text("What it is.")
+    used = Number("How much of it.", 3)
+    unit = Text("In which unit.")
+    pack = Number("How much one pack holds, in the same unit.", absent="Absent where it is loose.")
+
+
 class JobSheetSchema(Answer):
     """What the workshop works from."""
 
@@ -92,6 +121,8 @@ class JobSheetSchema(Answer):
     workshop = Text("Whose it is, and where.")
     operations = Many("The work, step by step: what price and days come from.", OperationTimeSchema)
     costs = Part("What it costs the workshop.", CostsSchema)
+    days = Many("The work by day and slab, and the day it leaves.", JobDaySchema)
+    materials = Many("Everything that the order uses.", MaterialSchema)
     pages = Many("Every page, in the order in which the workshop needs them.", JobPageSchema)
 
 

@@ -17,10 +17,12 @@ _COLOURS: Final = (1, 5, 3, 6, 30, 4)
 
 def cut_dxf(layout: CutLayout) -> str:
     """Write a layout as a DXF text of release 2010; the same layout gives the same text."""
-    import ezdxf  # noqa: PLC0415 - 20 MB that only the worker that writes one should hold
+    # 20 MB that only the worker that writes one should hold
+    from ezdxf import filemanagement  # noqa: PLC0415
+    from ezdxf._options import options  # noqa: PLC0415
 
-    ezdxf.options.write_fixed_meta_data_for_testing = True  # no day, no chance in the text
-    document = ezdxf.new("R2010", units=_MILLIMETRES)
+    options.write_fixed_meta_data_for_testing = True  # no day, no chance in the text
+    document = filemanagement.new("R2010", units=_MILLIMETRES)
     for i, layer in enumerate(layout.layers):
         document.layers.add(layer, color=_COLOURS[i % len(_COLOURS)])
     document.layers.add(NOTES, color=8)

@@ -66,6 +66,7 @@ class Purchase:
     """One thing that the order uses: exactly, in whole packs, and at either price.
 
     ``packs`` is None where it is bought loose; ``packs_price`` is then the price by use.
+    ``pack_kg`` is what one pack holds.
     """
 
     name: str
@@ -74,6 +75,7 @@ class Purchase:
     packs: int | None
     use_price: Decimal
     packs_price: Decimal
+    pack_kg: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,7 +203,7 @@ def _purchases(
         packs = math.ceil(kg / pack_kg - 1e-9) if pack_kg else None
         use = price * _decimal(kg)
         whole = price * _decimal(pack_kg) * packs if pack_kg and packs is not None else use
-        yield Purchase(name, role, kg, packs, use, whole)
+        yield Purchase(name, role, kg, packs, use, whole, pack_kg)
 
 
 def _mixed(pours: Iterable[Pour]) -> Iterator[tuple[Weighing, int]]:

@@ -9,6 +9,7 @@ from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_batches import batch_page
 from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_card import carry_card
+from ledgerstone.papers.job_needs import job_days, job_materials
 from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_pages
 from ledgerstone.papers.records import PaperRecords
@@ -40,6 +41,8 @@ def job_content(job: Job) -> Content:
         "workshop": f"{mine.name}, {mine.town}",
         "operations": [_operation(step) for step in job.steps],
         "costs": costs_content(job.quote, job.workshop),
+        "days": list(job_days(job)),
+        "materials": list(job_materials(job)),
         "pages": list(job_pages(job)),
     }
 

@@ -4,22 +4,26 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Sequence
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, datetime, time
 from zoneinfo import ZoneInfo
 
 import icalendar
 
+from ledgerstone.message import Message
 from ledgerstone.order import Order
-from ledgerstone.schedule import LeadTime, ScheduledJob
+from ledgerstone.schedule import LeadTime
+from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.schedule.jobs import moment
+from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 
 def plan_ics(lead: LeadTime, order: Order, workshop: Workshop) -> str:
-    """Write a plan: each load on the casting tables, one entry a table, and each job of hands.
+    """Write a plan: each load on the casting tables, one entry a table; hands by day and slab.
 
     Titles carry the profile's own words for what holds a table and what holds people, so that the
-    calendar the service reads is the one it writes for. The same plan gives the same text.
+    calendar the service reads is the one it writes for: hands are held from the first job of a
+    slab on a day to its last. The same plan gives the same text.
     """
     calendar = icalendar.Calendar()
     calendar.add("VERSION", "2.0")
@@ -48,9 +52,12 @@ def _entries(
         for number in range(held.tables):
             title = f"Casting table {number + 1}: {_lying(held.load, lead, order)}"
             yield title, table, moment(held.starts), moment(held.ends)
-    for one in lead.work:
-        if one.people:
-            yield _title(one, order), people, *_hands(one)
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    for one in work_by_day(lead):
+        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
+        what = stages if one.slab is None else f"{stages}: {_label(one.slab, order)}"
+        hours = f"{one.begins:%H:%M}–{one.ends:%H:%M}"
+        yield f"{what}, {hours}", people, one.begins, one.ends
 
 
 def _word(words: Sequence[str], usual: str) -> str:
@@ -67,16 +74,3 @@ def _lying(load: int, lead: LeadTime, order: Order) -> str:
 
 def _label(slab: int, order: Order) -> str:
     return order.slabs[slab].label or f"slab {slab + 1}"
-
-
-def _hands(one: ScheduledJob) -> tuple[datetime, datetime]:
-    """When hands are at a job: at least a minute."""
-    return one.begins_at, max(one.ends_at, one.begins_at + timedelta(minutes=1))
-
-
-def _title(one: ScheduledJob, order: Order) -> str:
-    slab = one.job.piece.slab
-    if slab is None:
-        return one.job.step.name
-    number = f", {one.job.piece.number + 1}" if order.slabs[slab].quantity > 1 else ""
-    return f"{one.job.step.name}: {_label(slab, order)}{number}"

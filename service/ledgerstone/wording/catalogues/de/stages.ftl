@@ -46,3 +46,10 @@ stage-in-hand = { $days ->
     [one] { $days } Arbeitstag Reserve, damit der Termin zu halten ist.
    *[other] { $days } Arbeitstage Reserve, damit der Termin zu halten ist.
 }
+
+# Der Tag, an dem ein Auftrag die Werkstatt verlässt.
+day-leaves = { $kind ->
+    [collect] Zur Abholung bereit
+    [fitted] Liefern und einbauen
+   *[other] Liefern
+}

@@ -46,3 +46,10 @@ stage-in-hand = { $days ->
     [one] { $days } working day kept in hand, so that the day can be kept.
    *[other] { $days } working days kept in hand, so that the day can be kept.
 }
+
+# The day on which an order leaves the workshop.
+day-leaves = { $kind ->
+    [collect] Ready to be collected
+    [fitted] Deliver and fit
+   *[other] Deliver
+}

@@ -1,0 +1,47 @@
+"""What a job needs, as plain lists: its days by slab, and every material with what a pack holds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from ledgerstone.message import Message
+from ledgerstone.papers.job import Job
+from ledgerstone.schedule.day_work import work_by_day
+from ledgerstone.wording import workshop_speech
+
+
+def job_days(job: Job) -> Iterator[dict[str, Any]]:
+    """Yield each day's work at each slab, and the day on which the order leaves."""
+    speech = workshop_speech(job.workshop.workshop.language, job.workshop)
+    for one in work_by_day(job.quote.lead_time):
+        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
+        name = "" if one.slab is None else job.names[one.slab]
+        yield {
+            "day": one.day.isoformat(),
+            "label": name,
+            "says": stages,
+            "hours": f"{one.begins:%H:%M}–{one.ends:%H:%M}",
+        }
+    leaves = Message("day-leaves", kind=job.quote.order.delivery.kind)
+    yield {"day": job.quote.lead_time.ready_on.isoformat(), "label": "", "says": speech.say(leaves)}
+
+
+def job_materials(job: Job) -> Iterator[dict[str, Any]]:
+    """Yield what the order uses of each material."""
+    for supply in job.moulds.supplies:
+        if supply.packs:
+            yield {"name": supply.name, "used": supply.used, "unit": supply.unit, "pack": 1.0}
+    for bought in job.batches.purchases:
+        yield {"name": bought.name, "used": bought.kg, "unit": "kg", "pack": bought.pack_kg}
+    for i, slab in enumerate(job.slabs):
+        litres = slab.quantity * job.sealer_l(i)
+        yield {"name": slab.finish.sealer, "used": litres, "unit": "l", "pack": 1.0}
+    cut, _, mesh = job.cut
+    for stock in cut.stocks:
+        name = f"{stock.diameter_mm:g} mm"
+        yield {"name": name, "used": float(len(stock.lengths)), "unit": "bars", "pack": 1.0}
+    for piece in mesh:
+        name = f"{piece.wire_mm:g} × {piece.pitch_mm:g}"
+        area = piece.count * piece.length_mm * piece.width_mm / 1e6
+        yield {"name": name, "used": area, "unit": "m²"}

@@ -1,0 +1,47 @@
+"""Work by day: what hands do at one slab on one day, as one entry of an ordinary calendar."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from ledgerstone.schedule import LeadTime, ScheduledJob
+
+
+@dataclass(frozen=True, slots=True)
+class DayWork:
+    """The work at one slab on one day, from its first job's begin to its last one's end.
+
+    Attributes
+    ----------
+    slab
+        Its number from 0; None for what is done for the whole order.
+    stages
+        Which stages of the work, in the order in which they are begun.
+    people
+        The most pairs of hands at once.
+    """
+
+    day: date
+    slab: int | None
+    stages: tuple[str, ...]
+    begins: datetime
+    ends: datetime
+    people: int
+
+
+def work_by_day(lead: LeadTime) -> tuple[DayWork, ...]:
+    """Gather the jobs that take hands by day and slab, in the order in which they begin."""
+    together: dict[tuple[date, int | None], list[ScheduledJob]] = {}
+    for one in sorted(lead.work, key=lambda job: job.starts):
+        if one.people:
+            key = (one.begins_at.date(), one.job.piece.slab)
+            together.setdefault(key, []).append(one)
+    return tuple(_day_work(day, slab, jobs) for (day, slab), jobs in together.items())
+
+
+def _day_work(day: date, slab: int | None, jobs: list[ScheduledJob]) -> DayWork:
+    begins = jobs[0].begins_at
+    ends = max(begins + timedelta(minutes=1), *(one.ends_at for one in jobs))
+    stages = tuple(dict.fromkeys(one.job.step.stage for one in jobs))
+    return DayWork(day, slab, stages, begins, ends, max(one.people for one in jobs))
