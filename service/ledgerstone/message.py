@@ -77,6 +77,14 @@ class DayMonth(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class Days(Spoken):
+    """Days from one to another, or one day where both are the same."""
+
+    first: date
+    last: date
+
+
+@dataclass(frozen=True, slots=True)
 class Figure(Spoken):
     """A number, said with so many places."""
 
@@ -151,6 +159,10 @@ class Message:
     def __repr__(self) -> str:
         values = "".join(f", {name}={value!r}" for name, value in self.values.items())
         return f"Message({self.name!r}{values})"
+
+    def with_values(self, values: Mapping[str, Value]) -> Message:
+        """Return the same message of other values."""
+        return Message(self.name, **values)
 
     def __reduce__(self) -> tuple[object, ...]:
         return _again, (self.name, dict(self.values))

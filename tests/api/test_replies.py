@@ -11,7 +11,7 @@ import pytest
 from api import mail_rules
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import day_text
+from ledgerstone.wording import DayMonth, Days, day_text, speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.offered import MAKER, revised, reworded, service, slabs_order
 
@@ -44,14 +44,15 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
     quote = _quote(client, EXAMPLE_ORDER)
     made = _reply(client, order=EXAMPLE_ORDER, customer="Odile", tone=tone)
     price, lead = quote["price"], quote["lead_time"]
-    days = [lead["ready_on"], lead["arrives"]["earliest"], lead["arrives"]["latest"],
-            quote["valid_until"]]  # fmt: skip
+    first, last = (date.fromisoformat(lead["arrives"][end]) for end in ("earliest", "latest"))
+    days = [lead["ready_on"], quote["valid_until"]]
     told = [
         quote["reference"],
         quote["link"],
         "Hello Odile,",
         *(f"£{Decimal(price[name]):,.2f}" for name in ("total", "tax", "deposit")),
         *(day_text(date.fromisoformat(day)) for day in days),
+        speech_in("en").value(Days(first, last)),
         f"{quote['weight']['slabs'][0]['slab_kg']} kg",
         f"{quote['weight']['packed_kg']} kg",
     ]
@@ -65,27 +66,16 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
     assert _links(made["text"]) == [quote["link"]]
 
 
-def test_the_weeks_are_told_in_full(client: "FlaskClient") -> None:
-    """Each stage stands there with its days and its reason; the short tone leaves them out."""
-    stages = _quote(client, EXAMPLE_ORDER)["lead_time"]["stages"]
+def test_the_weeks_are_one_sentence(client: "FlaskClient") -> None:
+    """When it is begun and cast, in the full tone alone; each stage stays behind the link."""
+    lead = _quote(client, EXAMPLE_ORDER)["lead_time"]
+    starts = {stage["name"]: date.fromisoformat(stage["starts"]) for stage in lead["stages"]}
+    days = [starts[name] for name in ("Making the mould", "Casting")]
+    told = [speech_in("en").value(DayMonth(day)) for day in days]
     full, short = (_reply(client, order=EXAMPLE_ORDER, tone=tone) for tone in ("full", "short"))
-    for part in (full["text"], full["html"]):
-        said = " ".join(part.split())
-        assert [s for s in stages if f"{s['name']}: {int(s['starts'][-2:])}" not in said] == []
-        assert [s for s in stages if s["why"].replace("'", "&#39;") not in said] == []
-    assert "How the weeks go" not in short["text"] + short["html"]
-
-
-def test_every_caution_is_in_both_tones(client: "FlaskClient") -> None:
-    """No tone leaves a caution out; the short one leaves out lines and terms."""
-    cautions = [f["says"] for f in _quote(client, EXAMPLE_ORDER)["findings"]
-                if f["level"] == "caution"]  # fmt: skip
-    assert cautions
-    full, short = (_reply(client, order=EXAMPLE_ORDER, tone=tone) for tone in ("full", "short"))
-    for made in (full, short):
-        said = " ".join(made["text"].split())
-        assert [caution for caution in cautions if caution not in said] == []
-    assert len(short["text"]) < len(full["text"])
+    for part in ("text", "html"):
+        assert [day for day in told if day not in " ".join(full[part].split())] == []
+        assert "We start on" not in short[part]
     assert "Materials" not in short["text"]
 
 

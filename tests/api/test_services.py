@@ -42,13 +42,13 @@ def test_the_tile_is_cast_and_waited_for_before_anything_else() -> None:
     plain, with_tile = _quote(EXAMPLE_ORDER), _quote(EXAMPLE_ORDER | {"sample_tile": True})
     stages = {stage["name"]: stage for stage in with_tile["lead_time"]["stages"]}
     cast, yes, mould = (
-        stages[name] for name in ("Sample tile", "Your yes to the tile", "Making the mould")
+        stages[name] for name in ("Sample tile", "You approve the tile", "Making the mould")
     )
     waited = date.fromisoformat(yes["ends"]) - date.fromisoformat(cast["ends"])
     assert waited.days == 9 + 5
     assert mould["starts"] >= yes["ends"]
     assert with_tile["lead_time"]["ready_on"] > plain["lead_time"]["ready_on"]
-    assert any("said yes to a sample tile" in says for says in with_tile["depends_on"])
+    assert any("you approve a sample tile" in says for says in with_tile["depends_on"])
 
 
 def test_the_tile_is_the_one_list_in_price_days_and_job_sheet() -> None:

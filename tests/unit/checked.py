@@ -1,6 +1,6 @@
 """One check of one order, without the rest of its stage."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from datetime import date
 from typing import Any, Final
 
@@ -10,6 +10,7 @@ from ledgerstone.checks import (
     STRENGTH_CHECKS,
     Finding,
 )
+from ledgerstone.message import Message, Value
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, order_of, slab_json, stages_of
 from support.stages import Stages
@@ -45,3 +46,10 @@ def levels(findings: list[Finding]) -> list[str]:
 def plain(length: object = 1400, width: object = 600, **more: Any) -> Json:
     """Write a plain slab 40 mm thick."""
     return slab_json(box(length, width), **more)
+
+
+def values_of(finding: Finding, name: str) -> Mapping[str, Value]:
+    """Return the values of a finding's message, which has a name."""
+    assert isinstance(finding.message, Message)
+    assert finding.message.name == name
+    return finding.message.values

@@ -2,9 +2,10 @@
 
 import pytest
 
+from ledgerstone.wording import Weight
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, cut, hole, slab_json
-from unit.checked import found, levels, plain
+from unit.checked import found, levels, plain, values_of
 
 
 def join(one: tuple[int, str], other: tuple[int, str]) -> list[Json]:
@@ -190,5 +191,7 @@ def test_units_are_told_what_they_carry(workshop: Workshop) -> None:
     slab = plain(1400, 600, rests=TWO)
     (finding,) = found(workshop, "load-on-units", slab)
     assert finding.measured == {"metre_kg": pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)}
-    assert "57.9 kg on each metre" in finding.says
+    weight = values_of(finding, "load-on-units")["weight"]
+    assert isinstance(weight, Weight)
+    assert weight.kg == pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)
     assert found(workshop, "load-on-units", plain()) == []

@@ -7,6 +7,7 @@ import pytest
 
 from ledgerstone.checks.place import air_percent, exposure_of
 from ledgerstone.order import Place, Use
+from ledgerstone.wording import Listed, Message
 from ledgerstone.workshop import Recipe, Workshop
 from support.slabs import Json, box, cut, hole, slab_json, slab_of
 from unit.checked import found, levels, plain
@@ -181,12 +182,10 @@ def test_a_sealer_beside_heat_stands_100_degrees(
 def test_every_indoor_top_is_told_of_acids_and_oil(workshop: Workshop) -> None:
     """Each sealer's words come once, a film's and one that soaks in; a splashback needs none."""
     films, soaked = sealed("satin"), sealed("matt")
-    said = [f.says for f in found(workshop, "acids-and-oil", films, soaked, films)]
-    assert len(said) == 2
-    assert all("within minutes" in text for text in said)
-    assert [("film of “satin”" in text, "no film" in text) for text in said] == [
-        (False, True),
-        (True, False),
+    said = [f.message for f in found(workshop, "acids-and-oil", films, soaked, films)]
+    assert said == [
+        Message("acids-and-oil", kind="penetrating", sealer="matt"),
+        Message("acids-and-oil", kind="film", sealer="satin"),
     ]
     assert found(workshop, "acids-and-oil", plain(use="splashback")) == []
     assert found(workshop, "acids-and-oil", plain(place="outdoors")) == []
@@ -195,14 +194,13 @@ def test_every_indoor_top_is_told_of_acids_and_oil(workshop: Workshop) -> None:
 def test_a_food_surface_hears_of_the_declaration(workshop: Workshop) -> None:
     """A sealer that is not declared says so and names those that are, where the place allows."""
     (bare,) = found(workshop, "food-surface", sealed("matt"))
-    assert bare.says == (
-        "“matt” is not declared for contact with food. Prepare food on a board, or choose satin or"
-        " hard wax oil."
-    )
+    others = Listed(("satin", "hard wax oil"), joined="or")
+    assert bare.message == Message("food-not-declared", sealer="matt", others=others)
     (wet,) = found(workshop, "food-surface", sealed("matt", place="wet-room"))
-    assert wet.says.endswith("or choose satin.")
+    others = Listed(("satin",), joined="or")
+    assert wet.message == Message("food-not-declared", sealer="matt", others=others)
     (declared,) = found(workshop, "food-surface", sealed("satin"))
-    assert "declares it for contact with food" in declared.says
+    assert declared.message == Message("food-declared", sealer="satin")
     assert found(workshop, "food-surface", plain(use="hearth")) == []
 
 

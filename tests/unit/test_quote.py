@@ -12,7 +12,7 @@ from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
-from ledgerstone.wording import english
+from ledgerstone.wording import Percent, english
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, order_of, slab_json
 
@@ -77,19 +77,15 @@ def test_what_waits_for_a_template_is_an_estimate(
 def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     """The deposit is said in plain figures, and that a collected order is fetched."""
     answer = asked(workshop, order_of(workshop, SMALL))
-    assert rests_on(answer) == (
-        (
-            "The day is for an order by 25 November 2026 with the deposit of 40% paid. It is held"
-            " once we have booked it."
-        ),
-        "This is an estimate, our best guess: once we have looked it over we quote for it.",
-        "Nothing of young concrete leaves its mould before a test strip of it has passed.",
-        "You collect the order from the workshop.",
-        (
-            "It is made to your measure, so as a rule it cannot be returned once it is made. The"
-            " law where you live has the last word."
-        ),
-    )
+    first, *others = answer.depends_on
+    assert first.name == "day-is-for"
+    assert (first.values["wanted"], first.values["deposit"]) == ("deposit", Percent(Decimal(40)))
+    assert [one.name for one in others] == [
+        "estimate-best-guess",
+        "strip-first",
+        "you-collect",
+        "made-to-measure",
+    ]
 
 
 def test_templates_that_are_to_follow_are_part_of_the_day(workshop: Workshop) -> None:

@@ -25,7 +25,7 @@ declare namespace Contract {
   type EnquiryAsk = {message: any};
   type Fault = {pointer: string, says: string};
   type Faults = {faults: Fault[], more_faults?: number};
-  type Finding = {id: string, check: string, level: "stops" | "caution" | "note", slab?: number, at: string[], says: string, follows_from?: string, measured: Record<string, number | string>, limit: Record<string, number | string>, where_mm?: Place, source: string, remedies: Remedy[]};
+  type Finding = {id: string, check: string, level: "stops" | "caution" | "note", when: "before-order" | "on-delivery" | "in-use", slab?: number, at: string[], says: string, follows_from?: string, measured: Record<string, number | string>, limit: Record<string, number | string>, where_mm?: Place, source: string, remedies: Remedy[]};
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
@@ -77,7 +77,7 @@ declare namespace Contract {
   type Relief = {kind: string, label?: string, outline: Outline, at: Point, depth: Length, grooves?: number, fall?: Length};
   type Remedy = {says: string, patch: Operation[], settles: string[], verified: true, price?: Price, price_change?: Money, lighter_by_kg?: number, sooner_by_days?: number};
   type Reply = {subject: string, text: string, html: string};
-  type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, answers?: Answered, ways?: boolean, assumed?: Taken[], missing?: Question[]};
+  type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, answers?: Answered, ways?: boolean, language?: string, assumed?: Taken[], missing?: Question[]};
   type Request = {token: string, name: string, reach: string, note?: string};
   type Requested = {reference: string, says: string};
   type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[]};

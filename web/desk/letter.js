@@ -75,8 +75,9 @@ export class Letter {
     const { name, to, tone } = set;
     const [assumed, missing] = [desk.enquiry.open("assumed"), desk.enquiry.open("missing")];
     const asksOnly = !desk.readable && missing.length > 0;
+    const { order } = desk.page.store;
     return {
-      ...(!asksOnly && { order: desk.page.store.order, ...desk.hand.terms, tone }),
+      ...(asksOnly ? order.language && { language: order.language } : { order, ...desk.hand.terms, tone }),
       ...(name && { customer: name }),
       assumed: assumed.map(({ at, says }) => ({ at, says })),
       missing: missing.map(({ at, says }) => ({ at, asks: says })),

@@ -21,6 +21,7 @@ from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.message import Answered, message
 from ledgerstone.papers.reply import questions_alone
 from ledgerstone.papers.templates import Templates
+from ledgerstone.wording import known_language, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 _SCHEMA: Final = EnquiryAskSchema()
@@ -95,5 +96,13 @@ def make_answer(
         with suppress(NotUnderstood):  # no piece of concrete could be meant: it only asks
             return make_draft(ask, context, templates, answered)
     questions = chosen_questions(read["missing"])
-    letter = Letter(context.workshop, name, questions=questions, replaces=replaces)
+    language = known_language(customer["language"], usual=context.workshop.workshop.language)
+    letter = Letter(
+        workshop=context.workshop,
+        speech=workshop_speech(language, context.workshop),
+        today=context.today,
+        customer=name,
+        questions=questions,
+        replaces=replaces,
+    )
     return message(questions_alone(letter, templates), context.workshop, (), answered)

@@ -15,6 +15,7 @@ from ledgerstone.papers.letter import Letter
 from ledgerstone.papers.message import message
 from ledgerstone.papers.reply import Reply, questions_alone
 from ledgerstone.papers.templates import Templates
+from ledgerstone.wording import known_language, workshop_speech
 
 
 def write_letter(document: object, context: QuoteContext, templates: Templates) -> dict[str, str]:
@@ -58,5 +59,12 @@ def _questions(
 ) -> tuple[dict[str, Any], Reply]:
     ask = read_members(SCHEMA, document)
     questions = chosen_questions(ask["missing"])
-    letter = Letter(context.workshop, ask.get("customer", ""), questions=questions)
+    language = known_language(ask.get("language"), usual=context.workshop.workshop.language)
+    letter = Letter(
+        workshop=context.workshop,
+        speech=workshop_speech(language, context.workshop),
+        today=context.today,
+        customer=ask.get("customer", ""),
+        questions=questions,
+    )
     return ask, questions_alone(letter, templates)

@@ -33,6 +33,7 @@ from ledgerstone.checks import (
 from ledgerstone.checks.checked import Checked, WorkedOut
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
 from ledgerstone.checks.finding import Finding, Level
+from ledgerstone.checks.occasions import WHENS, When
 from ledgerstone.checks.repeats import collapse_repeats
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.stages import Judged, Planned, Scheduled, Unassessed
@@ -43,12 +44,14 @@ __all__ = [
     "STAGES",
     "STAGE_OF",
     "STRENGTH_CHECKS",
+    "WHENS",
     "Check",
     "Checked",
     "Finding",
     "Level",
     "Stage",
     "Timed",
+    "When",
     "WorkedOut",
     "check_plan",
     "check_promise",

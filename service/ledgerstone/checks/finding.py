@@ -12,6 +12,7 @@ from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
+from ledgerstone.checks.occasions import When, when_of
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import Message, english
 
@@ -46,6 +47,11 @@ class Finding:
     def says(self) -> str:
         """What it says in English: for papers that have no catalogue yet, logs and tests."""
         return english(self.message)
+
+    @property
+    def when(self) -> When:
+        """When the customer acts on it."""
+        return when_of(self.check, self.level)
 
     @property
     def id(self) -> str:

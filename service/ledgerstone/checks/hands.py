@@ -28,9 +28,7 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
     slab = slab_name(order.slabs[heaviest], heaviest, len(order.slabs))
     needed, weight = People(people), Weight(kg)
     assess = "yes" if _to_be_assessed(people, kg) else "no"
-    message = Message(
-        "hands-needed", way=delivery.kind, people=needed, slab=slab, weight=weight, assess=assess
-    )
+    message = Message("hands-needed", people=needed, slab=slab, weight=weight, assess=assess)
     if delivery.people is not None:
         there = delivery.people
         message = Message(

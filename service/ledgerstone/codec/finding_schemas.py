@@ -6,6 +6,7 @@ from typing import Final
 
 from marshmallow import fields
 
+from ledgerstone.checks.occasions import WHENS
 from ledgerstone.codec.answer_fields import (
     Answer,
     Free,
@@ -94,6 +95,11 @@ class FindingSchema(Answer):
         "`stops`: it cannot be made as asked; `caution`: it can, and the customer should know;"
         " `note`: the rest.",
         LEVELS,
+    )
+    when = OneOf(
+        "When the customer acts on it: `before-order`, `on-delivery` (as it comes and is laid) or"
+        " `in-use`.",
+        WHENS,
     )
     slab = Whole(
         "The slab's number in the order, from 0.",

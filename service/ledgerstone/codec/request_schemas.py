@@ -18,7 +18,7 @@ from ledgerstone.codec.fields import (
 )
 from ledgerstone.codec.maker_terms_schemas import MakerTermsSchema
 from ledgerstone.codec.note_field import NoteField
-from ledgerstone.codec.order_schemas import OrderSchema
+from ledgerstone.codec.order_schemas import LONGEST_LANGUAGE_TAG, OrderSchema
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.message import Message
 
@@ -110,6 +110,14 @@ class ReplyAskSchema(AskSchema):
     )
     ways = YesNoField(
         "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."
+    )
+    language = TextField(
+        "language",
+        longest=LONGEST_LANGUAGE_TAG,
+        about=(
+            "The language of a letter that only asks, as RFC 5646 writes it: `de`. Left out, or not"
+            " spoken here, the workshop's own. An order's letter is in the order's."
+        ),
     )
     assumed = ListField(
         ObjectField(TakenSchema, "what-was-assumed", about="One value."),

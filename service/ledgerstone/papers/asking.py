@@ -6,8 +6,9 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Final
 
+from ledgerstone.wording import Listed, Message, Speech
+
 MOST_ASKED: Final = 3
-_TOOK: Final = "We took it that "
 # What moves price and feasibility most comes first; by the end of its place in the order.
 _WEIGHTS: Final = (
     re.compile(r"/outline(?:/(?:kind|length|width|diameter))?\Z"),
@@ -20,16 +21,16 @@ _WEIGHTS: Final = (
 )
 
 
-def taken_text(sentences: Sequence[str]) -> str:
+def taken_text(sentences: Sequence[str], speech: Speech) -> str:
     """Give what was taken as one paragraph: "We took it that …, that … and that …."."""
+    lead = f"{speech.say(Message('letter-took-lead'))} "
     each = list(dict.fromkeys(sentence.strip() for sentence in sentences))
-    led = [one.removeprefix(_TOOK).rstrip(".") for one in each if one.startswith(_TOOK)]
-    others = [one for one in each if not one.startswith(_TOOK)]
-    if len(led) > 1:
-        first = f"{_TOOK}{', that '.join(led[:-1])} and that {led[-1]}."
-    else:
-        first = "".join(f"{_TOOK}{one}." for one in led)
-    return " ".join(filter(None, (first, *others)))
+    led = [one.removeprefix(lead).rstrip(".") for one in each if one.startswith(lead)]
+    others = [one for one in each if not one.startswith(lead)]
+    if not led:
+        return " ".join(others)
+    facts = Listed(tuple(Message("letter-took-fact", fact=fact) for fact in led))
+    return " ".join((speech.say(Message("letter-took", facts=facts)), *others))
 
 
 def chosen_questions(missing: Iterable[Mapping[str, Any]]) -> tuple[str, ...]:

@@ -1,37 +1,38 @@
-"""What a letter holds, as plain texts and lists that a template fills in."""
+"""What a letter holds: sentences in the customer's language that a template sets out."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, Final
 
 from ledgerstone.order import Order
+from ledgerstone.papers.advice import advice_of, conditions_of
+from ledgerstone.papers.descriptions import size_of, slab_title, slab_titles
+from ledgerstone.papers.letter_days import day_sentences
+from ledgerstone.papers.letter_slabs import slab_facts
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
-from ledgerstone.papers.words import (
-    arrives_text,
-    shade_text,
-    size_text,
-    slab_name,
-    stage_text,
-    tax_text,
-)
-from ledgerstone.quote import Quote
+from ledgerstone.price import Price
 from ledgerstone.shape import Shape
-from ledgerstone.wording import day_text, english, money_text, weight_text
+from ledgerstone.wording import Listed, Message, Money, Percent, Speech
 from ledgerstone.workshop.records import Workshop
 
 Content = dict[str, Any]
-_STANDING = {"estimate": "Estimate", "quotation": "Quotation"}
+# Conditions that a short letter has too.
+_ALWAYS: Final = ("trial", "estimate-", "calendar-")
 
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """Whose letter it is, to whom, and how much it says.
+    """Whose letter it is, to whom, in which language, and how much it says.
 
     Attributes
     ----------
+    speech
+        Says it in the customer's language.
+    today
+        The day on which it is written.
     taken
         What was taken that the customer did not say, as one paragraph.
     questions
@@ -41,6 +42,8 @@ class Letter:
     """
 
     workshop: Workshop
+    speech: Speech
+    today: date
     customer: str = ""
     is_full: bool = True
     taken: str = ""
@@ -49,127 +52,184 @@ class Letter:
 
     def content(self) -> Content:
         """Say what stands in every letter."""
-        mine, reply = self.workshop.workshop, self.workshop.reply
+        mine, reply, say = self.workshop.workshop, self.workshop.reply, self.speech.say
         return {
-            "greeting": f"{reply.greeting} {self.customer}".strip(),
+            "language": self.speech.language,
+            "greeting": self._greeting(),
             "signature": list(reply.signature) or [mine.name, mine.town],
-            "terms": list(reply.terms),
+            "terms": [*self._terms_language(), *reply.terms] if reply.terms else [],
             "workshop": mine.name,
             "town": mine.town,
             "email": mine.email,
             "telephone": mine.telephone,
             "full": self.is_full,
             "taken": self.taken,
+            "asks": say(Message("letter-asks")),
             "questions": list(self.questions),
-            "replaces": day_text(self.replaces) if self.replaces else "",
+            "replaces": say(Message("letter-replaces", day=self.replaces)) if self.replaces else "",
         }
+
+    def _greeting(self) -> str:
+        """Greet in the maker's own words, where these are in the customer's language."""
+        if self._is_own_language():
+            return f"{self.workshop.reply.greeting} {self.customer}".strip()
+        named = "yes" if self.customer else "no"
+        return self.speech.say(Message("letter-greeting", named=named, customer=self.customer))
+
+    def _is_own_language(self) -> bool:
+        return self.speech.language == self.workshop.workshop.language
+
+    def _terms_language(self) -> Iterator[str]:
+        """Say in which language the maker's own terms are, where that is not the customer's."""
+        if not self._is_own_language():
+            language = self.workshop.workshop.language
+            yield self.speech.say(Message("letter-terms-in", language=language))
+
+    # --- a quote ---------------------------------------------------------------------------
 
     def option(self, view: QuoteView) -> Content:
         """Say one quote."""
-        quote, price = view.quote, view.quote.price
+        quote, price, say = view.quote, view.quote.price, self.speech.say
         return {
             "title": view.title,
             "changes": list(view.changes),
-            "name": view.name,
-            "standing": _STANDING[quote.standing],
-            "total": money_text(price.currency, price.total),
-            "net": money_text(price.currency, price.net),
-            "tax": tax_text(price, self.workshop.tax.name),
-            "deposit": money_text(price.currency, price.deposit),
+            "offer": say(self.offer(view)),
+            "total": self._money(price, price.total),
+            "tax": self._tax(price),
+            "net": self._money(price, price.net),
+            "net_label": say(Message("letter-net")),
+            "deposit": self._money(price, price.deposit),
             "lines": [
-                {"label": line.label, "amount": money_text(price.currency, line.amount)}
+                {"label": say(line.label), "amount": self._money(price, line.amount)}
                 for line in (price.lines if view.whole else ())
             ],
             "note": quote.terms.note,
-            "ready": day_text(quote.lead_time.ready_on),
-            "ordered_by": day_text(quote.lead_time.if_ordered_by),
-            "arrives": arrives_text(quote.lead_time, quote.order.delivery.kind)
-            if view.whole
-            else "",
-            "weeks": [
-                f"{english(stage.name)}: {stage_text(stage)}"
-                for stage in (quote.lead_time.stages if view.whole else ())
-            ],
-            "issued": day_text(quote.issued),
-            "valid_until": day_text(quote.valid_until),
-            "packed": weight_text(quote.packed_kg),
-            "slabs": self._slabs(view),
-            "cautions": [f.says for f in quote.findings if f.level == "caution"],
-            "notes": [f.says for f in quote.findings if f.level == "note"],
-            "depends_on": [english(one) for one in quote.depends_on],
-            **linked(view.link),
+            "days": [say(one) for one in day_sentences(view, self.today, is_full=self.is_full)],
+            "slabs": list(self._slabs(view)),
+            "conditions": list(self._conditions(view)),
+            "advice": list(self._advice(view)),
+            "see": say(Message("letter-link" if view.link else "letter-attached")),
+            **self._linked(view.link),
         }
 
-    def _slabs(self, view: QuoteView) -> list[Content]:
-        quote = view.quote
-        return [
-            {
-                **slab,
-                "weight": weight_text(weight.slab_kg),
-                "people": weight.people_to_lift,
-                "alt": f"Plan of {slab['name']}: {slab['size']}. {self._priced(quote)}",
-            }
-            for slab, weight in zip(
-                slabs_content(quote.order, quote.shapes, view.pictures), quote.weights, strict=True
-            )
-        ]
+    def offer(self, view: QuoteView) -> Message:
+        """Name an offer by what it is and its reference."""
+        return Message("letter-offer", standing=view.quote.standing, offer=view.name)
 
-    def _priced(self, quote: Quote) -> str:
-        total = money_text(quote.price.currency, quote.price.total)
-        return f"{_STANDING[quote.standing]} {total}."
+    def _money(self, price: Price, amount: Any) -> str:  # noqa: ANN401  a Decimal
+        return self.speech.value(Money(price.currency, amount))
+
+    def _tax(self, price: Price) -> str:
+        if not price.tax:
+            return ""
+        tax, percent = Money(price.currency, price.tax), Percent(price.tax_percent)
+        message = Message("letter-tax", tax=tax, name=self.workshop.tax.name, percent=percent)
+        return self.speech.say(message)
+
+    def _slabs(self, view: QuoteView) -> Iterator[Content]:
+        quote = view.quote
+        many, total = len(quote.order.slabs) > 1, Money(quote.price.currency, quote.price.total)
+        slabs = self.slabs(quote.order, quote.shapes, view.pictures)
+        for slab, weight in zip(slabs, quote.weights, strict=True):
+            alt = Message(
+                "letter-alt",
+                slab=slab["name"],
+                size=slab["size"],
+                offer=self.offer(view),
+                total=total,
+            )
+            says = self.speech.say(weight.message) if many else ""
+            yield {**slab, "weighs": says, "alt": self.speech.say(alt)}
+
+    def _conditions(self, view: QuoteView) -> Iterator[str]:
+        for one in conditions_of(view):
+            if self.is_full or one.name.startswith(_ALWAYS):
+                yield self.speech.say(one)
+
+    def _advice(self, view: QuoteView) -> Iterator[Content]:
+        """Yield the advice as paragraphs, each under when one acts on it."""
+        paragraphs: dict[str, list[str]] = {"before-order": [], "on-delivery": [], "in-use": []}
+        for one in advice_of(view):
+            said = one.message if self.is_full else one.in_short
+            if said is not None:
+                paragraphs[one.when].append(self.speech.say(said))
+        for when, sentences in paragraphs.items():
+            if sentences:
+                heading = self.speech.say(Message("letter-heading", when=when))
+                yield {"heading": heading, "says": " ".join(sentences)}
+
+    # --- a send-back -----------------------------------------------------------------------
 
     def sent_back(self, view: SentBackView) -> Content:
         """Say a send-back."""
-        slabs = slabs_content(view.sent.order, view.sent.shapes, view.pictures)
+        say = self.speech.say
+        slabs = self.slabs(view.sent.order, view.sent.shapes, view.pictures)
+        change = Message("letter-bigger-change" if view.is_bigger else "letter-one-change")
         return {
-            "slabs": [
-                {**slab, "alt": f"Plan of {slab['name']}: {slab['size']}. No price yet."}
-                for slab in slabs
-            ],
+            "slabs": [{**slab, "alt": say(_no_price(slab))} for slab in slabs],
             "findings": [
                 {
                     "says": finding.says,
                     "following": list(finding.following),
-                    "ways": [way_content(way) for way in finding.ways],
+                    "ways": [self._way(way) for way in finding.ways],
                 }
                 for finding in view.findings
             ],
-            "cautions": _other_cautions(view),
-            "all_at_once": way_content(view.all_at_once) if view.all_at_once else None,
-            "bigger": view.is_bigger,
+            "good_to_know": say(Message("letter-good-to-know")),
+            "cautions": self._other_cautions(view),
+            "all_at_once": self._way(view.all_at_once) if view.all_at_once else None,
+            "change": say(change),
             "why_not": view.why_not or "",
         }
 
+    def _other_cautions(self, view: SentBackView) -> list[str]:
+        """Cautions of a send-back but for those that are said under what they follow from."""
+        said = {says for finding in view.findings for says in finding.following}
+        findings = (f for f in view.sent.findings if f.level == "caution")
+        return [says for f in findings if (says := self.speech.say(f.message)) not in said]
 
-def _other_cautions(view: SentBackView) -> list[str]:
-    """Cautions of a send-back but for those that are said under what they follow from."""
-    said = {says for finding in view.findings for says in finding.following}
-    cautions = [f.says for f in view.sent.findings if f.level == "caution"]
-    return [says for says in cautions if says not in said]
-
-
-def slabs_content(order: Order, shapes: Sequence[Shape], pictures: Sequence[str]) -> list[Content]:
-    """Say each slab: its name, size, look and picture."""
-    many = len(order.slabs)
-    return [
-        {
-            "name": slab_name(slab, i, many),
-            "quantity": slab.quantity,
-            "size": size_text(slab, shape),
-            "look": shade_text(slab),
-            "picture": pictures[i] if i < len(pictures) else "",
+    def _way(self, way: ChangeView) -> Content:
+        """Say one way out of a send-back."""
+        costs = self.speech.say(Message("letter-then-costs", price=way.price)) if way.price else ""
+        linked = self._linked(way.link)
+        see = Message("letter-see-change")
+        at = Message("letter-see-change-at", host=linked["host"])
+        return {
+            "says": way.says,
+            "costs": costs,
+            "see": self.speech.say(see),
+            **linked,
+            "see_at": self.speech.say(at),
         }
-        for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True))
-    ]
+
+    # --- both ------------------------------------------------------------------------------
+
+    def slabs(
+        self, order: Order, shapes: Sequence[Shape], pictures: Sequence[str]
+    ) -> Iterable[Content]:
+        """Say each slab: its name, size, what it is, and its picture."""
+        many = len(order.slabs)
+        for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
+            facts = Listed(tuple(slab_facts(slab, shape)), joined="semicolon")
+            yield {
+                "name": self.speech.value(slab_title(slab, i, many)),
+                "quantity": slab.quantity,
+                "size": self.speech.say(size_of(slab, shape)),
+                "facts": self.speech.value(facts),
+                "picture": pictures[i] if i < len(pictures) else "",
+            }
+
+    def _linked(self, link: str | None) -> Content:
+        """Give a link, the host that stands in its visible words, and these."""
+        host = (link or "").partition("#")[0].rstrip("/")
+        see_at = self.speech.say(Message("letter-link-at", host=host)) if link else ""
+        return {"link": link or "", "host": host, "see_at": see_at}
 
 
-def way_content(way: ChangeView) -> Content:
-    """Say one way out of a send-back."""
-    return {"says": way.says, "price": way.price or "", **linked(way.link)}
+def names_of(order: Order) -> Listed:
+    """Name an order's slabs, two at most."""
+    return Listed(slab_titles(order), most=2)
 
 
-def linked(link: str | None) -> Content:
-    """Give a link, and the host that stands in its visible words."""
-    if link is None:
-        return {"link": "", "host": ""}
-    return {"link": link, "host": link.partition("#")[0].rstrip("/")}
+def _no_price(slab: Content) -> Message:
+    return Message("letter-alt-no-price", slab=slab["name"], size=slab["size"])

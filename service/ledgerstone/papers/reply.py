@@ -7,16 +7,14 @@ from dataclasses import dataclass, replace
 from typing import Any, Final, Literal
 
 from ledgerstone.errors import TemplateFault
-from ledgerstone.papers.letter import Letter
+from ledgerstone.papers.letter import Letter, names_of
 from ledgerstone.papers.templates import Templates
 from ledgerstone.papers.views import QuoteView, SentBackView
-from ledgerstone.wording import listed
+from ledgerstone.wording import Message, Money
 
 Tone = Literal["short", "full"]
 LARGEST_HTML: Final = 100_000  # bytes; past 102 kB a large mail service cuts a letter off
 _LONGEST_SUBJECT = 150
-_QUESTIONS = "A few questions about your enquiry"
-_MOST_NAMED = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +30,7 @@ def reply(
     views: Sequence[QuoteView] | SentBackView,
     letter: Letter,
     templates: Templates,
-    missing_ways: Sequence[str] = (),
+    missing_ways: Sequence[Message] = (),
 ) -> Reply:
     """Write a reply.
 
@@ -58,67 +56,78 @@ def reply(
 
 def questions_alone(letter: Letter, templates: Templates) -> Reply:
     """Write a reply that only asks, where nothing can be priced yet."""
-    content: dict[str, Any] = {**letter.content(), "missing_ways": []}
-    content |= {"sent_back": None, "options": [], "subject": _QUESTIONS}
-    return Reply(
-        subject=_QUESTIONS,
-        text=templates.fill("reply.txt", content),
-        html=templates.fill("reply.html", content),
-    )
+    thanks, subject = Message("letter-only-asks"), Message("letter-subject-questions")
+    return _filled({"sent_back": None, "options": []}, (thanks, subject), letter, templates)
 
 
 def _reply(
     views: Sequence[QuoteView] | SentBackView,
     letter: Letter,
     templates: Templates,
-    missing_ways: Sequence[str],
+    missing_ways: Sequence[Message],
 ) -> Reply:
-    content: dict[str, Any] = {**letter.content(), "missing_ways": list(missing_ways)}
     if isinstance(views, SentBackView):
-        content |= {"sent_back": letter.sent_back(views), "options": []}
-    else:
-        options = [letter.option(one) for one in views]
-        content |= {"sent_back": None, "options": [options[0], *_apart(options)]}
-    content["subject"] = _subject(content)
+        content: dict[str, Any] = {"sent_back": letter.sent_back(views), "options": []}
+        said = (
+            Message("letter-stands-in-the-way"),
+            Message("letter-subject-sent-back", slabs=names_of(views.sent.order)),
+        )
+        return _filled(content, said, letter, templates)
+    options = [letter.option(one) for one in views]
+    content = {"sent_back": None, "options": [options[0], *_apart(options)]}
+    thanks = Message("letter-can-make" if len(views) == 1 else "letter-options")
+    return _filled(content, (thanks, _subject(views, letter)), letter, templates, missing_ways)
+
+
+def _filled(
+    content: dict[str, Any],
+    said: tuple[Message, Message],
+    letter: Letter,
+    templates: Templates,
+    missing_ways: Sequence[Message] = (),
+) -> Reply:
+    thanks, subject = map(letter.speech.say, said)
+    whole = {
+        **letter.content(),
+        **content,
+        "thanks": thanks,
+        "subject": _short(subject),
+        "missing_ways": [letter.speech.say(one) for one in missing_ways],
+    }
     return Reply(
-        subject=content["subject"],
-        text=templates.fill("reply.txt", content),
-        html=templates.fill("reply.html", content),
+        subject=_short(subject),
+        text=templates.fill("reply.txt", whole),
+        html=templates.fill("reply.html", whole),
     )
 
 
 def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
     """Say of each further way only what is other than as drawn."""
     first = options[0]
-    lists = ("cautions", "notes", "depends_on")
+    lists = ("conditions", "advice")
     return [
         {
             **one,
             "lines": [],
-            "weeks": [],
-            **{k: [s for s in one[k] if s not in first[k]] for k in lists},
+            **{key: [said for said in one[key] if said not in first[key]] for key in lists},
         }
         for one in options[1:]
     ]
 
 
-def _subject(content: dict[str, Any]) -> str:
+def _subject(views: Sequence[QuoteView], letter: Letter) -> Message:
     """Say the answer in a line: what it is, of what, its price and day."""
-    if content["sent_back"]:
-        names = _names(content["sent_back"]["slabs"])
-        return _short(f"What to change before we can make it: {names}")
-    first = content["options"][0]
-    says = f"{first['standing']} {first['name']}: {_names(first['slabs'])}"
-    if len(content["options"]) > 1:
-        return _short(f"{says}, {len(content['options'])} ways to have it")
-    return _short(f"{says}, {first['total']}, ready {first['ready']}")
-
-
-def _names(slabs: Sequence[dict[str, Any]]) -> str:
-    names = [slab["name"] for slab in slabs]
-    if len(names) > _MOST_NAMED:
-        return f"{names[0]} and {len(names) - 1} more"
-    return listed(names)
+    quote = views[0].quote
+    offer, slabs = letter.offer(views[0]), names_of(quote.order)
+    if len(views) > 1:
+        return Message("letter-subject-options", offer=offer, slabs=slabs, count=len(views))
+    return Message(
+        "letter-subject",
+        offer=offer,
+        slabs=slabs,
+        total=Money(quote.price.currency, quote.price.total),
+        ready=quote.lead_time.ready_on,
+    )
 
 
 def _short(subject: str) -> str:

@@ -36,6 +36,7 @@ from __future__ import annotations
 
 from ledgerstone.message import (
     DayMonth,
+    Days,
     Figure,
     Listed,
     Message,
@@ -75,6 +76,7 @@ __all__ = [
     "LANGUAGES",
     "MOST_NAMED",
     "DayMonth",
+    "Days",
     "Figure",
     "Listed",
     "Message",

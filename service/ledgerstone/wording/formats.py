@@ -11,11 +11,12 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from babel import Locale
-from babel.dates import format_date
+from babel.dates import format_date, format_interval
 from babel.numbers import format_currency, format_decimal
 
 from ledgerstone.message import (
     DayMonth,
+    Days,
     Figure,
     Money,
     Percent,
@@ -28,6 +29,8 @@ from ledgerstone.message import (
 from ledgerstone.quantities import Length
 from ledgerstone.workshop.countries import Place
 
+# CLDR sets thin spaces round the dash of a span; none between two numbers.
+_BETWEEN_NUMBERS: Final = re.compile(r"(?<=[0-9.])\N{THIN SPACE}–\N{THIN SPACE}(?=[0-9])")
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
 _KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
@@ -136,6 +139,13 @@ class Formats:
             pattern = pattern.replace("EEEE, ", "").replace("EEEE ", "")
         return format_date(day.day, pattern, locale=self.locale)
 
+    def days(self, days: Days) -> str:
+        """Write a span of days, what both ends share said once: ``22–23 Dec 2026``."""
+        if days.first == days.last:
+            return self.day(days.first)
+        said = str(format_interval(days.first, days.last, "yMMMMd", locale=self.locale))
+        return _BETWEEN_NUMBERS.sub("–", said).replace("\N{THIN SPACE}", " ")
+
     def length(self, length: Length) -> str:
         """Write a length in the unit in which somebody typed it, else in the place's own."""
         said = self.number(self._in_place(length).text())
@@ -174,6 +184,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Figure: Formats.fixed,
         Weekday: Formats.weekday,
         DayMonth: Formats.day_month,
+        Days: Formats.days,
         Length: Formats.length,
         date: Formats.day,
         float: Formats.figure,

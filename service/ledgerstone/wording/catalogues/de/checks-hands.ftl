@@ -1,13 +1,8 @@
 # Prüfungen, wer am Ziel trägt, und was vom Weg ins Haus noch nicht bekannt ist.
 
-hands-needed = { hands-left-where }: Um { NAME($slab, case: "accusative") } ({ $weight }) hineinzutragen, brauchen Sie { $people }.{ hands-assess }
-hands-left-where = { $way ->
-    [pallet] Bis Bordsteinkante geliefert
-    [own-van] Von unserem Transporter bis zur Tür gebracht
-   *[collect] Selbst abgeholt
-}
+hands-needed = { NAME($slab, start: "yes") } wiegt { $weight }: Zum Tragen braucht es { $people }.{ hands-assess }
 hands-assess = { $assess ->
-    [yes] { " " }Planen und beurteilen Sie das Heben vorher: Diese Zahlen sind keine sichere Grenze.
+    [yes] { " " }Planen Sie das Heben: Diese Zahlen sind keine sichere Grenze.
    *[no] { "" }
 }
 hands-too-few = Um { NAME($slab, case: "accusative") } ({ $weight }) hineinzutragen, braucht es { $people }; da sein { $count ->
@@ -16,7 +11,7 @@ hands-too-few = Um { NAME($slab, case: "accusative") } ({ $weight }) hineinzutra
    *[other] werden { $there }
 }. Sorgen Sie am Tag der Lieferung für mehr Leute, oder wählen Sie den Einbau.{ hands-assess }
 beyond-hands = { NAME($slab, start: "yes") } wiegt { $weight }, mehr als die { $most }, die bei uns { $people } tragen. Sie fährt auf einem Wagen oder mit Hebezeug, auf festem, ebenem Weg.
-way-in-not-told = Nennen Sie uns { $missing }. Bis dahin können wir nicht prüfen, ob sich alles hineintragen lässt.
+way-in-not-told = Nennen Sie uns { $missing }, damit wir den Weg hinein prüfen können.
 way-in-part = { $part ->
     [doorway] die schmalste Tür auf dem Weg
     [turn] enge Ecken

@@ -1,7 +1,7 @@
 # Prüfungen, wie eine Platte bewegt wird.
 
 cracks-when-moved = { moved-when } würde { NAME($slab) } { $where } reißen.
-near-cracking-when-moved = { moved-when } wäre { NAME($slab) } { $where } nahe daran zu reißen. Wir bewegen sie so, dass das nicht geschieht; niemand sonst sollte sie flach heben.
+near-cracking-when-moved = { moved-when } wäre { NAME($slab) } { $where } nahe daran zu reißen. Wir sorgen dafür; niemand sonst sollte sie flach heben.
 moved-when = { $moved ->
     [lifted-out] Beim Ausschalen { days-after-casting }
     [turned] Beim Aufrichten { days-after-casting }

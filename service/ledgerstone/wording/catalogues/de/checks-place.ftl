@@ -1,9 +1,10 @@
 # Prüfungen des Orts: Frost und Nässe, Versiegelungen, Wassernasen und Gefälle; und des Alters bei der Lieferung.
 
-mix-for-place = { mix-place } { mix-is }. Fragen Sie nach einer anderen Mischung, oder { $frost ->
+mix-for-place = { mix-place } { mix-is }. Fragen Sie nach einer anderen, oder { mix-until }.
+mix-until = { $frost ->
     [yes] halten Sie die Platte im Winter trocken
    *[no] lassen Sie kein Wasser darauf stehen
-}.
+}
 mix-place = { $place ->
     [outdoors] Im Freien
     [wet-room] Im Nassraum
@@ -28,12 +29,12 @@ sealer-place = { $place ->
     [wet-room] Nassräume
    *[indoors] Innenräume
 }
-drip-advised = Im Freien läuft Regen an der Unterseite zurück. Eine Wassernase, eine Nut unter der vorderen Kante, hält ihn von dem ab, was darunter steht: Wählen Sie eine, wo eine Kante frei übersteht.
+drip-advised = Wählen Sie eine Wassernase unter den freien Kanten: Sie hält Regen von dem ab, was darunter steht.
 fall-advised = { HOWMANY($slabs) ->
     [1] Verlegen Sie { NAME($slabs, case: "accusative") } mit etwa { $fall } Gefälle über die Tiefe, damit das Wasser abläuft.
    *[other] Verlegen Sie { NAME($slabs, case: "accusative") } mit einem Gefälle von 1 zu 60, bis zu { $fall } über die Tiefe, damit das Wasser abläuft.
 }
-dark-outdoors = Im Freien kann { $shades } in den ersten Wintern weiß ausblühen und mit den Jahren heller werden. Beides sieht man auf einer dunklen Platte am meisten: Ein hellerer Farbton verbirgt es.
+dark-outdoors = Im Freien kann { $shades } weiß ausblühen und heller werden; ein hellerer Farbton verbirgt es.
 
 young-for-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }: Ihr Beton wird noch fester.
 person-doing = { $does ->

@@ -13,7 +13,7 @@ rest-numbered = { $kind ->
    *[rests] Auflager { $number }
 }
 cracks-in-place = { under-load } würde { NAME($slab) } { $where } reißen.
-near-cracking-in-place = { under-load } wäre { NAME($slab) } { $where } nahe daran zu reißen. Sie hält, mit wenig Reserve.
+near-cracking-in-place = { under-load } hält { NAME($slab) } { $where } mit wenig Reserve.
 under-load = { $load ->
     [even-load] Mit dem Gewicht einer Küche gleichmäßig darauf
     [somebody-sitting] Wenn jemand darauf sitzt,

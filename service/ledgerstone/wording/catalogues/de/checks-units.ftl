@@ -25,8 +25,8 @@ unit-kind = { $use ->
 cutout-over-unit-side = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden. { NAME($home, start: "yes") } ist innen { $inside } breit.
 load-on-units = { HOWMANY($slabs) ->
-    [1] { NAME($slabs, start: "yes") } belastet jeden Meter ihrer Unterschränke mit etwa { $weight }. Die Schränke müssen geschlossene Seitenwände haben, an der Wand befestigt und auf { $level } genau ausgerichtet sein; fragen Sie deren Hersteller, welche Last sie tragen.
-   *[other] { NAME($slabs, start: "yes") } belasten jeden Meter ihrer Unterschränke mit bis zu { $weight }. Die Schränke müssen geschlossene Seitenwände haben, an der Wand befestigt und auf { $level } genau ausgerichtet sein; fragen Sie deren Hersteller, welche Last sie tragen.
+    [1] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je Meter { $weight } tragen: Fragen Sie deren Hersteller.
+   *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je Meter bis zu { $weight } tragen: Fragen Sie deren Hersteller.
 }
 rails-needed = { $fitted } Auf den eigenen Traversen des Schranks könnte { NAME($slab) } reißen. Hinten genügt auch eine Leiste an der Wand.
 rails-fit = { $post ->

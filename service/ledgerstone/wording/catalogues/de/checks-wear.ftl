@@ -6,13 +6,13 @@ sealer-near-heat = Die Versiegelung „{ $sealer }“ verträgt { $stands }; neb
    *[other] Wählen Sie { $others }, oder rechnen Sie dort mit Flecken.
 }
 acids-and-oil = { $kind ->
-    [film] Der Film von „{ $sealer }“ hält Wein, Zitrone und Öl ab, solange er unversehrt ist. Wo er zerkratzt oder abgenutzt ist, greifen sie den Beton in Minuten an und hinterlassen Flecken: Wischen Sie Verschüttetes auf, und lassen Sie abgenutzte Stellen neu versiegeln.
-   *[penetrating] „{ $sealer }“ zieht ein und bildet keinen Film: Zitrone, Essig und Wein greifen den Beton in Minuten an, und Öl hinterlässt Flecken. Wischen Sie Verschüttetes gleich auf, und benutzen Sie ein Brett.
+    [film] „{ $sealer }“ hält Wein, Zitrone und Öl ab, solange der Film unversehrt ist; wo er abgenutzt ist, hinterlassen sie in Minuten Flecken. Wischen Sie Verschüttetes auf, und lassen Sie abgenutzte Stellen neu versiegeln.
+   *[penetrating] „{ $sealer }“ bildet keinen Film: Zitrone, Essig und Wein greifen den Beton in Minuten an, und Öl hinterlässt Flecken. Wischen Sie Verschüttetes gleich auf, und benutzen Sie ein Brett.
 }
 food-declared = Der Hersteller erklärt „{ $sealer }“ als geeignet für den Kontakt mit Lebensmitteln: Die Erklärung erhalten Sie bei uns.
 food-not-declared = { HOWMANY($others) ->
-    [0] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu.
-   *[other] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt. Bereiten Sie Speisen auf einem Brett zu, oder wählen Sie { $others }.
+    [0] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt: Bereiten Sie Speisen auf einem Brett zu.
+   *[other] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt: Bereiten Sie Speisen auf einem Brett zu, oder wählen Sie { $others }.
 }
 hearth = Über Größe und Aufbau { NAME($slab, case: "genitive") } { hearth-trade }. Am Feuer reißen mehrere Stücke mit Fugen dazwischen weniger als eines: Fragen Sie vor der Bestellung nach.
 electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet { electric-trade }: Lassen Sie sie den Plan ansehen, bevor wir gießen.

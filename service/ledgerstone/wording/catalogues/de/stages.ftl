@@ -3,7 +3,7 @@
 stage = { $stage ->
     [queue] Warteschlange
     [sample] Musterplatte
-    [yes] Ihr Ja zum Muster
+    [yes] Ihre Freigabe des Musters
     [mould] Schalungsbau
     [table] Warten auf den Gießtisch
     [cast] Guss
@@ -31,7 +31,7 @@ stage-queue = { $days ->
 }
 stage-hands-taken = Bis { $until } sind wir ausgelastet.
 stage-table-taken = Der Gießtisch ist bis { $until } belegt.
-stage-yes = Es wird nichts zugeschnitten, bevor Sie ihm zugestimmt haben, bis { $until }.
+stage-yes = Es wird nichts zugeschnitten, bevor Sie sie freigegeben haben, bis { $until }.
 stage-cures = { $where ->
     [tent] Erhärtet abgedeckt bis { $until }: { $warmth } im beheizten Zelt.
    *[workshop] Erhärtet abgedeckt bis { $until }: { $warmth } in der Werkstatt.

@@ -9,15 +9,15 @@ day-is-for = { $wanted ->
 }
 estimate-until-measured = Dies ist ein Kostenvoranschlag, bis wir bei Ihnen gemessen haben, überall in unserem Liefergebiet.
 estimate-until-templates = Dies ist ein Kostenvoranschlag, bis die Schablonen hier und vermessen sind.
-estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: Sobald wir die Bestellung geprüft haben, machen wir ein Angebot.
+estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: Wir prüfen ihn und nennen Ihnen dann einen festen Preis.
 quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, für die Bestellung, wie sie hier steht.
-sample-first = Es wird nichts zugeschnitten, bevor Sie einer Musterplatte zugestimmt haben.
+sample-first = Es wird nichts zugeschnitten, bevor Sie eine Musterplatte freigegeben haben.
 strip-first = Junger Beton verlässt seine Form erst, wenn ein Probestreifen davon gehalten hat.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
 made-to-measure = { $country ->
     [DE] Es wird nach Ihren Maßen gefertigt: Ein Widerrufsrecht besteht dafür nicht (§ 312g Abs. 2 Nr. 1 BGB). Ihre Rechte bei Mängeln bleiben Ihnen.
     [AT] Es wird nach Ihren Maßen gefertigt: Ein Rücktrittsrecht besteht dafür nicht (§ 18 Abs. 1 Z 3 FAGG). Ihre Rechte bei Mängeln bleiben Ihnen.
-   *[other] Es wird nach Ihren Maßen gefertigt und lässt sich deshalb in der Regel nicht zurückgeben, sobald es fertig ist. Das letzte Wort hat das Recht an Ihrem Wohnort.
+   *[other] Nach Ihren Maßen gefertigt: keine Rückgabe bei Nichtgefallen; Ihre Rechte bei Mängeln bleiben.
 }
 no-tax-charged = { $country ->
     [DE] Als Kleinunternehmer im Sinne von § 19 UStG berechnen wir keine Umsatzsteuer.

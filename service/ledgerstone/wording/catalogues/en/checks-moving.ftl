@@ -1,7 +1,7 @@
 # Checks of moving a slab.
 
 cracks-when-moved = { moved-when }, { NAME($slab) } would crack { $where }.
-near-cracking-when-moved = { moved-when }, { NAME($slab) } comes near to cracking { $where }. We handle it so that it does not; nobody else should lift it flat.
+near-cracking-when-moved = { moved-when }, { NAME($slab) } comes near to cracking { $where }. We allow for that; nobody else should lift it flat.
 moved-when = { $moved ->
     [lifted-out] Lifted out of its mould { days-after-casting }
     [turned] Turned up on edge { days-after-casting }

@@ -1,9 +1,10 @@
 # Checks of the place: frost and wet, sealers, drips and falls, and of a slab's age when it arrives.
 
-mix-for-place = { mix-place }, our usual mix { mix-is }. Ask for another mix, or { $frost ->
+mix-for-place = { mix-place }, our usual mix { mix-is }. Ask for another, or { mix-until }.
+mix-until = { $frost ->
     [yes] keep it dry in winter
    *[no] keep it drained
-}.
+}
 mix-place = { $place ->
     [outdoors] Outdoors
     [wet-room] In a wet room
@@ -28,12 +29,12 @@ sealer-place = { $place ->
     [wet-room] a wet room
    *[indoors] use indoors
 }
-drip-advised = Outdoors, rain runs back along the underside. A drip, a groove beneath the front edge, keeps it off what stands below: add one where an edge hangs free.
+drip-advised = Add a drip groove under the free edges: it keeps rain off what is below.
 fall-advised = { HOWMANY($slabs) ->
     [1] Lay { NAME($slabs) } with a fall of about { $fall } across, so that water runs off it.
    *[other] Lay { NAME($slabs) } with a fall of 1 in 60, up to { $fall } across, so that water runs off them.
 }
-dark-outdoors = Outdoors, { $shades } may bloom white in its first winters and grow paler with the years. Both show most on a dark slab: a lighter shade hides them.
+dark-outdoors = Outdoors { $shades } may bloom white and grow paler; a lighter shade hides it.
 
 young-for-people = Nobody { $doing } on { NAME($slab) } before { $day }: its concrete is still gaining strength.
 person-doing = { $does ->

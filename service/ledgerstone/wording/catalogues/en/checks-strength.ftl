@@ -13,7 +13,7 @@ rest-numbered = { $kind ->
    *[rests] rest { $number }
 }
 cracks-in-place = { under-load }, { NAME($slab) } would crack { $where }.
-near-cracking-in-place = { under-load }, { NAME($slab) } comes near to cracking { $where }. It holds, with little to spare.
+near-cracking-in-place = { under-load }, { NAME($slab) } holds with little to spare { $where }.
 under-load = { $load ->
     [even-load] With a kitchen's weight spread over it
     [somebody-sitting] With somebody sitting on it

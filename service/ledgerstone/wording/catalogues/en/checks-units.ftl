@@ -9,15 +9,15 @@ unit-of = { $use ->
 cutout-over-unit-side = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into. { NAME($home, start: "yes") } is { $inside } wide inside.
 load-on-units = { HOWMANY($slabs) ->
-    [1] { NAME($slabs, start: "yes") } lays about { $weight } on each metre of its units. Have them solid-sided, fixed to the wall and level within { $level }; ask their supplier what load they take.
-   *[other] { NAME($slabs, start: "yes") } lay up to { $weight } on each metre of their units. Have them solid-sided, fixed to the wall and level within { $level }; ask their supplier what load they take.
+    [1] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry { $weight } a metre: ask their supplier.
+   *[other] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry up to { $weight } a metre: ask their supplier.
 }
-rails-needed = { $fitted } On the cabinet's own rails { NAME($slab) } could crack. At the back, a batten on the wall does as well.
+rails-needed = { $fitted } On the cabinet's own rails { NAME($slab) } could crack. At the back, a wall batten will do.
 rails-fit = { $post ->
-    [yes] Have a { $rail } with a post under its middle fitted across the front and back of { NAME($units) }.
-   *[no] Have a { $rail } fitted across the front and back of { NAME($units) }.
+    [yes] Fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
+   *[no] Fit a { $rail } across front and back of { NAME($units) }.
 }
 rails-before = { $post ->
-    [yes] Before { NAME($slab) } goes down: have a { $rail } with a post under its middle fitted across the front and back of { NAME($units) }.
-   *[no] Before { NAME($slab) } goes down: have a { $rail } fitted across the front and back of { NAME($units) }.
+    [yes] Before { NAME($slab) } goes down: fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
+   *[no] Before { NAME($slab) } goes down: fit a { $rail } across front and back of { NAME($units) }.
 }

@@ -6,13 +6,13 @@ sealer-near-heat = The sealer “{ $sealer }” stands { $stands }, and beside a
    *[other] Choose { $others }, or expect it to mark there.
 }
 acids-and-oil = { $kind ->
-    [film] The film of “{ $sealer }” keeps wine, lemon and oil off while it is whole. Where it is cut or worn they etch and stain the concrete within minutes: wipe spills up, and have worn places sealed again.
-   *[penetrating] “{ $sealer }” soaks in and leaves no film: lemon, vinegar and wine etch the concrete within minutes, and oil stains it. Wipe spills up at once, and use a board.
+    [film] “{ $sealer }” keeps wine, lemon and oil off while its film is whole; where it is worn they mark the concrete in minutes. Wipe spills up, and have worn places sealed again.
+   *[penetrating] “{ $sealer }” leaves no film: lemon, vinegar and wine etch the concrete in minutes, and oil stains it. Wipe spills up at once, and use a board.
 }
 food-declared = The maker of “{ $sealer }” declares it for contact with food: ask us for the declaration.
 food-not-declared = { HOWMANY($others) ->
-    [0] “{ $sealer }” is not declared for contact with food. Prepare food on a board.
-   *[other] “{ $sealer }” is not declared for contact with food. Prepare food on a board, or choose { $others }.
+    [0] “{ $sealer }” is not declared for food contact: prepare food on a board.
+   *[other] “{ $sealer }” is not declared for food contact: prepare food on a board, or choose { $others }.
 }
 hearth = { hearth-trade } the size and build of { NAME($slab) }. By a fire, sections with gaps between them crack less than one piece: ask before you order.
 electrics-near-water = { NAME($cutout, start: "yes") } is near water. { electric-trade } decides how far from it electrics must stand: have them look at the plan before we cast.

@@ -3,7 +3,7 @@
 stage = { $stage ->
     [queue] Waiting its turn
     [sample] Sample tile
-    [yes] Your yes to the tile
+    [yes] You approve the tile
     [mould] Making the mould
     [table] Waiting for the table
     [cast] Casting
@@ -31,7 +31,7 @@ stage-queue = { $days ->
 }
 stage-hands-taken = Our hands are taken until { $until }.
 stage-table-taken = The casting table is taken until { $until }.
-stage-yes = Nothing is cut before you have said yes to it, by { $until }.
+stage-yes = Nothing is cut before you approve it, by { $until }.
 stage-cures = { $where ->
     [tent] Cures under cover until { $until }: { $warmth } in the heated tent.
    *[workshop] Cures under cover until { $until }: { $warmth } in the workshop.

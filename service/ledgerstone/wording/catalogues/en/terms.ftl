@@ -9,15 +9,15 @@ day-is-for = { $wanted ->
 }
 estimate-until-measured = This is an estimate until we have come and measured, anywhere in our delivery areas.
 estimate-until-templates = This is an estimate until the templates are here and measured.
-estimate-best-guess = This is an estimate, our best guess: once we have looked it over we quote for it.
+estimate-best-guess = This is an estimate, our best guess: we'll check it, then send a fixed price.
 quotation-fixed = This is a quotation: its price is fixed until { $until }, for the order as it stands here.
-sample-first = Nothing is cut before you have said yes to a sample tile.
+sample-first = Nothing is cut before you approve a sample tile.
 strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
 you-collect = You collect the order from the workshop.
 made-to-measure = { $country ->
     [US] It is made to your measure, so the order cannot be canceled or returned once it is cast.
     [DE] It is made to your measure, so there is no right of withdrawal (section 312g (2) no. 1 of the German Civil Code). Your rights over faults remain.
-   *[other] It is made to your measure, so as a rule it cannot be returned once it is made. The law where you live has the last word.
+   *[other] Made to measure: no change-of-mind returns; your rights over faults remain.
 }
 no-tax-charged = { $country ->
     [DE] As a small business under section 19 of the German VAT Act we charge no { $tax }.

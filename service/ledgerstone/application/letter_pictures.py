@@ -1,0 +1,72 @@
+"""The pictures of a letter: at the service's own addresses or inside it, and a file beside it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from typing import Final
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.drawings import Annotations, Drawer, drawing_content, drawing_token
+from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.codec.order_out import write_order
+from ledgerstone.drawing import MISSING, plan_picture_effort, rasterise
+from ledgerstone.order import Order
+from ledgerstone.papers import Enclosed
+from ledgerstone.quote import SentBack
+
+PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
+FOR_PICTURES: Final = 40.0  # units of work, for all pictures in a draft
+
+
+def picture_px(order: Order) -> int:
+    """How wide the plans in a draft are: less sharp where there are many; 0 where too many."""
+    widths = (PICTURE_PX, PICTURE_PX // 2)
+    return next((px for px in widths if pictures_effort(order, px) <= FOR_PICTURES), 0)
+
+
+def pictures_effort(order: Order, width_px: int) -> float:
+    """Units of work to paint every plan so wide."""
+    return sum(plan_picture_effort(slab, width_px) for slab in order.slabs) if width_px else 0.0
+
+
+def picture_addresses(resolved: ResolvedRequest, context: QuoteContext) -> list[str]:
+    """Return where the service shows each slab's plan; nothing where they are too detailed."""
+    order = resolved.answer.order
+    token = drawing_token(order, context.tokens, _annotations(resolved))
+    if token is None:
+        return []
+    base = f"{context.workshop.web.base_url}/v1/drawings/{token}/plan.png"
+    return [f"{base}?width={PICTURE_PX}&slab={i}" for i in range(len(order.slabs))]
+
+
+def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[Enclosed]:
+    """Yield each slab's plan, to stand inside a draft."""
+    order = resolved.answer.order
+    width_px = picture_px(order)
+    content = drawing_content(order, _annotations(resolved))
+    drawer = Drawer(content, context.workshop, context.contain)
+    for i in range(len(order.slabs) if width_px else 0):
+        picture = drawer.painted("plan", i, width_px) or rasterise(MISSING, width_px)
+        name = f"plan-{i + 1}"
+        yield Enclosed(f"{name}.png", "image/png", picture, f"{name}@ledgerstone")
+
+
+def _annotations(resolved: ResolvedRequest) -> Annotations:
+    """Annotate a letter's plans: a letter numbers what stops, and nothing else."""
+    stops = tuple(
+        finding
+        for finding in resolved.answer.findings
+        if finding.level == "stops" and finding.follows_from is None
+    )
+    if resolved.offer is None:
+        return Annotations(findings=stops)
+    return Annotations(reference=resolved.offer.name, issued=resolved.offer.issued)
+
+
+def order_file(resolved: ResolvedRequest) -> list[Enclosed]:
+    """Put the order beside a letter whose link would be too long."""
+    if isinstance(resolved.answer, SentBack) or resolved.link is not None:
+        return []
+    order = json.dumps(write_order(resolved.answer.order), indent=2, ensure_ascii=False)
+    return [Enclosed("order.json", "application/json", order.encode())]

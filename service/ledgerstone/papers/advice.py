@@ -1,0 +1,182 @@
+"""What a letter advises: an order's findings and conditions, merged by when one acts on them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from ledgerstone.checks import Finding, When
+from ledgerstone.papers.views import QuoteView
+from ledgerstone.quote import Quote
+from ledgerstone.wording import Listed, Message, People, Value, Weight
+
+# Said in the short letter too, beside every caution: how it is lifted, how the lorry leaves it,
+# what the units must bear.
+NEEDED: Final = frozenset(
+    {"hands-needed", "load-on-units", "set-down-at-kerb", "vehicle-to-collect"}
+)
+_MOST_NAMED: Final = 3
+_ARRIVES: Final = ("set-down-at-kerb", "vehicle-to-collect")  # before how it is carried on
+# Conditions that a letter says in its own sentences, or that one of its findings says already.
+_SAID_ELSEWHERE: Final = frozenset({"day-is-for", "quotation-fixed", "rails-before", "you-collect"})
+_LABELLED: Final = "slab-labelled"
+
+
+@dataclass(frozen=True, slots=True)
+class Advice:
+    """A sentence or two of advice.
+
+    Attributes
+    ----------
+    findings
+        The ids of what it says.
+    in_short
+        What a short letter says of it; nothing where it is left out there.
+    """
+
+    when: When
+    message: Message | str
+    findings: tuple[str, ...]
+    in_short: Message | str | None = None
+
+
+def advice_of(view: QuoteView) -> tuple[Advice, ...]:
+    """Return what to advise of a quote, in the order of its findings.
+
+    Where the letter tells the days it says that they are in time, and that a strip is tested.
+    """
+    quote = view.quote
+    elsewhere = ("in-time", "young-concrete") if view.whole else ()
+    findings = [finding for finding in quote.findings if finding.check not in elsewhere]
+    merged = [*_kerb(findings, quote), *_carried(findings, quote), *_people(findings)]
+    by_id = {name: one for one in merged for name in one.findings}
+    alone = len(quote.order.slabs) == 1
+    told = dict.fromkeys(by_id.get(finding.id) or _of(finding) for finding in findings)
+    first = sorted(told, key=lambda one: one.findings[0] not in _ARRIVES)
+    return tuple(_plainly(one) if alone else one for one in first)
+
+
+def conditions_of(view: QuoteView) -> Iterator[Message]:
+    """Yield what the price and the day rest on, but for what a letter says elsewhere."""
+    said = {*_SAID_ELSEWHERE, *(["strip-first"] if view.whole else [])}
+    yield from (one for one in view.quote.depends_on if one.name not in said)
+
+
+def _of(finding: Finding) -> Advice:
+    needed = finding.level == "caution" or finding.check in NEEDED
+    message = _briefly(finding)
+    return Advice(finding.when, message, (finding.id,), message if needed else None)
+
+
+def _briefly(finding: Finding) -> Message | str:
+    """Say what to do, and leave the reason to the page."""
+    told = _values(finding)
+    brief: Message | None = None
+    if _is(finding, "way-in-not-told"):
+        brief = Message("advice-way-in", missing=told["missing"])
+    elif _is(finding, "mix-for-place") and told["unproven"] == "yes" and not _short(told):
+        brief = Message("advice-mix", frost=told["frost"])
+    elif _is(finding, "rails-needed"):
+        brief = Message("advice-rails", fitted=told["fitted"], slab=told["slab"])
+    elif _is(finding, "drip-advised"):
+        brief = Message("advice-drip")
+    elif _is(finding, "fall-advised"):
+        brief = Message("advice-fall", slabs=told["slabs"], fall=told["fall"])
+    elif _is(finding, "dark-outdoors"):
+        brief = Message("advice-dark", shades=told["shades"])
+    elif _is(finding, "food-not-declared"):
+        brief = Message("advice-food")
+    return brief or finding.message
+
+
+def _short(told: Mapping[str, Value]) -> bool:
+    """Whether a mix falls short of its standard by other things than frost."""
+    short = told["short"]
+    return isinstance(short, Listed) and bool(short.things)
+
+
+def _kerb(findings: Iterable[Finding], quote: Quote) -> Iterator[Advice]:
+    """The pallet, with its weight."""
+    for finding in findings:
+        if finding.check == "set-down-at-kerb":
+            kerb = Message("advice-kerb", packed=Weight(quote.packed_kg))
+            yield replace(_of(finding), message=kerb, in_short=kerb)
+
+
+def _carried(findings: Sequence[Finding], quote: Quote) -> Iterator[Advice]:
+    """One weight, one number of people, and whether on edge."""
+    edges = [one for one in findings if _is(one, "carry-on-edge", "carry-on-edge-or-it-tips")]
+    hands = next((one for one in findings if _is(one, "hands-needed")), None)
+    ids = tuple(one.id for one in edges)
+    if edges and hands is not None and len(quote.order.slabs) == 1:
+        carried = _on_edge(hands)
+        yield Advice("on-delivery", carried, (*ids, hands.id), carried)
+    elif len(edges) > 1:
+        names = tuple(_values(one)["slab"] for one in edges)
+        message = Message("advice-on-edge", slabs=Listed(names, most=_MOST_NAMED))
+        yield Advice("on-delivery", message, ids, message)
+
+
+def _on_edge(hands: Finding) -> Message:
+    told = _values(hands)
+    people = told["people"]
+    return Message(
+        "advice-carry",
+        slab=told["slab"],
+        weight=told["weight"],
+        people=people,
+        count=people.count if isinstance(people, People) else 1,
+        assess=told["assess"],
+    )
+
+
+def _people(findings: Sequence[Finding]) -> Iterator[Advice]:
+    """From when people may be on a slab, and that it then holds with little to spare."""
+    close = {one.slab: one for one in findings if _is(one, "near-cracking-in-place")}
+    for finding in findings:
+        near = close.get(finding.slab)
+        if near is None or not _is(finding, "young-for-people"):
+            continue
+        if not str(_values(near)["load"]).startswith("somebody-"):
+            continue
+        told = _values(finding)
+        message = Message("advice-people", doing=told["doing"], slab=told["slab"], day=told["day"])
+        short = Message(
+            "advice-people-young", doing=told["doing"], slab=told["slab"], day=told["day"]
+        )
+        yield Advice("in-use", message, (near.id, finding.id), short)
+
+
+def _is(finding: Finding, *names: str) -> bool:
+    return isinstance(finding.message, Message) and finding.message.name in names
+
+
+def _values(finding: Finding) -> Mapping[str, Value]:
+    return finding.message.values if isinstance(finding.message, Message) else {}
+
+
+def _plainly(advice: Advice) -> Advice:
+    """Say “the slab” of an order's only one."""
+    short = None if advice.in_short is None else _unnamed(advice.in_short)
+    return replace(advice, message=_unnamed(advice.message), in_short=short)
+
+
+def _unnamed(message: Message | str) -> Message | str:
+    if isinstance(message, str):
+        return message
+    if message.name == "load-on-units":
+        told = message.values
+        return Message("advice-units", level=told["level"], weight=told["weight"])
+    return message.with_values({name: _without(one) for name, one in message.values.items()})
+
+
+def _without(value: Value) -> Value:
+    """A value without a slab's own name in it."""
+    if isinstance(value, Listed):
+        return replace(value, things=tuple(map(_without, value.things)))
+    if not isinstance(value, Message):
+        return value
+    if value.name == _LABELLED:
+        return Message("slab-only")
+    return value.with_values({name: _without(one) for name, one in value.values.items()})

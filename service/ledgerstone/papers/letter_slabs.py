@@ -1,0 +1,58 @@
+"""What a letter says of each slab: its name, size, look, openings, edges and rests, in a line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from ledgerstone.drawing.frame import leading_length, shown
+from ledgerstone.drawing.saying import (
+    cutout_facts,
+    cutout_size,
+    edge_facts,
+    edges_alike,
+    rests_facts,
+    sides_named,
+)
+from ledgerstone.order import Cutout, Slab
+from ledgerstone.papers.descriptions import look_of, size_of
+from ledgerstone.quantities import Length
+from ledgerstone.shape import Shape
+from ledgerstone.wording import Listed, Message, Value
+
+# A rim beneath a flange is on the plan beside these words.
+_LEFT_OUT: Final = ("plan-rim-covered",)
+
+
+def slab_facts(slab: Slab, shape: Shape) -> Iterator[Value]:
+    """Yield what a slab is, each thing in a few words."""
+    yield size_of(slab, shape)
+    yield look_of(slab)
+    like = leading_length(slab)
+    for cutout in slab.cutouts:
+        yield _opening(cutout, shape, like)
+    for relief in slab.reliefs:
+        yield Message(
+            "letter-relief", kind=relief.kind, depth=relief.depth, x=relief.at.x, y=relief.at.y
+        )
+    for names, edge in edges_alike(slab).items():
+        if edge.profile == "wall":  # an unseen side has nothing to say
+            continue
+        yield Message("letter-edge", sides=sides_named(names), edge=edge_facts(edge))
+    yield Message("paper-place", place=slab.place)
+    if slab.rests is not None:
+        yield Message("letter-on", rests=rests_facts(slab.rests))
+
+
+def _opening(cutout: Cutout, shape: Shape, like: Length) -> Message:
+    name: Value = cutout.label or Message("letter-opening-unnamed")
+    told: list[Value] = [cutout_size(cutout)]
+    if cutout.diameter is not None:
+        told = [Message("change-across", across=cutout.diameter)]
+    if cutout.centre is not None:
+        x0, y0, _, _ = shape.outline.bounds
+        x, y = shown(like, cutout.centre.x.mm - x0), shown(like, cutout.centre.y.mm - y0)
+        told.append(Message("letter-centre", x=x, y=y))
+    told += [fact for fact in cutout_facts(cutout) if fact.name not in _LEFT_OUT]
+    facts = Listed(tuple(told), joined="comma")
+    return Message("letter-opening", name=name, facts=facts)

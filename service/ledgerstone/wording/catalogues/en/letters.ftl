@@ -1,0 +1,136 @@
+# Letters: a reply, a send-back, questions alone. What a maker writes in the profile stands beside.
+
+letter-greeting = { $named ->
+    [yes] Hello { $customer }
+   *[no] Hello
+}
+letter-replaces = This takes the place of our letter of { $day }.
+letter-can-make = Thank you: we can make this for you.
+letter-options = Thank you for asking us. You have several options, each with its price, its day and a link.
+letter-stands-in-the-way = Thank you for asking us. As drawn we cannot make this yet. Here is what stands in the way, and what would put it right.
+letter-only-asks = Thank you for asking us. Before we can price it we need to know a little more.
+letter-asks = To be sure, please tell us:
+letter-took-lead = We took it that
+letter-took = We took it { $facts }.
+letter-took-fact = that { $fact }
+letter-terms-in = { $language ->
+    [de] Our terms, in German:
+   *[en] Our terms, in English:
+}
+
+letter-offer = { $standing ->
+    [estimate] Estimate
+   *[quotation] Quotation
+} { $offer }
+letter-tax = including { $tax } { $name } at { $percent }
+letter-day = { $way ->
+    [collect] Ready to collect from { $ready }{ letter-in-time }.
+   *[other] Ready { $ready }; with you { $arrives }{ letter-in-time }.
+}
+letter-in-time = { $asked ->
+    [yes] , in time
+   *[no] { "" }
+}
+letter-ready = Ready { $ready }.
+letter-order-today = { $wanted ->
+    [deposit] Order today with { $deposit } deposit; the day is held once booked, the { letter-price-of } until { $until }.
+    [deposit-and-templates] Order today with { $deposit } deposit and the templates; the day is held once booked, the { letter-price-of } until { $until }.
+    [templates] Order today with the templates; the day is held once booked, the { letter-price-of } until { $until }.
+   *[nothing] Order today; the day is held once booked, the { letter-price-of } until { $until }.
+}
+letter-order-by = { $wanted ->
+    [deposit] The day is for an order by { $by } with { $deposit } deposit, and held once booked; the { letter-price-of } stands until { $until }.
+    [deposit-and-templates] The day is for an order by { $by } with { $deposit } deposit and the templates, and held once booked; the { letter-price-of } stands until { $until }.
+    [templates] The day is for an order by { $by } with the templates, and held once booked; the { letter-price-of } stands until { $until }.
+   *[nothing] The day is for an order by { $by }, and held once booked; the { letter-price-of } stands until { $until }.
+}
+letter-price-of = { $standing ->
+    [quotation] price
+   *[estimate] estimate
+}
+letter-in-short = { $wanted ->
+    [deposit] Deposit { $deposit }; { letter-price-of } { letter-fixed } until { $until }.
+    [deposit-and-templates] Deposit { $deposit }; { letter-price-of } { letter-fixed } until { $until }.
+   *[other] The { letter-price-of } is { letter-fixed } until { $until }.
+}
+letter-fixed = { $standing ->
+    [quotation] fixed
+   *[estimate] valid
+}
+letter-weeks = { $cast ->
+    [same] We start on { $starts }, cast that day, then { letter-then }.
+   *[later] We start on { $starts }, cast on { $casts }, then { letter-then }.
+}
+letter-then = { $seals ->
+    [yes] { $pieces ->
+        [1] cure, { letter-test }finish and seal it
+       *[other] cure, { letter-test }finish and seal them
+    }
+   *[no] { $pieces ->
+        [1] cure, { letter-test }and finish it
+       *[other] cure, { letter-test }and finish them
+    }
+}
+letter-test = { $tests ->
+    [yes] test,{ " " }
+   *[no] { "" }
+}
+letter-link = See and change it:
+letter-link-at = See it at { $host }
+letter-attached = The order is attached; it is too long for a link.
+letter-net = Net
+
+letter-opening = { $name } { $facts }
+letter-opening-unnamed = opening
+letter-centre = { $x } from left, { $y } from front
+letter-relief = { plan-relief-word } { $depth } deep, { $x } from left, { $y } from front
+letter-edge = { $sides } { $edge }
+letter-on = on { $rests }
+letter-alt = Plan of { $slab }: { $size }. { $offer } { $total }.
+letter-alt-no-price = Plan of { $slab }: { $size }. No price yet.
+
+letter-heading = { $when ->
+    [before-order] Before you order
+    [on-delivery] When it comes
+   *[in-use] Living with it
+}
+advice-kerb = The pallet ({ $packed }) is left at the kerb, on hard, level ground.
+advice-carry = { $count ->
+    [1] { NAME($people, start: "yes") } carries { NAME($slab) } ({ $weight }) on edge, never flat.{ hands-assess }
+   *[other] { NAME($people, start: "yes") } carry { NAME($slab) } ({ $weight }) on edge, never flat.{ hands-assess }
+}
+advice-on-edge = Carry { NAME($slabs) } on edge, never flat.
+advice-people = Nobody { $doing } on { NAME($slab) } before { $day }, then with little to spare.
+
+advice-units = The units must be solid-sided, fixed, level within { $level } and carry { $weight } a metre: ask their supplier.
+advice-food = Prepare food on a board.
+advice-people-young = Nobody { $doing } on { NAME($slab) } before { $day }.
+advice-mix = Our usual mix is not proven against frost: ask for another, or { mix-until }.
+advice-way-in = Tell us { $missing }.
+advice-drip = Add a drip groove under free edges.
+advice-fall = { HOWMANY($slabs) ->
+    [1] Lay { NAME($slabs) } to a fall of { $fall }.
+   *[other] Lay { NAME($slabs) } to a fall of 1 in 60, up to { $fall }.
+}
+advice-dark = { START($shades) } may bloom white and grow paler.
+advice-rails = { $fitted } Else { NAME($slab) } could crack.
+
+letter-one-change = One change that settles everything
+letter-bigger-change = A bigger change that would make it possible
+letter-then-costs = It would then cost { $price }.
+letter-see-change = See it with this change:
+letter-see-change-at = See it with this change at { $host }
+letter-good-to-know = Good to know
+letter-way = { $way ->
+    [drawn] As drawn
+    [lighter] Lighter
+    [cheaper] Cheaper
+   *[both] Lighter and cheaper
+}
+letter-no-lighter = We looked for a lighter way to have it, and found none that we can promise.
+letter-no-cheaper = We looked for a cheaper way to have it, and found none that we can promise.
+
+letter-subject = { $offer }: { $slabs }, { $total }, ready { $ready }
+letter-subject-options = { $offer }: { $slabs }, { $count } options
+letter-subject-sent-back = What to change before we can make it: { $slabs }
+letter-subject-questions = A few questions about your enquiry
