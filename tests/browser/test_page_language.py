@@ -2,11 +2,11 @@
 
 import json
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page, Request, expect
+from playwright.sync_api import Browser, Page, Request, ViewportSize, expect
 
 from browser.conftest import DESK, PATIENCE_MS, PHONE, Look, Served
 from ledgerstone.wording.page import page_messages
@@ -14,6 +14,7 @@ from ledgerstone.wording.page import page_messages
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
 
+SCREENS: Sequence[ViewportSize] = (PHONE, {"width": 390, "height": 844}, DESK)
 TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 OPEN_ALL = "for (const each of document.querySelectorAll('details')) each.open = true"
 SAID = """() => [
@@ -47,14 +48,6 @@ def visit(browser: Browser, url: str, locale: str, **options: Any) -> Iterator[P
 def german(chromium: Browser, served: Served) -> Iterator[Page]:
     """A German visitor at a desk."""
     yield from visit(chromium, served.url, "de-DE", viewport=DESK)
-
-
-@pytest.fixture(params=[PHONE, {"width": 390, "height": 844}, DESK], ids=["360", "390", "1440"])
-def german_screen(
-    chromium: Browser, served: Served, request: pytest.FixtureRequest
-) -> Iterator[Page]:
-    """A German visitor at a screen of this width."""
-    yield from visit(chromium, served.url, "de-DE", viewport=request.param)
 
 
 def english_left(page: Page) -> list[str]:
@@ -133,38 +126,35 @@ def test_a_link_leads_to_the_other_language(german: Page, settle: Settle) -> Non
     expect(german.locator("#languages a:visible")).to_have_text("Deutsch")
 
 
-@pytest.mark.parametrize(
-    ("typed", "wire", "shown"),
-    [
+def test_a_decimal_comma_is_read(german: Page, settle: Settle) -> None:
+    """A length typed as in Germany goes to the service with a point, and is shown as typed."""
+    for typed, wire, shown in (
         ("1.450", "1450 mm", "1450"),
         ("1,45 m", "1.45 m", "1,45 m"),
         ("120,5 cm", "120.5 cm", "120,5 cm"),
         ("1.200,5", "1200.5 mm", "1200,5"),
-    ],
-)
-def test_a_decimal_comma_is_read(
-    german: Page, settle: Settle, typed: str, wire: str, shown: str
-) -> None:
-    """A length typed as in Germany goes to the service with a point, and is shown as typed."""
-    with german.expect_request(lambda request: request.url.endswith("/v1/quotes")) as sent:
-        german.locator("#outline-length").fill(typed)
-    assert asked(sent.value)["slabs"][0]["outline"]["length"] == wire
-    german.locator("#outline-width").focus()
-    expect(german.locator("#outline-length")).to_have_value(shown)
-    settle(german)
-    expect(german.locator("#order .fault")).to_have_count(0)
+    ):
+        with german.expect_request(lambda request: request.url.endswith("/v1/quotes")) as sent:
+            german.locator("#outline-length").fill(typed)
+        assert asked(sent.value)["slabs"][0]["outline"]["length"] == wire
+        german.locator("#outline-width").focus()
+        expect(german.locator("#outline-length")).to_have_value(shown)
+        settle(german)
+        expect(german.locator("#order .fault")).to_have_count(0)
 
 
-def test_german_fits_every_screen(german_screen: Page, settle: Settle, no_violations: Look) -> None:
+def test_german_fits_every_screen(german: Page, settle: Settle, no_violations: Look) -> None:
     """Every part of a slab opened, a stopped one, an unread one: nothing wide, cut or amiss."""
-    page = german_screen
+    page = german
 
     def look(state: str) -> None:
         page.evaluate(OPEN_ALL)
-        no_violations(page, f"German, {state}", contrast=False)
-        assert page.evaluate(TOO_WIDE) == 0, state
-        assert page.evaluate(CLIPPED) == [], state
         assert english_left(page) == [], state
+        for screen in SCREENS:
+            page.set_viewport_size(screen)
+            no_violations(page, f"German, {state}, {screen}", contrast=False)
+            assert page.evaluate(TOO_WIDE) == 0, (state, screen)
+            assert page.evaluate(CLIPPED) == [], (state, screen)
 
     page.locator("[data-start=hob]").click()
     page.locator("[data-piece=drainer]").click()

@@ -15,7 +15,7 @@ from support.calibration import BREAKERS, JOBS
 from support.reading import LONGEST, faults, read_aloud
 from support.slabs import Json, stages_of
 from support.strategies.awkward_orders import AWKWARD
-from support.strategies.orders import modest_orders, orders
+from support.strategies.orders import cases, modest_orders, orders
 from unit.checked import TODAY, run_checks
 
 OF_STRENGTH: Final = [name for name, stage in STAGE_OF.items() if stage == "strength"]
@@ -75,7 +75,7 @@ def test_awkward_orders_are_spoken_of_plainly(name: str) -> None:
     assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(AWKWARD[name]))
 
 
-@settings(BARE, max_examples=300)
+@settings(BARE, max_examples=cases(100))
 @given(orders())
 def test_any_order_is_spoken_of_plainly(document: Json) -> None:
     """Nor is any over a few hundred random orders, in any unit and with any label."""
