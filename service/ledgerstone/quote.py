@@ -70,8 +70,9 @@ class SlabWeight:
 class Quote:
     """The answer when nothing stops the order.
 
-    ``terms`` are what the maker set for it alone; ``calendar`` is a print of what is booked, and of
-    the public holidays, up to the day; ``work`` and ``steel``, each slab's, are the workshop's own.
+    ``terms`` are what the maker set for it alone; ``calendar`` is the fingerprint of
+    bookings and public holidays up to the day; ``work`` and ``steel``, each slab's, are the
+    workshop's own.
     """
 
     order: Order

@@ -9,7 +9,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ledgerstone.mould.nesting import Cut, Nest, Piece, Stock, cut_lengths, fewest_stock, nest
+from ledgerstone.mould.nesting import Cut, Nest, SheetPart, Stock, cut_lengths, fewest_stock, nest
 
 STEEL_KG_PER_M3 = 7850.0  # EN 1991-1-1 table A.4 has 77.0 to 78.5 kN/m³
 
@@ -132,5 +132,5 @@ def mesh_nest(pieces: Sequence[MeshPiece], length_mm: float, width_mm: float) ->
     ValueError
         A piece is larger than a sheet.
     """
-    flat = [Piece(one.mark, one.length_mm, one.width_mm, one.count) for one in pieces]
+    flat = [SheetPart(one.mark, one.length_mm, one.width_mm, one.count) for one in pieces]
     return nest(flat, length_mm, width_mm, 0.0)

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 SVG = "image/svg+xml"
-DRAWER = import_module("ledgerstone.application.drawings").Drawer
+DRAWINGS = import_module("ledgerstone.application.drawings").Drawings
 TWO_SLABS = changed(
     ("/slabs/-", {"outline": {"kind": "round", "diameter": "90 cm"}, "thickness": "40 mm",
                   "label": "Round table"}),
@@ -71,7 +71,7 @@ def test_what_is_held_is_not_drawn_again(
     """A caller who holds the drawing is told so before anything is drawn."""
     etag = client.get(plan).headers["ETag"]
     drawn: list[object] = []
-    monkeypatch.setattr(DRAWER, "drawn", lambda *given: drawn.append(given))
+    monkeypatch.setattr(DRAWINGS, "drawn", lambda *given: drawn.append(given))
     for held in (etag, f"W/{etag}", f'"other", {etag}'):
         answer = client.get(plan, headers={"If-None-Match": held})
         assert answer.status_code == 304

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 SVG = "image/svg+xml"
-DRAWER = import_module("ledgerstone.application.drawings").Drawer
+DRAWINGS = import_module("ledgerstone.application.drawings").Drawings
 PICTURES = import_module("ledgerstone.api.pictures")
 
 
@@ -136,5 +136,5 @@ def test_a_picture_that_is_held_is_not_painted_again(
     link = plan.replace("plan.svg", "view.png")
     etag = client.get(link).headers["ETag"]
     monkeypatch.setattr(PICTURES, "rasterise", lambda *_: pytest.fail("painted again"))
-    monkeypatch.setattr(DRAWER, "drawn", lambda *_: pytest.fail("drawn again"))
+    monkeypatch.setattr(DRAWINGS, "drawn", lambda *_: pytest.fail("drawn again"))
     assert client.get(link, headers={"If-None-Match": etag}).status_code == 304

@@ -36,7 +36,7 @@ from support.calibration import JOBS, on_units
 from support.slabs import box, cut, hole, slab_json
 
 TIMES = 5
-SHED_C = 10.0
+WORKSHOP_TEMP_C = 10.0
 WORKSHOP = load_profile(DEMONSTRATION)
 TWO_CUTOUTS = {
     "a basin and a tap": slab_json(
@@ -65,7 +65,7 @@ def plan(document: dict[str, object]) -> tuple[Slab, Shape]:
 def strength(slab: Slab, shape: Shape, plates: Plates) -> None:
     """Try every case of a slab."""
     kg = slab_kg(slab, shape, WORKSHOP)
-    slab_strength(slab, shape, WORKSHOP, slab_kg=kg, shed_c=SHED_C, plates=plates)
+    slab_strength(slab, shape, WORKSHOP, slab_kg=kg, workshop_temp_c=WORKSHOP_TEMP_C, plates=plates)
 
 
 def times_ms(work: Callable[[], object]) -> list[float]:

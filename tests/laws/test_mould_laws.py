@@ -9,7 +9,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.mould import Cut, Nest, Piece, cut_lengths, fewest_stock, mould_plan, nest, runs
+from ledgerstone.mould import (
+    Cut,
+    Nest,
+    SheetPart,
+    cut_lengths,
+    fewest_stock,
+    mould_plan,
+    nest,
+    runs,
+)
 from ledgerstone.mould.nesting import Placed
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import Bar, cut_list
@@ -24,7 +33,7 @@ NEARLY = 2.5e-3  # the packer counts in thousandths of a millimetre
 
 
 @st.composite
-def piece_lists(draw: Draw) -> list[Piece]:
+def piece_lists(draw: Draw) -> list[SheetPart]:
     """Pieces that a sheet holds, some of them odd to a hundredth, some as large as the sheet."""
     sizes = st.tuples(
         st.floats(5, SHEET[0]) | st.integers(10, 2440) | st.just(SHEET[0]),
@@ -34,10 +43,10 @@ def piece_lists(draw: Draw) -> list[Piece]:
     )
     found = draw(st.lists(sizes, max_size=25))
     pairs = [(b, a, n) if turned else (a, b, n) for a, b, n, turned in found]
-    return [Piece(f"piece {i}", float(a), float(b), n) for i, (a, b, n) in enumerate(pairs)]
+    return [SheetPart(f"piece {i}", float(a), float(b), n) for i, (a, b, n) in enumerate(pairs)]
 
 
-def check_nest(found: Nest, pieces: list[Piece], kerf_mm: float) -> None:
+def check_nest(found: Nest, pieces: list[SheetPart], kerf_mm: float) -> None:
     """Assert that a nest holds every piece, within its sheets, a saw's kerf apart."""
     assert Counter(one.name for one in found.placed) == Counter(
         {piece.name: piece.count for piece in pieces}
@@ -61,7 +70,7 @@ def check_nest(found: Nest, pieces: list[Piece], kerf_mm: float) -> None:
 
 @given(piece_lists())
 @thorough
-def test_no_piece_overlaps_another_or_leaves_its_sheet(pieces: list[Piece]) -> None:
+def test_no_piece_overlaps_another_or_leaves_its_sheet(pieces: list[SheetPart]) -> None:
     """Every piece lies on a sheet, whole, at least a kerf from its neighbours."""
     found = nest(pieces, *SHEET, KERF)
     check_nest(found, pieces, KERF)
@@ -88,7 +97,7 @@ def sawable(pieces: list[Placed]) -> bool:
 
 @given(piece_lists())
 @thorough
-def test_every_sheet_is_cut_from_side_to_side(pieces: list[Piece]) -> None:
+def test_every_sheet_is_cut_from_side_to_side(pieces: list[SheetPart]) -> None:
     """A panel saw, which cuts from side to side alone, parts every sheet."""
     found = nest(pieces, *SHEET, KERF)
     for sheet in range(found.sheets):
@@ -114,14 +123,14 @@ def test_what_was_one_sheet_takes_two_at_most() -> None:
     random, sheets = Random(20261128), Counter[int]()  # noqa: S311 - no secret
     for _ in range(300):
         sizes = sawn(random, *SHEET, random.randint(1, 20))
-        sheets[nest([Piece("part", *size) for size in sizes], *SHEET, 0).sheets] += 1
+        sheets[nest([SheetPart("part", *size) for size in sizes], *SHEET, 0).sheets] += 1
     print(dict(sheets))
     assert set(sheets) <= {1, 2}
 
 
 def test_more_pieces_than_are_nested_at_once_keep_the_law() -> None:
     """450 pieces in lots of 200 overlap no more than a few do."""
-    pieces = [Piece(f"piece {i}", 100 + i, 60 + i % 40) for i in range(450)]
+    pieces = [SheetPart(f"piece {i}", 100 + i, 60 + i % 40) for i in range(450)]
     check_nest(nest(pieces, *SHEET, KERF), pieces, KERF)
 
 

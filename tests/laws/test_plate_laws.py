@@ -13,8 +13,8 @@ from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.strength import (
-    Answer,
     AreaSupport,
+    CaseResult,
     Cases,
     LineSupport,
     Load,
@@ -210,7 +210,7 @@ def test_a_thicker_slab_never_sags_more_under_its_own_weight(name: str) -> None:
     assert sags[2] / sags[4] == pytest.approx(4.0, rel=1e-6)
 
 
-def work_done(answer: Answer, loads: list[Load]) -> float:
+def work_done(answer: CaseResult, loads: list[Load]) -> float:
     """Load times deflection, all loads: twice the energy that the loads have put in."""
     model = answer._plate.model
     units = [(OwnWeight(1.0), 25e-6 * 40) if u is G else (u, 1.0) for u in loads]

@@ -49,7 +49,7 @@ def priced(document: Json, workshop: Workshop) -> Price:
 
 
 def to_the_penny(workshop: Workshop) -> Workshop:
-    """A workshop whose totals are not stepped."""
+    """A workshop whose totals are not rounded to a step."""
     return replace(workshop, offer=replace(workshop.offer, round_to=PENNY))
 
 

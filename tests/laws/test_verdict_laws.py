@@ -28,7 +28,7 @@ from support.slabs import box, cut, slab_json
 from support.strategies.ordinary_slabs import Json, ordinary_slab
 
 EVERYDAY, LONG = 8, 200
-SHED_C = 10.0
+WORKSHOP_TEMP_C = 10.0
 NEAR_THE_LIMIT = (0.97, 1.03)
 
 
@@ -37,7 +37,9 @@ def strength_of(document: Json, workshop: Workshop) -> SlabStrength:
     slab = read_order({"slabs": [document]}, workshop).slabs[0]
     shape = shape_of(slab, workshop)
     kg = slab_kg(slab, shape, workshop)
-    return slab_strength(slab, shape, workshop, slab_kg=kg, shed_c=SHED_C, plates=Plates())
+    return slab_strength(
+        slab, shape, workshop, slab_kg=kg, workshop_temp_c=WORKSHOP_TEMP_C, plates=Plates()
+    )
 
 
 def on_known_rails(seed: int) -> Json:

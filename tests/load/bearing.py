@@ -25,7 +25,7 @@ from scipy.linalg import cho_solve_banded, cholesky_banded
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import DRAWN, Drawer, drawing_content
+from ledgerstone.application.drawings import DRAWN, Drawings, drawing_content
 from ledgerstone.application.papers import make_paper
 from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.order_in import read_order
@@ -159,7 +159,7 @@ def _printed(kind: str, ask: Json, context: QuoteContext) -> None:
 def _pictured(order: Json, name: str) -> None:
     """Paint a drawing of an order's first slab as wide as may be, from its link on."""
     content = drawing_content(read_order(order, WORKSHOP))
-    Drawer(content, WORKSHOP, budget=Budget()).painted(name, 0, WIDEST_PX)
+    Drawings(content, WORKSHOP, budget=Budget()).painted(name, 0, WIDEST_PX)
 
 
 def _forget_peak() -> None:

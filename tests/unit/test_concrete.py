@@ -24,7 +24,7 @@ from ledgerstone.strength.concrete import (
     tensile_growth,
 )
 from ledgerstone.strength.strips import profile_lines, report, strips_from
-from ledgerstone.strength.tested import MARGIN_UNKNOWN, Strip
+from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
 
 TABLE = [
     "age_days,width_mm,thickness_mm,span_mm,load_kg",
@@ -37,9 +37,9 @@ TABLE = [
 fitted = tested.tested_strength_of  # a name that a test runner does not take for a test
 
 
-def strip(**changes: float) -> Strip:
+def strip(**changes: float) -> StripSample:
     """A strip of 100 by 40 mm on 400 mm."""
-    plain = Strip(width_mm=100, thickness_mm=40, span_mm=400, load_n=1200, age_days=7)
+    plain = StripSample(width_mm=100, thickness_mm=40, span_mm=400, load_n=1200, age_days=7)
     return dataclasses.replace(plain, **changes)
 
 
@@ -155,7 +155,7 @@ def test_a_tested_recipe_stands_in_place_of_the_standard() -> None:
         [strip(), strip(thickness_mm=60)],
     ],
 )
-def test_strips_that_cannot_be_fitted_together_are_refused(strips: list[Strip]) -> None:
+def test_strips_that_cannot_be_fitted_together_are_refused(strips: list[StripSample]) -> None:
     """None, no size, or strips of unlike age or thickness raise ValueError with a sentence."""
     with pytest.raises(ValueError, match=r"\.$"):
         fitted(strips)
@@ -174,7 +174,7 @@ def test_the_profile_lines_fit_to_the_same_strength() -> None:
     """What is written into the profile reads back as the same strips."""
     strips = strips_from(TABLE)
     rows = tomllib.loads(profile_lines(strips))["concrete"]["tested"]
-    again = fitted([Strip(**row) for row in rows])
+    again = fitted([StripSample(**row) for row in rows])
     assert again.mean_mpa == pytest.approx(fitted(strips).mean_mpa, rel=1e-3)
 
 

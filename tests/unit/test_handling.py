@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.shape import shape_of
 from ledgerstone.strength._holding import Holding
-from ledgerstone.strength.handling import Cover, Handling
+from ledgerstone.strength.handling import Curing, Handling
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Verdict
@@ -29,7 +29,11 @@ L_SHAPE = {
 
 
 def _handling(
-    workshop: Workshop, outline: Json, *cutouts: Json, shed_c: float = HEAVY_C, **more: object
+    workshop: Workshop,
+    outline: Json,
+    *cutouts: Json,
+    workshop_temp_c: float = HEAVY_C,
+    **more: object,
 ) -> Handling:
     slab = slab_of(workshop, outline, *cutouts, **more)
     shape = shape_of(slab, workshop)
@@ -37,9 +41,9 @@ def _handling(
     plate = plate_of(slab, shape, concrete, plates)
     whole = cache(lambda: plates.of(shape.outline, slab.thickness.mm, concrete.ecm_mpa))
     kg = slab_kg(slab, shape, workshop)
-    cover = Cover(workshop.days.under_cover, shed_c)
+    cover = Curing(workshop.days.under_cover, workshop_temp_c)
     weight = weight_of(slab, workshop)
-    return Handling(shape, plate, whole, concrete, workshop, kg, shed_c, cover, weight)
+    return Handling(shape, plate, whole, concrete, workshop, kg, workshop_temp_c, cover, weight)
 
 
 def _by(workshop: Workshop, held: str) -> Workshop:
@@ -129,9 +133,10 @@ def test_what_no_way_can_lift_is_too_heavy(workshop: Workshop) -> None:
 
 
 def test_colder_concrete_needs_longer(workshop: Workshop) -> None:
-    """The needed age is the concrete's own; in a colder shed the slab is younger that day."""
+    """The needed age is the concrete's own; in a colder workshop the slab is younger that day."""
     warm, cold = (
-        _handling(workshop, box(1600, 600), shed_c=degrees).chosen() for degrees in (20.0, 5.0)
+        _handling(workshop, box(1600, 600), workshop_temp_c=degrees).chosen()
+        for degrees in (20.0, 5.0)
     )
     assert warm.needs_age_days == pytest.approx(cold.needs_age_days)
     assert cold.age_days < warm.age_days

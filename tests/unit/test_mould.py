@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from ledgerstone.mould import Cut, Mould, Piece, cut_lengths, mould_of, mould_plan, nest, runs
+from ledgerstone.mould import Cut, Mould, SheetPart, cut_lengths, mould_of, mould_plan, nest, runs
 from ledgerstone.mould.forms import screws_for
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
@@ -116,7 +116,7 @@ def test_a_basin_is_foam_in_layers_and_a_tap_a_plug(plain: Workshop) -> None:
     basin, tap = made.formers
     assert (basin.kind, basin.layers, basin.length_mm, basin.width_mm) == ("knockout", 2, 360, 360)
     assert (tap.kind, tap.layers) == ("plug", 0)
-    assert made.foam == (Piece("basin", 360, 360, 2),)
+    assert made.foam == (SheetPart("basin", 360, 360, 2),)
 
 
 def test_a_turned_opening_is_cut_from_its_own_rectangle(plain: Workshop) -> None:
@@ -200,26 +200,26 @@ def test_curves_are_cut_from_lengths_as_bought(plain: Workshop) -> None:
 
 def test_a_piece_as_large_as_the_sheet_fits() -> None:
     """The saw takes nothing off a piece that is the whole sheet."""
-    assert nest([Piece("A", 2440, 1220, 2)], 2440, 1220, 3).sheets == 2
+    assert nest([SheetPart("A", 2440, 1220, 2)], 2440, 1220, 3).sheets == 2
 
 
 def test_a_kerf_between_two_halves_takes_a_second_sheet() -> None:
     """Two pieces of 1220 come from 2440 with no kerf, and not with 3 mm."""
-    halves = [Piece("A", 1220, 1220, 2)]
+    halves = [SheetPart("A", 1220, 1220, 2)]
     assert nest(halves, 2440, 1220, 0).sheets == 1
     assert nest(halves, 2440, 1220, 3).sheets == 2
 
 
 def test_a_piece_is_turned_where_that_fits() -> None:
     """A piece of 600 × 1200 lies on a sheet of 1200 × 600."""
-    (placed,) = nest([Piece("A", 600, 1200)], 1200, 600, 2).placed
+    (placed,) = nest([SheetPart("A", 600, 1200)], 1200, 600, 2).placed
     assert (placed.length_mm, placed.width_mm) == (1200, 600)
 
 
 def test_a_piece_that_no_sheet_holds_is_named() -> None:
     """A piece wider than the sheet, whichever way it lies, is refused with its size."""
     with pytest.raises(ValueError, match="base, 2000 × 1300 mm, is larger"):
-        nest([Piece("base", 2000, 1300)], 2440, 1220, 3)
+        nest([SheetPart("base", 2000, 1300)], 2440, 1220, 3)
 
 
 def test_a_cut_that_is_the_whole_stock_fits() -> None:

@@ -41,7 +41,7 @@ def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
             stages.shapes[i],
             workshop,
             slab_kg=stages.slab_kg[i],
-            shed_c=stages.known.workshop_temp_c,
+            workshop_temp_c=stages.known.workshop_temp_c,
             plates=Plates(),
         )
         found = stages.strength[i]
@@ -67,7 +67,7 @@ def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None
         tried = Tried(trial, stages.context, Budget(100.0), "whole")
         tried.full = 10
         state = start(stages.order).after(option.changes)
-        if tried.in_vain(state, stop):
+        if tried.cannot_fix(state, stop):
             outcome = trial(state)
             assert outcome is not None
             assert any(f.check == check and f.slab == stop.slab for f in outcome.checked.stops)

@@ -9,7 +9,7 @@ from hypothesis import HealthCheck, given, settings
 from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.stages import Assessed, Scheduled, StageContext, plan
-from ledgerstone.strength.handling import Cover
+from ledgerstone.strength.handling import Curing
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.calibration import BREAKERS, JOBS
 from support.reading import LONGEST, faults, read_aloud
@@ -41,7 +41,7 @@ def said(document: Json, names: Iterable[str], workshop: Workshop = WORKSHOP) ->
 def said_without_the_plate(document: Json) -> list[Finding]:
     """Collect what the checks say that ask nothing of the plate and nothing of the calendar."""
     planned = plan(read_order(document, WORKSHOP), StageContext(WORKSHOP, None, TODAY))
-    unassessed = Assessed(planned, (), (), Cover(0.0, 20.0), 20.0)
+    unassessed = Assessed(planned, (), (), Curing(0.0, 20.0), 20.0)
     unscheduled = Scheduled(unassessed, (), None)
     checks = [check for check in PROMISE_CHECKS if not OF_DAYS & set(check.names)]
     return [

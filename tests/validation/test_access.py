@@ -16,7 +16,7 @@ from shapely.geometry import Polygon, box
 from ledgerstone.order import Lift
 from ledgerstone.quantities import Length
 from ledgerstone.transport import (
-    Piece,
+    CarriedBox,
     Who,
     Zone,
     filter_kg,
@@ -126,15 +126,15 @@ def test_a_lift_takes_a_piece_tilted() -> None:
     """Row 20: in 1100 by 1400 by 2200, 2000 by 650 from 50.2 degrees on, 2400 not at all."""
     across = longest_across(1100, 1400, 0)
     assert across == pytest.approx(math.hypot(1100, 1400))
-    tilt = least_tilt_degrees(Piece(2000, 650, 0), across, 2200)
+    tilt = least_tilt_degrees(CarriedBox(2000, 650, 0), across, 2200)
     assert tilt == pytest.approx(50.2, abs=0.05)
-    assert least_tilt_degrees(Piece(2400, 650, 0), across, 2200) is None
+    assert least_tilt_degrees(CarriedBox(2400, 650, 0), across, 2200) is None
 
 
 @pytest.mark.parametrize("length", [1700, 1900, 2000, 2050])
 def test_a_tilted_piece_lies_within_the_car(length: float) -> None:
     """At the least tilt its plan just lies in the car, to 1 mm, and it stands beneath the roof."""
-    tilt = tilt_in_lift_degrees(Piece(length, 600, 60), CAR)
+    tilt = tilt_in_lift_degrees(CarriedBox(length, 600, 60), CAR)
     assert tilt is not None
     upright = affinity.rotate(box(0, 0, length, 600), tilt, origin=(0, 0))
     x0, y0, x1, y1 = upright.bounds

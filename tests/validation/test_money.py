@@ -102,7 +102,7 @@ DELIVERIES: dict[tuple[str, str], str] = {
 def test_tax_goes_by_where_it_goes_and_whether_we_fit_it(
     workshop: Workshop, delivered: tuple[str, str]
 ) -> None:
-    """The sum before tax is stepped, and the place's tax is added at the end, to the cent."""
+    """The sum before tax is rounded, and the place's tax is added at the end, to the cent."""
     there = {
         "Seattle": Area(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35")),
         "elsewhere": Area(name="elsewhere", postcodes=("98",)),

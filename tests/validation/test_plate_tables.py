@@ -16,7 +16,7 @@ import pytest
 from shapely.geometry import Point, Polygon, box
 
 from ledgerstone.strength import (
-    Answer,
+    CaseResult,
     LineLoad,
     LineSupport,
     Load,
@@ -49,7 +49,7 @@ def solved(
     loads: list[Load] | None = None,
     h: float = H,
     e: float = E,
-) -> Answer:
+) -> CaseResult:
     """Rectangle a by b with whole sides held down (or clamped), and points held down."""
     corners = [(0.0, 0.0), (a, 0.0), (a, b), (0.0, b), (0.0, 0.0)]
     lines = [
@@ -189,7 +189,7 @@ WEIGHT = 25e-6  # N/mm³
 STRIP = {"length": 2400.0, "width": 620.0}
 
 
-def lifted(at: float, loads: list[Load], e: float = 32_840.0) -> Answer:
+def lifted(at: float, loads: list[Load], e: float = 32_840.0) -> CaseResult:
     """A 2.4 by 0.62 m slab, 40 mm, lifted on two lines, nu = 0: a beam, so the strip formula."""
     length, width = STRIP["length"], STRIP["width"]
     plate = Plate(box(0, 0, length, width), thickness_mm=H, e_mpa=e, nu=0.0)
@@ -234,7 +234,7 @@ def test_a_slab_carried_by_its_corners_has_the_stress_of_row_21() -> None:
     assert answer.deflection_at(1000, 0) == approx(1.26, SAG)
 
 
-def four_point_bent(slab: Polygon, nu: float) -> Answer:
+def four_point_bent(slab: Polygon, nu: float) -> CaseResult:
     """A sheet bent between two lines, its ends pushed down: an even moment in the middle."""
     plate = Plate(slab, thickness_mm=H, e_mpa=E, nu=nu, mesh_mm=25.0)
     lines = [LineSupport([(x, -800), (x, 800)], holds_down=True) for x in (-400.0, 400.0)]

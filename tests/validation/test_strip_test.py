@@ -6,7 +6,7 @@ import pytest
 
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.strip_test import strip_test_of
-from ledgerstone.strength.tested import Strip, hung_load_n
+from ledgerstone.strength.tested import StripSample, hung_load_n
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
 from support.calibration import HOB, on_units
@@ -22,7 +22,7 @@ def test_a_strip_carries_three_halves_of_its_load_times_span() -> None:
     2.571 × 100 × 40² / (1.5 × 600) = 457.1 N; its own 0.0941 N/mm makes as much as
     4 (0.0941 × 600² / 8 - 0.0941 × 50² / 2) / 600 = 27.5 N; so 429.6 N are hung.
     """
-    strip = Strip(
+    strip = StripSample(
         width_mm=100,
         thickness_mm=40,
         span_mm=600,

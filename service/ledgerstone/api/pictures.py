@@ -13,7 +13,7 @@ from ledgerstone.api import lane
 from ledgerstone.api.containing import contained
 from ledgerstone.api.metrics import stage
 from ledgerstone.api.problems import problem
-from ledgerstone.application.drawings import DRAWN, Drawer
+from ledgerstone.application.drawings import DRAWN, Drawings
 from ledgerstone.drawing import (
     MISSING,
     NARROWEST_PX,
@@ -78,8 +78,8 @@ def _painted(
     return cached_drawing((name, PNG, number, width_px, token), workshop, PNG, paint)
 
 
-def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawer:
-    return Drawer(content, workshop, contained, lane.budget())
+def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawings:
+    return Drawings(content, workshop, contained, lane.budget())
 
 
 def missing(drawn: str | bytes, kind: str) -> Response:
@@ -103,9 +103,9 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 
     def draw() -> bytes | Response:
-        drawer = Drawer(content, workshop, budget=lane.budget())
+        drawings = Drawings(content, workshop, budget=lane.budget())
         with contained("drawing"):
-            printed = drawer.true_size(number, part, paper, is_corner=is_corner)
+            printed = drawings.true_size(number, part, paper, is_corner=is_corner)
             if printed is None:
                 what = "corner" if is_corner else "cutout"
                 return problem(404, Message("no-such-part", part=what))

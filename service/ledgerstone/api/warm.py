@@ -15,7 +15,7 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
-from ledgerstone.application.drawings import Drawer, drawing_content
+from ledgerstone.application.drawings import Drawings, drawing_content
 from ledgerstone.quote import Quote
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop.records import Workshop
@@ -34,9 +34,9 @@ def warm(context: AppContext) -> None:
         write_quote(answer, quoting, document=document)
     else:
         write_sent_back(answer, document, quoting)
-    drawer = Drawer(drawing_content(answer.order), context.workshop)
+    drawings = Drawings(drawing_content(answer.order), context.workshop)
     for name in ("plan", "view"):
-        drawer.drawn(name, 0)
+        drawings.drawn(name, 0)
 
 
 def _plain_order(workshop: Workshop) -> dict[str, Any]:

@@ -8,7 +8,7 @@ from functools import partial
 from typing import Any
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.codec.links import Offer, offer_named_at
+from ledgerstone.codec.links import LinkedOffer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
 from ledgerstone.errors import Fault, NotUnderstood
@@ -106,7 +106,7 @@ def read_sent_order(document: JSON, context: QuoteContext) -> Order:
     return replace(order, delivery=replace(delivery, area=since.area))
 
 
-def offer_changed_by(order: Order, context: QuoteContext) -> Offer | None:
+def offer_changed_by(order: Order, context: QuoteContext) -> LinkedOffer | None:
     """Open the offer that an order changes, if any.
 
     Raises

@@ -12,7 +12,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.codec.changes import change_members
 from ledgerstone.codec.drawing_schemas import DRAWINGS
 from ledgerstone.codec.finding_schemas import FINDING
-from ledgerstone.codec.links import Offer, link_members, offer_of
+from ledgerstone.codec.links import LinkedOffer, link_members, offer_of
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.price_out import price_members
 from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
@@ -39,7 +39,7 @@ _OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name not in ("re
 def write_quote(
     quote: Quote,
     context: QuoteContext,
-    since: Offer | None = None,
+    since: LinkedOffer | None = None,
     *,
     document: Members | None = None,
 ) -> Members:
@@ -59,7 +59,7 @@ def write_quote(
 def quote_members(
     quote: Quote,
     context: QuoteContext,
-    since: Offer | None = None,
+    since: LinkedOffer | None = None,
     *,
     document: Members | None = None,
 ) -> Members:
@@ -149,7 +149,7 @@ def _fixes(
 
 
 def write_drawings(
-    answer: Quote | SentBack, context: QuoteContext, since: Offer | None = None
+    answer: Quote | SentBack, context: QuoteContext, since: LinkedOffer | None = None
 ) -> Members:
     """Write the drawings' links alone, as the whole answer gives them."""
     offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
@@ -158,7 +158,7 @@ def write_drawings(
 
 
 def _contained_drawings(
-    answer: Quote | SentBack, context: QuoteContext, offer: Offer | None = None
+    answer: Quote | SentBack, context: QuoteContext, offer: LinkedOffer | None = None
 ) -> Members:
     """Link an answer's drawings; none where a fault of ours lost them."""
     with context.contain("drawing"):
@@ -166,7 +166,9 @@ def _contained_drawings(
     return {}
 
 
-def _drawings(answer: Quote | SentBack, context: QuoteContext, offer: Offer | None) -> Members:
+def _drawings(
+    answer: Quote | SentBack, context: QuoteContext, offer: LinkedOffer | None
+) -> Members:
     """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
     annotations = Annotations(
         reference=offer.name if offer is not None else "",

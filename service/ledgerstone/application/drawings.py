@@ -138,7 +138,7 @@ def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
 
 
 @dataclass(frozen=True)
-class Drawer:
+class Drawings:
     """Draws what one token holds.
 
     Attributes

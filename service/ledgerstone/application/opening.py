@@ -11,7 +11,7 @@ from ledgerstone.application.answers import quote_members, sent_back_members
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.codec.faults_out import fault_members
-from ledgerstone.codec.links import Offer, link_of
+from ledgerstone.codec.links import LinkedOffer, link_of
 from ledgerstone.codec.opened_schemas import OPENED_QUOTE
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.message import Message
@@ -24,7 +24,7 @@ from ledgerstone.workshop.records import Workshop
 _ENDS = ("expired", "revoked", "no-longer-offered")
 
 
-def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, Any]:
+def write_opened(offer: LinkedOffer, token: str, context: QuoteContext) -> dict[str, Any]:
     """Write an offer as it was made, whether it still stands, and what it would be today.
 
     An offer stands until its last day even where rates have changed since.
@@ -58,12 +58,12 @@ def write_opened(offer: Offer, token: str, context: QuoteContext) -> dict[str, A
     return written
 
 
-def stands(offer: Offer, context: QuoteContext) -> bool:
+def stands(offer: LinkedOffer, context: QuoteContext) -> bool:
     """Say whether an offer is still to be had at its price."""
     return not any(reason in _ENDS for reason, _ in _because(offer, context))
 
 
-def _opened(offer: Offer, *, stands: bool) -> Message:
+def _opened(offer: LinkedOffer, *, stands: bool) -> Message:
     issued, standing, name = offer.issued, str(offer.standing), offer.name
     if not stands:
         return Message("offer-stands-no-more", issued=issued, standing=standing, offer=name)
@@ -71,7 +71,7 @@ def _opened(offer: Offer, *, stands: bool) -> Message:
     return Message("offer-stands", issued=issued, standing=standing, offer=name, valid_until=until)
 
 
-def _because(offer: Offer, context: QuoteContext) -> Iterable[tuple[str, Message]]:
+def _because(offer: LinkedOffer, context: QuoteContext) -> Iterable[tuple[str, Message]]:
     """Everything that has happened to an offer since it was made, each with its reason."""
     revoked = context.workshop.offer.revoke_before
     if context.today > offer.valid_until:
@@ -87,7 +87,7 @@ def _because(offer: Offer, context: QuoteContext) -> Iterable[tuple[str, Message
         yield "calendar-changed", Message("offer-calendar-changed")
 
 
-def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
+def _calendar_changed(offer: LinkedOffer, context: QuoteContext) -> bool:
     """Whether something else is booked up to the day offered, as far back as that is known."""
     if not offer.calendar or context.calendar_fault or context.today - offer.issued > KNOWN_FOR:
         return False
@@ -97,7 +97,7 @@ def _calendar_changed(offer: Offer, context: QuoteContext) -> bool:
     return now != offer.calendar
 
 
-def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[tuple[str, str]]:
+def withdrawn(offer: LinkedOffer, workshop: Workshop) -> Iterable[tuple[str, str]]:
     """Name what an offer is made of that the workshop offers no more: of what kind, and which."""
     shades = {shade.name for shade in workshop.palette}
     sealers = {sealer.name for sealer in workshop.sealers}
@@ -118,7 +118,7 @@ def withdrawn(offer: Offer, workshop: Workshop) -> Iterable[tuple[str, str]]:
         yield "area", offer.area
 
 
-def _today(offer: Offer, token: str, context: QuoteContext, speech: Speech) -> dict[str, Any]:
+def _today(offer: LinkedOffer, token: str, context: QuoteContext, speech: Speech) -> dict[str, Any]:
     """Write what the same order is answered today, as a change to the offer."""
     document = {**offer.order, "since": token}
     try:
@@ -143,7 +143,7 @@ def _today(offer: Offer, token: str, context: QuoteContext, speech: Speech) -> d
 
 
 def todays(
-    answer: Quote | SentBack, document: dict[str, Any], offer: Offer, context: QuoteContext
+    answer: Quote | SentBack, document: dict[str, Any], offer: LinkedOffer, context: QuoteContext
 ) -> dict[str, Any]:
     """Write one answer of today with its kind beside it."""
     if isinstance(answer, Quote):

@@ -11,7 +11,7 @@ from marshmallow import ValidationError
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import field_name
-from ledgerstone.codec.links import Offer, link_of, offer_named_at
+from ledgerstone.codec.links import LinkedOffer, link_of, offer_named_at
 from ledgerstone.codec.order_in import walk
 from ledgerstone.codec.request_schemas import RequestSchema
 from ledgerstone.codec.service_schemas import REQUESTED
@@ -79,7 +79,7 @@ def _read(document: object) -> dict[str, Any]:
     return asked
 
 
-def _offer_facts(offer: Offer, token: str, context: QuoteContext) -> list[tuple[str, str]]:
+def _offer_facts(offer: LinkedOffer, token: str, context: QuoteContext) -> list[tuple[str, str]]:
     still = "it stands" if stands(offer, context) else "it no longer stands"
     link = link_of(token, context.workshop)
     slabs = offer.order.get("slabs", [])

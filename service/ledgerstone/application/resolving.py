@@ -13,7 +13,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.maker_terms import refuse_beside_token, with_terms
 from ledgerstone.application.opening import stands
 from ledgerstone.codec.fields import Strict
-from ledgerstone.codec.links import Offer, link_of, offer_named_at, offer_of, write_offer
+from ledgerstone.codec.links import LinkedOffer, link_of, offer_named_at, offer_of, write_offer
 from ledgerstone.codec.order_in import walk
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.json_types import JSON
@@ -74,10 +74,10 @@ class ResolvedRequest:
 
     document: dict[str, Any]
     answer: Quote | SentBack
-    offer: Offer | None = None
+    offer: LinkedOffer | None = None
     link: str | None = None
     whole: bool = True
-    since: Offer | None = None
+    since: LinkedOffer | None = None
 
 
 def read_ask(schema: Strict, document: object) -> dict[str, Any]:
@@ -158,7 +158,7 @@ def _of_order(
 
 
 def _of_offer(
-    offer: Offer, document: dict[str, Any], context: QuoteContext, wanted: Wanted
+    offer: LinkedOffer, document: dict[str, Any], context: QuoteContext, wanted: Wanted
 ) -> ResolvedRequest:
     """Answer an offer as on its own day; where it no longer stands, today, as a change to it."""
     if stands(offer, context):
@@ -174,7 +174,7 @@ def _of_offer(
 def _named(
     document: dict[str, Any],
     answer: Quote | SentBack,
-    since: Offer | None,
+    since: LinkedOffer | None,
     context: QuoteContext,
 ) -> ResolvedRequest:
     if isinstance(answer, SentBack):
@@ -184,7 +184,7 @@ def _named(
     return ResolvedRequest(document, answer, offer, link_of(token, context.workshop), since=since)
 
 
-def as_offered(quote: Quote, offer: Offer) -> tuple[Quote, bool]:
+def as_offered(quote: Quote, offer: LinkedOffer) -> tuple[Quote, bool]:
     """Put an offer's own price and days on a quote of its order, and say if they were the same.
 
     They differ where rates have changed since: then the lines of the price are not known.

@@ -53,6 +53,8 @@ def _utilised(
 ) -> tuple[UtilisationMap, Verdict | None]:
     """How far a slab is used everywhere, and its worst verdict."""
     coldest, concrete = min(workshop.handling.workshop_c), concrete_of(workshop)
-    found = slab_strength(slab, shape, workshop, slab_kg=slab_kg, shed_c=coldest, plates=plates)
+    found = slab_strength(
+        slab, shape, workshop, slab_kg=slab_kg, workshop_temp_c=coldest, plates=plates
+    )
     plate = plate_of(slab, shape, concrete, plates)
     return utilisation_map(slab, shape, plate, concrete, workshop), found.worst

@@ -15,7 +15,7 @@ from ledgerstone.order import Lift, Turn
 from ledgerstone.quantities import Length
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.transport import (
-    Piece,
+    CarriedBox,
     least_tilt_degrees,
     longest_round_corner,
     on_edge,
@@ -36,7 +36,7 @@ class Carried:
 
     index: int
     name: Message
-    piece: Piece
+    piece: CarriedBox
     kg: float
     level: Level
 
@@ -91,7 +91,7 @@ def round_the_turn(scheduled: Scheduled) -> Iterable[Finding]:
             yield replace(tight, level="caution")
 
 
-def _passes(piece: Piece, longest_mm: float, ceiling: Length | None) -> bool:
+def _passes(piece: CarriedBox, longest_mm: float, ceiling: Length | None) -> bool:
     """Whether a piece is short enough in plan, level or tilted; untold ceilings tilt nothing."""
     if piece.length_mm <= longest_mm:
         return True

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding, only
-from ledgerstone.checks.verdicts import CARES, finding_of
+from ledgerstone.checks.verdicts import CAUTION_UTILISATION, finding_of
 from ledgerstone.checks.where import spot
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.handling import TEST_UNDER_DAYS
@@ -23,7 +23,7 @@ def moved_whole(judged: Judged) -> Iterable[Finding]:
             yield _too_heavy(judged.planned, i)
             continue
         verdict = worst(strength.handled.verdicts)
-        if verdict is None or verdict.utilisation <= CARES:
+        if verdict is None or verdict.utilisation <= CAUTION_UTILISATION:
             continue
         name = slab_name(slab, i, len(order.slabs))
         message = Message(

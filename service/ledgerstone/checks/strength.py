@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from shapely.geometry import Point
 
 from ledgerstone.checks.finding import Finding, geojson, only
-from ledgerstone.checks.verdicts import CARES, finding_of
+from ledgerstone.checks.verdicts import CAUTION_UTILISATION, finding_of
 from ledgerstone.checks.where import spot
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Slab
@@ -122,7 +122,7 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
         verdict = _told(strength.in_place.verdicts)
-        if verdict is None or verdict.utilisation <= CARES:
+        if verdict is None or verdict.utilisation <= CAUTION_UTILISATION:
             continue
         name, where = slab_name(slab, i, len(order.slabs)), spot(slab, shape, verdict.where_mm)
         message = Message(

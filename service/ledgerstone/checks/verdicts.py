@@ -9,7 +9,7 @@ from ledgerstone.strength.verdict import Verdict
 from ledgerstone.wording import Message
 
 _PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4"
-CARES = 0.8  # from this utilisation on the customer is told: methods §1.4
+CAUTION_UTILISATION = 0.8  # from this utilisation on the customer is told: methods §1.4
 
 
 def finding_of(

@@ -19,7 +19,7 @@ AMOUNT_PATTERN = "^-?[0-9]+\\.[0-9]{2}$"
 COLOUR_PATTERN = "^#[0-9a-fA-F]{6}$"
 
 
-class Answer(Schema):
+class AnswerSchema(Schema):
     """An answer or a part of one, written from a record or from members, in its fields' order."""
 
     class Meta:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
 from typing import Any, Final
 
-from ledgerstone.codec.links import Offer
+from ledgerstone.codec.links import LinkedOffer
 from ledgerstone.json_types import JSON
 from ledgerstone.order import CORNERS
 from ledgerstone.quantities import Length
@@ -16,7 +16,7 @@ Members = Mapping[str, Any]
 _SIZES: Final = ("length", "width", "diameter")
 
 
-def change_members(before: Offer, now: Offer, speech: Speech) -> dict[str, Any]:
+def change_members(before: LinkedOffer, now: LinkedOffer, speech: Speech) -> dict[str, Any]:
     """Return how an offer differs from an earlier one, as ``ChangesSchema`` writes it."""
     differences = say_differences(before.order, now.order, before.area, now.area)
     return {

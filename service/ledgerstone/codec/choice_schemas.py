@@ -8,7 +8,7 @@ from marshmallow import fields, validate
 
 from ledgerstone.codec.answer_fields import (
     Amount,
-    Answer,
+    AnswerSchema,
     Free,
     Many,
     Number,
@@ -22,7 +22,7 @@ from ledgerstone.order import CORNERS, PLACES, USES
 _PERCENT_PATTERN = "^[0-9]+(\\.[0-9]+)?$"
 
 
-class WorkshopSchema(Answer):
+class WorkshopSchema(AnswerSchema):
     """Whose workshop it is."""
 
     name = Text("The workshop's name.")
@@ -33,7 +33,7 @@ class WorkshopSchema(Answer):
     demonstration = YesNo("Whether it is an invented workshop, for show.")
 
 
-class FormatsSchema(Answer):
+class FormatsSchema(AnswerSchema):
     """How the workshop's place writes values, for a page that writes some itself."""
 
     locale = Text("Whose numbers, amounts and days: a language tag (RFC 5646), like `en-US`.")
@@ -41,14 +41,14 @@ class FormatsSchema(Answer):
     masses = OneOf("What slabs are weighed in.", ("kg", "lb"))
 
 
-class TaxSchema(Answer):
+class TaxSchema(AnswerSchema):
     """The tax that the workshop charges."""
 
     name = Text("What the tax is called there.")
     percent = Text("Its rate, a decimal number of percent.", keywords={"pattern": _PERCENT_PATTERN})
 
 
-class ShadeChoiceSchema(Answer):
+class ShadeChoiceSchema(AnswerSchema):
     """One shade of the palette."""
 
     name = Text("What an order calls it.")
@@ -58,14 +58,14 @@ class ShadeChoiceSchema(Answer):
     says = Text("How sure the colour is, for the customer.")
 
 
-class FinishChoiceSchema(Answer):
+class FinishChoiceSchema(AnswerSchema):
     """One surface."""
 
     surface = Text("What an order calls it.")
     says = Text("What it is, for the customer.")
 
 
-class SealerChoiceSchema(Answer):
+class SealerChoiceSchema(AnswerSchema):
     """One sealer."""
 
     name = Text("What an order calls it.")
@@ -73,7 +73,7 @@ class SealerChoiceSchema(Answer):
     places = Many("Where it may be used.", fields.String())
 
 
-class EdgeChoiceSchema(Answer):
+class EdgeChoiceSchema(AnswerSchema):
     """One edge profile that is made."""
 
     profile = Text("What an order calls it.")
@@ -81,7 +81,7 @@ class EdgeChoiceSchema(Answer):
     largest_mm = Number("The largest size that is made, in mm.")
 
 
-class LimitsSchema(Answer):
+class LimitsSchema(AnswerSchema):
     """What can be cast, and what one order may hold."""
 
     length_mm = Number("The casting table's length, in mm: a slab's box fits it either way round.")
@@ -98,7 +98,7 @@ class LimitsSchema(Answer):
     points = Number("The most points of a polygon.")
 
 
-class AreaSchema(Answer):
+class AreaSchema(AnswerSchema):
     """One area that the workshop delivers to."""
 
     area = Text("What the area is called.", attribute="name")
@@ -106,14 +106,14 @@ class AreaSchema(Answer):
     kinds = Many("How it delivers there; everywhere an order may be collected.", fields.String())
 
 
-class SampleTileSchema(Answer):
+class SampleTileSchema(AnswerSchema):
     """A sample tile, cast first."""
 
     price = Amount("What one costs, before tax.")
     says = Text("The same for the customer.")
 
 
-class TemplatingSchema(Answer):
+class TemplatingSchema(AnswerSchema):
     """Coming to measure."""
 
     visit = Amount("What the visit costs, before tax.")
@@ -121,14 +121,14 @@ class TemplatingSchema(Answer):
     says = Text("The same for the customer.")
 
 
-class HeatedCuringSchema(Answer):
+class HeatedCuringSchema(AnswerSchema):
     """The heated tent."""
 
     warmth_c = Number("How warm it is in it, in °C.")
     says = Text("What it does, for the customer.")
 
 
-class ChoicesSchema(Answer):
+class ChoicesSchema(AnswerSchema):
     """What this workshop offers in public."""
 
     workshop = Part("Whose workshop it is.", WorkshopSchema)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import Answer, Day, Text, Whole
+from ledgerstone.codec.answer_fields import AnswerSchema, Day, Text, Whole
 
 
-class DeskSchema(Answer):
+class DeskSchema(AnswerSchema):
     """What an offer has where the maker sets nothing, and the day that it is."""
 
     today = Day("The day that it is at the workshop.")

@@ -6,12 +6,12 @@ from typing import Final
 
 from marshmallow import fields
 
-from ledgerstone.codec.answer_fields import Answer, Many, Text
+from ledgerstone.codec.answer_fields import AnswerSchema, Many, Text
 
 _TOO_LONG = "Absent where the slabs are too detailed for a link."
 
 
-class DrawingsSchema(Answer):
+class DrawingsSchema(AnswerSchema):
     """Links to the drawings; an empty object where the slabs are too detailed for a link."""
 
     plan = Text(

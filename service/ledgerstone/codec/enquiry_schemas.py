@@ -7,7 +7,7 @@ from typing import Any, Final
 from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import (
-    Answer,
+    AnswerSchema,
     Day,
     Free,
     Many,
@@ -54,7 +54,7 @@ class EnquiryAskSchema(Strict):
     message = MessageField(about="A whole message with its headers (RFC 5322), or its body alone.")
 
 
-class SpanSchema(Answer):
+class SpanSchema(AnswerSchema):
     """A place in the text, in Unicode code points."""
 
     start = Whole("Where it begins.", keywords={"minimum": 0})
@@ -70,7 +70,7 @@ class SpansField(Many):
         self.data_key = "from"
 
 
-class IgnoredSchema(Answer):
+class IgnoredSchema(AnswerSchema):
     """A part of the text that was not read for sizes."""
 
     start = Whole("Where it begins.", keywords={"minimum": 0})
@@ -81,7 +81,7 @@ class IgnoredSchema(Answer):
     )
 
 
-class ReadSchema(Answer):
+class ReadSchema(AnswerSchema):
     """One value that the message states, or that follows from it by arithmetic."""
 
     at = Text("Where in `order` it stands (RFC 6901).")
@@ -95,7 +95,7 @@ class ReadSchema(Answer):
     spans = SpansField()
 
 
-class AssumedSchema(Answer):
+class AssumedSchema(AnswerSchema):
     """One value that the message does not state, taken for `proposal`."""
 
     at = Text("Where in `proposal` it stands (RFC 6901).")
@@ -103,14 +103,14 @@ class AssumedSchema(Answer):
     says = Text("What was taken, as a sentence to the customer.")
 
 
-class ReadingSchema(Answer):
+class ReadingSchema(AnswerSchema):
     """One way to read what is doubtful."""
 
     value = Text("The value; empty where none can be named.")
     spans = SpansField()
 
 
-class DoubtfulSchema(Answer):
+class DoubtfulSchema(AnswerSchema):
     """What is said in two ways, or in a way that names no value."""
 
     at = Text("Where in `order` it would stand (RFC 6901).")
@@ -118,14 +118,14 @@ class DoubtfulSchema(Answer):
     readings = Many("The ways to read it.", ReadingSchema)
 
 
-class MissingSchema(Answer):
+class MissingSchema(AnswerSchema):
     """What has to be settled and is not said."""
 
     at = Text("Where in `order` it would stand (RFC 6901).")
     asks = Text("The question to the customer.")
 
 
-class CustomerSchema(Answer):
+class CustomerSchema(AnswerSchema):
     """Who asks, as far as the message says; null where it does not."""
 
     name = Text("The name of whom it is from.", or_null=True)
@@ -140,7 +140,7 @@ class CustomerSchema(Answer):
     written = Day("The day on which it was written.", or_null=True)
 
 
-class EnquirySchema(Answer):
+class EnquirySchema(AnswerSchema):
     """A message, read."""
 
     is_enquiry = YesOrNo("Whether somebody asks for a slab.")

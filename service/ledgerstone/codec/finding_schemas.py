@@ -8,7 +8,7 @@ from marshmallow import fields
 
 from ledgerstone.checks.occasions import WHENS
 from ledgerstone.codec.answer_fields import (
-    Answer,
+    AnswerSchema,
     Free,
     Many,
     Number,
@@ -28,7 +28,7 @@ _PATCH = (
 )
 
 
-class PlaceSchema(Answer):
+class PlaceSchema(AnswerSchema):
     """A place in GeoJSON's shape (RFC 7946 §4), in plane slab millimetres."""
 
     type = OneOf("The kind of place.", ("Point", "LineString", "Polygon", "MultiPolygon"))
@@ -38,7 +38,7 @@ class PlaceSchema(Answer):
     )
 
 
-class OperationSchema(Answer):
+class OperationSchema(AnswerSchema):
     """One operation of a JSON Patch (RFC 6902)."""
 
     op = OneOf("What is done at the path.", ("test", "replace", "add", "remove"))
@@ -48,7 +48,7 @@ class OperationSchema(Answer):
     value = Free("What is tested for, or written there.", absent="Absent where `op` is `remove`.")
 
 
-class RemedySchema(Answer):
+class RemedySchema(AnswerSchema):
     """A change that settles a finding, or a way to save."""
 
     says = Text("The change, in the customer's words and units.")
@@ -74,7 +74,7 @@ class RemedySchema(Answer):
     )
 
 
-class FixSchema(Answer):
+class FixSchema(AnswerSchema):
     """One patch after which the order quotes, and what it would then cost."""
 
     says = Many("Each change, in the customer's words and units.", fields.String())
@@ -86,7 +86,7 @@ class FixSchema(Answer):
     )
 
 
-class FindingSchema(Answer):
+class FindingSchema(AnswerSchema):
     """One thing that a check has to say."""
 
     id = Text("Stays the same while the finding does: its check, slab and part.")

@@ -25,7 +25,7 @@ TOO_LONG = (
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Offer:
+class LinkedOffer:
     """One offer as its link carries it.
 
     Attributes
@@ -43,7 +43,7 @@ class Offer:
     lines
         Of a price that the maker set; else they follow from the order. A margin is never carried.
     calendar
-        A print of what was booked up to ``ready_on``; links of old have none.
+        The fingerprint of the calendar up to ``ready_on``; old links have none.
     """
 
     order: dict[str, Any]
@@ -87,7 +87,7 @@ _WORDS = {
 }  # fmt: skip
 
 
-def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Offer:
+def offer_of(quote: Quote, workshop: Workshop, since: LinkedOffer | None = None) -> LinkedOffer:
     """Take from a quote what its link carries.
 
     Parameters
@@ -98,7 +98,7 @@ def offer_of(quote: Quote, workshop: Workshop, since: Offer | None = None) -> Of
     order = write_order(quote.order, compact=True)
     order.get("delivery", {}).pop("postcode", None)
     order.pop("since", None)
-    offer = Offer(
+    offer = LinkedOffer(
         order=order,
         area=quote.area.name if quote.area is not None else None,
         issued=quote.issued,
@@ -126,7 +126,7 @@ def _said_lines(quote: Quote, workshop: Workshop) -> tuple[Line, ...]:
     return tuple(Line(speech.say(line.label), line.amount) for line in quote.price.lines)
 
 
-def _named(offer: Offer, since: Offer | None) -> Offer:
+def _named(offer: LinkedOffer, since: LinkedOffer | None) -> LinkedOffer:
     """Give an offer its own reference, or that of the offer it changes with the next letter."""
     if since is None:
         return replace(offer, reference=reference(canonical(write_offer(offer))))
@@ -155,7 +155,7 @@ def next_letter(letter: str) -> str:
     return letters
 
 
-def write_offer(offer: Offer) -> dict[str, Any]:
+def write_offer(offer: LinkedOffer) -> dict[str, Any]:
     """Write an offer as a token's content."""
     return {
         "order": offer.order,
@@ -170,7 +170,7 @@ def write_offer(offer: Offer) -> dict[str, Any]:
     }
 
 
-def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
+def open_offer(token: str, tokens: Tokens, today: date) -> LinkedOffer:
     """Open a quote's token.
 
     Raises
@@ -188,7 +188,7 @@ def open_offer(token: str, tokens: Tokens, today: date) -> Offer:
 
 def offer_named_at(
     pointer: str, token: str, tokens: Tokens, today: date, *, not_ours: Message
-) -> Offer:
+) -> LinkedOffer:
     """Open a quote's token that a request names.
 
     Parameters
@@ -212,7 +212,7 @@ def offer_named_at(
     raise NotUnderstood((Fault(pointer, why),))
 
 
-def _read_offer(content: dict[str, Any]) -> Offer:
+def _read_offer(content: dict[str, Any]) -> LinkedOffer:
     try:
         members: dict[str, Any] = {"area": None, "order": dict(content["order"])}
         members |= {name: date.fromisoformat(content[key]) for key, name in _DAYS.items()}
@@ -221,7 +221,7 @@ def _read_offer(content: dict[str, Any]) -> Offer:
         for key, name in _LINES.items():
             told = content.get(key, ())
             members[name] = tuple(Line(str(label), Decimal(amount)) for label, amount in told)
-        return Offer(**members)
+        return LinkedOffer(**members)
     except (KeyError, TypeError, ValueError, InvalidOperation):
         raise TokenError("This link is not one of ours.") from None
 
@@ -234,7 +234,7 @@ def link_of(token: str | None, workshop: Workshop) -> str | None:
     return link if len(link) <= LONGEST_LINK else None
 
 
-def link_members(offer: Offer, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
+def link_members(offer: LinkedOffer, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
     """Write an offer's token and link, or why there is no link."""
     token = tokens.sign("quote", write_offer(offer))
     link = link_of(token, workshop)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.codec.answer_fields import (
-    Answer,
+    AnswerSchema,
     ByKind,
     Day,
     Free,
@@ -29,14 +29,14 @@ REASONS: Final = (
 )
 
 
-class OfferLeadTimeSchema(Answer):
+class OfferLeadTimeSchema(AnswerSchema):
     """The day that was offered."""
 
     ready_on = Day("The day on which it was to be ready.")
     if_ordered_by = Day("The last day to order for that.")
 
 
-class ReasonSchema(Answer):
+class ReasonSchema(AnswerSchema):
     """One thing that has happened to an offer since it was made."""
 
     reason = OneOf(
@@ -45,41 +45,41 @@ class ReasonSchema(Answer):
     says = Text("The same for the customer.")
 
 
-class QuoteTodaySchema(Answer):
+class QuoteTodaySchema(AnswerSchema):
     """Today it quotes."""
 
     kind = OneOf("That it quotes.", ("quote",))
     body = Part("The quote of today, as a change to the offer.", QuoteSchema)
 
 
-class SentBackTodaySchema(Answer):
+class SentBackTodaySchema(AnswerSchema):
     """Today something stops it."""
 
     kind = OneOf("That it is sent back.", ("sent-back",))
     body = Part("What stops it today.", SentBackSchema)
 
 
-class NotUnderstoodTodaySchema(Answer):
+class NotUnderstoodTodaySchema(AnswerSchema):
     """Today the workshop no longer offers what it is made of."""
 
     kind = OneOf("That it is not understood any more.", ("not-understood",))
     body = Part("What is no longer understood.", FaultsSchema)
 
 
-class DetailSchema(Answer):
+class DetailSchema(AnswerSchema):
     """What happened, in words."""
 
     detail = Text("What happened, and what would put it right.")
 
 
-class TooIntricateTodaySchema(Answer):
+class TooIntricateTodaySchema(AnswerSchema):
     """Today it is more than one request may have worked out."""
 
     kind = OneOf("That it is too intricate today.", ("too-intricate",))
     body = Part("What would put it right.", DetailSchema)
 
 
-class OpenedQuoteSchema(Answer):
+class OpenedQuoteSchema(AnswerSchema):
     """A quote as it was offered, whether it stands, and what it would be today."""
 
     reference = Text("The offer's short name.")

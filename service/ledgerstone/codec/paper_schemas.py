@@ -7,7 +7,7 @@ from typing import Final
 from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import (
-    Answer,
+    AnswerSchema,
     Free,
     Many,
     Number,
@@ -23,7 +23,7 @@ _TEXTS: Final = {"type": "array", "items": {"type": "string"}}
 _ONLY_TABLES = "Only in `facts` and `table`."
 
 
-class ReplySchema(Answer):
+class ReplySchema(AnswerSchema):
     """An email to a customer."""
 
     subject = Text("The email's subject.")
@@ -31,14 +31,14 @@ class ReplySchema(Answer):
     html = Text("The same as HTML; its pictures are at the service's own addresses.")
 
 
-class SheetFactSchema(Answer):
+class SheetFactSchema(AnswerSchema):
     """One line of a table of facts."""
 
     what = Text("What is told.")
     says = Text("What it is.")
 
 
-class SheetSectionSchema(Answer):
+class SheetSectionSchema(AnswerSchema):
     """One part of a sheet."""
 
     heading = Text("What it is about.")
@@ -47,7 +47,7 @@ class SheetSectionSchema(Answer):
     words = Text("What the section's drawing shows; empty where it has none.")
 
 
-class SheetSchema(Answer):
+class SheetSchema(AnswerSchema):
     """A sheet of paper, its drawings left out."""
 
     title = Text("What the sheet is.")
@@ -58,7 +58,7 @@ class SheetSchema(Answer):
     signs = Text("What is signed at the foot; empty where nothing is.")
 
 
-class OperationTimeSchema(Answer):
+class OperationTimeSchema(AnswerSchema):
     """One step of the work."""
 
     name = Text("What is done.")
@@ -73,7 +73,7 @@ class OperationTimeSchema(Answer):
     wait_hours = Number("Hours of waiting afterwards.", 3, keywords={"minimum": 0})
 
 
-class JobBlockSchema(Answer):
+class JobBlockSchema(AnswerSchema):
     """One block of a page; `kind` says which members it has."""
 
     kind = OneOf("What it is.", BLOCKS)
@@ -87,14 +87,14 @@ class JobBlockSchema(Answer):
     words = Text("What a drawing shows.", absent="Only in `drawing`.")
 
 
-class JobPageSchema(Answer):
+class JobPageSchema(AnswerSchema):
     """One page of a job sheet."""
 
     title = Text("What the page is.")
     blocks = Many("What stands on it, in turn; drawings by their words.", JobBlockSchema)
 
 
-class JobDaySchema(Answer):
+class JobDaySchema(AnswerSchema):
     """What is done at one slab on one day."""
 
     day = Text("The day.", keywords={"format": "date"})
@@ -105,7 +105,7 @@ class JobDaySchema(Answer):
     )
 
 
-class MaterialSchema(Answer):
+class MaterialSchema(AnswerSchema):
     """What the order uses of one material."""
 
     name = Text("What it is.")
@@ -114,7 +114,7 @@ class MaterialSchema(Answer):
     pack = Number("How much one pack holds, in the same unit.", absent="Absent where it is loose.")
 
 
-class JobSheetSchema(Answer):
+class JobSheetSchema(AnswerSchema):
     """What the workshop works from."""
 
     reference = Text("The quote's reference, with its revision's letter.")

@@ -4,26 +4,26 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import Amount, Answer, Many, Number, Text
+from ledgerstone.codec.answer_fields import Amount, AnswerSchema, Many, Number, Text
 
 _CURRENCY = "The currency of every amount here, as its ISO 4217 code."
 
 
-class MoneySchema(Answer):
+class MoneySchema(AnswerSchema):
     """An amount of money."""
 
     currency = Text("The amount's currency, as its ISO 4217 code.")
     amount = Amount("The amount; below nought it is that much less.")
 
 
-class PriceLineSchema(Answer):
+class PriceLineSchema(AnswerSchema):
     """One line of a price."""
 
     label = Text("What is charged for, in the customer's words.")
     amount = Amount("What is charged, before tax; below nought it is taken off.")
 
 
-class PriceSchema(Answer):
+class PriceSchema(AnswerSchema):
     """The lines add up to the net; net and tax to the total."""
 
     currency = Text(_CURRENCY)
@@ -38,7 +38,7 @@ class PriceSchema(Answer):
     deposit = Amount("What is paid of the total when the order is placed.")
 
 
-class OfferPriceSchema(Answer):
+class OfferPriceSchema(AnswerSchema):
     """The price of an offer as its link keeps it: net and tax add up to the total."""
 
     currency = Text(_CURRENCY)
@@ -54,7 +54,7 @@ class OfferPriceSchema(Answer):
     deposit = Amount("What was to be paid of the total with the order.")
 
 
-class CostLineSchema(Answer):
+class CostLineSchema(AnswerSchema):
     """One line of what an order costs the workshop."""
 
     label = Text("What it is spent on.")
@@ -62,7 +62,7 @@ class CostLineSchema(Answer):
     amount = Amount("What it costs the workshop, to the penny, before its margin and tax.")
 
 
-class CostsSchema(Answer):
+class CostsSchema(AnswerSchema):
     """What an order costs the workshop, each line to the penny."""
 
     currency = Text(_CURRENCY)

@@ -6,7 +6,7 @@ from typing import Final
 
 from marshmallow import fields, validate
 
-from ledgerstone.codec.answer_fields import Answer, Described, Many, Part, Text, Whole
+from ledgerstone.codec.answer_fields import AnswerSchema, Described, Many, Part, Text, Whole
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
 from ledgerstone.codec.faults_out import MOST_FAULTS
 from ledgerstone.codec.finding_schemas import FindingSchema, FixSchema
@@ -17,7 +17,7 @@ _MORE_FAULTS: Final = "How many more faults there are."
 STAGES: Final = ("shape", "strength", "promise")
 
 
-class ProblemSchema(Answer):
+class ProblemSchema(AnswerSchema):
     """A problem (RFC 9457)."""
 
     type = Text("Leads to a page that says what it is.", keywords={"format": "uri-reference"})
@@ -27,7 +27,7 @@ class ProblemSchema(Answer):
     instance = Text("This request, as `X-Request-Id` names it.", keywords={"format": "uri"})
 
 
-class FaultSchema(Answer):
+class FaultSchema(AnswerSchema):
     """One thing that was not understood."""
 
     pointer = Text(
@@ -37,7 +37,7 @@ class FaultSchema(Answer):
     says = Text("What was not understood, and what would be.")
 
 
-class FaultsSchema(Answer):
+class FaultsSchema(AnswerSchema):
     """The first 50 faults at once, and how many more there are."""
 
     faults = Many("Each fault, at its place.", FaultSchema, keywords={"maxItems": MOST_FAULTS})

@@ -9,7 +9,7 @@ from marshmallow import fields
 from ledgerstone.codec.answer_fields import (
     COLOUR_PATTERN,
     Amount,
-    Answer,
+    AnswerSchema,
     Day,
     Described,
     Facet,
@@ -31,7 +31,7 @@ MORE_FINDINGS: Final = "How many more findings there are; the gravest are listed
 ALL_LISTED: Final = "Absent where all are listed."
 
 
-class StageSchema(Answer):
+class StageSchema(AnswerSchema):
     """One stage of the work."""
 
     name = Text("What is done, or waited for.")
@@ -40,14 +40,14 @@ class StageSchema(Answer):
     why = Text("Why it takes so long; empty where that is plain.")
 
 
-class ArrivalSchema(Answer):
+class ArrivalSchema(AnswerSchema):
     """The days on which the order can arrive; the ready day itself where it is collected."""
 
     earliest = Day("The first of them.", attribute="arrives_earliest")
     latest = Day("The last of them.", attribute="arrives_latest")
 
 
-class LeadTimeSchema(Answer):
+class LeadTimeSchema(AnswerSchema):
     """Days in the workshop's time zone. The day is held once the workshop books it."""
 
     ready_on = Day("The day on which it is ready to leave the workshop.")
@@ -56,7 +56,7 @@ class LeadTimeSchema(Answer):
     stages = Many("What happens until it is ready, in turn.", StageSchema)
 
 
-class SlabWeightSchema(Answer):
+class SlabWeightSchema(AnswerSchema):
     """What one slab weighs."""
 
     label = Text("The slab's label; empty where it has none.")
@@ -65,14 +65,14 @@ class SlabWeightSchema(Answer):
     says = Text("The mass with the hands that it wants, for the customer; no safe limit.")
 
 
-class WeightSchema(Answer):
+class WeightSchema(AnswerSchema):
     """What the order weighs."""
 
     slabs = Many("Each slab, in the order's order.", SlabWeightSchema)
     packed_kg = Number("The whole order as it leaves, packing and all, in kg, to 0.1 kg.", 1)
 
 
-class FinishedSchema(Answer):
+class FinishedSchema(AnswerSchema):
     """The slab's box, as it is made, to 0.1 mm."""
 
     length_mm = Number("From its left end to its right, in mm.", 1)
@@ -80,7 +80,7 @@ class FinishedSchema(Answer):
     thickness_mm = Number("Its thickness, in mm.", 1)
 
 
-class GoverningSchema(Answer):
+class GoverningSchema(AnswerSchema):
     """The governing case in numbers, for the maker."""
 
     load_n = Number("A person's load, in N.", 0, absent="Absent where nobody is on it.")
@@ -103,7 +103,7 @@ class GoverningSchema(Answer):
     )
 
 
-class StrengthSchema(Answer):
+class StrengthSchema(AnswerSchema):
     """The case that comes nearest to what the slab is trusted with."""
 
     worst_case = Text("What is done to the slab then.", absent="Absent where no case has stress.")
@@ -117,7 +117,7 @@ class StrengthSchema(Answer):
     )
 
 
-class ShadeAnswerSchema(Answer):
+class ShadeAnswerSchema(AnswerSchema):
     """How a slab's shade looks, and how sure that is; empty where the workshop cannot tell."""
 
     name = Text("The shade's name.", absent="Absent where a colour is to be matched.")
@@ -162,7 +162,7 @@ class ShadeAnswerSchema(Answer):
     says = Text("How sure the colour is, for the customer.", absent="Absent as `hex` is.")
 
 
-class SlabAnswerSchema(Answer):
+class SlabAnswerSchema(AnswerSchema):
     """What is made of one slab of the order."""
 
     finished_mm = Part("The slab's box.", FinishedSchema)
@@ -172,7 +172,7 @@ class SlabAnswerSchema(Answer):
     shade = Part("How its shade looks.", ShadeAnswerSchema)
 
 
-class SinceSchema(Answer):
+class SinceSchema(AnswerSchema):
     """The offer that this one changes."""
 
     reference = Text("Its reference with its revision's letter.", attribute="name")
@@ -181,7 +181,7 @@ class SinceSchema(Answer):
     ready_on = Day("The day on which it was to be ready.")
 
 
-class ChangesSchema(Answer):
+class ChangesSchema(AnswerSchema):
     """Against the quote that the order names as its `since`."""
 
     since = Part("The earlier offer.", SinceSchema)
@@ -191,14 +191,14 @@ class ChangesSchema(Answer):
     ready_later_days = Whole("How many days later it is ready; below nought, sooner.")
 
 
-class NoLinkSchema(Answer):
+class NoLinkSchema(AnswerSchema):
     """Why there is no link."""
 
     reason = OneOf("What is in the way of it.", ("too-long",))
     says = Text("What to do in its place: the order itself can be kept as a file.")
 
 
-class QuoteSchema(Answer):
+class QuoteSchema(AnswerSchema):
     """The answer when nothing stops the order."""
 
     reference = Text("A short name of the offer, to say on the telephone.")

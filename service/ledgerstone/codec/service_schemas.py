@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import Answer, Number, OneOf, Part, Text, Whole, YesNo
+from ledgerstone.codec.answer_fields import AnswerSchema, Number, OneOf, Part, Text, Whole, YesNo
 
 
-class ProfileValuesSchema(Answer):
+class ProfileValuesSchema(AnswerSchema):
     """Whose the values of the profile are."""
 
     yours = Whole("How many are the maker's own, changed or confirmed.")
@@ -16,14 +16,14 @@ class ProfileValuesSchema(Answer):
     trial = YesNo("Whether prices, hours or areas are among those: nothing is then an offer.")
 
 
-class RefusedProfileSchema(Answer):
+class RefusedProfileSchema(AnswerSchema):
     """A changed profile with faults, which was not taken up."""
 
     at = Text("When it was refused.", keywords={"format": "date-time"})
     says = Text("How many faults it has.")
 
 
-class CalendarStateSchema(Answer):
+class CalendarStateSchema(AnswerSchema):
     """The file of what is booked."""
 
     status = OneOf("Whether it was read.", ("read", "not-read"))
@@ -37,7 +37,7 @@ class CalendarStateSchema(Answer):
     )
 
 
-class HealthSchema(Answer):
+class HealthSchema(AnswerSchema):
     """How the service is."""
 
     status = OneOf("That it runs, or that it can answer.", ("live", "ready"))
@@ -60,7 +60,7 @@ class HealthSchema(Answer):
     )
 
 
-class RequestedSchema(Answer):
+class RequestedSchema(AnswerSchema):
     """That a request was sent."""
 
     reference = Text("The offer's reference, with its revision's letter.")

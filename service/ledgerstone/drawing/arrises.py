@@ -12,18 +12,18 @@ from ledgerstone.outline import XY
 
 
 @dataclass(frozen=True, slots=True)
-class Strip:
+class EdgeFacet:
     """A stretch of worked edge that is seen: four corners (x, y, z) mm, and its light."""
 
     corners: tuple[tuple[float, float, float], ...]
     light: float
 
 
-def worked_edges(ring: Ring) -> list[list[Strip]]:
+def worked_edges(ring: Ring) -> list[list[EdgeFacet]]:
     """Return the strips that make up the worked edges, in runs whose light changes smoothly."""
     normals = ring.normals()
     most = max(len(edge.steps) for edge in ring.edges)
-    runs: list[list[Strip]] = []
+    runs: list[list[EdgeFacet]] = []
     kinds = set(ring.edges)
     downs = {_step(edge, step)[1] for edge in kinds for step in range(len(edge.steps))}
     contours = {}
@@ -53,7 +53,7 @@ def _step(edge: Worked, step: int) -> XY:
 
 def _strip(
     ring: Ring, i: int, step: int, contours: Mapping[float, list[XY]], normal: XY
-) -> Strip | None:
+) -> EdgeFacet | None:
     edge = ring.edges[i]
     if step + 1 >= len(edge.steps):
         return None
@@ -71,12 +71,12 @@ def _strip(
         (*inner[j], -down1),
         (*inner[i], -down1),
     )
-    return Strip(corners, brightness(slope))
+    return EdgeFacet(corners, brightness(slope))
 
 
-def _strip_runs(strips: Sequence[Strip | None]) -> list[list[Strip]]:
+def _strip_runs(strips: Sequence[EdgeFacet | None]) -> list[list[EdgeFacet]]:
     """Break strips into runs that go one way across the sheet."""
-    runs: list[list[Strip]] = [[]]
+    runs: list[list[EdgeFacet]] = [[]]
     way = 0.0
     for strip in strips:
         if strip is None:

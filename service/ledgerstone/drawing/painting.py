@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ledgerstone.drawing import solid
-from ledgerstone.drawing.arrises import Strip
+from ledgerstone.drawing.arrises import EdgeFacet
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, path_of
 from ledgerstone.drawing.tint import lit
@@ -80,7 +80,7 @@ def _once(points: list[XY]) -> list[XY]:
     return [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
 
 
-def edge_path(run: Sequence[Strip], scene: Scene, paint: Paint) -> Element:
+def edge_path(run: Sequence[EdgeFacet], scene: Scene, paint: Paint) -> Element:
     """Paint a run of worked edge; a sheen makes it catch the light."""
     lower, upper, stops = [], [], []
     for strip in run:

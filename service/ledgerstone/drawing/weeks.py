@@ -34,7 +34,7 @@ def draw_weeks(lead: LeadTime, speech: Speech) -> str:
     bars = _bars(lead, speech)
     if not bars:
         return ""
-    strip = _Strip(bars[0].starts, max(bar.ends for bar in bars))
+    strip = _DaySpan(bars[0].starts, max(bar.ends for bar in bars))
     foot = _HEAD + len(bars) * _ROW
     rules = element("g", *strip.mondays(foot, speech), font_family=FAMILY)
     rows = (part for at, bar in enumerate(bars) for part in _drawn(bar, at, strip))
@@ -68,7 +68,7 @@ def _bars(lead: LeadTime, speech: Speech) -> list[_Bar]:
 
 
 @dataclass(frozen=True, slots=True)
-class _Strip:
+class _DaySpan:
     """A strip of days: the first, and the last with it."""
 
     first: date
@@ -98,7 +98,7 @@ class _Strip:
             yield monday + 7 * week * _ONE
 
 
-def _drawn(bar: _Bar, at: int, strip: _Strip) -> Sequence[Element]:
+def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[Element]:
     """Draw one row: its name, and its bar."""
     top = _HEAD + at * _ROW
     x0, x1 = strip.x(bar.starts), strip.x(bar.ends + _ONE)

@@ -10,7 +10,7 @@ import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.cutouts import kind_of
-from ledgerstone.mould.nesting import Piece, equal_parts
+from ledgerstone.mould.nesting import SheetPart, equal_parts
 from ledgerstone.order import Cutout, Edge, Profile, Slab
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Opening, Shape
@@ -109,7 +109,7 @@ def _turn(before: XY, corner: XY, after: XY) -> float:
     return (out - into + math.pi) % math.tau - math.pi
 
 
-def base_pieces(shape: Shape, boards: Boards) -> tuple[Piece, ...]:
+def base_pieces(shape: Shape, boards: Boards) -> tuple[SheetPart, ...]:
     """Return the base board with its margin, joined of equal parts where no sheet holds it."""
     sides = (shape.length_mm + 2 * boards.margin_mm, shape.width_mm + 2 * boards.margin_mm)
     return _in_parts("base", max(sides), min(sides), boards.length_mm, boards.width_mm)
@@ -117,12 +117,12 @@ def base_pieces(shape: Shape, boards: Boards) -> tuple[Piece, ...]:
 
 def _in_parts(
     name: str, length_mm: float, width_mm: float, sheet_mm: float, sheet_width_mm: float
-) -> tuple[Piece, ...]:
+) -> tuple[SheetPart, ...]:
     along, across = equal_parts(length_mm, sheet_mm), equal_parts(width_mm, sheet_width_mm)
-    return (Piece(name, along[0], across[0], len(along) * len(across)),)
+    return (SheetPart(name, along[0], across[0], len(along) * len(across)),)
 
 
-def side_pieces(slab: Slab, shape: Shape, boards: Boards) -> Iterator[Piece]:
+def side_pieces(slab: Slab, shape: Shape, boards: Boards) -> Iterator[SheetPart]:
     """Yield the board strips of the sides, butted at the corners in one sense round the slab.
 
     A strip runs past an outside corner by the board's thickness and stops short of an inside one
@@ -192,7 +192,7 @@ def _rectangle_round(polygon: Polygon) -> tuple[float, float]:
     return math.dist(points[0], points[1]), math.dist(points[1], points[2])
 
 
-def foam_pieces(former: Former, boards: Boards) -> tuple[Piece, ...]:
+def foam_pieces(former: Former, boards: Boards) -> tuple[SheetPart, ...]:
     """Return the foam blanks of a former; a layer larger than a sheet is of several."""
     if not former.layers:
         return ()
@@ -200,7 +200,7 @@ def foam_pieces(former: Former, boards: Boards) -> tuple[Piece, ...]:
     (one,) = _in_parts(
         former.name, former.length_mm, former.width_mm, foam.length_mm, foam.width_mm
     )
-    return (Piece(one.name, one.length_mm, one.width_mm, one.count * former.layers),)
+    return (SheetPart(one.name, one.length_mm, one.width_mm, one.count * former.layers),)
 
 
 def beads(

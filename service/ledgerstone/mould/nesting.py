@@ -14,7 +14,7 @@ AT_ONCE = 200  # more are nested in lots, each on sheets of its own: time grows 
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class SheetPart:
     """A rectangle to cut, so many times; it may be turned."""
 
     name: str
@@ -88,7 +88,7 @@ def equal_parts(length_mm: float, most_mm: float) -> tuple[float, ...]:
     return (length_mm / parts,) * parts
 
 
-def nest(pieces: Iterable[Piece], length_mm: float, width_mm: float, kerf_mm: float) -> Nest:
+def nest(pieces: Iterable[SheetPart], length_mm: float, width_mm: float, kerf_mm: float) -> Nest:
     """Nest pieces on sheets, a saw's kerf between them.
 
     Raises
@@ -165,7 +165,7 @@ def _sheets(found: Iterable[_Where]) -> int:
     return 1 + max((on for on, _ in found), default=-1)
 
 
-def _with_kerf(piece: Piece, kerf_mm: float) -> _Sides:
+def _with_kerf(piece: SheetPart, kerf_mm: float) -> _Sides:
     kerf = _steps(kerf_mm)
     return _steps(piece.length_mm) + kerf, _steps(piece.width_mm) + kerf
 
@@ -174,7 +174,7 @@ def _steps(length_mm: float) -> int:
     return round(length_mm * STEPS_PER_MM)
 
 
-def _lying(piece: Piece, sheet: int, where: Rectangle) -> Placed:
+def _lying(piece: SheetPart, sheet: int, where: Rectangle) -> Placed:
     """Return the piece where it lies, without its kerf, turned where the packing turned it."""
     turned = (where.length > where.width) != (piece.length_mm > piece.width_mm)
     length, width = piece.length_mm, piece.width_mm

@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from ledgerstone.mould import forms
 from ledgerstone.mould.forms import Bead, Curve, Former
-from ledgerstone.mould.nesting import Cut, Nest, Piece, Stock, cut_lengths, equal_parts, nest
+from ledgerstone.mould.nesting import Cut, Nest, SheetPart, Stock, cut_lengths, equal_parts, nest
 from ledgerstone.order import Order, Slab
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Boards, Workshop
@@ -26,11 +26,11 @@ class Mould:
     """
 
     height_mm: float
-    base: tuple[Piece, ...]
-    sides: tuple[Piece, ...]
+    base: tuple[SheetPart, ...]
+    sides: tuple[SheetPart, ...]
     curves: tuple[Curve, ...]
     formers: tuple[Former, ...]
-    foam: tuple[Piece, ...]
+    foam: tuple[SheetPart, ...]
     beads: tuple[Bead, ...]
     drips_mm: Mapping[str, float]
     screws: int
@@ -38,7 +38,7 @@ class Mould:
     release_l: float
 
     @property
-    def boards(self) -> tuple[Piece, ...]:
+    def boards(self) -> tuple[SheetPart, ...]:
         """Everything of board."""
         return self.base + self.sides
 
@@ -101,7 +101,7 @@ def mould_of(slab: Slab, shape: Shape, workshop: Workshop) -> Mould:
 
 
 def _screws(
-    sides: Sequence[Piece], curves: Sequence[Curve], formers: Sequence[Former], boards: Boards
+    sides: Sequence[SheetPart], curves: Sequence[Curve], formers: Sequence[Former], boards: Boards
 ) -> int:
     """Screws of one mould: along every strip, and one through each plug. Foam is glued."""
     straight = sum(piece.count * forms.screws_for(piece.length_mm, boards) for piece in sides)
@@ -139,9 +139,9 @@ def mould_plan(
     return MouldPlan(each, counts, nested, blanks, strips, supplies)
 
 
-def _times(name: str, pieces: Sequence[Piece], times: int) -> Iterator[Piece]:
+def _times(name: str, pieces: Sequence[SheetPart], times: int) -> Iterator[SheetPart]:
     for one in pieces:
-        yield Piece(f"{name}: {one.name}", one.length_mm, one.width_mm, one.count * times)
+        yield SheetPart(f"{name}: {one.name}", one.length_mm, one.width_mm, one.count * times)
 
 
 def _bent(name: str, mould: Mould, moulds: int, boards: Boards) -> Iterator[Cut]:

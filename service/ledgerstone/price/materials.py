@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
-from ledgerstone.mould import Mould, Piece, mould_of, mould_plan
+from ledgerstone.mould import Mould, SheetPart, mould_of, mould_plan
 from ledgerstone.mould.nesting import equal_parts
 from ledgerstone.order import Order
 from ledgerstone.price.rounding import decimal
@@ -175,7 +175,7 @@ def _both(each: Sequence[Mould], castings: Sequence[int]) -> Iterable[tuple[Moul
     return zip(each, castings, strict=True)
 
 
-def _area(pieces: Iterable[Piece]) -> float:
+def _area(pieces: Iterable[SheetPart]) -> float:
     return sum(piece.count * piece.length_mm * piece.width_mm for piece in pieces)
 
 

@@ -60,7 +60,7 @@ def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
     return pennies(gross * percent / (HUNDRED + percent))
 
 
-def stepped(amount: Decimal, step: Decimal) -> Decimal:
+def rounded_to_step(amount: Decimal, step: Decimal) -> Decimal:
     """Round an amount to a step, half up."""
     return pennies((amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
 
@@ -96,7 +96,7 @@ def rounded_total(
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
     What stepping adds or takes is a line of its own, so that no line changes for another. Where
-    customers are told amounts before tax the sum before tax is stepped, and the tax added to it.
+    customers are told amounts before tax the sum before tax is rounded, and the tax added to it.
 
     Parameters
     ----------
@@ -109,16 +109,16 @@ def rounded_total(
         percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
     net = sum((line.amount for line in lines), Decimal(0))
     if workshop.tax.shown == "before-tax":
-        even = stepped(net, workshop.offer.round_to)
+        even = rounded_to_step(net, workshop.offer.round_to)
         tax = tax_on(even, percent)
         total = even + tax
     else:
-        total = stepped(net + tax_on(net, percent), workshop.offer.round_to)
+        total = rounded_to_step(net + tax_on(net, percent), workshop.offer.round_to)
         tax = tax_in(total, percent)
     moved = total - tax - net
     settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
     share = total * workshop.offer.deposit_percent / HUNDRED
-    deposit = min(total, stepped(share, deposit_step or workshop.offer.deposit_round_to))
+    deposit = min(total, rounded_to_step(share, deposit_step or workshop.offer.deposit_round_to))
     return Price(
         currency=workshop.workshop.currency,
         lines=settled,

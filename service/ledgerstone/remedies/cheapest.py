@@ -61,7 +61,7 @@ class Tried:
                 self.verified += 1
         return self._known[key]
 
-    def in_vain(self, state: State, stop: Finding) -> bool:
+    def cannot_fix(self, state: State, stop: Finding) -> bool:
         """Say whether a state leaves a crack as it is: a look at that alone, before a whole trial.
 
         Only a look that spares the trial is counted.
@@ -154,7 +154,7 @@ def _options(
 
     def settles(option: Option) -> bool:
         then = tried.then(state, option)
-        if then is None or tried.in_vain(then, stop):
+        if then is None or tried.cannot_fix(then, stop):
             return False
         outcome = tried.outcome(then)
         return outcome is not None and stop.id not in outcome.stops

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from ledgerstone.order import LShape, Rectangle, Slab
-from ledgerstone.remedies.state import Piece
+from ledgerstone.remedies.state import SlabOrigin
 from ledgerstone.wording import Listed, Message, Value, cutout_name
 
 
 def cut_messages(
-    sent: Slab, name: Message, pieces: Sequence[tuple[Piece, Slab]]
+    sent: Slab, name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]]
 ) -> Iterator[Message]:
     """Say how many pieces a slab is made of, how large they are, and how they are joined."""
     ordered = sorted(pieces, key=lambda one: one[0].at_mm)
@@ -24,7 +24,7 @@ def cut_messages(
         yield Message("carry-the-join", carrier=what)
 
 
-def _sizes(pieces: Sequence[tuple[Piece, Slab]]) -> tuple[tuple[Value, ...], str]:
+def _sizes(pieces: Sequence[tuple[SlabOrigin, Slab]]) -> tuple[tuple[Value, ...], str]:
     """The pieces' lengths where they are alike in depth, else both sizes of each."""
     outlines = [slab.outline for _, slab in pieces]
     sizes = [(o.length, o.width) for o in outlines if isinstance(o, Rectangle | LShape)]
@@ -35,7 +35,7 @@ def _sizes(pieces: Sequence[tuple[Piece, Slab]]) -> tuple[tuple[Value, ...], str
     return tuple(Message("size-both", length=one, width=other) for one, other in sizes), "both"
 
 
-def piece_name(name: Message, pieces: Sequence[tuple[Piece, Slab]], k: int) -> Message:
+def piece_name(name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]], k: int) -> Message:
     """Name one piece of a slab by where it lies in it."""
     if len(pieces) == 1:
         return name

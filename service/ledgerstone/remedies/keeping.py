@@ -7,7 +7,7 @@ from ledgerstone.order import Cutout, LShape, Outline, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import finished_size_mm
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
-from ledgerstone.remedies.state import Piece, State
+from ledgerstone.remedies.state import SlabOrigin, State
 
 _EXACTLY_MM = 0.01
 _BETTER = {
@@ -29,21 +29,21 @@ def keeps(state: State) -> bool:
     return True
 
 
-def _keeps_piece(sent: Slab, piece: Piece, slab: Slab) -> bool:
+def _keeps_piece(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
     if piece.plain or not _keeps_size(sent, piece, slab) or not _keeps_rests(piece, slab):
         return False
     pairs = zip(piece.cutouts, slab.cutouts, strict=True)
     return all(_keeps_opening(sent.cutouts[k], cutout, piece, k) for k, cutout in pairs)
 
 
-def _keeps_rests(piece: Piece, slab: Slab) -> bool:
+def _keeps_rests(piece: SlabOrigin, slab: Slab) -> bool:
     """Whether a slab is carried as it was, or better: on a frame, or all over on a board."""
     if piece.was.rests is None or slab.rests is None or piece.was.rests.kind == slab.rests.kind:
         return True
     return (piece.was.rests.kind, slab.rests.kind) in _BETTER
 
 
-def _keeps_size(sent: Slab, piece: Piece, slab: Slab) -> bool:
+def _keeps_size(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
     """Whether a slab or a piece has its size: pieces fill what was cut, to the millimetre."""
     if slab.size_from != piece.was.size_from:
         return _near(_cast_sizes(piece.was), _cast_sizes(slab), 0.0)
@@ -59,7 +59,7 @@ def _cast_sizes(slab: Slab) -> tuple[float, ...]:
     return (*finished_size_mm(slab, 0.0), *_outline_sizes(slab.outline)[2:])
 
 
-def _keeps_opening(was: Cutout, now: Cutout, piece: Piece, k: int) -> bool:
+def _keeps_opening(was: Cutout, now: Cutout, piece: SlabOrigin, k: int) -> bool:
     share = 0.0 if has_its_size(was) else SIZES_WITHIN
     if now.turn_degrees != was.turn_degrees:
         return False

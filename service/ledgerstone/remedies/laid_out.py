@@ -107,22 +107,24 @@ def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
     for name, grown in zip(("length", "width"), found.grown_mm, strict=True):
         if grown > 0.0:
             old: Length = getattr(slab.outline, name)
-            changes.append(Change(("slabs", i, "outline", name), stepped(old, grown)))
+            changes.append(Change(("slabs", i, "outline", name), moved_by(old, grown)))
             cost += _RESIZE_COSTS * grown / old.mm
     return tuple(changes), cost
 
 
 def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
     if cutout.points and by_mm != (0.0, 0.0):
-        points = tuple(Point(stepped(p.x, by_mm[0]), stepped(p.y, by_mm[1])) for p in cutout.points)
+        points = tuple(
+            Point(moved_by(p.x, by_mm[0]), moved_by(p.y, by_mm[1])) for p in cutout.points
+        )
         yield Change((*base, "points"), points)
     elif cutout.centre is not None:
         for axis, by in zip(("x", "y"), by_mm, strict=True):
             if by:
-                yield Change((*base, "centre", axis), stepped(getattr(cutout.centre, axis), by))
+                yield Change((*base, "centre", axis), moved_by(getattr(cutout.centre, axis), by))
 
 
-def stepped(old: Length, by_mm: float) -> Length:
+def moved_by(old: Length, by_mm: float) -> Length:
     """Return a length that is longer by a step, exact in its own unit."""
     by = old.in_unit(round(by_mm, _EXACT_PLACES))
     return replace(by, exact_mm=old.exact_mm + by.exact_mm)

@@ -9,7 +9,7 @@ from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.state import Piece
+from ledgerstone.remedies.state import SlabOrigin
 from ledgerstone.remedies.step_words import Steps, moves_messages, steps_between
 from ledgerstone.wording import Listed, Message, cutout_name, side_name
 
@@ -21,10 +21,10 @@ class _Now:
     index: int
     was: Cutout
     now: Cutout
-    piece: Piece
+    piece: SlabOrigin
 
 
-def opening_messages(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[Message]:
+def opening_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> Iterator[Message]:
     """Say what happened to the openings of one slab: movements all in one sentence."""
     here: dict[int, _Now] = {}
     for piece, slab in pieces:

@@ -6,14 +6,14 @@ from collections.abc import Iterator, Sequence
 
 from ledgerstone.order import Slab
 from ledgerstone.remedies.change import differences
-from ledgerstone.remedies.state import Piece
+from ledgerstone.remedies.state import SlabOrigin
 from ledgerstone.remedies.step_words import moves_messages, steps_between
 from ledgerstone.wording import Listed, Message, relief_name
 
 _SIZES = ("length", "width", "diameter")
 
 
-def relief_messages(sent: Slab, pieces: Sequence[tuple[Piece, Slab]]) -> Iterator[Message]:
+def relief_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> Iterator[Message]:
     """Say what happened to the reliefs of one slab."""
     every = [
         (k, now, piece)

@@ -227,7 +227,7 @@ class _Search:
 
         def good(option: Option) -> bool:
             state = self.whole.then(self.start, option)
-            if state is None or self.whole.in_vain(state, finding):
+            if state is None or self.whole.cannot_fix(state, finding):
                 return False
             outcome = self.whole.outcome(state)
             return (

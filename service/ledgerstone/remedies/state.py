@@ -20,7 +20,7 @@ _PARTS = ("cutouts", "reliefs")
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class SlabOrigin:
     """Where one slab came from.
 
     Attributes
@@ -62,7 +62,7 @@ class State:
 
     sent: Order
     order: Order
-    pieces: tuple[Piece, ...]
+    pieces: tuple[SlabOrigin, ...]
     joins: tuple[int | None, ...]
 
     @property
@@ -108,7 +108,7 @@ class State:
         self,
         i: int,
         slabs: Sequence[Slab],
-        pieces: Sequence[Piece],
+        pieces: Sequence[SlabOrigin],
         joins: Sequence[Join],
         sides: Sequence[Sides | None],
     ) -> State:
@@ -137,7 +137,7 @@ class State:
         order = replace(self.order, joins=tuple(join for join, _ in kept))
         return replace(self, order=order, joins=tuple(k for _, k in kept))
 
-    def of_slab(self, i: int) -> list[tuple[Piece, Slab]]:
+    def of_slab(self, i: int) -> list[tuple[SlabOrigin, Slab]]:
         """What has become of one slab of the order as sent: its pieces, in their order."""
         every = zip(self.pieces, self.order.slabs, strict=True)
         return [(piece, slab) for piece, slab in every if piece.of == i]
@@ -178,7 +178,9 @@ def start(order: Order) -> State:
         order,
         order,
         tuple(
-            Piece(i, bare(slab), tuple(range(len(slab.cutouts))), tuple(range(len(slab.reliefs))))
+            SlabOrigin(
+                i, bare(slab), tuple(range(len(slab.cutouts))), tuple(range(len(slab.reliefs)))
+            )
             for i, slab in enumerate(order.slabs)
         ),
         tuple(range(len(order.joins))),
@@ -190,7 +192,7 @@ def bare(slab: Slab) -> Slab:
     return replace(slab, cutouts=(), reliefs=())
 
 
-def _kept(state: State, change: Change) -> tuple[Piece, ...]:
+def _kept(state: State, change: Change) -> tuple[SlabOrigin, ...]:
     """Where each slab came from, after one change: what is taken away is no longer known."""
     path = change.path
     if path[0] != "slabs" or not isinstance(path[1], int):
@@ -206,9 +208,9 @@ def _kept(state: State, change: Change) -> tuple[Piece, ...]:
     return (*state.pieces[:i], piece, *state.pieces[i + 1 :])
 
 
-def _piece(old: Piece, part: Part, was: Slab) -> Piece:
+def _piece(old: SlabOrigin, part: Part, was: Slab) -> SlabOrigin:
     """Where a part came from, through the piece that was cut."""
-    return Piece(
+    return SlabOrigin(
         of=old.of,
         was=was,
         cutouts=tuple(old.cutouts[k] for k in part.cutouts),

@@ -15,7 +15,7 @@ from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Sla
 from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Path
-from ledgerstone.remedies.laid_out import stepped
+from ledgerstone.remedies.laid_out import moved_by
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
 from ledgerstone.remedies.policy import has_its_size
 from ledgerstone.remedies.rooms import COARSE_MM, step_mm
@@ -83,7 +83,7 @@ def centred(
         by = math.copysign(step * (abs(by) // step), by)
         if by:
             path = ("slabs", i, "cutouts", k, "centre", axis)
-            place = stepped(old, by)
+            place = moved_by(old, by)
             yield Option("move", (Change(path, place),), 1.0 + abs(by) / 100)
 
 
@@ -239,7 +239,7 @@ def _stepped_to(leg: Point, place: XY) -> Point:
     steps = (
         (old, step_mm(old, COARSE_MM), to) for old, to in zip((leg.x, leg.y), place, strict=True)
     )
-    x, y = (stepped(old, step * round((to - old.mm) / step)) for old, step, to in steps)
+    x, y = (moved_by(old, step * round((to - old.mm) / step)) for old, step, to in steps)
     return Point(x, y)
 
 
@@ -278,4 +278,4 @@ def _bedded(k: int, slab: Slab, rests: Rests) -> Iterator[Change]:
     told = (outline.length, outline.width)
     for name, old, now_mm in zip(_SIZES, told, finished_size_mm(slab, 0.0), strict=True):
         if now_mm != old.mm:
-            yield Change(("slabs", k, "outline", name), stepped(old, now_mm - old.mm))
+            yield Change(("slabs", k, "outline", name), moved_by(old, now_mm - old.mm))

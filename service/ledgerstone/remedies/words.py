@@ -16,7 +16,7 @@ from ledgerstone.remedies.cut_words import cut_messages, piece_name
 from ledgerstone.remedies.member_words import member_messages
 from ledgerstone.remedies.opening_words import opening_messages
 from ledgerstone.remedies.relief_words import relief_messages
-from ledgerstone.remedies.state import Piece, State, bare
+from ledgerstone.remedies.state import SlabOrigin, State, bare
 from ledgerstone.wording import Message, slab_name
 
 _ALIKE_MM = 0.01
@@ -64,7 +64,7 @@ def _plain(name: Message, slab: Slab) -> Message:
     return Message("make-plain", slab=name, thickness=thickness)
 
 
-def _members(piece: Piece, slab: Slab) -> dict[str, list[Change]]:
+def _members(piece: SlabOrigin, slab: Slab) -> dict[str, list[Change]]:
     """What changed about a piece beside its openings and reliefs, by the part it is about."""
     groups: dict[str, list[Change]] = {}
     for change in differences((), piece.was, bare(slab)):

@@ -17,7 +17,7 @@ from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at
 from ledgerstone.schedule.clock import WorkingTime
 from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
 from ledgerstone.schedule.days import Span, WorkingCalendar
-from ledgerstone.schedule.loads import Job, Load, Piece, in_order
+from ledgerstone.schedule.loads import CastPiece, Job, Load, in_order
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.strength.concrete import CementClass
 from ledgerstone.work import Operation
@@ -81,10 +81,10 @@ class _State:
 
     at: int
     busy: list[tuple[int, int, str | None]] = field(default_factory=list)
-    ready: dict[Piece, int] = field(default_factory=dict)
-    poured: dict[Piece, int] = field(default_factory=dict)
-    moulds: dict[Piece, int] = field(default_factory=dict)
-    warm: dict[Piece, Warmth] = field(default_factory=dict)
+    ready: dict[CastPiece, int] = field(default_factory=dict)
+    poured: dict[CastPiece, int] = field(default_factory=dict)
+    moulds: dict[CastPiece, int] = field(default_factory=dict)
+    warm: dict[CastPiece, Warmth] = field(default_factory=dict)
     table_free: int = 0
     order_ready: int = 0
 
@@ -226,7 +226,7 @@ class _Scheduler:
             return max(state.order_ready, state.moulds.get(job.piece, 0))
         ready_at = max(state.order_ready, state.ready.get(job.piece, self._start))
         if job.step.stage == "cast":
-            mould = Piece(job.piece.slab, job.mould)
+            mould = CastPiece(job.piece.slab, job.mould)
             return max(ready_at, state.moulds.get(mould, 0), state.table_free)
         poured = state.poured.get(job.piece)
         if poured is not None:

@@ -13,7 +13,7 @@ Box = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class CastPiece:
     """One piece of a slab: the slab's index (None: the order itself) and its number, from 0."""
 
     slab: int | None
@@ -28,7 +28,7 @@ class Job:
     """
 
     step: Operation
-    piece: Piece
+    piece: CastPiece
     mould: int = 0
     load: int = 0
     frees: bool = False
@@ -38,8 +38,8 @@ class Job:
 class Load:
     """Pieces that are cast and leave their moulds together, and the moulds made for them."""
 
-    pieces: list[tuple[Piece, int]] = field(default_factory=list)
-    new_moulds: list[Piece] = field(default_factory=list)
+    pieces: list[tuple[CastPiece, int]] = field(default_factory=list)
+    new_moulds: list[CastPiece] = field(default_factory=list)
     tables: int = 1
 
 
@@ -56,13 +56,13 @@ def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
         load, boxes = Load(), list[Box]()
         for at, (slab, taken) in enumerate(zip(slabs, counts, strict=True)):
             boxes += [slab.table_mm] * taken
-            load.pieces += [(Piece(slab.slab, cast[at] + k), k) for k in range(taken)]
-            load.new_moulds += [Piece(slab.slab, k) for k in range(made[at], taken)]
+            load.pieces += [(CastPiece(slab.slab, cast[at] + k), k) for k in range(taken)]
+            load.new_moulds += [CastPiece(slab.slab, k) for k in range(made[at], taken)]
             cast[at], made[at] = cast[at] + taken, max(made[at], taken)
         load.tables = min(tables_for(boxes, table), table.count)
         loads.append(load)
     for at, slab in enumerate(slabs if loads else ()):
-        loads[-1].new_moulds += [Piece(slab.slab, k) for k in range(made[at], slab.moulds)]
+        loads[-1].new_moulds += [CastPiece(slab.slab, k) for k in range(made[at], slab.moulds)]
     return loads
 
 
@@ -146,18 +146,18 @@ class _Plan:
         """Steps of the order itself, of these stages."""
         for step in self._steps:
             if step.slab is None and step.stage in stages:
-                yield Job(step, Piece(None, 0))
+                yield Job(step, CastPiece(None, 0))
 
     def before_casting(self) -> Iterator[Job]:
         """Steps of the order itself at the table, that the list has before every piece's."""
         for step in takewhile(lambda step: step.slab is None, self._casting()):
-            yield Job(step, Piece(None, 0))
+            yield Job(step, CastPiece(None, 0))
 
     def after_casting(self, load: int) -> Iterator[Job]:
         """Those that it has after a piece's, once the last load is cast."""
         for step in dropwhile(lambda step: step.slab is None, self._casting()):
             if step.slab is None:
-                yield Job(step, Piece(None, 0), load=load)
+                yield Job(step, CastPiece(None, 0), load=load)
 
     def _casting(self) -> list[Operation]:
         return [step for step in self._steps if step.stage == "cast"]
@@ -192,7 +192,7 @@ class _Plan:
             for piece, mould in load.pieces
         )
 
-    def _finish(self, piece: Piece) -> tuple[list[Operation], list[Operation]]:
+    def _finish(self, piece: CastPiece) -> tuple[list[Operation], list[Operation]]:
         """Part the finishing of a piece after the step that frees its mould."""
         steps = self._of.get((piece.slab, "finish"), [])
         after = 1 + max((at for at, step in enumerate(steps) if step.frees), default=-1)
@@ -204,7 +204,7 @@ class _Plan:
         for coats in zip_longest(*mine):
             for step in coats:
                 if step is not None:
-                    yield from (Job(step, Piece(step.slab, k)) for k in range(step.pieces))
+                    yield from (Job(step, CastPiece(step.slab, k)) for k in range(step.pieces))
 
 
 def _in_rounds(each: Iterable[list[Job]]) -> Iterator[Job]:

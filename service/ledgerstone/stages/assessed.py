@@ -13,7 +13,7 @@ from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
-from ledgerstone.strength.handling import Cover
+from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.slabs import SlabStrength, concrete_of, plate_of, slab_strength
 
@@ -40,7 +40,7 @@ class Assessed:
     planned: Planned
     strength: tuple[SlabStrength, ...]
     steel: tuple[SteelPlan, ...]
-    cover: Cover
+    cover: Curing
     workshop_temp_c: float
 
     @property
@@ -92,7 +92,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         shape,
         context.workshop,
         slab_kg=planned.slab_kg[i],
-        shed_c=temp_c,
+        workshop_temp_c=temp_c,
         plates=context.cache.plates,
         cover=cover,
     )
@@ -161,10 +161,10 @@ def _workshop_temp_c(context: StageContext) -> float:
     return context.workshop.handling.workshop_c[_casting_day(context).month - 1]
 
 
-def _cover(planned: Planned, context: StageContext) -> Cover:
+def _cover(planned: Planned, context: StageContext) -> Curing:
     """How the slabs lie in their moulds: in the heated tent where it is asked for."""
     workshop, temp_c = context.workshop, _workshop_temp_c(context)
     tent = workshop.tent
     if tent is None or not planned.order.heated_curing:
-        return Cover(workshop.days.under_cover, temp_c)
-    return Cover(tent.under_cover_days, max(tent.warmth_c, temp_c))
+        return Curing(workshop.days.under_cover, temp_c)
+    return Curing(tent.under_cover_days, max(tent.warmth_c, temp_c))

@@ -13,7 +13,7 @@ from typing import Any, Generic, TypeVar
 from ledgerstone.order import Slab
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
-from ledgerstone.strength.handling import Cover
+from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace
 from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.workshop.records import Workshop
@@ -69,7 +69,7 @@ class HandlingKey:
     slab_kg: float
     size_mm: tuple[float, float]
     workshop_temp_c: float
-    cover: Cover
+    cover: Curing
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +94,7 @@ class SteelKey:
 
     slab: SlabKey
     workshop_temp_c: float
-    cover: Cover
+    cover: Curing
 
 
 class StageCache:

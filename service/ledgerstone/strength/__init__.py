@@ -38,8 +38,8 @@ from ledgerstone.errors import (
     SlabTipsError,
 )
 from ledgerstone.strength.plate import (
-    Answer,
     AreaSupport,
+    CaseResult,
     Cases,
     LineLoad,
     LineSupport,
@@ -55,8 +55,8 @@ from ledgerstone.strength.plate import (
 )
 
 __all__ = [
-    "Answer",
     "AreaSupport",
+    "CaseResult",
     "Cases",
     "ContactNotSettledError",
     "LineLoad",

@@ -140,7 +140,7 @@ class Cases:
         np.add.at(total, stations.owner[forces], self._found.reactions[forces])
         return total
 
-    def answer(self, case: int) -> Answer:
+    def answer(self, case: int) -> CaseResult:
         """One case by itself.
 
         Raises
@@ -151,10 +151,10 @@ class Cases:
         tip = self.tips[case]
         if tip is not None:
             raise tip
-        return Answer(self, case)
+        return CaseResult(self, case)
 
 
-class Answer:
+class CaseResult:
     """One case: deflection down positive, sagging moments positive, reactions up positive."""
 
     def __init__(self, cases: Cases, case: int) -> None:

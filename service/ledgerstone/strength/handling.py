@@ -58,7 +58,7 @@ class Handled:
 
 
 @dataclass(frozen=True, slots=True)
-class Cover:
+class Curing:
     """How long a slab lies in its mould at least, and how warm it is there."""
 
     least_days: float
@@ -76,7 +76,7 @@ class Handling:
         concrete that is not there (common practice, no source).
     slab_kg
         Its mass.
-    shed_c
+    workshop_temp_c
         Temperature of the workshop in the month of casting.
     cover
         How it lies in its mould.
@@ -90,8 +90,8 @@ class Handling:
     concrete: Concrete
     workshop: Workshop
     slab_kg: float
-    shed_c: float
-    cover: Cover
+    workshop_temp_c: float
+    cover: Curing
     weight: OwnWeight
 
     def chosen(self) -> Handled:
@@ -155,7 +155,7 @@ class Handling:
             return
         rested = self.workshop.days.drying + self.workshop.days.after_sealing
         covered = (self._cover_days(way), self.cover.celsius)
-        age = adjusted_age_days([covered, (rested, self.shed_c)])
+        age = adjusted_age_days([covered, (rested, self.workshop_temp_c)])
         pallet = scaled(self._on_best_bearers[0], self.workshop.handling.pallet_factor)
         yield self._verdict("on-bearers", pallet, age)
 

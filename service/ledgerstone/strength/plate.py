@@ -17,7 +17,7 @@ from shapely.geometry import Polygon
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.outline import XY
 from ledgerstone.strength import _rested
-from ledgerstone.strength._cases import Answer, Cases, Stress
+from ledgerstone.strength._cases import CaseResult, Cases, Stress
 from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._influence import Influence, influence
 from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
@@ -31,8 +31,8 @@ from ledgerstone.strength._supports import (
 )
 
 __all__ = [
-    "Answer",
     "AreaSupport",
+    "CaseResult",
     "Cases",
     "LineLoad",
     "LineSupport",
@@ -133,7 +133,7 @@ class Plate:
         footing = _rested.footing_of(self.model, supports, self.rigidity_nmm)
         return Rested(self, footing, len(supports))
 
-    def solve(self, *, supports: Sequence[Support], loads: Sequence[Load]) -> Answer:
+    def solve(self, *, supports: Sequence[Support], loads: Sequence[Load]) -> CaseResult:
         """Answer for one set of rests and the loads together.
 
         Raises

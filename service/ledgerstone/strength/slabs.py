@@ -13,11 +13,11 @@ from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength.concrete import Concrete, DesignBasis
-from ledgerstone.strength.handling import Cover, Handled, Handling
+from ledgerstone.strength.handling import Curing, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import turning_places
-from ledgerstone.strength.tested import Strip, tested_strength_of
+from ledgerstone.strength.tested import StripSample, tested_strength_of
 from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
@@ -126,7 +126,7 @@ def concrete_of(workshop: Workshop) -> Concrete:
     """Make the concrete of a profile: by the standard, or as its strips were tested."""
     recipe, trusted = workshop.recipe, workshop.concrete
     strips = [
-        Strip(
+        StripSample(
             width_mm=test.width_mm,
             thickness_mm=test.thickness_mm,
             span_mm=test.span_mm,
@@ -150,9 +150,9 @@ def slab_strength(
     workshop: Workshop,
     *,
     slab_kg: float,
-    shed_c: float,
+    workshop_temp_c: float,
     plates: Plates,
-    cover: Cover | None = None,
+    cover: Curing | None = None,
 ) -> SlabStrength:
     """Try one slab in every position it is ever in.
 
@@ -178,8 +178,8 @@ def slab_strength(
         concrete,
         workshop,
         slab_kg,
-        shed_c,
-        cover if cover is not None else Cover(workshop.days.under_cover, shed_c),
+        workshop_temp_c,
+        cover if cover is not None else Curing(workshop.days.under_cover, workshop_temp_c),
         weight_of(slab, workshop),
     )
     return SlabStrength(

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.handling import TEST_UNDER_DAYS, Handled
-from ledgerstone.strength.tested import GRAVITY, Strip, hung_load_n
+from ledgerstone.strength.tested import GRAVITY, StripSample, hung_load_n
 from ledgerstone.strength.verdict import worst
 
 CONDITION_UNDER_DAYS = 2.5  # moved only after the strip has passed; common practice, no source
@@ -47,7 +47,7 @@ def strip_test_of(
     hardest = worst(young)
     if hardest is None or handled.age_days >= TEST_UNDER_DAYS:
         return None
-    strip = Strip(
+    strip = StripSample(
         width_mm=WIDTH_MM,
         thickness_mm=thickness_mm,
         span_mm=SPAN_MM,

@@ -17,7 +17,7 @@ LEAST_SCATTER = 0.05  # of the mean; three alike strips are luck; common practic
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Strip:
+class StripSample:
     """One strip, laid over two rests and loaded across its middle until it broke.
 
     Parameters
@@ -68,7 +68,7 @@ class Strip:
         return weight * (self.span_mm**2 / 8.0 - over**2 / 2.0)
 
 
-def hung_load_n(strip: Strip, stress_mpa: float) -> float:
+def hung_load_n(strip: StripSample, stress_mpa: float) -> float:
     """Load to hang at a strip's middle for a stress there, its own weight counted, N.
 
     The inverse of ``Strip.stress_mpa``.
@@ -116,7 +116,7 @@ class TestedStrength:
         return max(self.mean_mpa - margin * scatter, 0.0)
 
 
-def tested_strength_of(strips: Sequence[Strip]) -> TestedStrength:
+def tested_strength_of(strips: Sequence[StripSample]) -> TestedStrength:
     """Tested strength of one or more strips of the same recipe and age.
 
     Raises

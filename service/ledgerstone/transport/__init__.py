@@ -17,7 +17,7 @@ from ledgerstone.transport.masses import crated_kg, slab_kg
 from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.way_in import (
     PADDING_MM,
-    Piece,
+    CarriedBox,
     least_tilt_degrees,
     longest_across,
     longest_round_corner,
@@ -28,7 +28,7 @@ from ledgerstone.transport.way_in import (
 
 __all__ = [
     "PADDING_MM",
-    "Piece",
+    "CarriedBox",
     "Who",
     "Zone",
     "area_for",

@@ -14,7 +14,7 @@ _ANGLES = 360  # steps of a quarter turn: the first look, before the refinement
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class CarriedBox:
     """A slab carried on edge: its box's longest side level, the shortest across the way."""
 
     length_mm: float
@@ -22,12 +22,12 @@ class Piece:
     across_mm: float
 
 
-def on_edge(slab: Slab, shape: Shape) -> Piece:
+def on_edge(slab: Slab, shape: Shape) -> CarriedBox:
     """Return the slab's box as it is carried: a drop makes it thick, foam is on both faces."""
     drops = [edge.drop.depth.mm for edge in slab.edges.values() if edge.drop is not None]
     x0, y0, x1, y1 = shape.outline.bounds
     thin, middle, long = sorted((x1 - x0, y1 - y0, shape.thickness_mm + max(drops, default=0.0)))
-    return Piece(long, middle, thin + PADDING_MM)
+    return CarriedBox(long, middle, thin + PADDING_MM)
 
 
 def longest_round_corner(a_mm: float, b_mm: float, w_mm: float) -> float:
@@ -101,7 +101,7 @@ def stands_up(length_mm: float, depth_mm: float, height_mm: float) -> bool:
     return math.hypot(length_mm, depth_mm) <= height_mm + 1e-9
 
 
-def least_tilt_degrees(piece: Piece, plan_mm: float, height_mm: float) -> float | None:
+def least_tilt_degrees(piece: CarriedBox, plan_mm: float, height_mm: float) -> float | None:
     """Least tilt, in its own upright plane, at which a piece is so short in plan, or None.
 
     Parameters
@@ -129,7 +129,7 @@ def least_tilt_degrees(piece: Piece, plan_mm: float, height_mm: float) -> float 
     return math.degrees(tilt) if passes else None
 
 
-def tilt_in_lift_degrees(piece: Piece, lift: Lift) -> float | None:
+def tilt_in_lift_degrees(piece: CarriedBox, lift: Lift) -> float | None:
     """Least tilt at which a piece stands in a lift's car, or None where it does not go in.
 
     Its door must be as wide as the piece is across; the door's height is not asked.

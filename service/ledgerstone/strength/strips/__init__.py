@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 from collections.abc import Iterable
 
-from ledgerstone.strength.tested import GRAVITY, Strip, tested_strength_of
+from ledgerstone.strength.tested import GRAVITY, StripSample, tested_strength_of
 
 COLUMNS = ("age_days", "width_mm", "thickness_mm", "span_mm", "load_kg")
 OPTIONAL = ("length_mm", "density_kg_per_m3")
@@ -16,7 +16,7 @@ from under the strip and the bucket, wear toe-capped boots, and put a board or s
 bucket so that it cannot fall far. Add the water slowly from beside it, never from underneath."""
 
 
-def strips_from(lines: Iterable[str]) -> list[Strip]:
+def strips_from(lines: Iterable[str]) -> list[StripSample]:
     """Strips from the lines of a CSV table.
 
     Its first row names the columns: ``age_days, width_mm, thickness_mm, span_mm, load_kg`` and,
@@ -33,10 +33,10 @@ def strips_from(lines: Iterable[str]) -> list[Strip]:
     return [_strip(row, number) for number, row in enumerate(rows, start=2)]
 
 
-def _strip(row: dict[str, str], number: int) -> Strip:
+def _strip(row: dict[str, str], number: int) -> StripSample:
     asked = {name: _number(row, name, number) for name in COLUMNS}
     more = {name: _number(row, name, number) for name in OPTIONAL if row.get(name)}
-    return Strip(load_n=asked.pop("load_kg") * GRAVITY, **asked, **more)
+    return StripSample(load_n=asked.pop("load_kg") * GRAVITY, **asked, **more)
 
 
 def _number(row: dict[str, str], name: str, number: int) -> float:
@@ -46,7 +46,7 @@ def _number(row: dict[str, str], name: str, number: int) -> float:
         raise ValueError(f"Row {number}: enter a number in the column {name}.") from fault
 
 
-def profile_lines(strips: Iterable[Strip]) -> str:
+def profile_lines(strips: Iterable[StripSample]) -> str:
     """Lines for the workshop's profile (TOML), one table a strip, its own weight in the load."""
     return "\n\n".join(
         "\n".join(
