@@ -15,7 +15,7 @@ from shapely.affinity import translate
 
 from ledgerstone.drawing.arcs import Curved, curved
 from ledgerstone.mould import Mould
-from ledgerstone.mould.nesting import Piece
+from ledgerstone.mould.nesting import SheetPart
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
@@ -158,7 +158,7 @@ def _strips(
     """Lay the strips of the sides under the plan, flat, one below the other."""
     lines, labels = [], []
     widest, y = 0.0, -boards.margin_mm - APART_MM
-    bent = [Piece(c.name, c.length_mm, c.height_mm, 1) for c in part.mould.curves]
+    bent = [SheetPart(c.name, c.length_mm, c.height_mm, 1) for c in part.mould.curves]
     for layer, pieces in (("SIDES", part.mould.sides), ("CURVES", bent)):
         for piece in pieces:
             for _ in range(piece.count):
