@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import Annotations, Drawer, drawing_content, drawing_token
+from ledgerstone.application.drawings import Annotations, Drawings, drawing_content, drawing_token
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.drawing import MISSING, plan_picture_effort, rasterise
@@ -45,9 +45,9 @@ def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[En
     order = resolved.answer.order
     width_px = picture_px(order)
     content = drawing_content(order, _annotations(resolved))
-    drawer = Drawer(content, context.workshop, context.contain)
+    drawings = Drawings(content, context.workshop, context.contain)
     for i in range(len(order.slabs) if width_px else 0):
-        picture = drawer.painted("plan", i, width_px) or rasterise(MISSING, width_px)
+        picture = drawings.painted("plan", i, width_px) or rasterise(MISSING, width_px)
         name = f"plan-{i + 1}"
         yield Enclosed(f"{name}.png", "image/png", picture, f"{name}@ledgerstone")
 
