@@ -25,7 +25,14 @@ def calendar_of(workshop: Workshop, bookings: Sequence[Booking]) -> WorkingCalen
     closures = [(closure.first, closure.last) for closure in workshop.calendar.closures]
     hours = hours_of_day(workshop)
     taken = [span for one in bookings if (span := _whole_days(one, hours))]
-    return WorkingCalendar(place_of(workshop), workshop.calendar.weekdays, [*closures, *taken])
+    days = workshop.calendar
+    return WorkingCalendar(
+        place_of(workshop),
+        days.weekdays,
+        [*closures, *taken],
+        added=[(int(day[:2]), int(day[3:])) for day in days.holidays_added],
+        worked=days.holidays_worked,
+    )
 
 
 def place_of(workshop: Workshop) -> str:

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
-from functools import lru_cache
-from types import MappingProxyType
 
-import holidays
+from ledgerstone.workshop.public_holidays import public_holidays
 
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 LONGEST_SEARCH_DAYS = 3660
@@ -18,14 +16,6 @@ Span = tuple[int, int]
 
 class NeverWorked(ValueError):
     """No day is worked within ten years, or the work would not be done in a lifetime."""
-
-
-@lru_cache(maxsize=256)
-def public_holidays(country: str, year: int) -> Mapping[date, str]:
-    """Return a year's public holidays by their days; what the calendar of days is made of."""
-    nation, _, part = country.partition("-")
-    found = holidays.country_holidays(nation, subdiv=part or None, years=year, expand=False)
-    return MappingProxyType({day: str(name) for day, name in found.items()})
 
 
 class WorkingCalendar:
@@ -39,6 +29,10 @@ class WorkingCalendar:
         Names of the days that are worked.
     closed
         ``(first, last)`` days shut, both ends included.
+    added
+        Month and day of what is kept each year beside the public holidays.
+    worked
+        Names of public holidays on which hands work.
 
     Notes
     -----
@@ -51,7 +45,12 @@ class WorkingCalendar:
         country: str,
         weekdays: Iterable[str] = WEEKDAYS[:5],
         closed: Iterable[tuple[date, date]] = (),
+        *,
+        added: Iterable[tuple[int, int]] = (),
+        worked: Iterable[str] = (),
     ) -> None:
+        self._added = frozenset(added)
+        self._worked_holidays = frozenset(name.casefold() for name in worked)
         self._country = country
         self._worked = frozenset(WEEKDAYS.index(name) for name in weekdays)
         self._closed = merged((a.toordinal(), b.toordinal() + 1) for a, b in closed)
@@ -59,13 +58,20 @@ class WorkingCalendar:
 
     def is_worked(self, day: date) -> bool:
         """Say whether hands work on a day."""
-        if day.weekday() not in self._worked or day in public_holidays(self._country, day.year):
+        if day.weekday() not in self._worked or self.holiday(day) is not None:
             return False
         return not _lies_in(day.toordinal(), self._closed, self._starts)
 
     def holiday(self, day: date) -> str | None:
-        """Name the public holiday on a day, or None."""
-        return public_holidays(self._country, day.year).get(day)
+        """Name the holiday that is kept on a day, or None; one that was added by its day."""
+        name = public_holidays(self._country, day.year).get(day)
+        if name is not None and not self._is_worked_holiday(name):
+            return name
+        return f"{day:%m-%d}" if (day.month, day.day) in self._added else None
+
+    def _is_worked_holiday(self, name: str) -> bool:
+        """Whether hands work on it; of two holidays on one day both must be worked."""
+        return all(one.strip().casefold() in self._worked_holidays for one in name.split(";"))
 
     def first_worked(self, day: date) -> date:
         """Return the day itself if it is worked, else the next one that is.

@@ -93,4 +93,11 @@ class Calendar:
     orders_ahead_days: int = field(
         metadata=about("working days of work taken on, where no calendar is read", at_least=0)
     )
+    holidays_added: tuple[str, ...] = field(
+        default=(),
+        metadata=about("days kept each year beside the public holidays, by month and day: 08-15"),
+    )
+    holidays_worked: tuple[str, ...] = field(
+        default=(), metadata=about("public holidays on which hands work, by name: Columbus Day")
+    )
     closures: tuple[Closure, ...] = field(default=(), metadata=about("holidays of our own"))

@@ -61,7 +61,8 @@ def measured(text: str, key: str) -> Decimal | None:
 
     ``5800 psi``, ``47 1/4 in``, ``94 lb``, ``50 MPa cube``: to four decimals.
     """
-    ending = max((e for e in _UNITS if f"_{key}".endswith(e)), key=len, default=None)
+    told = f"_{key.removesuffix('_per_person')}"
+    ending = max((e for e in _UNITS if told.endswith(e)), key=len, default=None)
     found = _AMOUNT.match(text.strip())
     if ending is None or found is None:
         return None

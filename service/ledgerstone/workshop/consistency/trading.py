@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 import zoneinfo
 from collections.abc import Callable, Sequence
+from datetime import date
 from typing import Final
 
 import holidays
 
 from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
 from ledgerstone.workshop.lines import Path
+from ledgerstone.workshop.public_holidays import holiday_names
 from ledgerstone.workshop.records import (
     Area,
     Calendar,
@@ -132,6 +134,34 @@ def _working_days(calendar: Calendar) -> Found:
             yield ("calendar", "closures", i, "last"), says
 
 
+def _own_holidays(calendar: Calendar, workshop: Identity) -> Found:
+    for i, day in enumerate(calendar.holidays_added):
+        if not _is_month_and_day(day):
+            says = "this is a month and a day, like 08-15."
+            yield ("calendar", "holidays_added", i), says
+    known = _holiday_names(workshop)
+    for i, name in enumerate(calendar.holidays_worked):
+        if known and name.casefold() not in {one.casefold() for one in known}:
+            says = f'no public holiday here is called "{name}". Known here: {", ".join(known)}.'
+            yield ("calendar", "holidays_worked", i), says
+
+
+def _is_month_and_day(text: str) -> bool:
+    try:
+        date.fromisoformat(f"2028-{text}")  # a leap year
+    except ValueError:
+        return False
+    return True
+
+
+def _holiday_names(workshop: Identity) -> tuple[str, ...]:
+    """The names of the public holidays of some years, where country and region are known."""
+    parts = holidays.list_supported_countries(include_aliases=True).get(workshop.country)
+    if parts is None or (workshop.region and workshop.region not in parts):
+        return ()
+    return holiday_names("-".join(filter(None, (workshop.country, workshop.region))))
+
+
 def _addresses(web: Web) -> Found:
     for name in ("base_url", "page_url"):
         if not re.fullmatch(r"https?://[^\s/?#]+(/[^\s?#]*)?", getattr(web, name)):
@@ -172,6 +202,7 @@ CHECKS: tuple[Callable[..., Found], ...] = (
     _areas,
     _postcode_pattern,
     _working_days,
+    _own_holidays,
     _addresses,
     _mail_server,
     _mailbox_server,

@@ -1,0 +1,37 @@
+"""Public holidays by country and part, with the names they have there in English."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date
+from functools import lru_cache
+from types import MappingProxyType
+from typing import Final
+
+import holidays
+
+_YEARS: Final = range(2026, 2030)  # movable and observed ones come up within these
+
+
+@lru_cache(maxsize=256)
+def public_holidays(country: str, year: int) -> Mapping[date, str]:
+    """Return a year's public holidays by their days; what the calendar of days is made of."""
+    nation, _, part = country.partition("-")
+    found = holidays.country_holidays(
+        nation, subdiv=part or None, years=year, expand=False, language=_names_in(nation)
+    )
+    return MappingProxyType({day: str(name) for day, name in found.items()})
+
+
+@lru_cache(maxsize=32)
+def _names_in(nation: str) -> str | None:
+    """English names where there are some, so that they are the same on every machine."""
+    known = holidays.country_holidays(nation).supported_languages
+    return next((language for language in ("en_GB", "en_US") if language in known), None)
+
+
+def holiday_names(country: str) -> tuple[str, ...]:
+    """Return the names of a place's public holidays; of two on one day both."""
+    every = (public_holidays(country, year).values() for year in _YEARS)
+    names = {name.strip() for year in every for both in year for name in both.split(";")}
+    return tuple(sorted(names))
