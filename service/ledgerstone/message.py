@@ -39,6 +39,13 @@ class Weight(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class LineLoad(Spoken):
+    """A mass on a running length, kg on each metre: said as the mass on a metre, or on a foot."""
+
+    kg_per_m: float
+
+
+@dataclass(frozen=True, slots=True)
 class Temperature(Spoken):
     """A temperature, °C."""
 

@@ -16,7 +16,7 @@ from ledgerstone.wording import LANGUAGES, Listed, Message
 from ledgerstone.wording.catalogues import catalogue
 
 OF_THE_SPEECH = ("ledgerstone.message", "wording.speech")
-_GRAMMAR = {"case", "country"}  # the speech gives them to every message
+_GRAMMAR = {"case", "country", "masses"}  # the speech gives them to every message
 _PLURALS = {"one": 1, "other": 5}
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Mapping
-from typing import Any, Final
+from typing import Any, Final, cast
 
 from flask import Response, request
 
@@ -95,10 +95,10 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     number = slab_number(content)
     if number is None:
         return problem(404, NO_SLAB)
-    said = request.args.get("paper", "a4").lower()
+    said = request.args.get("paper", workshop.place.paper).lower()
     if said not in PAPERS:
         return problem(400, Message("paper-of-drawing"))
-    paper: Paper = "a3" if said == "a3" else "a4"
+    paper = cast("Paper", said)
     is_corner = "corner" in request.args
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 

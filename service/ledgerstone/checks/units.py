@@ -14,7 +14,7 @@ from ledgerstone.order import Cutout, Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
-from ledgerstone.wording import Message, Weight, cutout_name, slabs_name
+from ledgerstone.wording import LineLoad, Message, cutout_name, slabs_name
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
@@ -156,7 +156,7 @@ def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
         Message(
             "load-on-units",
             slabs=slabs_name(order, on_units),
-            weight=Weight(heaviest),
+            weight=LineLoad(heaviest),
             level=level,
         ),
         "mass by volume; solid sides and 3 mm: from memory",

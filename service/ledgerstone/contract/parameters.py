@@ -78,7 +78,11 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
         " the one inside its notch; or the number of a polygon's point, from 1.",
         _TEXT,
     ),
-    "Paper": _query("paper", "What it is printed on.", {"enum": ["a4", "a3"], "default": "a4"}),
+    "Paper": _query(
+        "paper",
+        "What it is printed on; left out, what the workshop uses.",
+        {"enum": ["a4", "a3", "letter", "tabloid"]},
+    ),
     "IfNoneMatch": _header(
         "If-None-Match", "An ETag that you hold; what it names is not drawn again.", _TEXT
     ),

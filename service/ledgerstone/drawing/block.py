@@ -109,7 +109,7 @@ def scale_note(frame: Frame, like: Length) -> Message:
     return Message("plan-scale", smaller=said, paper="letter" if inches else "a4")
 
 
-def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:
+def scale_bar(frame: Frame, like: Length, at: XY, speech: Speech) -> list[Element]:
     """Draw a bar of a round length, black and white by halves."""
     inches = like.unit in {"in", "ft"}
     sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars(like)
@@ -121,7 +121,7 @@ def scale_bar(frame: Frame, like: Length, at: XY) -> list[Element]:
         element("rect", x=x, y=y, width=half, height=6, fill=INK, stroke=INK),
         element("rect", x=x + half, y=y, width=half, height=6, fill=PAPER, stroke=INK),
         lettered("0", (x, y - 5), SMALL, anchor="middle", fill=PENCIL),
-        lettered(text, (x + 2 * half + 8, y + 8), SMALL, fill=PENCIL),
+        lettered(speech.formats.number(text), (x + 2 * half + 8, y + 8), SMALL, fill=PENCIL),
     ]
 
 

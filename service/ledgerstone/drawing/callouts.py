@@ -195,7 +195,8 @@ def radii(
     drawn = []
     for corner, radius, all_alike in _rounded_corners(slab, shape):
         anchor = frame.at(_on_arc(corner, shape))
-        said = figures(radius, radius.mm) if radius.unit == like.unit else spoken(radius, radius.mm)
+        say = figures if radius.unit == like.unit else spoken
+        said = say(radius, radius.mm, frame.point)
         text = speech.say(Message("plan-all-radii" if all_alike else "plan-radius", radius=said))
         wide = text_width(text, SMALL)
         outward = math.degrees(math.atan2(*_outward(corner, shape)))

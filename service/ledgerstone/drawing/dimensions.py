@@ -97,7 +97,7 @@ def along_front(
     room = int((high - low) / LINE) - 1
     shown = sorted(wished[:room], key=lambda station: station.at_mm)
     ticks = [frame.at((station.at_mm, 0.0))[0] for station in shown]
-    texts = [figures(like, station.at_mm - frame.start_mm[0]) for station in shown]
+    texts = [figures(like, station.at_mm - frame.start_mm[0], frame.point) for station in shown]
     wide = [text_width(text, SMALL) + 10 for text in texts]
     places, upright = _set_out(ticks, wide, ((x0 + _OFF_END, x1 - _OFF_END), (low, high)))
     deep = (max((text_width(t, SMALL) for t in texts), default=0) if upright else 12.0) + BEND + 8
@@ -150,7 +150,7 @@ def along_left(frame: Frame, wished: list[Station], like: Length, low: float, hi
     room = int((high - low) / LINE) - 1
     shown = sorted(wished[:room], key=lambda station: -station.at_mm)
     ticks = [frame.at((0.0, station.at_mm))[1] for station in shown]
-    texts = [figures(like, station.at_mm - frame.start_mm[1]) for station in shown]
+    texts = [figures(like, station.at_mm - frame.start_mm[1], frame.point) for station in shown]
     places = spread(ticks, [LINE] * len(texts), low, high)
     drawn = _running(y0, y1, line, across=True) if texts else []
     for station, tick, place, text in zip(shown, ticks, places, texts, strict=True):
@@ -180,7 +180,7 @@ def overall_right(frame: Frame, like: Length) -> list[Element]:
 
 def overall_text(frame: Frame, like: Length, axis: int) -> str:
     """Say the overall along an axis, with the sign of a diameter where the slab is round."""
-    said = figures(like, frame.end_mm[axis] - frame.start_mm[axis])
+    said = figures(like, frame.end_mm[axis] - frame.start_mm[axis], frame.point)
     return f"Ø {said}" if frame.is_round else said
 
 

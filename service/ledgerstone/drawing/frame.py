@@ -42,6 +42,8 @@ class Frame:
         Corners of the outline's box in plane mm; dimensions run from the first.
     is_round
         Whether the overall is a diameter.
+    point
+        What stands between whole and tenth in its figures.
 
     """
 
@@ -52,6 +54,7 @@ class Frame:
     start_mm: XY
     end_mm: XY
     is_round: bool
+    point: str = "."
 
     def at(self, point: XY) -> XY:
         """Return a plane point's place on the sheet."""
@@ -114,14 +117,14 @@ def shown(like: Length, mm: float) -> Length:
     return exact if "." not in exact.text() else like.like(mm)
 
 
-def spoken(like: Length, mm: float) -> str:
+def spoken(like: Length, mm: float, point: str = ".") -> str:
     """Say a worked-out length in another's unit."""
-    return shown(like, mm).text()
+    return shown(like, mm).text().replace(".", point)
 
 
-def figures(like: Length, mm: float) -> str:
+def figures(like: Length, mm: float, point: str = ".") -> str:
     """Say a length on a dimension line: no unit, which the sheet states once; feet as 4' 9"."""
-    said = spoken(like, mm)
+    said = spoken(like, mm, point)
     if like.unit != "ft":
         return said.removesuffix(f" {like.unit}")
     if said == "0 in":

@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ledgerstone.drawing import beneath, block, callouts, dimensions, pinned, schedule, sections
 from ledgerstone.drawing.frame import (
@@ -74,7 +74,7 @@ def draw_plan(
     """
     speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
-    frame = _frame(slab, shape, tallest)
+    frame = replace(_frame(slab, shape, tallest), point=speech.formats.point)
     plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
     rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
     told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
@@ -163,7 +163,7 @@ def _plan(
         *pinned.marks(pins, frame),
         *labels,
         *_below(slab, frame, below + 14, note, speech),
-        *block.scale_bar(frame, like, (MARGIN + 8, below + 40)),
+        *block.scale_bar(frame, like, (MARGIN + 8, below + 40), speech),
     ]
     return _Part(tuple(drawn), below + 64)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any, Final, Literal
@@ -13,9 +13,17 @@ from shapely.geometry import LineString, box
 
 from ledgerstone import plane
 
-Paper = Literal["a4", "a3"]
+Paper = Literal["a4", "a3", "letter", "tabloid"]
 Pen = Literal["cut", "edge", "centre"]
-PAPERS: Final = MappingProxyType({"a4": (210.0, 297.0), "a3": (297.0, 420.0)})  # ISO 216
+# ISO 216; ANSI/ASME Y14.1, sizes A and B: 8 1/2 by 11 in, and 11 by 17 in.
+PAPERS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
+    {
+        "a4": (210.0, 297.0),
+        "a3": (297.0, 420.0),
+        "letter": (215.9, 279.4),
+        "tabloid": (279.4, 431.8),
+    }
+)
 MOST_SHEETS: Final = 60
 
 _LEFT: Final = 13.0  # room for the cut marks beyond what a printer leaves blank

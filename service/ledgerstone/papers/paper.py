@@ -18,7 +18,9 @@ from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.templates import Templates
 from ledgerstone.wording import Speech, speech_of, workshop_speech
+from ledgerstone.workshop.countries import Paper as Size
 
+_PAPERS: Final[Mapping[Size, str]] = {"A4": "a4", "Letter": "us-letter"}  # the typesetter's names
 _FOLDER: Final = Path(__file__).with_name("texts")
 _NOT_SHOWN: Final = frozenset(("operations", "costs"))  # for programs, on no paper
 _DRAWINGS: Final = frozenset(("drawing", "svg"))  # members that hold an SVG of ours
@@ -32,10 +34,13 @@ class Paper:
     ----------
     layout
         The name of its template and of its printed form, and what its answer's schema goes by.
+    size
+        What it is printed on.
     """
 
     layout: Layout
     content: Content
+    size: Size = "A4"
 
 
 def paper_of(kind: str, records: PaperRecords) -> Paper:
@@ -46,7 +51,8 @@ def paper_of(kind: str, records: PaperRecords) -> Paper:
     else:
         speech = speech_of(records.quote.order, records.workshop)
     content = made.content(replace(records, speech=speech))
-    return Paper(made.layout, {**said(content, speech), "language": speech.language})
+    shown = {**said(content, speech), "language": speech.language}
+    return Paper(made.layout, shown, records.workshop.place.paper)
 
 
 def paper_page(paper: Paper, templates: Templates) -> str:
@@ -56,13 +62,18 @@ def paper_page(paper: Paper, templates: Templates) -> str:
     ------
     TemplateFault
     """
-    return templates.fill(f"{paper.layout}.html", _safe(_in_a_row(_shown(paper))))
+    return templates.fill(f"{paper.layout}.html", _in_layout(paper))
+
+
+def _in_layout(paper: Paper) -> Content:
+    shown: Content = _safe(_in_a_row(_shown(paper)))
+    return {**shown, "paper": paper.size}
 
 
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
     template = _FOLDER / f"{paper.layout}.typ"
-    return typeset(template, {"told": printed_content(_shown(paper))})
+    return typeset(template, {"told": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
 
 
 def said(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested

@@ -18,6 +18,7 @@ from ledgerstone.message import (
     DayMonth,
     Days,
     Figure,
+    LineLoad,
     Money,
     Percent,
     Strength,
@@ -34,6 +35,7 @@ _BETWEEN_NUMBERS: Final = re.compile(r"(?<=[0-9.])\N{THIN SPACE}–\N{THIN SPACE
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
 _KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
+_FOOT_M: Final = 0.3048
 _LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
 _SIXTEENTH_MM: Final = 25.4 / 16
 _HARDLY_MM: Final = 3.0
@@ -60,9 +62,14 @@ class Formats:
         write = _WRITE.get(type(value))
         return str(value) if write is None else write(self, value)
 
+    @property
+    def point(self) -> str:
+        """What stands between whole and tenth."""
+        return self._symbol("decimal")
+
     def number(self, text: str) -> str:
         """Write a number that stands in figures with a point and no groups."""
-        return text.replace(".", self._symbol("decimal"))
+        return text.replace(".", self.point)
 
     def fixed(self, figure: Figure) -> str:
         """Write a number with its own number of places."""
@@ -89,6 +96,11 @@ class Formats:
             return f"{self.figure(round(weight.kg, 1))} kg"
         pounds = weight.kg / _KG_PER_LB
         return f"{self.grouped(round(pounds, 0 if pounds >= 10 else 1))} lb"
+
+    def line_load(self, load: LineLoad) -> str:
+        """Write the mass on each metre, or on each foot where masses are in pounds."""
+        each_m = 1.0 if self.place.masses == "kg" else _FOOT_M
+        return self.weight(Weight(load.kg_per_m * each_m))
 
     def temperature(self, temperature: Temperature) -> str:
         """Write a temperature: a tenth of a degree Celsius, or a whole one Fahrenheit."""
@@ -178,6 +190,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Money: Formats.money,
         Percent: Formats.percent,
         Weight: Formats.weight,
+        LineLoad: Formats.line_load,
         Temperature: Formats.temperature,
         Volume: Formats.volume,
         Strength: Formats.strength,

@@ -19,7 +19,7 @@ from ledgerstone.workshop.records import OwnSentences, Workshop
 FILES: Final = {language: f"sentences.{language}.ftl" for language in LANGUAGES}
 LARGEST_FILE: Final = 200_000
 FUNCTIONS: Final = frozenset({"NAME", "START", "HOWMANY"})
-_GRAMMAR: Final = frozenset({"case", "country"})  # the speech gives them to every message
+_GRAMMAR: Final = frozenset({"case", "country", "masses"})  # the speech gives them to every message
 
 
 def sentences_in(folder: Path) -> tuple[OwnSentences, ...]:

@@ -59,7 +59,7 @@ class Speech:
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
         words = words_of(language, place, variant(place.words))
         self._bundle = bundle(language, self.locale, functions, own, words)
-        self._always: Final = {"country": place.country}
+        self._always: Final = {"country": place.country, "masses": place.masses}
 
     def say(self, message: Message | str) -> str:
         """Say a message.

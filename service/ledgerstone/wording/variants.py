@@ -61,6 +61,8 @@ _NORTH_AMERICAN: Final = {
     "methylated spirit": "denatured alcohol",
     "white spirit": "mineral spirits",
     "tin": "can",
+    "trolley": "dolly",
+    "batten": "cleat",
     "ground floor": "first floor",
 }
 _AMERICAN: Final = {

@@ -24,9 +24,13 @@ unit-kind = { $use ->
 }
 cutout-over-unit-side = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden. { NAME($home, start: "yes") } ist innen { $inside } breit.
+running-length = { $masses ->
+    [lb] Fuß
+   *[kg] Meter
+}
 load-on-units = { HOWMANY($slabs) ->
-    [1] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je Meter { $weight } tragen: Fragen Sie deren Hersteller.
-   *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je Meter bis zu { $weight } tragen: Fragen Sie deren Hersteller.
+    [1] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
+   *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } bis zu { $weight } tragen: Fragen Sie deren Hersteller.
 }
 rails-needed = { $fitted } Auf den eigenen Traversen des Schranks könnte { NAME($slab) } reißen. Hinten genügt auch eine Leiste an der Wand.
 rails-fit = { $post ->

@@ -75,10 +75,11 @@ no-such-part = Diese Platte hat { $part ->
    *[cutout] keinen solchen Ausschnitt
 }.
 picture-width = Geben Sie die Breite des Bildes als ganze Zahl in Pixeln an, von { $least } bis { $most }.
-paper-of-drawing = Wählen Sie das Papier: a4 oder a3.
+paper-of-drawing = Wählen Sie das Papier: a4, a3, letter oder tabloid.
 too-many-sheets = Das wären { $sheets } Blätter { $paper }. { $paper ->
     [a4] Fragen Sie nach a3.
-   *[a3] In wahrer Größe ist es zu groß zum Drucken.
+    [letter] Fragen Sie nach tabloid.
+   *[other] In wahrer Größe ist es zu groß zum Drucken.
 }
 no-such-sheet = Die Blätter sind { $kinds }.
 

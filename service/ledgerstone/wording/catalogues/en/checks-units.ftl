@@ -1,16 +1,24 @@
 # Checks of the units beneath a slab, and of the rails across them.
 
 unit-numbered = unit { $number }
-unit-for = the { $width } { $use } unit
+unit-for = the { $width } { $use ->
+    [hob] hob
+    [basin] basin
+   *[base] base
+} unit
 unit-of = { $use ->
     [hob] the hob's unit
    *[basin] the basin's unit
 }
 cutout-over-unit-side = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into. { NAME($home, start: "yes") } is { $inside } wide inside.
+running-length = { $masses ->
+    [lb] foot
+   *[kg] metre
+}
 load-on-units = { HOWMANY($slabs) ->
-    [1] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry { $weight } a metre: ask their supplier.
-   *[other] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry up to { $weight } a metre: ask their supplier.
+    [1] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry { $weight } a { running-length }: ask their supplier.
+   *[other] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry up to { $weight } a { running-length }: ask their supplier.
 }
 rails-needed = { $fitted } On the cabinet's own rails { NAME($slab) } could crack. At the back, a wall batten will do.
 rails-fit = { $post ->

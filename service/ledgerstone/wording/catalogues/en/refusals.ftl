@@ -75,10 +75,11 @@ no-such-part = This slab has no such { $part ->
    *[cutout] cut-out
 }.
 picture-width = Give the picture's width as a whole number of pixels, from { $least } to { $most }.
-paper-of-drawing = Choose the paper: a4 or a3.
+paper-of-drawing = Choose the paper: a4, a3, letter or tabloid.
 too-many-sheets = It would take { $sheets } sheets of { $paper }. { $paper ->
     [a4] Ask for it on a3.
-   *[a3] It is too large to print at true size.
+    [letter] Ask for it on tabloid.
+   *[other] It is too large to print at true size.
 }
 no-such-sheet = The sheets are { $kinds }.
 

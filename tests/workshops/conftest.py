@@ -1,0 +1,92 @@
+"""The three invented workshops, each with a caller and with an order as its customers type it."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+import pytest
+from flask.testing import FlaskClient
+
+from conftest import MAKER_KEY, SIGNING_KEYS
+from ledgerstone.api import Settings, create_app
+from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+
+KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
+
+
+@dataclass(frozen=True)
+class Shop:
+    """One of the workshops: its records, a caller, and words of its customers'."""
+
+    name: str
+    workshop: Workshop
+    client: FlaskClient
+    typed: dict[str, str]
+
+    def order(self, **slab: Any) -> dict[str, Any]:
+        """A washstand's top with a basin and a tap, as a customer of the workshop writes it."""
+        say = self.typed
+        across, back = say["across"], say["back"]
+        top = {
+            "label": say["label"],
+            "outline": {"kind": "rectangle", "length": say["length"], "width": say["width"]},
+            "thickness": say["thickness"],
+            "cutouts": [
+                {"label": say["basin"], "kind": "circle", "diameter": say["bowl"],
+                 "centre": {"x": across, "y": say["front"]}},
+                {"label": say["tap"], "kind": "circle", "diameter": say["hole"],
+                 "centre": {"x": across, "y": back}, "rim": "covered"},
+            ],
+            "shade": {"name": self.workshop.palette[0].name},
+            "finish": {"surface": "honed", "sealer": self.workshop.sealers[0].name},
+            "rests": {"kind": "full"},
+        }  # fmt: skip
+        delivery = {"kind": "pallet", "postcode": say["postcode"]}
+        return {"slabs": [{**top, **slab}], "delivery": delivery}
+
+    def asked(self, path: str, body: dict[str, Any]) -> Any:  # noqa: ANN401  any document
+        """What the workshop's service answers a customer."""
+        return self._answer(path, body, {})
+
+    def asked_by_the_maker(self, path: str, body: dict[str, Any]) -> Any:  # noqa: ANN401  any document
+        """What the workshop's service answers its maker."""
+        return self._answer(path, body, KEY)
+
+    def _answer(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> Any:  # noqa: ANN401  as above
+        answer = self.client.post(path, json=body, headers=headers)
+        assert answer.status_code == 200, answer.get_data(as_text=True)[:400]
+        return answer.get_json()
+
+
+TYPED: dict[str, dict[str, str]] = {
+    "demonstration": {
+        "label": "Washstand", "length": "1200 mm", "width": "60 cm", "thickness": "50 mm",
+        "thin": "30 mm", "basin": "basin", "bowl": "360 mm", "tap": "tap", "hole": "35 mm",
+        "across": "0.7 m", "front": "270 mm", "back": "520 mm", "postcode": "hr9 7xx",
+    },
+    "germany": {
+        "label": "Waschtisch", "length": "1.2 m", "width": "60 cm", "thickness": "50 mm",
+        "thin": "30 mm", "basin": "Becken", "bowl": "360 mm", "tap": "Armatur", "hole": "35 mm",
+        "across": "70 cm", "front": "27 cm", "back": "520 mm", "postcode": "D-83646",
+    },
+    "united_states": {
+        "label": "Vanity", "length": '47 1/4"', "width": "24 in", "thickness": "2 in",
+        "thin": "1 1/4 in", "basin": "sink", "bowl": "14 in", "tap": "faucet", "hole": "1 3/8 in",
+        "across": "2' 3\"", "front": "10 3/4 in", "back": "20 1/2 in", "postcode": "98801-1234",
+    },
+}  # fmt: skip
+
+
+@pytest.fixture(scope="module", params=sorted(TYPED))
+def shop(request: pytest.FixtureRequest) -> Shop:
+    """Each of the three workshops in turn, on the tests' own day."""
+    name: str = request.param
+    path = DEMONSTRATION.with_name(f"{name}.toml")
+    settings = Settings(
+        workshop_path=path,
+        maker_key=MAKER_KEY,
+        signing_keys=SIGNING_KEYS,
+        today=lambda _zone: date(2026, 11, 25),
+    )
+    client = create_app(settings).test_client()
+    return Shop(name, load_profile(path), client, TYPED[name])
