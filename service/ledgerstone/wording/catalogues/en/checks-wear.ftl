@@ -39,3 +39,12 @@ hearth-trade = { $country ->
     [DE] The district chimney sweep and a licensed stove builder decide
    *[other] The licensed installer decides
 }
+hearth-installer = { $country ->
+    [GB] the registered installer
+   *[other] the licensed installer
+}
+hearth-authority = { $country ->
+    [GB] building control
+    [DE] the district chimney sweep
+   *[other] the building department
+}

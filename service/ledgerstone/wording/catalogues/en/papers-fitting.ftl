@@ -47,10 +47,10 @@ fitting-bed-of = { $kind ->
     [pedestal] A soft pad over the whole plate.
    *[full] A slip layer, such as a sheet of polythene, then a full even bed beneath it.
 }
-fitting-bed-hearth = Base, slip layer and bed are as the registered installer directs. Never polythene, silicone or foam by a fire.
+fitting-bed-hearth = Base, slip layer and bed are as { hearth-installer } directs. Never polythene, silicone or foam by a fire.
 fitting-gaps = Gaps
 fitting-wall = Leave { $gap } to every wall, and fill it with silicone, never with mortar or grout.
-fitting-wall-hearth = Leave the gap round a hearth open, or fill it as the registered installer directs: it grows when it is hot. Never silicone by a fire.
+fitting-wall-hearth = Leave the gap round a hearth open, or fill it as { hearth-installer } directs: it grows when it is hot. Never silicone by a fire.
 fitting-join = Leave { $gap } at the join of { NAME($one) } and { NAME($other) }.
 fitting-hot = A hot appliance hangs from its own frame and touches no concrete: 10 mm clear all round at the least, or what its maker asks for. Never grout it in.
 fitting-seal = Soft silicone at every sink and hob; let it cure before anything is used.
@@ -63,6 +63,6 @@ fitting-about = About this order
 fitting-decides = Who decides
 fitting-gas = Gas, where there is any: a gas engineer registered for it where you live connects and tests it, and says what clear space and vents it needs.
 fitting-electrics = Electrics, and anything electric near water: a qualified electrician.
-fitting-fire = Fires and stoves: size and build of a hearth are the registered installer's, or building control's. This sheet is no approval of them.
+fitting-fire = Fires and stoves: size and build of a hearth are { hearth-installer }'s, or { hearth-authority }'s. This sheet is no approval of them.
 fitting-bears = Walls, floors and cabinets: ask their supplier or builder what load they take.
 fitting-hot-maker = Hot appliances: their maker's own instructions on clear space come before this sheet.
