@@ -47,6 +47,18 @@ class LedgeSchema(Record):
     )
 
 
+def _at_least_one(schema: type[Strict], one: str, several: str, about: str) -> ListField:
+    """A list of rests that must hold one, and no more than a slab may have."""
+    return ListField(
+        ObjectField(schema, one),
+        several,
+        at_least=1,
+        at_most=MOST_RESTS,
+        required=True,
+        about=about,
+    )
+
+
 class _RestsSchema(Kinded):
     record = records.Rests
     fixed = YesNoField("fixed", about="Whether the slab is fixed down. Left out, it lies loose.")
@@ -62,13 +74,8 @@ class UnitsSchema(_RestsSchema):
     """Base units, left to right."""
 
     about = "rests-units"
-    units = ListField(
-        ObjectField(UnitSchema, "a-unit"),
-        "units",
-        at_least=1,
-        at_most=MOST_RESTS,
-        required=True,
-        about="The units from left to right, as they stand under the slab.",
+    units = _at_least_one(
+        UnitSchema, "a-unit", "units", "The units from left to right, as they stand under the slab."
     )
     overhang = BySideField(
         "overhang",
@@ -111,14 +118,7 @@ class LegsSchema(_RestsSchema):
     """Legs at points."""
 
     about = "rests-legs"
-    at = ListField(
-        ObjectField(PointSchema, "a-leg"),
-        "legs",
-        at_least=1,
-        at_most=MOST_RESTS,
-        required=True,
-        about="Where the middle of each leg's pad is.",
-    )
+    at = _at_least_one(PointSchema, "a-leg", "legs", "Where the middle of each leg's pad is.")
     pad = LengthField("leg-pad", required=True, about="The side of the square pad on each leg.")
 
 
@@ -126,14 +126,7 @@ class LedgesSchema(_RestsSchema):
     """Straight bearings."""
 
     about = "rests-ledges"
-    lines = ListField(
-        ObjectField(LedgeSchema, "a-ledge"),
-        "ledges",
-        at_least=1,
-        at_most=MOST_RESTS,
-        required=True,
-        about="Each ledge or batten.",
-    )
+    lines = _at_least_one(LedgeSchema, "a-ledge", "ledges", "Each ledge or batten.")
 
 
 class FullSchema(_RestsSchema):
