@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from browser.conftest import ROOT, Look, Served
-from browser.hands import drag, pounds, price, tab_to, touch
+from browser.gestures import drag, pounds, price, tab_to, touch
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

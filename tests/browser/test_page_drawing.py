@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from browser.conftest import Look
-from browser.hands import drag, middle, thing
+from browser.gestures import drag, middle, thing
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

@@ -6,7 +6,7 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page, expect
 
-from browser.hands import tab_to
+from browser.gestures import tab_to
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

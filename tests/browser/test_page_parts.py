@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, Request, expect
 
-from browser.hands import drag, price, thing
+from browser.gestures import drag, price, thing
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

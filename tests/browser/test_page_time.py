@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Browser, Page, Response, expect
 
 from browser.conftest import Served, free_port
-from browser.hands import middle, px_per_mm
+from browser.gestures import middle, px_per_mm
 
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]

@@ -24,7 +24,7 @@ from ledgerstone.drawing.frame import (
     spoken,
     unit_note,
 )
-from ledgerstone.drawing.hands import hand_sentences, piece_name
+from ledgerstone.drawing.handedness import hand_sentences, piece_name
 from ledgerstone.drawing.joining import Assembly, Meeting, assemble, overlapping
 from ledgerstone.drawing.lettering import (
     ACCENT,

@@ -1,9 +1,11 @@
-"""Getting a slab there: masses, postcodes and delivery areas, the way in, and hands."""
+"""Getting a slab there: masses, postcodes and delivery areas, the way in, and who carries."""
 
 from __future__ import annotations
 
 from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
-from ledgerstone.transport.hands import (
+from ledgerstone.transport.masses import crated_kg, slab_kg
+from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
+from ledgerstone.transport.people import (
     Who,
     Zone,
     filter_kg,
@@ -13,8 +15,6 @@ from ledgerstone.transport.hands import (
     push_kg,
     team_lift_kg,
 )
-from ledgerstone.transport.masses import crated_kg, slab_kg
-from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.way_in import (
     PADDING_MM,
     CarriedBox,

@@ -1,4 +1,4 @@
-"""Checks of hands: who carries at the other end, what is beyond hands, and what was not told."""
+"""Checks of who carries: people at the other end, what is beyond them, and what was not told."""
 
 from __future__ import annotations
 
