@@ -12,7 +12,14 @@ from hypothesis import strategies as st
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app
 from ledgerstone.api.health import Running
-from ledgerstone.api.limits import MOST_CLIENTS, Buckets, Gate, client_of, waiting_at
+from ledgerstone.api.limits import (
+    MOST_CLIENTS,
+    UNTOLD,
+    Buckets,
+    Gate,
+    client_of,
+    waiting_at,
+)
 
 SETTINGS = Settings(maker_key=MAKER_KEY)
 ELSEWHERE = {"REMOTE_ADDR": "203.0.113.7"}  # RFC 5737: an address of no one's
@@ -107,6 +114,42 @@ def test_an_address_is_taken_from_a_header_only_behind_a_proxy() -> None:
             for n in range(2)
         ]  # fmt: skip
         assert found == statuses, proxies
+
+
+def test_this_machine_is_limited_with_all_together_alone() -> None:
+    """Who asks from here is never told 429; while too many wait, he is turned away like anyone."""
+    waiting = [0]
+    running = Running(gate=Gate(most_waiting=16, waiting=lambda: waiting[0]))
+    client = _client(replace(SETTINGS, rate_per_s=0.5, burst=1), running)
+    bad = {"data": b"{", "content_type": "application/json"}
+    assert {client.post("/v1/quotes", **bad).status_code for _ in range(5)} == {400}
+    waiting[0] = 17
+    assert client.post("/v1/quotes", **bad).status_code == 503
+
+
+@pytest.mark.parametrize(
+    ("proxies", "address", "headers", "told"),
+    [
+        (0, "127.0.0.1", {"X-Forwarded-For": "203.0.113.7"}, 1),
+        (0, "127.0.0.1", {}, 0),
+        (0, "203.0.113.7", {"X-Forwarded-For": "198.51.100.1"}, 0),
+        (1, "127.0.0.1", {"X-Forwarded-For": "203.0.113.7"}, 0),
+    ],
+)
+def test_a_proxy_that_nobody_told_of_is_logged_once(
+    proxies: int,
+    address: str,
+    headers: dict[str, str],
+    told: int,
+    caplog: pytest.LogCaptureFixture,
+) -> None:
+    """Where this machine forwards for others and no setting says so, one line says it, unnamed."""
+    client = _client(replace(SETTINGS, proxies=proxies))
+    caplog.set_level("WARNING", "ledgerstone")
+    for _ in range(2):
+        client.get("/v1/health/live", headers=headers, environ_overrides={"REMOTE_ADDR": address})
+    said = [record.getMessage() for record in caplog.records]
+    assert said == [UNTOLD] * told
 
 
 def test_a_full_queue_turns_away_before_any_work() -> None:

@@ -15,10 +15,9 @@ from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.counts import Counts
 from ledgerstone.api.lane import AtWork, Lane
-from ledgerstone.api.limits import Gate
+from ledgerstone.api.limits import Gate, is_forwarded
 from ledgerstone.codec.service_schemas import HEALTH
 
-_FORWARDED = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
 _TEXT = "text/plain; version=0.0.4; charset=utf-8"
 
 
@@ -98,7 +97,7 @@ def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:
 
 def _asked_from_here() -> bool:
     """Say whether this machine asks for itself: no proxy says that it asks for another."""
-    if any(name in request.headers for name in _FORWARDED):
+    if is_forwarded():
         return False
     try:
         return ip_address(request.remote_addr or "").is_loopback

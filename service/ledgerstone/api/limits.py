@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ipaddress
+import logging
 import math
 import socket
 import struct
@@ -25,6 +26,12 @@ FREE: Final = ("/v1/health/", "/v1/choices", "/v1/openapi.yaml", "/metrics")
 _BUSY_S = 2
 PRICED: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
 _ONE_EACH_S = 1
+_FORWARDED: Final = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
+UNTOLD: Final = (
+    "A proxy on this machine forwards requests, and LEDGERSTONE_PROXIES does not say so:"
+    " its callers are not told apart, and none is limited by himself."
+)
+_log = logging.getLogger("ledgerstone")
 
 # struct tcp_info of Linux (include/uapi/linux/tcp.h): eight bytes, then 32-bit numbers. On a
 # socket that listens, tcpi_unacked is how many connections wait to be accepted.
@@ -107,7 +114,11 @@ def waiting_at(listener: Listener) -> int:
 
 
 def client_of(address: str | None) -> str | None:
-    """Name the client at an address: a whole /64 of IPv6 is one; this machine itself is none."""
+    """Name the client at an address: a whole /64 of IPv6 is one; this machine itself is none.
+
+    Whoever asks from this machine is who runs it, and is held up by what holds for all together
+    alone: the gate, the lane, a request's deadline and its budget.
+    """
     try:
         ip = ipaddress.ip_address(address or "")
     except ValueError:
@@ -121,9 +132,31 @@ def client_of(address: str | None) -> str | None:
     return str(ip)
 
 
+def is_forwarded() -> bool:
+    """Say whether the request names somebody it was forwarded for: a proxy stands before us."""
+    return any(name in request.headers for name in _FORWARDED)
+
+
+def _tell_of_proxies(app: Flask) -> None:
+    """Log once that this machine forwards for others, of whom we were not told.
+
+    They all come from its own address, and so none of them is limited by himself.
+    """
+    told = False
+
+    @app.before_request
+    def _untold() -> None:
+        nonlocal told
+        if not told and client_of(request.remote_addr) is None and is_forwarded():
+            told = True
+            _log.warning("%s", UNTOLD)
+
+
 def register(app: Flask, settings: Settings, gate: Gate, at_work: AtWork) -> None:
     """Ask to wait before anything of a request is read."""
     rate = settings.rate_per_s
+    if not settings.proxies:
+        _tell_of_proxies(app)
     buckets = Buckets(rate, settings.burst) if rate else None
 
     @app.before_request

@@ -11,7 +11,7 @@ from flask import Blueprint, Response, json, request
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.languages import asked_speech
-from ledgerstone.api.limits import Buckets, waits
+from ledgerstone.api.limits import Buckets, client_of, waits
 from ledgerstone.api.problems import problem
 from ledgerstone.api.smtp import post_of
 from ledgerstone.application.opening import write_opened
@@ -63,7 +63,7 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
                 404, Message("requests-not-taken", email=context.workshop.workshop.email)
             )
         guard.must_accept_json()
-        client = request.remote_addr or ""
+        client = client_of(request.remote_addr) or "this machine"
 
         def allowed(letter: EmailMessage) -> None:
             now_s = time.monotonic()
