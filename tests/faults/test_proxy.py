@@ -3,6 +3,7 @@
 import json
 import os
 import signal
+import threading
 import time
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager, suppress
@@ -11,7 +12,8 @@ from pathlib import Path
 import pytest
 
 from faults.proxying import Proxied, names, proxied
-from support.serving import ROOT, Served, free_port, served, wait_for
+from support.hardest import crowded
+from support.serving import ORDER, ROOT, Served, free_port, served, wait_for
 
 pytestmark = pytest.mark.long
 
@@ -22,7 +24,7 @@ HALF = (
 
 
 @contextmanager
-def _replicas(folder: Path, replicas: int) -> Iterator[tuple[Proxied, list[Served]]]:
+def _replicas(folder: Path, replicas: int, **more: str) -> Iterator[tuple[Proxied, list[Served]]]:
     """The proxy before real servers, each at an address of its own, all of one name and port."""
     port = free_port()
     hosts = [f"127.0.0.{1 + number}" for number in range(replicas)]
@@ -34,7 +36,7 @@ def _replicas(folder: Path, replicas: int) -> Iterator[tuple[Proxied, list[Serve
             for host in hosts
         ]
         known = stack.enter_context(names(*hosts))
-        running = stack.enter_context(proxied(folder, port, known))
+        running = stack.enter_context(proxied(folder, port, known, **more))
         wait_for(lambda: running.get("/v1/health/live").status == 200)
         yield running, servers
 
@@ -120,3 +122,52 @@ def test_a_dead_replica_is_gone_round(tmp_path: Path) -> None:
         same = [(got.status, got.body) == (200, right.body) for got in answers]
         print(f"{sum(same)} of 10 right in {time.monotonic() - began_s:.1f} s")
         assert all(same)
+
+
+def _heavy(number: int) -> bytes:
+    order = crowded(1, 20, "units", 20)
+    order["slabs"][0]["outline"]["length"] -= number
+    return json.dumps(order).encode()
+
+
+def _timed(running: Proxied, path: str, body: bytes | None = None) -> tuple[int, float]:
+    """Ask as an ordinary customer; return the status and how long it took, s."""
+    began_s = time.monotonic()
+    got = running.get(path, body, **{"X-Caller": "203.0.113.8"})
+    return got.status, time.monotonic() - began_s
+
+
+def test_heavy_orders_through_the_proxy_spare_the_others(tmp_path: Path) -> None:
+    """Before two replicas, sixteen heavy orders at once and more of them hold no customer up."""
+    as_said = "error_log /dev/null crit;"
+    told = {as_said: f"{as_said} set_real_ip_from 127.0.0.1; real_ip_header X-Caller;"}
+    stop = threading.Event()
+
+    def attack(running: Proxied, number: int, statuses: list[int]) -> None:
+        address = {"X-Caller": f"203.0.113.{20 + number % 3}"}
+        while not stop.is_set():
+            number += 100
+            statuses.append(running.get(body=_heavy(number % 900), **address).status)
+            stop.wait(0.2)
+
+    with _replicas(tmp_path, 2, **told) as (two, _):
+        statuses: list[int] = []
+        _timed(two, "/")
+        threads = [threading.Thread(target=attack, args=(two, k, statuses)) for k in range(16)]
+        for thread in threads:
+            thread.start()
+        pages, asked = [], []
+        for _ in range(6):
+            pages += [_timed(two, path) for path in ("/", "/app.js")]
+            asked.append(_timed(two, "/v1/health/live"))
+            asked.append(_timed(two, "/v1/quotes", ORDER))
+        stop.set()
+        for thread in threads:
+            thread.join()
+    counts = {status: statuses.count(status) for status in sorted(set(statuses))}
+    slowest = [max(took_s for _, took_s in seen) for seen in (pages, asked)]
+    print(f"attackers {counts}; page {slowest[0]:.2f} s, health and quote {slowest[1]:.2f} s")
+    assert {status for status, _ in (*pages, *asked)} == {200}
+    assert slowest[0] <= 0.5
+    assert slowest[1] <= 2.0
+    assert set(statuses) <= {200, 422, 429, 503}
