@@ -25,6 +25,7 @@ def price(
     steel: Sequence[SteelPlan] | None = None,
     *,
     terms: MakerTerms = NO_TERMS,
+    costed: Sequence[Cost] | None = None,
 ) -> Price:
     """Ask a price: costs and margin in three lines, services, delivery, the maker's, tax, steps.
 
@@ -34,8 +35,10 @@ def price(
         Of each slab, where it has been advised.
     terms
         What the maker sets for this offer alone.
+    costed
+        What these steps cost, where that is known already.
     """
-    every = costs(order, shapes, steps, workshop, steel)
+    every = costed if costed is not None else costs(order, shapes, steps, workshop, steel)
     lines = making_lines(every, workshop, terms.margin_percent)
     services = _services(order, subtotal(lines), workshop)
     delivery = _delivery(order, tuple(shapes), workshop)

@@ -9,7 +9,7 @@ from functools import lru_cache
 
 import numpy as np
 
-from ledgerstone.shade.colour import Colours, Lab, delta_e_2000, one
+from ledgerstone.shade.colour import Colours, Lab, delta_e_2000_all, one
 from ledgerstone.shade.curve import PigmentCurve, fit_curve, mixed_ratio
 from ledgerstone.shade.layer import lab_of_ratio, ratio_of_lab
 from ledgerstone.workshop.records import Colouring, Dose, Pigment, Workshop
@@ -58,15 +58,13 @@ class ShadeModel:
         Batch to batch, the worst of the pigments' residuals, and a quarter of the way (in colour)
         to the nearest tile that was read on this cement, added in squares. Our judgement.
         """
-        here = self.lab(cement, doses)
+        here = np.array(self.lab(cement, doses))
         used = [self.curves[dose.pigment] for dose in doses if dose.percent]
-        tiles = [self.bases[cement]] + [
-            self.lab(cement, (Dose(pigment=curve.name, percent=sample.dose_percent),))
-            for curve in used
-            for sample in curve.samples
-            if sample.cement == cement
-        ]
-        way = min(delta_e_2000(here, tile) for tile in tiles)
+        tiles = [np.array([self.bases[cement]])]
+        for curve in used:
+            read = [s.dose_percent for s in curve.samples if s.cement == cement and s.dose_percent]
+            tiles.append(self.labs(cement, (curve.name,), np.array(read).reshape(-1, 1)))
+        way = float(delta_e_2000_all(here, np.concatenate(tiles)).min())
         residual = max((curve.residual_delta_e for curve in used), default=0.0)
         return math.hypot(BATCH_DELTA_E, residual, WRONG_PART_OF_THE_WAY * way)
 

@@ -27,5 +27,6 @@ def price_work(scheduled: Scheduled, terms: MakerTerms = NO_TERMS) -> Priced:
         planned.workshop,
         assessed.steel,
         terms=terms,
+        costed=scheduled.costed,
     )
     return Priced(scheduled, asked)

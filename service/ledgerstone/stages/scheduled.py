@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from ledgerstone.price import costs, making_lines, subtotal
+from ledgerstone.price import Cost, costs, making_lines, subtotal
 from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
 from ledgerstone.schedule.ages import ages_of
 from ledgerstone.stages.assessed import Assessed
@@ -26,11 +26,14 @@ class Scheduled:
         The one list of work that price, lead time and job sheet are made from.
     lead_time
         None where there is no day by which it can be ready.
+    costed
+        What these operations cost, where that was worked out to choose them.
     """
 
     assessed: Assessed
     operations: tuple[Operation, ...]
     lead_time: LeadTime | None
+    costed: tuple[Cost, ...] | None = None
 
     @property
     def planned(self) -> Planned:
@@ -58,7 +61,9 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     is asked for, as many as make it ready soonest. A slab that would not yet bear its own weight,
     or what is spread over it, stays until it does.
     """
-    lists = _lists_of_work(assessed)
+    without_tiles = _list_of_work(assessed, (), with_tiles=False)
+    costed = _costs_that_decide(assessed, without_tiles)
+    lists = _lists_of_work(assessed, without_tiles, costed)
     try:
         laid = [(steps, _lead_time(steps, assessed, context)) for steps in lists]
     except NeverWorked:
@@ -68,7 +73,7 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     steps, days = in_time[0] if in_time else min(laid, key=lambda one: one[1].ready_on)
     kept = tuple(_kept(assessed, days))
     if not kept:
-        return Scheduled(assessed, steps, days)
+        return Scheduled(assessed, steps, days, costed if steps == without_tiles else None)
     try:
         return Scheduled(assessed, (*steps, *kept), _lead_time((*steps, *kept), assessed, context))
     except NeverWorked:
@@ -91,11 +96,14 @@ def _kept(assessed: Assessed, days: LeadTime) -> Iterator[Operation]:
             yield keeping(i, planned.order, needed)
 
 
-def _lists_of_work(assessed: Assessed) -> tuple[tuple[Operation, ...], ...]:
+def _lists_of_work(
+    assessed: Assessed, without_tiles: tuple[Operation, ...], costed: tuple[Cost, ...] | None
+) -> tuple[tuple[Operation, ...], ...]:
     """Lists of work to choose from, by how many moulds are made of equal pieces."""
-    without_tiles = _list_of_work(assessed, (), with_tiles=False)
-    tiles = _tiles_are_cast(assessed, without_tiles)
+    tiles = _tiles_are_cast(assessed.planned, costed)
     every = _list_of_work(assessed, (), with_tiles=True) if tiles else without_tiles
+    if all(slab.quantity == 1 for slab in assessed.planned.order.slabs):
+        return (every,)  # with one mould each there is nothing to choose
     tried = moulds_to_try(every, assessed.planned.workshop.table)
     lists = tuple(
         _list_of_work(assessed, moulds, with_tiles=tiles) if moulds else every for moulds in tried
@@ -121,15 +129,23 @@ def _list_of_work(
     )
 
 
-def _tiles_are_cast(assessed: Assessed, without_tiles: tuple[Operation, ...]) -> bool:
-    """Whether sample tiles are cast first: they are asked for, or the subtotal is as high."""
+def _costs_that_decide(
+    assessed: Assessed, without_tiles: tuple[Operation, ...]
+) -> tuple[Cost, ...] | None:
+    """What the work costs, where that decides whether sample tiles are cast; else none."""
     planned = assessed.planned
     order, workshop = planned.order, planned.workshop
-    sample = workshop.sample
-    if sample is None or order.sample_tile or sample.always_from is None:
-        return sample is not None and order.sample_tile
-    every = costs(order, planned.shapes, without_tiles, workshop, assessed.steel)
-    return subtotal(making_lines(every, workshop)) >= sample.always_from
+    if workshop.sample is None or order.sample_tile or workshop.sample.always_from is None:
+        return None
+    return costs(order, planned.shapes, without_tiles, workshop, assessed.steel)
+
+
+def _tiles_are_cast(planned: Planned, costed: tuple[Cost, ...] | None) -> bool:
+    """Whether sample tiles are cast first: they are asked for, or the subtotal is as high."""
+    sample = planned.workshop.sample
+    if sample is None or costed is None or sample.always_from is None:
+        return sample is not None and planned.order.sample_tile
+    return subtotal(making_lines(costed, planned.workshop)) >= sample.always_from
 
 
 def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: StageContext) -> LeadTime:
