@@ -10,6 +10,7 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
+from ledgerstone.work.mixing import shared
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import JobHours
 from support.slabs import Json, box, hole, order_of, slab_json, stages_of, steps_of
@@ -290,3 +291,11 @@ def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
 def moulds_of(stages: Stages) -> int:
     """How many moulds of the first slab are made."""
     return next(s.pieces for s in stages.scheduled.operations if s.name == "Make the mould")
+
+
+@pytest.mark.parametrize(
+    ("weights", "shares"), [([1.0, 1.0], [4, 3]), ([0.0, 0.0], [4, 3]), ([0.0], [7]), ([], [])]
+)
+def test_minutes_are_shared_whole(weights: list[float], shares: list[int]) -> None:
+    """By weight, and alike where nothing weighs anything: they always add up."""
+    assert list(shared(7, weights)) == shares

@@ -66,8 +66,10 @@ def mixing_alone_minutes(slab: Slab, shape: Shape, workshop: Workshop) -> int:
 def shared(whole: int, weights: Sequence[float]) -> Iterator[int]:
     """Share a whole number by weights: whole shares that add up to it, each within one of its own.
 
-    What is given so far is rounded, and a share is what it grew by.
+    What is given so far is rounded, and a share is what it grew by. Where nothing weighs anything,
+    as where an opening is as large as its slab, all share alike.
     """
+    weights = weights if any(weights) else [1.0] * len(weights)
     total, so_far, given = math.fsum(weights), 0.0, 0
     for weight in weights:
         so_far += weight
