@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import copy
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -14,6 +14,7 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._rails import on_levels
+from ledgerstone.strength._search import worst_seats
 from ledgerstone.strength._tried import Tried
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import turning_places
@@ -155,17 +156,21 @@ def _worst_of(lying: Lying, tried: Sequence[Tried]) -> float:
     return max(used, default=0.0)
 
 
-def _fine_enough(seeds: range, workshop: Workshop) -> None:
+def _fine_enough(seeds: Iterable[int], workshop: Workshop) -> None:
     unlike = {}
     for seed in seeds:
         lying = lying_of(ordinary_slab(seed), workshop)
         if lying is None:
             continue
         coarse, fine = _railed(lying), _railed(_finer(lying))
-        first = coarse.first
-        people = [k for k, tried in enumerate(first.tried) if tried.place is not None]
+        batches = worst_seats(coarse, coarse.first)
         for tips in (False, True):
-            some = [first.tried[k] for k in people if (k in first.tipped) is tips]
+            some = [
+                tried
+                for batch in batches
+                for k, tried in enumerate(batch.tried)
+                if tried.place is not None and (k in batch.tipped) is tips
+            ]
             worst = [_worst_of(railed, some) for railed in (coarse, fine)]
             if not 0.95 * worst[1] <= worst[0] <= 1.05 * worst[1]:
                 unlike[seed, tips] = worst
@@ -173,8 +178,8 @@ def _fine_enough(seeds: range, workshop: Workshop) -> None:
 
 
 def test_a_mesh_twice_as_fine_says_the_same(workshop: Workshop) -> None:
-    """Of the places that are tried first, those that tip it apart: the worst within 5 %."""
-    _fine_enough(range(13, 17), workshop)
+    """Of the places that are searched, those that tip it apart: the worst within 5 %."""
+    _fine_enough((13, 14, 52, 59), workshop)
 
 
 @pytest.mark.long

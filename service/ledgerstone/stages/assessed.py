@@ -15,6 +15,7 @@ from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace, in_place
+from ledgerstone.strength.rests import turning_places
 from ledgerstone.strength.slabs import SlabStrength, concrete_of, plate_of, slab_strength
 
 DIGITS_KG = 6
@@ -76,7 +77,9 @@ def _strength_or_none(planned: Planned, i: int, context: StageContext) -> SlabSt
 
 
 def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStrength:
-    """Work out one slab's stresses until it lies on its rests, which do not bear on it.
+    """Work out one slab's stresses until it lies on its rests.
+
+    They bear on it by where it turns on them alone: the mesh is finer there.
 
     Raises
     ------
@@ -85,7 +88,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
     """
     slab, shape = planned.order.slabs[i], planned.shapes[i]
     temp_c, cover = _workshop_temp_c(context), _cover(planned, context)
-    without_rests = replace(slab, rests=None)
+    without_rests, turning = replace(slab, rests=None), turning_places(slab, shape)
     compute = partial(
         slab_strength,
         without_rests,
@@ -95,6 +98,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         workshop_temp_c=temp_c,
         plates=context.cache.plates,
         cover=cover,
+        turning=turning,
     )
     size = (shape.length_mm, shape.width_mm)
     key = HandlingKey(
@@ -103,6 +107,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         size,
         temp_c,
         cover,
+        turning,
     )
     return context.cache.handling.get_or_compute(key, compute)
 

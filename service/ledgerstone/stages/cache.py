@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
 from ledgerstone.order import Slab
+from ledgerstone.outline import XY
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import Curing
@@ -60,9 +61,9 @@ class SlabKey:
 
 @dataclass(frozen=True, slots=True)
 class HandlingKey:
-    """What the handling of a slab depends on, beside the workshop: not on its rests.
+    """What the handling of a slab depends on, beside the workshop.
 
-    The size stands beside the slab because over units it comes from the rests.
+    Of its rests that is what they make of its size and of its mesh.
     """
 
     slab: SlabKey
@@ -70,6 +71,7 @@ class HandlingKey:
     size_mm: tuple[float, float]
     workshop_temp_c: float
     cover: Curing
+    turning: tuple[XY, ...]
 
 
 @dataclass(frozen=True, slots=True)

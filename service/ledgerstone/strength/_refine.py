@@ -24,6 +24,7 @@ STRIDE = 0.8  # share of the way to the neighbours' mean that a point moves in o
 MOST_BORDER = 2000  # no boundary worth keeping is cut finer: two of its steps cross
 ROUNDS_OF_RECOVERY = 12
 WELL_SHAPED = 22.0  # degrees: smoothing stops here
+WELL_SHAPED_CLOSE = 15.0
 MOST_SMOOTHINGS = 5
 
 
@@ -133,12 +134,19 @@ def angles_degrees(nodes: FloatArray, triangles: IntArray) -> FloatArray:
 
 
 def at_rest(
-    polygon: Polygon, border: FloatArray, inner: FloatArray, cut: IntArray, spacing: Spacing
+    polygon: Polygon,
+    border: FloatArray,
+    inner: FloatArray,
+    cut: IntArray,
+    spacing: Spacing,
+    *,
+    close: int,
 ) -> Delaunay:
     """Triangulation of the best of a few smoothings of the free points ``inner`` (k, 2).
 
     Crowded points go in the first round. It stops at the first triangulation whose smallest angle,
-    among triangles with a free point, is 22 degrees; else it takes the best of the rounds.
+    among triangles with a free point, is 22 degrees; else it takes the best of the rounds. Of the
+    triangles on the last ``close`` points of the border, 15 degrees do.
     """
     guards = border[cut[:, 0]], border[cut[:, 1]]
     fixed = len(border)
@@ -146,8 +154,7 @@ def at_rest(
     for round_no in range(MOST_SMOOTHINGS):
         whole = delaunay_of(np.concatenate([border, inner]))
         triangles, _ = triangles_of(whole, polygon)
-        free = triangles[(triangles >= fixed).any(axis=1)]
-        angle = float(angles_degrees(whole.points, free).min(initial=180.0))
+        angle = _smallest_degrees(whole.points, triangles, fixed, close)
         if round_no > 0 and angle > best_angle:
             best, best_angle = whole, angle
         if round_no > 0 and best_angle >= WELL_SHAPED:
@@ -155,6 +162,16 @@ def at_rest(
         kept = ~crowded(whole.points, triangles, fixed, spacing) if round_no == 0 else None
         inner = smoothed(whole.points, triangles, fixed, guards, kept)
     return whole if best is None else best
+
+
+def _smallest_degrees(nodes: FloatArray, triangles: IntArray, fixed: int, close: int) -> float:
+    """Smallest angle of triangles with a free point; more is made of those on the close ones."""
+    free = triangles[(triangles >= fixed).any(axis=1)]
+    angles = angles_degrees(nodes, free)
+    if close:
+        on_close = ((free < fixed) & (free >= fixed - close)).any(axis=1)
+        angles[on_close] *= WELL_SHAPED / WELL_SHAPED_CLOSE
+    return float(angles.min(initial=180.0))
 
 
 def edges_of(triangles: IntArray) -> IntArray:

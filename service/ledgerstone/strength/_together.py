@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import numpy as np
 from scipy.linalg import LinAlgError
 
 from ledgerstone.strength import contact
 from ledgerstone.strength._exchange import BoolArray, Exchange, Together, exchange_of
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._outline import FloatArray
 
 MOST_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
-FAMILIAR = 0.99  # cosine to a settled case, beyond which the same rests are likely to touch
-PIONEERS = 8  # of many that are not: so many are settled first, as far apart as may be
 FAR = 10  # rests in which a case may differ from the nearest base before it gets one of its own
 MOST_BASES = 6
 SHARPENINGS = 2
@@ -51,12 +47,9 @@ class Contact:
         try:
             self._make_ready(free[:, 0], pulls[:, 0])
             portion = max(1, MOST_TOGETHER // len(free) ** 2)
-            for cases in self._in_turn(free, pulls):
-                for k in range(0, len(cases), portion):
-                    some = cases[k : k + portion]
-                    settled = self._together(free[:, some].T, pulls[:, some].T)
-                    for case, one in zip(some.tolist(), settled, strict=True):
-                        found[case] = one
+            for k in range(0, len(found), portion):
+                some = slice(k, k + portion)
+                found[some] = self._together(free[:, some].T, pulls[:, some].T)
         except LinAlgError:
             pass
         return [
@@ -99,22 +92,6 @@ class Contact:
             wanted = free / rests.stiffening + rests.rigid @ pull
             self._seen, bases = [(_unit(wanted[None]), base[None])], [base]
         self._exchanges = [exchange_of(self._flexibility, rests.rigid, base) for base in bases]
-
-    def _in_turn(self, free: FloatArray, pulls: FloatArray) -> Iterator[IntArray]:
-        """Cases in one portion, or first those that are least like each other and all settled."""
-        unit = _unit(free.T / self._rests.stiffening + pulls.T @ self._rests.rigid.T)
-        seen = np.concatenate([one for one, _ in self._seen])
-        like = (unit @ seen.T).max(axis=1)
-        every = np.arange(len(unit))
-        if (like < FAMILIAR).sum() <= 2 * PIONEERS:
-            yield every
-            return
-        first: list[int] = []
-        for _ in range(PIONEERS):
-            first.append(int(like.argmin()))
-            like = np.maximum(like, unit @ unit[first[-1]])
-        yield np.array(first)
-        yield np.setdiff1d(every, first)
 
     def _together(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance | None]:
         """Balance of each row's case, None where it is not met."""

@@ -23,7 +23,7 @@ from ledgerstone.strength._spacing import (
     rounded_off,
     spacing_for,
 )
-from ledgerstone.strength._turning import are_clear_of, ringed
+from ledgerstone.strength._turning import are_clear_of, ringed, with_ends_at_the_edge
 
 MOST_NODES = 2000  # three unknowns each: methods §1.2
 MOST_NODES_ASKED = 40_000  # where the caller names the element size
@@ -136,9 +136,11 @@ def mesh_of(
     image = image_of(outline, [*zones, about])
     seen = _outline.tidied(image.of(outline))
     most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
-    ends = ringed(image.points(np.array(turning).reshape(-1, 2)))
+    turned = image.points(np.array(turning).reshape(-1, 2))
+    ends = ringed(turned)
     spacing = _spacing_of(seen, thickness_mm, mesh_mm, most, ends)
-    boundary = _outline.noded(_rounded_off(seen, spacing), [image.of(zone) for zone in zones])
+    cornered = with_ends_at_the_edge(_rounded_off(seen, spacing), turned)
+    boundary = _outline.noded(cornered, [image.of(zone) for zone in zones])
     shapely.prepare(boundary[-1])
     mesh = _meshed(image, boundary, spacing, ends)
     for _ in range(4):
@@ -195,7 +197,7 @@ def _meshed(
     inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     inner = inner[are_clear_of(kept, inner)]
     border = np.concatenate([border, kept])
-    delaunay = _refine.at_rest(polygon, border, inner, cut, spacing)
+    delaunay = _refine.at_rest(polygon, border, inner, cut, spacing, close=len(kept))
     delaunay, cut = _refine.recovered(polygon, border, cut, delaunay)
     triangles, triangle_of = _refine.triangles_of(delaunay, polygon)
     return Mesh(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import OrderedDict
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache
 
 from shapely.geometry import Polygon
@@ -153,6 +153,7 @@ def slab_strength(
     workshop_temp_c: float,
     plates: Plates,
     cover: Curing | None = None,
+    turning: tuple[XY, ...] | None = None,
 ) -> SlabStrength:
     """Try one slab in every position it is ever in.
 
@@ -160,6 +161,8 @@ def slab_strength(
     ----------
     cover
         How it lies in its mould; None is for the usual days, as warm as the shed.
+    turning
+        Where it will turn on its rests, so that one mesh does for all; None is for its own rests.
 
     Raises
     ------
@@ -168,7 +171,7 @@ def slab_strength(
     """
     concrete = concrete_of(workshop)
     thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
-    plate = plate_of(replace(slab, rests=None), shape, concrete, plates)
+    plate = plate_of(slab, shape, concrete, plates, turning)
     openings = any(not opening.polygon.is_empty for opening in shape.openings)
     whole = shape.outline if openings else plate.outline
     ways = Handling(
@@ -186,16 +189,21 @@ def slab_strength(
         handled=ways.chosen(),
         too_heavy=ways.too_heavy,
         flat_by_the_ends=ways.flat_by_the_ends(),
-        in_place=in_place(slab, shape, plate_of(slab, shape, concrete, plates), concrete, workshop),
+        in_place=in_place(slab, shape, plate, concrete, workshop),
     )
 
 
-def plate_of(slab: Slab, shape: Shape, concrete: Concrete, plates: Plates) -> Plate:
+def plate_of(
+    slab: Slab,
+    shape: Shape,
+    concrete: Concrete,
+    plates: Plates,
+    turning: tuple[XY, ...] | None = None,
+) -> Plate:
     """Return the plate of a slab: its net plan, thinner under its reliefs, finer where it turns."""
     thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
-    return plates.of(
-        _polygon(shape), thickness, concrete.ecm_mpa, reliefs, turning_places(slab, shape)
-    )
+    at = turning_places(slab, shape) if turning is None else turning
+    return plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs, at)
 
 
 def _reliefs(slab: Slab, shape: Shape) -> tuple[Relief, ...]:
