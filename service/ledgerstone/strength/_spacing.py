@@ -18,8 +18,8 @@ COARSEST_MM = 45.0
 ELEMENTS_ACROSS = 14.0
 ELEMENTS_IN_STRIP = 3.0
 FINEST_STRIP_MM = 12.0
-ELEMENTS_ROUND_HOLE = 24.0
-CHORD_ERROR_MM = 0.7  # how far a curve may lie from the chord that stands for it
+ELEMENTS_ROUND_HOLE = 32.0
+CHORD_ERROR_MM = 0.4  # how far a curve may lie from the chord that stands for it
 COVERED = 1.2  # a source that another one brings within this of its size is left out
 MOST_SOURCES = 500
 SMOOTH_TURN = 0.6  # radians; a vertex that turns more is a corner
@@ -117,7 +117,7 @@ def _corner_sources(
     """Corners that turn inward, and the size wanted at each.
 
     A corner turning more than 50 degrees gets half the thickness (not under 12 mm); a vertex of a
-    curve gets what puts twenty-four elements round its circle.
+    curve gets what puts thirty-two elements round its circle.
     """
     order = {tuple(end): k for k, end in enumerate(np.round(ends, 6).tolist())}
     before = np.array([order.get(tuple(p), -1) for p in np.round(starts, 6).tolist()])

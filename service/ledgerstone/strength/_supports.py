@@ -24,6 +24,7 @@ from ledgerstone.strength.mesh import Mesh
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
 MOST_STATIONS_AREA = 120
+FEWEST_ACROSS = 3  # a pad presses in its middle too
 # Of all rests together, where they only push: a slab on rests of usual sizes has 30 to 250. What is
 # settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
 MOST_STATIONS = 320
@@ -253,7 +254,7 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
         return np.array([near])
     step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MOST_STATIONS_AREA)))
     x0, y0, x1, y1 = met.bounds
-    nx, ny = (max(2, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
+    nx, ny = (max(FEWEST_ACROSS, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
     grid = np.column_stack([gx.ravel(), gy.ravel()])
     grid = grid[shapely.intersects_xy(plane.buffer(met, 1e-6), grid[:, 0], grid[:, 1])]
