@@ -47,7 +47,7 @@ def with_ends_at_the_edge(outline: Polygon, places: FloatArray) -> Polygon:
         here = np.unique(np.round(here[(here > APART_MM) & (here < length - APART_MM)], 3))
         kept = here[np.diff(here, prepend=-np.inf) > APART_MM]
         made += [start[None], start + kept[:, None] / length * (end - start)]
-    return Polygon(np.concatenate(made), outline.interiors)
+    return Polygon(np.concatenate(made), list(outline.interiors))
 
 
 def _turned(along: FloatArray) -> FloatArray:
