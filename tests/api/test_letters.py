@@ -113,6 +113,7 @@ def test_a_german_customers_letter_is_german(
     ours = made["text"].partition("Unsere Bedingungen")[0]
     ours = re.sub(r"http\S+|steel box section \(.*?on edge\)|Wilf and", "", ours, flags=re.DOTALL)
     assert ENGLISH.findall(ours) == []
+    assert not re.search(r"£\d", ours)
     assert 'lang="de"' in made["html"]
     assert not ENGLISH.search(made["subject"])
 

@@ -1,32 +1,44 @@
-/** What the checks have to say, numbered as on the drawing; and changes that settle it, each one button. */
+/** What the checks have to say, numbered as on the drawing, what stops the order before what is folded by when it is
+ * acted on; and changes that settle it, each one button. */
 
 import { read } from "../lib/json.js";
 import { knows, lengthWords, listed, make, money, number, say, weight } from "../show.js";
 
+const WHENS = /** @type {const} */ (["before-order", "on-delivery", "in-use"]);
+
 /** @param {Finding[]} findings @param {Context} context */
 export function findingList(findings, context) {
   if (findings.length === 0) return null;
-  const stops = findings.some(({ level }) => level === "stops");
+  const of = (/** @type {(finding: Finding) => boolean} */ wanted) =>
+    under((finding) => finding.follows_from === undefined && wanted(finding), findings, context);
+  const stops = of(({ level }) => level === "stops");
   return make(
     "section",
     { class: "findings" },
-    make("h3", { tabindex: "-1", "data-key": "findings" }, say(stops ? "findings.stopped" : "findings.to-know")),
-    make("ol", {}, ...under(undefined, findings, context)),
+    make("h3", { tabindex: "-1", "data-key": "findings" }, say(stops.length ? "findings.stopped" : "findings.to-know")),
+    stops.length ? make("ol", {}, ...stops) : null,
+    ...WHENS.map((when) => folded(when, of((finding) => finding.level !== "stops" && finding.when === when))),
   );
 }
 
+/** What is acted on at one time, in one line until it is opened. @param {Finding["when"]} when @param {HTMLElement[]} items */
+function folded(when, items) {
+  if (items.length === 0) return null;
+  const care = items.some(({ className }) => className === "caution");
+  const words = [say(`findings.${when}`, { n: items.length }), care && say("findings.caution")].filter(Boolean).join(" · ");
+  const summary = make("summary", { class: care ? "caution" : "", "data-key": `${when}-summary` }, words);
+  return make("details", { "data-key": when }, summary, make("ol", {}, ...items));
+}
+
 /**
- * What follows from one finding, numbered as on its pin; of none, what follows from no other.
- * @param {string | undefined} cause
+ * Some findings, numbered as on their pins.
+ * @param {(finding: Finding) => boolean} wanted
  * @param {Finding[]} findings
  * @param {Context} context
  * @returns {HTMLElement[]}
  */
-function under(cause, findings, context) {
-  const numbered = findings.map((finding, i) => ({ finding, number: i + 1 }));
-  return numbered
-    .filter(({ finding }) => finding.follows_from === cause)
-    .map(({ finding, number }) => item(finding, number, findings, context));
+function under(wanted, findings, context) {
+  return findings.flatMap((finding, i) => (wanted(finding) ? [item(finding, i + 1, findings, context)] : []));
 }
 
 /**
@@ -37,13 +49,13 @@ function under(cause, findings, context) {
  * @returns {HTMLElement}
  */
 function item(finding, number, findings, context) {
-  const following = under(finding.id, findings, context);
+  const following = under(({ follows_from: cause }) => cause === finding.id, findings, context);
   const cause = findings.find(({ id }) => id === finding.follows_from);
   const places = finding.at.filter((pointer) => !cause?.at.includes(pointer));
   const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
   return make(
     "li",
-    { class: finding.level, id: `finding-${number}`, tabindex: "-1", "data-key": `finding-${finding.id}` },
+    { class: finding.level, id: `finding-${number}`, tabindex: "-1", "data-number": `${number}`, "data-key": `finding-${finding.id}` },
     make("p", {}, level, " ", finding.says),
     make("p", { class: "links" }, ...places.flatMap((pointer) => link(finding, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),

@@ -117,6 +117,7 @@ export class Drag {
     if (!(pin instanceof SVGElement)) return;
     event.preventDefault();
     const found = document.querySelector(`#finding-${pin.dataset.pin}`);
+    found?.closest("details")?.setAttribute("open", "");
     if (found instanceof HTMLElement) found.focus();
   }
 

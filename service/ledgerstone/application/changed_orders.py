@@ -18,7 +18,7 @@ from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.papers import ChangeView, QuoteView
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy, State
-from ledgerstone.wording import money_text
+from ledgerstone.wording import Money
 
 Json = dict[str, Any]
 
@@ -75,11 +75,11 @@ class ChangeLinks:
         if not isinstance(answer, Quote):
             return None
         link = view_of(answer, context, "", (message,)).link
-        return ChangeView(message, money_text(answer.price.currency, answer.price.total), link)
+        return ChangeView(message, Money(answer.price.currency, answer.price.total), link)
 
     def _ordered(self, message: str, change: Remedy | Fix) -> ChangeView:
         price = change.price
-        total = None if price is None else money_text(price.currency, price.total)
+        total = None if price is None else Money(price.currency, price.total)
         patched = _patched(self._document, change.state)
         return ChangeView(message, total, order_link(patched, self._context))
 

@@ -39,7 +39,7 @@ def slab_facts(slab: Slab, shape: Shape) -> Iterator[Value]:
         if edge.profile == "wall":  # an unseen side has nothing to say
             continue
         yield Message("letter-edge", sides=sides_named(names), edge=edge_facts(edge))
-    yield Message("paper-place", place=slab.place)
+    yield Message("letter-place", place=slab.place)
     if slab.rests is not None:
         yield Message("letter-on", rests=rests_facts(slab.rests))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from ledgerstone.message import Money
 from ledgerstone.quote import Quote, SentBack
 
 
@@ -40,7 +41,7 @@ class ChangeView:
     """One way out of a send-back: what it changes, its price where one is known, its link."""
 
     says: str
-    price: str | None
+    price: Money | None
     link: str | None
 
 

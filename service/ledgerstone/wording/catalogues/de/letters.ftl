@@ -83,6 +83,11 @@ letter-opening-unnamed = ohne Namen
 letter-centre = Mitte { $x } von links, { $y } von vorn
 letter-relief = { plan-relief-word } { $depth } tief, { $x } von links, { $y } von vorn
 letter-edge = { $sides }: { $edge }
+letter-place = { $place ->
+    [outdoors] im Freien
+    [wet-room] im Nassraum
+   *[indoors] innen
+}
 letter-on = Auflage: { $rests }
 letter-alt = Plan von { $slab }: { $size }. { $offer }: { $total }.
 letter-alt-no-price = Plan von { $slab }: { $size }. Noch kein Preis.

@@ -85,6 +85,11 @@ letter-opening-unnamed = opening
 letter-centre = { $x } from left, { $y } from front
 letter-relief = { plan-relief-word } { $depth } deep, { $x } from left, { $y } from front
 letter-edge = { $sides } { $edge }
+letter-place = { $place ->
+    [outdoors] outdoors
+    [wet-room] in a wet room
+   *[indoors] indoors
+}
 letter-on = on { $rests }
 letter-alt = Plan of { $slab }: { $size }. { $offer } { $total }.
 letter-alt-no-price = Plan of { $slab }: { $size }. No price yet.

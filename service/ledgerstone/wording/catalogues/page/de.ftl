@@ -474,6 +474,9 @@ request =
     .failed = Es ließ sich gerade nicht senden. Schreiben Sie stattdessen an { $email }: Der Link unten enthält alles.
 
 findings =
+    .before-order = Vor der Bestellung ({ $n })
+    .on-delivery = Bei der Lieferung ({ $n })
+    .in-use = Im Gebrauch ({ $n })
     .stopped = Was zu ändern ist
     .to-know = Gut zu wissen
     .count =

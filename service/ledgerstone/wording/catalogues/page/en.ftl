@@ -475,6 +475,9 @@ request =
     .failed = It could not be sent just now. Write to { $email } instead: the link below has it all.
 
 findings =
+    .before-order = Before you order ({ $n })
+    .on-delivery = When it comes ({ $n })
+    .in-use = Living with it ({ $n })
     .stopped = What to change
     .to-know = What to know
     .count =
