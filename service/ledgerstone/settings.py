@@ -19,7 +19,7 @@ from ledgerstone.workshop import DEMONSTRATION
 SHORTEST_MAKER_KEY = 16
 _NAMES = (
     "WORKSHOP", "MAKER_KEY", "SIGNING_KEYS", "BASE_URL", "WEB", "PROXIES", "RATE", "MOST_WAITING",
-    "SMTP_PASSWORD", "CALENDAR",
+    "SMTP_PASSWORD", "CALENDAR", "MAILBOX_PASSWORD",
 )  # fmt: skip
 _USUAL_RATE = 10.0
 _MOST_FIGURES = 6
@@ -44,6 +44,8 @@ class Settings:
         Secrets for links, oldest first; one is made for the run where none is given.
     smtp_password
         Of the profile's mail server, where somebody signs in there.
+    mailbox_password
+        Of the profile's mailbox; drafts are put there where it is given.
     base_url
         The service's own address, where it is not the profile's.
     web_folder
@@ -62,6 +64,7 @@ class Settings:
     maker_key: str = field(default_factory=_key, repr=False)
     signing_keys: tuple[str, ...] = field(default_factory=lambda: (_key(),), repr=False)
     smtp_password: str = field(default="", repr=False)
+    mailbox_password: str = field(default="", repr=False)
     base_url: str | None = None
     web_folder: Path | None = None
     today: Callable[[str], date] = today_in
@@ -93,6 +96,7 @@ def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
         maker_key=_long_enough(given["MAKER_KEY"]) or _key(),
         signing_keys=_signing_keys(given["SIGNING_KEYS"]) or (_key(),),
         smtp_password=given["SMTP_PASSWORD"],
+        mailbox_password=given["MAILBOX_PASSWORD"],
         base_url=given["BASE_URL"].rstrip("/") or None,
         web_folder=Path(given["WEB"]) if given["WEB"] else None,
         proxies=proxies,

@@ -4,6 +4,7 @@ import email.policy
 import json
 import re
 from collections.abc import Iterator
+from datetime import date, timedelta
 from decimal import Decimal
 from email.parser import BytesParser
 from pathlib import Path
@@ -15,7 +16,8 @@ from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
-from support.offered import MAKER, service
+from ledgerstone.wording import day_text
+from support.offered import MAKER, OFFERED, reworded, service
 
 WEB = Path(__file__).resolve().parents[2] / "web"
 ELSEWHERE = {"REMOTE_ADDR": "192.0.2.7"}
@@ -173,3 +175,58 @@ def test_a_draft_answers_the_message_that_is_named() -> None:
     del ask["answers"]
     alone = service().post("/v1/replies", json=ask, headers=accept).data
     assert BytesParser(policy=email.policy.default).parsebytes(alone)["To"] is None
+
+
+def noted(kind: str, client: Any, **more: str) -> dict[str, str]:  # noqa: ANN401  a client
+    """Ask for a short letter about the example's offer."""
+    token = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()["token"]
+    answer = client.post(f"/v1/notes/{kind}", json={"token": token, **more}, headers=MAKER)
+    assert answer.status_code == 200, answer.text
+    written: dict[str, str] = answer.get_json()
+    return written
+
+
+def test_a_reminder_names_the_offer_its_total_and_its_last_day() -> None:
+    """And its link, in the language of the offer; nobody without the key has one written."""
+    made = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
+    note = noted("reminder", service(), customer="Tamsin")
+    assert made["reference"] in note["subject"]
+    total = f"{Decimal(made['price']['total']):,.2f}"
+    assert all(part in note["text"] for part in ("Tamsin", total, "25 December 2026", "#quote="))
+    asked = {"token": made["token"]}
+    assert service().post("/v1/notes/reminder", json=asked).status_code == 401
+    assert service().post("/v1/notes/thanks", json=asked, headers=MAKER).status_code == 404
+
+
+def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
+    """What is due now and later, how it is paid, and until when the day is held, or can be had."""
+    paid = reworded(
+        tmp_path,
+        (
+            "deposit_percent = 40\n",
+            (
+                'deposit_percent = 40\nbalance_due = "before it leaves us"\n'
+                'payment = "To Tarnside Casting, account 00000000."\n'
+            ),
+        ),
+    )
+    made = service().post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
+    price, lead = made["price"], made["lead_time"]
+    text = noted("deposit", service(profile=paid))["text"]
+    rest = Decimal(price["total"]) - Decimal(price["deposit"])
+    assert f"{Decimal(price['deposit']):,.2f}" in text
+    assert f"{rest:,.2f}, is due before it leaves us" in text
+    assert "account 00000000" in text
+    assert day_text(date.fromisoformat(lead["if_ordered_by"])) in text
+    later = noted("deposit", service(OFFERED + timedelta(days=9)))["text"]
+    assert day_text(date.fromisoformat(lead["if_ordered_by"])) not in later
+    assert day_text(OFFERED + timedelta(days=9)) in later
+
+
+def test_without_a_mailbox_there_are_no_drafts() -> None:
+    """The desk is told so, and the call is not there."""
+    client = service()
+    assert client.get("/v1/desk", headers=MAKER).get_json()["drafts"] is False
+    answer = client.post("/v1/drafts", json={"order": EXAMPLE_ORDER}, headers=MAKER)
+    assert answer.status_code == 404
+    assert client.post("/v1/drafts", json={"order": EXAMPLE_ORDER}).status_code == 401

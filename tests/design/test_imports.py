@@ -51,9 +51,9 @@ ORDER = (
     "application",
     "calendar_file",
     "settings",
+    "mailbox",
     "api",
     "contract",
-    "mailbox",
     "cli",
     "__main__",
 )

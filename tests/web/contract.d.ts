@@ -14,9 +14,10 @@ declare namespace Contract {
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
-  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number};
+  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean};
   type Detail = {detail: string};
   type Doubtful = {at: string, says: string, readings: Reading[]};
+  type Draft = {says: string};
   type Drawings = {plan?: string, view?: string, assembled?: string, true_size?: string, says?: string[]};
   type Drop = {depth: Length, mitred?: boolean};
   type Edge = {profile?: string, size?: Length, drip?: boolean, drop?: Drop};
@@ -53,6 +54,8 @@ declare namespace Contract {
   type NotUnderstood = {type: string, title: string, status: number, detail: string, instance: string, faults: Fault[], more_faults?: number};
   type NotUnderstoodToday = {kind: "not-understood", body: Faults};
   type Notch = {corner: string, length: Length, width: Length};
+  type Note = {subject: string, text: string};
+  type NoteAsk = {token: string, customer?: string};
   type OfferLeadTime = {ready_on: string, if_ordered_by: string};
   type OfferPrice = {currency: string, lines?: PriceLine[], net: string, tax: string, total: string, deposit: string};
   type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, note?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};

@@ -41,6 +41,11 @@
  *   readings: Contract.Reading[], from: Contract.Span[], was: any, settled: boolean}} Point
  * what an enquiry said or left open of one place in the order, and the value there when it was read
  */
+/**
+ * @typedef {{token: string, reference: string, customer: string, to: string, total: string, currency: string,
+ *   until: string, on: string, state: "draft" | "sent" | "yes" | "no", paid?: boolean}} KeptOffer
+ * an offer that the desk keeps, in its state since the day `on`
+ */
 /** @typedef {import("../../web/page.js").Page} Page */
 /** @typedef {import("../../web/service.js").Service} Service */
 /** @typedef {import("../../web/sketch/sketch.js").Sketch} Sketch */

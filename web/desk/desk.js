@@ -9,9 +9,14 @@ import { keepInTab } from "../store.js";
 import { Door } from "./door.js";
 import { Enquiry } from "./enquiry.js";
 import { Hand } from "./hand.js";
+import { Kept } from "./kept.js";
 import { Letter } from "./letter.js";
+import { Offers } from "./offers.js";
 import { DeskService, Refused } from "./service.js";
 import { Side } from "./side.js";
+import { Week } from "./week.js";
+
+const VIEWS = ["offer", "offers", "week"];
 
 export class Desk {
   /** @param {DeskService} service @param {Choices} choices @param {Contract.Desk} set @param {Door} door */
@@ -24,6 +29,9 @@ export class Desk {
     this.hand = new Hand(this);
     this.side = new Side(this);
     this.letter = new Letter(this);
+    this.kept = new Kept();
+    this.offers = new Offers(this);
+    this.week = new Week(this);
     this.readable = true; // whether the order that was answered last could be meant
     service.terms = () => this.terms();
   }
@@ -35,6 +43,10 @@ export class Desk {
     this.side.listen();
     this.letter.listen();
     this.enquiry.listen();
+    this.offers.listen();
+    this.week.listen();
+    window.addEventListener("hashchange", () => this.view());
+    this.view();
     for (const button of elements(document.body, "[data-desk]"))
       button.addEventListener("click", () => this.press(button.dataset.desk ?? ""));
   }
@@ -47,6 +59,19 @@ export class Desk {
     asking.addEventListener("trouble", (event) => {
       if (/** @type {CustomEvent} */ (event).detail.kind === "refused") this.shut();
     });
+  }
+
+  /** Show the view that the address names; a place within the offer's view is in that. */
+  view() {
+    const named = location.hash.slice(1);
+    const shown = VIEWS.includes(named) ? named : "offer";
+    if (!one(`#view-${shown}`).hidden) return;
+    for (const view of VIEWS) {
+      one(`#view-${view}`).hidden = view !== shown;
+      one(`#views a[href="#${view}"]`).removeAttribute("aria-current");
+    }
+    one(`#views a[href="#${shown}"]`).setAttribute("aria-current", "page");
+    window.scrollTo(0, 0);
   }
 
   /** @param {string} what */
@@ -135,7 +160,6 @@ fillWords(document);
 defineAnswer();
 showWorkshop(choices.workshop);
 one("#views").hidden = false;
-one("#view-offer").hidden = false;
 /** @type {HTMLDetailsElement} */ (document.querySelector("#form-fold")).open = matchMedia("(min-width: 60rem)").matches;
 new Desk(service, choices, set, door).open();
-one("#message").focus();
+if (!one("#view-offer").hidden) one("#message").focus();

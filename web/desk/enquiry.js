@@ -72,13 +72,17 @@ export class Enquiry {
 
   /** Back to an empty field: what was read, and all that was set for it, goes. */
   next() {
+    this.clear();
+    this.desk.page.actions.clear();
+    this.message.focus();
+  }
+
+  clear() {
     this.message.value = "";
     this.reading = null;
     this.points = [];
     this.desk.begin(null);
-    this.desk.page.actions.clear();
     this.keep();
-    this.message.focus();
   }
 
   /** The text again, to change it; the order stays as it is until it is read again. */

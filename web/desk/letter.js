@@ -1,7 +1,9 @@
 /** The reply as it will look: written, shown, copied, or taken as a draft. */
 
+import { named } from "../answer/sentences.js";
 import { elements, make, one, say } from "../show.js";
 import { copied, saved } from "./files.js";
+import { paperButtons } from "./papers.js";
 
 const TAGS = new Set("A B BR DIV EM H1 H2 H3 HR I IMG LI OL P SPAN STRONG TABLE TBODY TD TH THEAD TR UL".split(" "));
 const NAME = "ledgerstone.letter.1";
@@ -107,7 +109,9 @@ export class Letter {
     if (!this.tools.hasChildNodes()) {
       const button = (/** @type {string} */ key, /** @type {() => void} */ press, kind = "quiet") => make("button", { type: "button", class: kind, press }, say(key));
       this.tools.append(
-        make("div", { class: "keep" }, button("reply.copy", () => this.copyWhole(), "main"), button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download())),
+        make("div", { class: "keep" }, button("reply.copy", () => this.copyWhole(), "main"), button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download()), this.desk.set.drafts && button("reply.file", () => void this.file()), button("reply.sent", () => this.sent())),
+        make("h3", {}, say("papers.title")),
+        paperButtons(this.desk, () => this.paperOf(), "#letter-fault"),
       );
     }
     this.tools.hidden = false;
@@ -146,6 +150,7 @@ export class Letter {
 
   /** @param {string} done @param {Record<string, string>} forms by media type */
   copy(done, forms) {
+    this.keepOffer();
     if (copied(forms)) return this.tell(say(done));
     getSelection()?.selectAllChildren(this.paper);
     this.tell(say("reply.not-copied"));
@@ -153,7 +158,47 @@ export class Letter {
 
   async download() {
     const draft = await this.desk.tried("#letter-fault", () => this.desk.service.file("v1/replies", this.ask(), "message/rfc822"));
-    if (draft) saved(draft, "reply.eml");
+    if (!draft) return;
+    saved(draft, "reply.eml");
+    this.keepOffer();
+  }
+
+  /** Put the reply among the drafts of the maker's own mailbox. */
+  async file() {
+    const done = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/drafts", this.ask()));
+    if (!done) return;
+    this.keepOffer();
+    this.tell(done.says);
+  }
+
+  sent() {
+    const quote = this.keepOffer();
+    if (quote?.token) this.desk.kept.set(quote.token, { state: "sent", on: this.desk.set.today });
+    this.tell(say("reply.noted"));
+  }
+
+  /** The quote that the letter is of, where it is one. */
+  quote() {
+    const answer = this.desk.page.answers.last?.answer;
+    return answer?.kind === "quote" ? answer.body : null;
+  }
+
+  /** What a paper of this offer is asked by. */
+  paperOf() {
+    const quote = this.quote();
+    const reference = quote ? named(quote) : "offer";
+    const order = { order: this.desk.page.store.order, ...this.desk.terms() };
+    return { reference, ask: quote?.token ? { token: quote.token } : order };
+  }
+
+  /** Keep the offer among the last fifty, once its letter leaves the desk. */
+  keepOffer() {
+    const quote = this.quote();
+    if (!quote?.token) return null;
+    const { token, price, valid_until: until } = quote;
+    const [customer, to] = [this.set.name, this.set.to?.reply_to ?? ""];
+    this.desk.kept.put({ token, reference: named(quote), customer, to, total: price.total, currency: price.currency, until, on: this.desk.set.today, state: "draft" });
+    return quote;
   }
 
   /** @param {string} words */

@@ -1,25 +1,74 @@
-"""The desk's own route: what the maker's page has to know of the workshop."""
+"""The desk's own routes: what it has to know, short letters, and drafts in the maker's mailbox."""
 
 from __future__ import annotations
+
+from datetime import datetime
+from email.utils import make_msgid
+from zoneinfo import ZoneInfo
 
 from flask import Blueprint, Response, json
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
+from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.problems import problem
 from ledgerstone.application.desk import write_desk
+from ledgerstone.application.letters import draft_letter
+from ledgerstone.application.notes import KINDS, write_note
+from ledgerstone.codec.desk_schemas import DRAFT
+from ledgerstone.errors import MailboxFault
+from ledgerstone.mailbox.drafting import filed
+from ledgerstone.mailbox.server import connected
+from ledgerstone.message import Message
+from ledgerstone.workshop.records import Mailbox
+
+_JSON = "application/json"
+PATIENCE_S = 8.0  # for each word of the mail server; a worker has 20 s for a request
 
 
 def desk_routes(context: AppContext) -> Blueprint:
-    """Make the ``/v1`` route that tells the desk what its workshop has set."""
+    """Make the ``/v1`` routes that only the maker's own page needs."""
     v1 = Blueprint("desk", __name__, url_prefix="/v1")
+    mailbox = context.workshop.mailbox if context.settings.mailbox_password else None
 
     @v1.get("/desk")
     def desk() -> Response:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
-        today = context.today()
-        return Response(
-            json.dumps(write_desk(context.workshop, today)), mimetype="application/json"
-        )
+        told = write_desk(context.workshop, context.today(), drafts=mailbox is not None)
+        return Response(json.dumps(told), mimetype=_JSON)
+
+    @v1.post("/notes/<kind>")
+    def notes(kind: str) -> Response:
+        guard.must_be_maker(context.settings)
+        guard.must_accept_json()
+        if kind not in KINDS:
+            return problem(404, Message("no-such-note", kinds=", ".join(KINDS)))
+        asked = context.quote_context(for_maker=True).of_one_request()
+        return Response(json.dumps(write_note(kind, guard.json_body(), asked)), mimetype=_JSON)
+
+    @v1.post("/drafts")
+    def drafts() -> Response:
+        guard.must_be_maker(context.settings)
+        guard.must_accept_json()
+        if mailbox is None:
+            return problem(404, Message("no-mailbox"))
+        return _draft(mailbox, context)
 
     return v1
+
+
+def _draft(mailbox: Mailbox, context: AppContext) -> Response:
+    """Put the reply that is asked for among the drafts of the maker's own mailbox."""
+    asked = context.quote_context(for_maker=True)
+    letter = draft_letter(guard.json_body(), asked, context.templates)
+    mine = context.workshop.workshop
+    now = datetime.now(ZoneInfo(mine.timezone))
+    name = make_msgid(domain=mine.email.rpartition("@")[2])
+    try:
+        with connected(mailbox, context.settings.mailbox_password, PATIENCE_S) as server:
+            server.add_draft(filed(letter, name, now))
+    except MailboxFault as fault:
+        return problem(503, Message("mailbox-fault", reason=fault.says))
+    said = asked_speech().say(Message("draft-filed"))
+    return Response(json.dumps(DRAFT.dump({"says": said})), mimetype=_JSON)

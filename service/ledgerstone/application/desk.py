@@ -9,7 +9,7 @@ from ledgerstone.codec.desk_schemas import DESK
 from ledgerstone.workshop.records import Workshop
 
 
-def write_desk(workshop: Workshop, today: date) -> dict[str, Any]:
+def write_desk(workshop: Workshop, today: date, *, drafts: bool) -> dict[str, Any]:
     """Write the day at the workshop, and what an offer has where the maker sets nothing."""
     offer = workshop.offer
     written: dict[str, Any] = DESK.dump(
@@ -18,6 +18,7 @@ def write_desk(workshop: Workshop, today: date) -> dict[str, Any]:
             "margin_percent": workshop.rates.margin_percent,
             "standing": offer.standing,
             "valid_days": offer.valid_days,
+            "drafts": drafts,
         }
     )
     return written

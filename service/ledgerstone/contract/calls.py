@@ -15,7 +15,7 @@ from ledgerstone.codec.quote_schemas import QuoteSchema
 from ledgerstone.codec.request_schemas import AskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
 from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, Call, Form, Response, problem_answer
-from ledgerstone.contract.desk_call import DESK_CALL
+from ledgerstone.contract.desk_call import DESK_CALLS
 from ledgerstone.contract.enquiry_call import ENQUIRY_CALL
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
@@ -121,7 +121,7 @@ _ASKED: Final = (
 )
 
 _PAPERS: Final = (
-    DESK_CALL,
+    *DESK_CALLS,
     ENQUIRY_CALL,
     Call(
         path="/v1/replies",

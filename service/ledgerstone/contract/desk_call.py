@@ -1,13 +1,18 @@
-"""The call of the maker's own page."""
+"""The calls of the maker's own page."""
 
 from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.desk_schemas import DeskSchema
-from ledgerstone.contract.call import JSON_TYPE, Call, Response
+from ledgerstone.codec.desk_schemas import DeskSchema, DraftSchema, NoteAskSchema, NoteSchema
+from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
+from ledgerstone.codec.request_schemas import ReplyAskSchema
+from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
 
-DESK_CALL: Final = Call(
+_BODY: Final = (406, 408, 413, 415)
+_NOT_UNDERSTOOD: Final = "What is asked, or the order in it, was not understood."
+
+_DESK: Final = Call(
     path="/v1/desk",
     name="getDesk",
     tag="maker",
@@ -20,3 +25,49 @@ DESK_CALL: Final = Call(
     refusals=(401, 406),
     maker="must",
 )
+
+_NOTES: Final = Call(
+    path="/v1/notes/{kind}",
+    method="post",
+    name="createNote",
+    tag="maker",
+    summary="Write a short letter about an offer",
+    about=(
+        "A `reminder` of two lines, or the request for the `deposit`: what to pay and how, until"
+        " when the day is held, and what is due later."
+    ),
+    takes=NoteAskSchema,
+    parameters=("NoteKind",),
+    answers={
+        200: Response("The letter.", {JSON_TYPE: NoteSchema}),
+        400: problem_answer("The token is no quote of ours.", NotUnderstoodSchema),
+        404: problem_answer("There is no such letter.", ProblemSchema),
+    },
+    refusals=(401, *_BODY),
+    maker="must",
+)
+
+_DRAFTS: Final = Call(
+    path="/v1/drafts",
+    method="post",
+    name="createDraft",
+    tag="maker",
+    summary="Put a reply among the drafts of the maker's own mailbox",
+    about=(
+        "It takes what `POST /v1/replies` takes. Nothing is sent. Where the profile names no"
+        " mailbox, or its password is not set, this is not found."
+    ),
+    takes=ReplyAskSchema,
+    answers={
+        200: Response("It is there.", {JSON_TYPE: DraftSchema}),
+        400: problem_answer(_NOT_UNDERSTOOD, NotUnderstoodSchema),
+        404: problem_answer("This workshop has no mailbox here.", ProblemSchema),
+        422: problem_answer(
+            "The order is more than one request may have worked out.", ProblemSchema
+        ),
+    },
+    refusals=(401, *_BODY, 409),
+    maker="must",
+)
+
+DESK_CALLS: Final = (_DESK, _NOTES, _DRAFTS)

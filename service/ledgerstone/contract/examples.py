@@ -82,6 +82,9 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     note = "Could it be a week later?"
     yield Example("createRequest", "no_mail_server", "/v1/requests", {**asked, "note": note})
     yield Example("getDesk", "desk", "/v1/desk")
+    yield Example("createNote", "deposit", "/v1/notes/deposit", {"token": token}, is_posted=False)
+    yield Example("createNote", "no_quote", "/v1/notes/reminder", {"token": "none-of-ours"})
+    yield Example("createDraft", "no_mailbox", "/v1/drafts", {"order": BENCH})
     yield Example("createEnquiry", "worktop", "/v1/enquiries", {"message": ENQUIRY})
     yield Example("createEnquiry", "empty", "/v1/enquiries", {"message": " "})
     customer = {"customer": "Odile"}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, Final
 
+from ledgerstone.application.notes import KINDS as NOTES
 from ledgerstone.codec.order_schemas import MOST_CUTOUTS, MOST_SLABS
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX
@@ -53,6 +54,7 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
         {**_TEXT, "examples": ["return=minimal"]},
     ),
     "SheetKind": _path("kind", "Which sheet.", {"enum": list(SHEETS)}),
+    "NoteKind": _path("kind", "Which letter.", {"enum": list(NOTES)}),
     "ProblemKind": _path("kind", "The end of a problem's `type`.", _TEXT),
     "DrawingToken": _path("token", "From a link that the service gave.", _TOKEN),
     "DrawingName": _path(

@@ -52,8 +52,14 @@ def draft_of(
     TemplateFault
     """
     day = replaced.day if replaced is not None else None
-    letter = make_answer(read, context, templates, replaces=day).replace(_FOR_FILES, b"", 1)
+    letter = make_answer(read, context, templates, replaces=day)
+    return filed(letter, message_id, now, replaced.message_id if replaced is not None else "")
+
+
+def filed(letter: bytes, message_id: str, now: datetime, replaces: str = "") -> bytes:
+    """Return a draft with what a mailbox wants in its headers, and no file's mark."""
     own = {"Message-ID": message_id, "Date": format_datetime(now)}
-    if replaced is not None and replaced.message_id:
-        own["X-Ledgerstone-Replaces"] = replaced.message_id
-    return "".join(f"{name}: {value}\r\n" for name, value in own.items()).encode() + letter
+    if replaces:
+        own["X-Ledgerstone-Replaces"] = replaces
+    heads = "".join(f"{name}: {value}\r\n" for name, value in own.items())
+    return heads.encode() + letter.replace(_FOR_FILES, b"", 1)

@@ -63,7 +63,7 @@ class Seen:
 
 
 @contextmanager
-def connected(mailbox: Mailbox, password: str) -> Iterator[Server]:
+def connected(mailbox: Mailbox, password: str, patience_s: float = PATIENCE_S) -> Iterator[Server]:
     """Sign in at the maker's mailbox, and leave it at the end.
 
     Raises
@@ -72,7 +72,7 @@ def connected(mailbox: Mailbox, password: str) -> Iterator[Server]:
         The server is away, refuses, or answers what cannot be used.
     """
     with _told():
-        client = _signed_in(mailbox, password)
+        client = _signed_in(mailbox, password, patience_s)
     try:
         yield Server(client, mailbox)
     except BaseException:
@@ -83,11 +83,11 @@ def connected(mailbox: Mailbox, password: str) -> Iterator[Server]:
         client.logout()
 
 
-def _signed_in(mailbox: Mailbox, password: str) -> IMAPClient:
+def _signed_in(mailbox: Mailbox, password: str, patience_s: float) -> IMAPClient:
     trusted = ssl.create_default_context()
     is_tls = mailbox.security == "tls"
     client = IMAPClient(
-        mailbox.host, mailbox.port, ssl=is_tls, ssl_context=trusted, timeout=PATIENCE_S
+        mailbox.host, mailbox.port, ssl=is_tls, ssl_context=trusted, timeout=patience_s
     )
     try:
         if mailbox.security == "starttls":

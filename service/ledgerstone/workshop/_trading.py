@@ -59,6 +59,12 @@ class Offer:
     deposit_round_to: Decimal = field(
         default=Decimal("0.01"), metadata=about("the deposit steps by this", above=0)
     )
+    payment: str | None = field(
+        default=None, metadata=about("how a deposit is paid, as customers read it")
+    )
+    balance_due: str | None = field(
+        default=None, metadata=about("when the rest is due: before it leaves us")
+    )
     revoke_before: date | None = field(
         default=None, metadata=about("links issued before this day no longer stand")
     )

@@ -109,3 +109,79 @@ reply =
     .copied = Kopiert. Fügen Sie es in Ihre Mail ein.
     .text-copied = Als Text kopiert.
     .not-copied = Dieser Browser lässt Seiten nicht kopieren. Der Brief ist markiert: Kopieren Sie ihn von Hand.
+    .file = In die Entwürfe legen
+    .sent = Es ist verschickt
+    .noted = Als verschickt vermerkt.
+
+offers =
+    .open-title = Ein früheres Angebot öffnen
+    .field = Zeichen, Link oder die Mail einfügen, in der er steht, oder die Datei der Mail hier ablegen
+    .open = Öffnen
+    .no-link = Darin ist kein Link zu einem Angebot. Fügen Sie den Link ein oder die Mail, in der er steht.
+    .not-here = { $reference } ist nicht unter den Angeboten auf diesem Gerät. Fügen Sie den Link ein.
+    .here-alone = Die letzten fünfzig Angebote liegen in diesem Browser, nur auf diesem Gerät. Sichern Sie sie als Datei, um sie mitzunehmen.
+    .waits = Was wartet
+    .nothing-waits = Nichts wartet auf Sie.
+    .all = Die anderen Angebote
+    .none = Noch liegt hier kein Angebot. Eines kommt dazu, sobald seine Antwort kopiert oder als Entwurf geholt ist.
+    .until = gilt bis { $day }
+    .why-unanswered =
+        { $n ->
+            [one] seit einem Tag ohne Antwort
+           *[other] seit { $n } Tagen ohne Antwort
+        }
+    .why-expires = der letzte Tag ist { $day }
+    .why-unpaid =
+        { $n ->
+            [one] seit gestern zugesagt, ohne Anzahlung
+           *[other] seit { $n } Tagen zugesagt, ohne Anzahlung
+        }
+    .patience = Tage ohne Antwort, bis eines wartet
+    .export = Als Datei sichern
+    .import = Aus einer Datei hinzufügen
+    .imported =
+        { $n ->
+            [one] { $n } Angebot ist dazugekommen.
+           *[other] { $n } Angebote sind dazugekommen.
+        }
+    .not-imported = In dieser Datei sind keine Angebote. Wählen Sie eine, die hier gesichert wurde.
+    .open-row = { $reference } öffnen
+    .state = Was aus { $reference } wurde
+    .draft = Entwurf
+    .sent = verschickt
+    .yes = zugesagt
+    .no = abgesagt
+    .paid = Die Anzahlung ist da
+    .change = Auftrag ändern
+    .note-copied = Kopiert. Fügen Sie es in Ihre Mail ein.
+    .mail = Im Mailprogramm schreiben
+
+papers =
+    .title = Papiere
+    .approval = Freigabeblatt
+    .fitting = Einbaublatt
+    .care = Pflegeblatt
+    .job = Werkstattblatt
+    .calendar = Kalendereinträge
+    .dxf = Schalungen als DXF
+    .svg = Schalungen als SVG
+    .reminder = Erinnerung
+    .deposit = Bitte um Anzahlung
+    .yes = Zugesagt: Werkstattblatt, Kalender, Anzahlung
+
+week =
+    .title = Die nächsten Tage
+    .choose = Angebote
+    .make = Blatt erstellen
+    .days = Tag für Tag
+    .buy = Einzukaufen
+    .print = Drucken
+    .day = Tag
+    .what = Was
+    .offer = Angebot
+    .when = Wann
+    .material = Werkstoff
+    .used = Verbrauch
+    .packs = Gebinde
+    .loose = lose
+    .of-packs = { $n } zu { $pack }

@@ -109,3 +109,79 @@ reply =
     .copied = Copied. Paste it into your mail.
     .text-copied = Copied as text.
     .not-copied = This browser does not let pages copy. The letter is selected: copy it by hand.
+    .file = Put it into Drafts
+    .sent = It is sent
+    .noted = Noted as sent.
+
+offers =
+    .open-title = Open an earlier offer
+    .field = Paste its reference, its link or the mail that holds it, or drop the mail’s file here
+    .open = Open it
+    .no-link = There is no link to an offer in this. Paste the link, or the mail that holds it.
+    .not-here = { $reference } is not among the offers on this device. Paste its link.
+    .here-alone = The last fifty offers are kept in this browser, on this device only. Save them as a file to take them elsewhere.
+    .waits = What waits
+    .nothing-waits = Nothing waits for you.
+    .all = The other offers
+    .none = No offer is kept here yet. One is once its reply is copied or taken as a draft.
+    .until = stands until { $day }
+    .why-unanswered =
+        { $n ->
+            [one] no answer for a day
+           *[other] no answer for { $n } days
+        }
+    .why-expires = its last day is { $day }
+    .why-unpaid =
+        { $n ->
+            [one] a yes since yesterday, without its deposit
+           *[other] a yes for { $n } days, without its deposit
+        }
+    .patience = Days without an answer until one waits
+    .export = Save them as a file
+    .import = Add those of a file
+    .imported =
+        { $n ->
+            [one] { $n } offer added.
+           *[other] { $n } offers added.
+        }
+    .not-imported = That file holds no offers. Choose one that was saved here.
+    .open-row = Open { $reference }
+    .state = What became of { $reference }
+    .draft = draft
+    .sent = sent
+    .yes = a yes
+    .no = a no
+    .paid = The deposit is here
+    .change = Change the order
+    .note-copied = Copied. Paste it into your mail.
+    .mail = Write it in your mail program
+
+papers =
+    .title = Papers
+    .approval = Approval sheet
+    .fitting = Fitting sheet
+    .care = Care sheet
+    .job = Job sheet
+    .calendar = Calendar entries
+    .dxf = Moulds as DXF
+    .svg = Moulds as SVG
+    .reminder = Reminder
+    .deposit = Deposit request
+    .yes = A yes: job sheet, calendar, deposit request
+
+week =
+    .title = The days to come
+    .choose = Offers
+    .make = Make the sheet
+    .days = Day by day
+    .buy = To buy
+    .print = Print it
+    .day = Day
+    .what = What
+    .offer = Offer
+    .when = When
+    .material = Material
+    .used = Used
+    .packs = Packs
+    .loose = loose
+    .of-packs = { $n } of { $pack }
