@@ -62,7 +62,6 @@ STILL_REPEATED: Final = {
     "tests/unit/test_drawing_weeks.py": 3,
     "tests/unit/test_every_check.py": 1,
     "tests/unit/test_making_offers.py": 1,
-    "tests/unit/test_own_sentences.py": 1,
     "tests/unit/test_papers_job_days.py": 1,
     "tests/unit/test_promise_offers.py": 6,
     "tests/unit/test_quote.py": 2,

@@ -2,6 +2,7 @@
 
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -97,31 +98,25 @@ def answered_alike(one: Json, other: Json) -> bool:
 
 
 def add_surface(package: Path) -> None:
-    """Add the surface “brushed”: name, record, words, and its rows in the workshop's file."""
-    put(
-        package / "surfaces.py",
-        'Literal["as-cast", "honed", "polished"]',
-        'Literal["as-cast", "brushed", "honed", "polished"]',
-    )
-    put(
-        package / "surfaces.py",
-        '        "honed": SurfaceKind(',
-        '        "brushed": SurfaceKind(0.1, 200, 8.0),\n        "honed": SurfaceKind(',
-    )
-    for language, verb in (("en", "brush"), ("de", "bürsten")):
-        catalogue = package / "wording" / "catalogues" / language / "checks-edges.ftl"
-        put(catalogue, "    [polished]", f"    [brushed] {verb}\n    [polished]")
+    """Add the surface “scoured”: name, record, words, and its rows in the workshop's file."""
+    file, record = package / "surfaces.py", '        "honed": SurfaceKind('
+    put(file, '"as-cast", "honed", "polished"', '"as-cast", "scoured", "honed", "polished"')
+    put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0),\n{record}')
+    for catalogue in (package / "wording" / "catalogues").glob("*/*.ftl"):
+        text = catalogue.read_text(encoding="utf-8")
+        text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)
+        catalogue.write_text(text, encoding="utf-8")
     profile = package / "workshop" / "demonstration.toml"
     put(
         profile,
         '[[finishes]]\nsurface = "honed"',
-        '[[finishes]]\nsurface = "brushed"\nsays = "Brushed while green."\nhours_per_m2 = 1.0\n'
+        '[[finishes]]\nsurface = "scoured"\nsays = "Scoured while green."\nhours_per_m2 = 1.0\n'
         'consumables_per_m2 = 5.00\ndays = 1\n\n[[finishes]]\nsurface = "honed"',
     )
     put(
         profile,
         '  { surface = "honed", l_per_m2 = 0.3 },',
-        '  { surface = "brushed", l_per_m2 = 0.1 },\n  { surface = "honed", l_per_m2 = 0.3 },',
+        '  { surface = "scoured", l_per_m2 = 0.1 },\n  { surface = "honed", l_per_m2 = 0.3 },',
     )
 
 
@@ -241,15 +236,15 @@ def test_a_surface_is_added_in_one_record_and_the_workshops_file(
 ) -> None:
     """It is offered, priced, drawn, and holds its edge to the upright face that it needs."""
     add_surface(package)
-    finish = {"finish": {"surface": "brushed"}}
+    finish = {"finish": {"surface": "scoured"}}
     thin = {"thickness": 20, "edges": {"front": {"profile": "bevel", "size": "13 mm"}}}
     told, stopped, plain = ask(package, finish, {**finish, **thin}, {})
-    assert (told["answer"], plain["choices"][1]) == ("Quote", "brushed")
+    assert (told["answer"], plain["choices"][1]) == ("Quote", "scoured")
     assert told["total"] != plain["total"]
     assert told["view"] > 1000
     says = [says for check, says in stopped["findings"] if check == "edge-too-thin-for-finish"]
     assert len(says) == 1
-    assert says[0].startswith("To brush the slab we need 8 mm")
+    assert says[0].startswith("To scour the slab we need 8 mm")
     assert answered_alike(plain, as_it_is)
 
 

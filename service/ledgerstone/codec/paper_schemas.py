@@ -97,7 +97,7 @@ class JobPageSchema(AnswerSchema):
 class JobDaySchema(AnswerSchema):
     """What is done at one slab on one day."""
 
-    day = Text("The day.", keywords={"format": "date"})
+    day = Text("The day on which it is done.", keywords={"format": "date"})
     label = Text("The slab; empty for what is done for the whole order.")
     says = Text("What is done.")
     hours = Text(
