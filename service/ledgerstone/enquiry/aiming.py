@@ -8,10 +8,13 @@ from ledgerstone.enquiry import pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.word_sets import word_set
 from ledgerstone.enquiry.mention import Mention
 
 _LONGEST_OPENING_MM: Final = 1250.0
 _IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})
+_NEAR: Final = 5
+_ROUNDED: Final = word_set("edge edges corner corners rounded rounding round-over kante kanten ecke")
 _OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
 
 
@@ -38,6 +41,8 @@ def target_of(
         return _placed(focus, heard, measure, active)
     if measure.role == "quantity":
         relations.take_quantity(focus.subjects.current(), measure, sentence)
+    if measure.role == "radius" and _is_round_ones(focus, heard, measure, active):
+        return focus.subjects.piece
     if (
         measure.role in _IGNORED
         or scope.is_beside(sentence, measure)
@@ -49,6 +54,16 @@ def target_of(
     if measure.of > 1 and measure.place > 1:
         return targets.get(measure.members[0].at)
     return _of_noun(focus, heard, measure, active)
+
+
+def _is_round_ones(
+    focus: Focus, heard: Heard, measure: Measure, active: Mention | None
+) -> bool:
+    """Whether a radius is of a round slab and not of its edge or of a hole."""
+    piece = focus.subjects.piece
+    near = set(heard.sentence.words[max(0, measure.at - _NEAR) : measure.at + _NEAR])
+    on_hole = active is not None and active.kind in ("open", "hole", "feature")
+    return piece is not None and piece.shape == "round" and not on_hole and not near & _ROUNDED
 
 
 def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> Target:
@@ -82,7 +97,7 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     subjects = focus.subjects
     openings = tuple(one for one in subjects.openings if not one.is_refused)
     if not (focus.on_opening and openings):
-        is_alone = measure.of == 1 and not measure.role
+        is_alone = measure.of == 1 and not (measure.role or measure.axis)
         return None if subjects.piece is None and is_alone else subjects.current()
     found = focus.settler.amounts.length(measure, "hole")
     if found is None or found[0].mm > _LONGEST_OPENING_MM:
@@ -125,6 +140,8 @@ def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
         piece = subjects.piece_for(mention, sentence, [], free=False)
         return piece if piece is not None else subjects.current()
     if mention.kind in ("open", "hole") and not mention.is_denied:
+        if scope.is_at_each_end(mention, sentence):
+            mention.count = mention.count or 2
         openings = subjects.openings_for(mention, sentence)
         for opening in openings:
             opening.names_hole = opening.names_hole or mention.names_hole

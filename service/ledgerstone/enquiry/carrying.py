@@ -57,7 +57,12 @@ def comes_first(mention: Mention, measure: Measure) -> bool:
     """
     if mention.start <= measure.at:
         return True
-    named = mention.kind == "slab" and not mention.preposition and measure.role == "thick"
+    if mention.kind != "slab" or mention.preposition or measure.of > 1:
+        return False
+    if not measure.role and measure.size.unit is not None and mention.start == measure.at + 1:
+        measure.is_attribute = True
+        return True
+    named = measure.role == "thick" and measure.cue is not None
     return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
 
 

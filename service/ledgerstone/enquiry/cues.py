@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
@@ -21,6 +22,10 @@ ADJECTIVES: Final = word_set("long wide deep thick high tall lang breit tief sta
 _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening")
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
+_ENDS_BACK: Final = frozenset({",", ".", ";", ")", "and"})
+_ANY_END: Final = (["the", "end"], ["its", "end"], ["the", "ends"], ["that", "end"])
+_EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
+_LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
 _AS: Final = frozenset({"for", "as", "in", "of"})
@@ -46,7 +51,7 @@ def read_after(
     """
     start = measure.at + 1
     limit = min(end, start + _FAR)
-    side = _side_after(sentence, start, limit)
+    side = _side_after(sentence, start, limit) or _set_back(sentence, start)
     if side is not None:
         measure.side = side[0]
         measure.to_edge = _ends_at_edge(sentence, side[1])
@@ -87,6 +92,9 @@ def _role_after(
         label = LABELS.at(words, i) if words[i] else None
         is_noun = label is not None and role is not None and label[1] >= role[1]
         is_led = words[i - 1] == "the"  # "65 cm and the thick 4 cm"
+        is_noun_only = is_noun and words[i] not in ADJECTIVES
+        if is_noun_only and label is not None and _leads_on(sentence, i + label[1]):
+            return  # "1800 x 600 and thickness 40"
         if skip_labels and is_noun and (words[i] not in ADJECTIVES or is_led):
             return
         if role is not None or axis is not None:
@@ -98,6 +106,20 @@ def _role_after(
             return
         if atoms[i].word not in FILLERS:
             return
+
+
+def _letters_lead(sentence: Sentence) -> bool:
+    """Whether letters stand before their sizes: "W 900 D 460"."""
+    first = next(i for i, atom in enumerate(sentence.atoms) if atom.kind == "size")
+    return any(atom.word in SINGLE for atom in sentence.atoms[max(0, first - 2) : first])
+
+
+def _leads_on(sentence: Sentence, i: int) -> bool:
+    """Whether a size follows a name at once, so that the name is that size's."""
+    atoms = sentence.atoms
+    while i < len(atoms) and atoms[i].word in _LEADING:
+        i += 1
+    return i < len(atoms) and atoms[i].kind == "size"
 
 
 def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:
@@ -146,7 +168,7 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
     """Find ``from`` and the side that it names, before anything else is measured."""
     words, atoms = sentence.words, sentence.atoms
     for i in range(start, limit):
-        if atoms[i].word in _ENDS_SIDE or is_span(words, i) or words[i] in _ALONGSIDE:
+        if atoms[i].word in _ENDS_SIDE or is_span(words, i) or _runs_along(words, i):
             return None
         found = FROM.at(words, i) if words[i] else None
         if found is None:
@@ -155,12 +177,29 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
     return None
 
 
+def _set_back(sentence: Sentence, start: int) -> tuple[str, int] | None:
+    """Take "700 from the left, 300 back" for so far from the front."""
+    atoms, words = sentence.atoms, sentence.words
+    ends = start + 1 >= len(atoms) or atoms[start + 1].word in _ENDS_BACK
+    led = any(FROM.at(words, i) is not None for i in range(start) if words[i])
+    return ("front", start + 1) if words[start : start + 1] == ["back"] and ends and led else None
+
+
+def _runs_along(words: list[str], i: int) -> bool:
+    """Whether a word says that a size runs along something; "700 along from the left" does not."""
+    following = words[i + 1 : i + 2]
+    leads = words[i] == "along" and following and following[0] and FROM.at(following, 0)
+    return words[i] in _ALONGSIDE and not leads
+
+
 def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | None:
     """Find the side that is named from a word on, before another size, and where it ends."""
     words, atoms = sentence.words, sentence.atoms
     if words[first : first + 1] in (["both"], ["each"], ["either"]):
         is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
         return "ends" if is_end else "corner", first + 1
+    if words[first : first + 2] in _ANY_END and _EACH_END & set(pairwise(words[:first])):
+        return "ends", first + 2
     if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
         said = _side_named(words[:start])
         return (said, first + 2) if said else None
@@ -229,7 +268,9 @@ def _letter_after(sentence: Sentence, i: int) -> str:
     if at >= len(atoms) or atoms[at].word not in SINGLE:
         return ""
     follows = atoms[at + 1].word if at + 1 < len(atoms) else ","
-    if not bracketed and follows not in {",", ".", ";", ")"} | CONNECTORS:
+    is_size = at + 1 < len(atoms) and atoms[at + 1].kind == "size"
+    is_size = is_size and not _letters_lead(sentence)
+    if not bracketed and not is_size and follows not in {",", ".", ";", ")"} | CONNECTORS:
         return ""
     found = LABELS.at(sentence.words, at)
     return found[0] if found is not None else ""

@@ -11,7 +11,7 @@ ROLES: Final = MappingProxyType(
         "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall"
         " length",
         "wide": "wide, width, in width, of width, width ways, broad",
-        "deep": "deep, depth, front to back, in depth, of depth, front-to-back, from front to"
+        "deep": "deep, depth, projection, front to back, in depth, of depth, front-to-back, from front to"
         " back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
@@ -41,7 +41,7 @@ LABELS: Final = MappingProxyType(
         " to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "depth, deep, d, depths, front to back, from front to back, back to front, from"
+        "deep": "depth, deep, d, depths, projection, projecting, projects, comes forward, comes out, sticks out, stands out, front to back, from front to back, back to front, from"
         " back to front, from the wall to the front, from wall to front, wall to front, from the"
         " back to the front, from the front to the back",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",

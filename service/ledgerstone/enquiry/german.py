@@ -98,7 +98,7 @@ LABELS: Final = MappingProxyType(
     {
         "long": "länge, lang, laenge, l",
         "wide": "breite, breit, b",
-        "deep": "tiefe, tief",
+        "deep": "tiefe, tief, ausladung",
         "thick": "stärke, dicke, stark, dick, staerke, materialstärke, plattenstärke",
         "high": "höhe, hoch, hoehe",
         "dia": "durchmesser",

@@ -29,6 +29,8 @@ class Measure:
         Whether the words before it name the hole itself.
     is_subject
         Whether a slab's name leads to it and nothing else: "the worktop is only 2.78 m".
+    is_attribute
+        Whether it stands right before a slab's name: "a 40 mm worktop".
     cue
         The atoms that say its role.
     """
@@ -49,3 +51,4 @@ class Measure:
     unit_from_label: str = ""
     cue: tuple[int, int] | None = None
     is_subject: bool = False
+    is_attribute: bool = False

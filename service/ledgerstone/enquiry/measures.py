@@ -12,7 +12,7 @@ from ledgerstone.enquiry.cues import (
     read_after,
 )
 from ledgerstone.enquiry.cues_before import read_before, read_marks
-from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES
+from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -21,10 +21,13 @@ __all__ = ["Measure", "measures_of"]
 
 _WEAK_CONNECTORS: Final = frozenset({"auf", "on"})
 _STARTS: Final = word_set("starts start begins begin starting beginning beginnt")
+_ITS_EDGE: Final = (["edge", "of", "it"], ["edge", "of", "that"])
 _HOLES: Final = frozenset(["hole", "cut", "cutout", "opening", "sink", "hob"])
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _OR: Final = (["or"], ["oder"], ["to"], ["bis"], ["-"], ["–"], ["/"])
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
+_NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
+_LEAST_LIKE: Final = 2
 _MOST_BETWEEN: Final = 5
 
 
@@ -71,7 +74,7 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     connecting = [word for word in words if word in CONNECTORS]
     if not connecting:
         return False
-    if connecting[0] in _WEAK_CONNECTORS and None in (before.size.unit, after.size.unit):
+    if connecting[0] in _WEAK_CONNECTORS and not _is_weak_pair(before, after):
         return False
     roles = {
         word
@@ -82,12 +85,22 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     return set(words) <= CONNECTORS | FILLERS | SINGLE | roles
 
 
+def _is_weak_pair(before: Measure, after: Measure) -> bool:
+    """Whether two sizes with "on" between them are a pair: both with units, or "180 on 90 cm"."""
+    if before.size.unit is None and after.size.unit is not None:
+        return bool(after.size.amount / _LEAST_LIKE <= before.size.amount)
+    return before.size.unit is not None and after.size.unit is not None
+
+
 def _begins_with_label(sentence: Sentence, found: list[Measure]) -> bool:
     """Whether names of sizes stand before them: "Länge 2,40 m, Tiefe 62 cm"."""
     if not found:
         return False
     words = sentence.words[: found[0].at]
-    return any(start + count >= len(words) - 3 for start, count, _ in LABELS.all_in(words))
+    return any(
+        start + count >= len(words) - 3 and tag not in _NO_ROLES
+        for start, count, tag in LABELS.all_in(words)
+    )
 
 
 def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
@@ -100,8 +113,9 @@ def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
         or (
             word in ("edge", "side")
             and words[i + 1 : i + 2] == ["of"]
-            and _HOLES & set(words[i + 2 : i + 5])
+            and (_HOLES & set(words[i + 2 : i + 5]) or words[i : i + 3] in _ITS_EDGE)
         )
+        or _is_holes_edge(words, i)
     ]
     for measure in found:
         near = [i for i in begins if i < measure.at][-1:]
@@ -110,6 +124,15 @@ def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
             measure.to_edge = True
         if measure.side and near and not _CENTRES & set(words[near[0] : measure.at]):
             measure.to_edge = True
+
+
+def _is_holes_edge(words: list[str], i: int) -> bool:
+    """Whether "its left edge" or "the left-hand edge" is a hole's, from which a distance runs."""
+    if words[i] not in ("edge", "kante") or i == 0 or not words[i - 1]:
+        return False
+    led = SIDES.at(words, i - 1) or (SIDES.at(words, i - 2) if i > 1 and words[i - 2] else None)
+    before = words[max(0, i - 4) : i]
+    return led is not None and not {"from", "off", "of", "von", "to"} & set(before)
 
 
 def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:

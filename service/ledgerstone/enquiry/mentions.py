@@ -13,7 +13,7 @@ from ledgerstone.enquiry.word_sets import word_set
 
 _PREPOSITIONS: Final = word_set(
     "for in of to at under over behind beside against between on along with into from by near "
-    "onto above below underneath around inside off beneath fits past through für im am an auf "
+    "onto cover covers covering replace replacing match matching suit support supports fit above below underneath around inside off beneath fits past through für im am an auf "
     "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor"
 )
 _DETERMINERS: Final = word_set(
@@ -35,6 +35,7 @@ _NO_SUBJECT: Final = word_set(
     " seite one's something anything figure figures answer correct"
     " new right thing things it's his her whatever where here how wish only now"
 )
+_ROUND: Final = word_set("round circular rund runde runden runder rundes")
 _COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -167,6 +168,9 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
             break
         i -= 1
         steps += 1
+    led = words[max(0, mention.start - 2) : mention.start]
+    if mention.kind in ("open", "hole") and _ROUND & set(led) and not mention.hole_kind:
+        mention.hole_kind = "circle"
     mention.is_denied = _is_denied(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))

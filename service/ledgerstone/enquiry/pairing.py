@@ -42,6 +42,24 @@ def is_of_both(sentence: Sentence, measure: Measure) -> bool:
     return bool(_BOTH & set(sentence.words[max(0, measure.at - 2) : measure.at]))
 
 
+def read_coordinates(sentence: Sentence, sizes: Sequence[Measure]) -> None:
+    """Take "at 600 / 440" for a place told like the one before: from the same two sides.
+
+    Without one before it is nobody's: neither a size nor a place.
+    """
+    told = [one.side for one in sizes if one.side][:2]
+    for measure in sizes:
+        led = sentence.words[max(0, measure.at - 1) : measure.at]
+        if measure.of != 2 or led not in (["at"], ["bei"]):
+            continue
+        between = {atom.word for atom in sentence.atoms[measure.at : measure.members[1].at]}
+        if "/" not in between:
+            continue
+        for one, side in zip(measure.members, told or ("", ""), strict=False):
+            one.side, one.role, one.of, one.place = side, "" if side else "beside", 1, 0
+            one.members = []
+
+
 def led_by_place(sentence: Sentence, found: Sequence[Mention]) -> Mention | None:
     """Give the opening whose place comes before its name: "Behind it, 65 from the back, a tap"."""
     starts = [i for i, _ in sentence.marks("behind") if i <= 1]

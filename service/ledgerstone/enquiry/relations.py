@@ -19,6 +19,7 @@ _RIMMED: Final = frozenset({"sink", "basin", "hob"})
 _LONG: Final = frozenset(["long", "longer", "longest", "lange", "längere"])
 _SIDES: Final = frozenset(["side", "way", "edge", "seite", "dimension"])
 _ROUND: Final = frozenset(["round", "rund", "runde", "runder", "runden", "rundes"])
+_AFTER_ROUND: Final = (["round"], ["rund"], ["circular"])
 _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
 _DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
@@ -34,7 +35,10 @@ def read_shape(piece: Piece, mention: Mention, sentence: Sentence) -> None:
     before = sentence.words[max(0, mention.start - 3) : mention.end]
     if any(True for _ in mark("lshape").all_in(near)):
         piece.shape = "l-shape"
-    elif not piece.shape and any(True for _ in mark("round").all_in(before)):
+    elif not piece.shape and (
+        any(True for _ in mark("round").all_in(before))
+        or sentence.words[mention.end : mention.end + 1] in _AFTER_ROUND
+    ):
         piece.shape = "round"
 
 

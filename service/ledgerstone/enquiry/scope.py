@@ -44,6 +44,7 @@ _HAVE: Final = word_set("has had have got bought hat hatte haben bekommen gekauf
 _SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möchten gern gerne hätte")
 _MIDDLES: Final = frozenset({"middle", "centre", "center"})
 _AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
+_EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _THINKS: Final = word_set(
     "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
 )
@@ -187,6 +188,13 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
         return True  # "to the left of the sink"
     led = _has("behind", words[max(0, mention.start - 8) : mention.start])
     return led and not mention.is_indefinite and not mention.names_hole
+
+
+def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a hole is one of two: "a 60 mm hole at each end"."""
+    after = sentence.words[mention.end : mention.end + _NEAR + 1]
+    is_new = mention.determiner not in ("the", "der", "die", "das")
+    return bool(_EACH_END & set(pairwise(after))) and is_new
 
 
 def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:

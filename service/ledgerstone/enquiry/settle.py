@@ -68,7 +68,9 @@ class Settler:
             key = _piece_key(piece, measure)
             if key == "diameter":
                 piece.shape = piece.shape or "round"
-            if key == "deep":
+            if key == "radius":
+                self._radius(piece, measure, rank)
+            elif key == "deep":
                 self._deep(piece, measure, rank)
             elif key == "wide":
                 self._wide(piece, measure, roles, rank)
@@ -97,6 +99,13 @@ class Settler:
         claim = self.claim(measure, role, rank)
         if claim is not None:
             say(piece.claims, key, claim)
+
+    def _radius(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
+        """A round slab is twice its radius across."""
+        half = self.claim(measure, "hole", rank)
+        if half is not None:
+            whole = half.length.in_unit(2 * half.mm)
+            say(piece.claims, "diameter", Claim(whole, half.spans, rank, half.order, how="worked-out"))
 
     def _deep(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
@@ -197,7 +206,8 @@ class Settler:
         known = piece.claims.get("thickness", [])
         is_newer = all(one.rank[0] < rank[0] for one in known)
         if claim is not None and claim.mm <= _THIN_MM and is_newer:
-            if piece.has_size() or len(measures) > 1 or piece.use in _UPRIGHT:
+            led = piece.has_size() or len(measures) > 1 or measure.is_attribute
+            if led or piece.use in _UPRIGHT:
                 key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
         elif piece.shape == "round" and "diameter" not in piece.claims:
@@ -239,6 +249,8 @@ def _piece_key(piece: Piece, measure: Measure) -> str:
         key = "thickness"
     elif role == "dia" or (role == "across" and piece.shape == "round"):
         key = "diameter"
+    elif role == "radius":
+        key = "radius"
     elif role == "high":
         key = "width" if piece.use in _UPRIGHT else "high"
     elif role in _KEYS or role.startswith("edge:"):

@@ -160,6 +160,8 @@ def _opening(
     if _is_of_building(mention, sentence, subjects.piece):
         mention.kind = "thing"
         return mention
+    if scope.is_at_each_end(mention, sentence):
+        mention.count = mention.count or 2
     openings = subjects.openings_for(mention, sentence)
     if not openings:
         return active

@@ -96,6 +96,7 @@ class Walker:
         active: Mention | None = None
         counted = telling.counted(heard.sentence, heard.sizes)
         heard.sizes = [one for one in heard.sizes if not any(one is two for _, two in counted)]
+        pairing.read_coordinates(heard.sentence, heard.sizes)
         mentions = [*heard.found, *telling.ones_of(heard.sentence, heard.sizes)]
         mentions += [mention for mention, _ in counted]
         lead = pairing.led_by_place(heard.sentence, mentions)
