@@ -14,7 +14,9 @@ from ledgerstone.enquiry.mention import Mention
 _LONGEST_OPENING_MM: Final = 1250.0
 _IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})
 _NEAR: Final = 5
-_ROUNDED: Final = word_set("edge edges corner corners rounded rounding round-over kante kanten ecke")
+_ROUNDED: Final = word_set(
+    "edge edges corner corners rounded rounding round-over kante kanten ecke"
+)
 _OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
 
 
@@ -56,9 +58,7 @@ def target_of(
     return _of_noun(focus, heard, measure, active)
 
 
-def _is_round_ones(
-    focus: Focus, heard: Heard, measure: Measure, active: Mention | None
-) -> bool:
+def _is_round_ones(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> bool:
     """Whether a radius is of a round slab and not of its edge or of a hole."""
     piece = focus.subjects.piece
     near = set(heard.sentence.words[max(0, measure.at - _NEAR) : measure.at + _NEAR])

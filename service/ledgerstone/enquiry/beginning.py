@@ -15,6 +15,7 @@ from ledgerstone.enquiry.word_sets import word_set
 _ANNOUNCED: Final = word_set("pieces items things parts bits slabs tops teile stücke platten sizes")
 _DEFINITE: Final = frozenset({"the", "die", "der", "das", "this"})
 _PLACES: Final = ("slab", "room", "thing", "leg")
+_TRIPLE: Final = 3
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
@@ -24,6 +25,7 @@ def begin(focus: Focus, heard: Heard) -> None:
     _await(focus, heard)
     summing_up = telling.is_summing_up(sentence)
     focus.is_summary = summing_up or (focus.is_summary and not sentence.starts_paragraph)
+    subjects.repeats = focus.is_correcting or focus.is_summary or focus.is_split
     if _labels_pair(heard):
         subjects.keep_for_all()
     if _is_another_line(focus, heard):
@@ -109,6 +111,8 @@ def _labels_pair(heard: Heard) -> bool:
     if sentence.is_quoted or not sentence.starts_line:
         return False
     pair = next((one for one in heard.sizes if one.of > 1 and one.place == 1), None)
+    if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
+        return True  # a line of its own under a heading
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
         return False

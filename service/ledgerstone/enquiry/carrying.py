@@ -14,6 +14,7 @@ from ledgerstone.enquiry.word_sets import word_set
 _CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
 
 
+_ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
 _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
 
@@ -41,6 +42,9 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
     if bare and named and before is not None and before.role == "thick":
         measure.role = "thick"
     words = heard.sentence.words
+    of_all = measure.at and words[measure.at - 1] in ("both", "all", "each", "alle", "beide")
+    if bare and of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(heard, at):
+        measure.role = "thick"
     near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
     roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
     if bare and _CHOOSES & set(near) and roles:
@@ -50,7 +54,12 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
         measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
 
 
-def comes_first(mention: Mention, measure: Measure) -> bool:
+def roles_said(heard: Heard, at: int) -> set[str]:
+    """Give the roles of a sentence's single sizes before one of them."""
+    return {one.role for one in heard.sizes[:at] if one.of == 1 and one.role}
+
+
+def comes_first(heard: Heard, mention: Mention, measure: Measure) -> bool:
     """Whether a name is read before a size: it stands before, or is what the size is said of.
 
     In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
@@ -59,7 +68,9 @@ def comes_first(mention: Mention, measure: Measure) -> bool:
         return True
     if mention.kind != "slab" or mention.preposition or measure.of > 1:
         return False
-    if not measure.role and measure.size.unit is not None and mention.start == measure.at + 1:
+    words = heard.sentence.words
+    led = measure.size.unit is not None or words[max(0, measure.at - 1)] in _ARTICLES
+    if not measure.role and led and mention.start == measure.at + 1:
         measure.is_attribute = True
         return True
     named = measure.role == "thick" and measure.cue is not None

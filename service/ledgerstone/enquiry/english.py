@@ -99,7 +99,7 @@ MARKS: Final = MappingProxyType(
         " already there, already have, already has, got now, used to be, ripped out, next door,"
         " that's there, going in the skip, go in the skip, that we have, in place now"
         ", in at present",
-        "new": "new, new one, replacement, i want, we want, i'd like, we'd like, would like, need,"
+        "new": "new, new one, a concrete one, one in concrete, with concrete, by concrete, replacement, i want, we want, i'd like, we'd like, would like, need,"
         " make it",
         "also": "also, another, second, as well, plus, other, further, additional, extra, a"
         " matching, matching, third, and a, and one, one more",

@@ -18,6 +18,16 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
         if before is None:
             joined.append(mention)
         elif (
+            before.kind == "slab"
+            and mention.kind == "open"
+            and _gap(sentence, before, mention) == 0
+            and mention.start == before.end
+        ):
+            mention.start, mention.determiner = before.start, before.determiner
+            mention.preposition, mention.count = before.preposition, before.count
+            mention.is_denied = before.is_denied
+            joined[-1] = mention  # "a bar sink"
+        elif (
             mention.kind == "hole"
             and before.kind == "open"
             and _gap(sentence, before, mention) == 0

@@ -18,6 +18,7 @@ _DEEPEST: Final = 900.0
 _LEFT: Final = frozenset(["left", "links", "linken", "lh", "linke"])
 _RIGHT: Final = frozenset(["right", "rechts", "rechten", "rh", "rechte"])
 _BACK: Final = frozenset({"back", "rear", "hinten"})
+_BOTH: Final = frozenset({"both", "each", "beide", "beiden"})
 _THROUGHOUT: Final = frozenset({"throughout", "everywhere", "überall"})
 
 
@@ -60,6 +61,10 @@ def read_legs(
         is_bare = measure.of == 1 and not measure.role and not leg
         if measure.role == "thick" or (is_bare and settler.is_thin(measure)):
             settler.piece(piece, [measure], heard.rank)
+        elif measure.role in ("deep", "wide") and _BOTH & set(
+            heard.sentence.words[measure.at + 1 : measure.at + 3]
+        ):
+            _depth(piece, measure, "both", heard, settler)
         elif measure.role in ("deep", "wide") or measure.axis == "y":
             _depth(piece, measure, "" if throughout else leg, heard, settler)
         else:

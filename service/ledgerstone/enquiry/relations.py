@@ -24,6 +24,7 @@ _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
 _DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
+_EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
@@ -171,6 +172,9 @@ def _read_rounds(sentence: Sentence, openings: list[Opening]) -> None:
 
 
 def _read_halves(sentence: Sentence, piece: Piece | None) -> None:
+    words = sentence.words
     for i, count in sentence.marks("pieces"):
-        if piece is not None:
+        if piece is not None and not _EACH & set(words):
             piece.halves = (span_of(sentence, i, i + count + 2),)
+    if piece is not None and piece.halves and _EACH & set(words) and piece.has_size():
+        piece.quantity, piece.quantity_spans, piece.halves = 2, piece.halves, ()

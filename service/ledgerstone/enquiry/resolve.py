@@ -21,6 +21,9 @@ def resolve(scene: Scene) -> list[PieceFound]:
     if any(one.has_size() for one in pieces):
         pieces = [one for one in pieces if one.has_size()]
         outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
+        for one in pieces if outlined else ():
+            if one not in outlined and len(outlined) > 1:
+                scene.common.setdefault("thickness", []).extend(one.claims["thickness"])
         pieces = outlined or pieces
     elif any(one.spans for one in pieces):  # what only the subject names is left out
         pieces = [one for one in pieces if one.spans]
@@ -267,6 +270,9 @@ def _level(found: PieceFound) -> None:
             offset = made.opening.offset
             per = Length.of(offset.amount, offset.unit or centre.length.unit).mm if offset else 0.0
             mm = centre.mm + per * made.opening.offset_sign
+            extent = found.extent("x")
+            if mm <= 0 or (extent is not None and mm >= extent.mm):
+                continue
             made.values["x"] = Claim(centre.length.in_unit(mm), spans, how="worked-out")
             level = other.values.get("y") if other is not None and offset is not None else None
             if level is not None and not made.doubts:

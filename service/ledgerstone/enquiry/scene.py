@@ -107,6 +107,7 @@ class Piece:
     use_spans: tuple[Span, ...] = ()
     label: str = ""
     names: set[str] = field(default_factory=set)
+    called: set[str] = field(default_factory=set)
     wants_least: bool = False
     like: Piece | None = None
     like_in: frozenset[str] = frozenset()

@@ -45,6 +45,7 @@ _SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möcht
 _MIDDLES: Final = frozenset({"middle", "centre", "center"})
 _AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
+_GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _THINKS: Final = word_set(
     "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
 )
@@ -121,7 +122,8 @@ def is_limit(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is only the most or the least that something allows: "up to 60 thick"."""
     before = sentence.words[max(0, measure.at - 3) : measure.at]
     pairs = set(pairwise(before))
-    return bool(pairs & _LIMITS) and not measure.side
+    goes = _GOES & set(sentence.words[max(0, measure.at - 4) : measure.at])  # "go up to 50"
+    return bool(pairs & _LIMITS) and not goes and not measure.side
 
 
 def has_own_sizes(sentence: Sentence, start: int) -> bool:

@@ -230,6 +230,7 @@ def _split(text: str, atoms: list[Atom]) -> list[Sentence]:
             continue
         following = atoms[i + 1] if i + 1 < len(atoms) else None
         apart = following is None or following.start > atom.end
+        apart = apart and not (following is not None and following.word == ")")
         before = atoms[i - 1].word if i else ""
         short = atom.word == "." and (
             before in _ABBREVIATIONS or (len(before) == 1 and atoms[i - 1].kind == "word")

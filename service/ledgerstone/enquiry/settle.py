@@ -105,7 +105,11 @@ class Settler:
         half = self.claim(measure, "hole", rank)
         if half is not None:
             whole = half.length.in_unit(2 * half.mm)
-            say(piece.claims, "diameter", Claim(whole, half.spans, rank, half.order, how="worked-out"))
+            say(
+                piece.claims,
+                "diameter",
+                Claim(whole, half.spans, rank, half.order, how="worked-out"),
+            )
 
     def _deep(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
@@ -200,7 +204,12 @@ class Settler:
             if whole is not None and whole.mm >= _LENGTH_MM:
                 say(piece.claims, "length", whole)
                 return
-        if measure.size.unit is None and not measure.unit_from_label:
+        if measure.is_attribute and not piece.claims.get("length") and piece.shape != "round":
+            whole = self.claim(measure, "length", rank)
+            if whole is not None and whole.mm >= 2 * _LENGTH_MM:
+                say(piece.claims, "length", whole)  # "a 3 metre worktop"
+                return
+        if not (measure.size.unit or measure.unit_from_label or measure.is_attribute):
             return
         claim = self.claim(measure, "thickness", rank)
         known = piece.claims.get("thickness", [])

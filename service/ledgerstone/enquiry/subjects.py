@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry import identity
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Opening, Piece, Scene
@@ -38,6 +39,8 @@ class Subjects:
         self.awaited = 0
         self.row: list[Opening] = []
         self.sizes: list[Measure] = []
+        self.outlines: list[Measure] = []  # the sizes that follow a slab's name before any hole
+        self.repeats = False  # whether what is read corrects or sums up what was said
         self.pending = False  # whether the sentence in hand gave the piece in hand a size
 
     # --- pieces -----------------------------------------------------------------------------
@@ -91,11 +94,30 @@ class Subjects:
             return None
         pieces = self.scene.pieces
         own, self.sizes = _own_sizes(mention, sizes), sizes
+        names = identity.called(mention, sentence)
         if not pieces or self.piece is None:
-            return self.start_piece(mention.name)
-        if self._is_further(mention, sentence, own=own, free=free):
-            return self.start_piece(mention.name)
-        return self._known(mention, own=own)
+            piece: Piece | None = self.start_piece(mention.name)
+        elif self._is_other(mention, names) or self._is_further(
+            mention, sentence, own=own, free=free
+        ):
+            piece = self.start_piece(mention.name)
+        else:
+            piece = self._known(mention, names, own=own)
+        if piece is not None and (own or not piece.spans):
+            piece.called |= names
+        return piece
+
+    def _is_other(self, mention: Mention, names: frozenset[str]) -> bool:
+        """Whether a slab other than those known is named, with its own outline."""
+        current = self.current()
+        begun = bool(current.claims.get("length") or current.claims.get("diameter")) or self.pending
+        if not begun or self.repeats or not identity.is_whole(mention, self.outlines):
+            return False
+        if identity.named_so(self.scene.pieces, names) is not None:
+            return False
+        alike = [one for one in self.scene.pieces if mention.name and one.use == mention.name]
+        known = any(not one.claims.get("length") and one is not current for one in alike)
+        return not known and identity.is_other(current, mention, names)
 
     def _is_further(self, mention: Mention, sentence: Sentence, *, own: bool, free: bool) -> bool:
         current = self.current()
@@ -121,12 +143,16 @@ class Subjects:
         pair = any(one.of > 1 and one.at >= mention.end for one in self.sizes)
         return bool(led) and own and pair and mention.is_indefinite and mention.start <= _EARLY
 
-    def _known(self, mention: Mention, *, own: bool) -> Piece | None:
+    def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> Piece | None:
         pieces = self.scene.pieces
         fresh = self.current()
         if fresh.label and not fresh.use and not fresh.has_size():
             fresh.use = mention.name
             return fresh
+        so = identity.named_so(pieces, names) if len(pieces) > 1 else None
+        if so is not None:
+            self.piece = so
+            return so
         if mention.is_plural and not mention.count and len(pieces) > 1:
             return None
         alike = [piece for piece in pieces if mention.name and piece.use == mention.name]

@@ -118,7 +118,11 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     definite = mention.preposition in _ALONG and mention.determiner not in _INDEFINITE
     on_hole = active is not None and active.kind in _HOLES
     within = (mention.preposition and on_hole) or (definite and focus.on_opening)
-    piece = subjects.piece_for(mention, sentence, heard.sizes, free=not focus.has_sizes)
+    later = [one.start for one in heard.found if one.kind == "slab" and one.start > mention.end]
+    sizes = [one for one in heard.sizes if not later or one.at < later[0]]
+    holes = [one.start for one in heard.found if one.kind in _HOLES and one.start >= mention.end]
+    subjects.outlines = [one for one in sizes if not holes or one.at < holes[0]]
+    piece = subjects.piece_for(mention, sentence, sizes, free=not focus.has_sizes)
     focus.group = []
     if piece is None:
         if mention.is_plural and not mention.is_denied:

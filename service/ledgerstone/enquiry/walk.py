@@ -24,6 +24,8 @@ from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
 
+_SEVERAL: Final = 2
+
 
 class Walker:
     """Reads sentences in order and fills a scene."""
@@ -102,7 +104,7 @@ class Walker:
         lead = pairing.led_by_place(heard.sentence, mentions)
         waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
         for measure in heard.sizes:
-            while waiting and (waiting[0] is lead or comes_first(waiting[0], measure)):
+            while waiting and (waiting[0] is lead or comes_first(heard, waiting[0], measure)):
                 active = take(focus, heard, waiting.pop(0), active)
             if measure.replaced:
                 continue
@@ -114,6 +116,8 @@ class Walker:
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
             _note_hole(measure, active, target, waiting)
+            if target is None:
+                measure.beside = 0  # so far beside something that is none of ours
             if target is not None and measure.side:
                 self._place(target, measure, heard)
             elif target is not None:
@@ -158,6 +162,7 @@ class Walker:
         for target in _distinct([target for target, _ in said]):
             sizes = [measure for whose, measure in said if whose is target]
             if isinstance(target, Piece):
+                sizes = self._each_length(target, sizes, heard)
                 self._share(target, sizes, heard)
                 if target.shape == "l-shape":
                     self._settle_l(target, sizes, legs, heard)
@@ -168,6 +173,24 @@ class Walker:
         piece = self.subjects.piece
         if piece is not None and self.focus.is_l():
             piece.corner = l_shapes.corner_said(heard.sentence, legs) or piece.corner
+
+    def _each_length(self, piece: Piece, sizes: list[Measure], heard: Heard) -> list[Measure]:
+        """Make a slab of each length: "3 sills, 220 deep: 1200, 1500 and 1800 long"."""
+        long = [one for one in sizes if one.role == "long" and one.of == 1]
+        if (
+            len(long) < _SEVERAL
+            or piece.quantity not in (1, len(long))
+            or piece.claims.get("length")
+        ):
+            return sizes
+        if piece.quantity == 1 and self.subjects.awaited != len(long):
+            return sizes
+        piece.quantity, piece.quantity_spans = 1, ()
+        for measure in long[1:]:
+            more = self.focus.start_piece(piece.use)
+            more.like, more.like_in = piece, frozenset({"width", "thickness"})
+            self.settler.piece(more, [measure], heard.rank)
+        return [one for one in sizes if one not in long[1:]]
 
     def _share(self, piece: Piece, sizes: list[Measure], heard: Heard) -> None:
         """Give all pieces the thickness that is said of all, those to come too."""

@@ -1,0 +1,61 @@
+"""By which words slabs are told apart: "the island" is not the worktop, the left top not the right."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.measure import Measure
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.scene import Piece
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_OWN_NOUNS: Final = word_set(
+    "island bar vanity washstand desk hearth shelf sill mantel mantelpiece bench seat table coffee"
+    " dining upstand splashback backsplash console server breakfast peninsula insel theke tresen"
+    " waschtisch fensterbank regal bank tisch esstisch rückwand kochinsel"
+)
+_QUALIFIERS: Final = (
+    word_set("left right left-hand right-hand lh rh linke rechte linken rechten"),
+    word_set("first second third fourth erste zweite dritte ersten zweiten"),
+    word_set(
+        "kitchen utility bathroom cloakroom ensuite laundry study office hall bedroom main downstairs"
+        " upstairs küche bad gästebad"
+    ),
+    word_set("long short longer shorter big small large bigger smaller lange kurze große kleine"),
+)
+_LED: Final = 3
+_SIDES: Final = frozenset({"long", "wide", "dia"})
+
+
+def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
+    """Give the words that tell a slab from others: its own noun, its side, its room, its number."""
+    words = sentence.words
+    nouns = set(words[mention.start : mention.end]) & _OWN_NOUNS
+    led = set(words[max(0, mention.start - _LED) : mention.end])
+    return frozenset(nouns.union(*(led & kind for kind in _QUALIFIERS)))
+
+
+def is_other(piece: Piece, mention: Mention, names: frozenset[str]) -> bool:
+    """Whether a name means another slab than the one in hand."""
+    if mention.name and piece.use and mention.name != piece.use:
+        return True
+    for kind in _QUALIFIERS:
+        if names & kind and piece.called & kind and not names & piece.called & kind:
+            return True
+    nouns = names & _OWN_NOUNS
+    return bool(nouns) and not nouns & piece.called and bool(piece.use)
+
+
+def is_whole(mention: Mention, sizes: Sequence[Measure]) -> bool:
+    """Whether a slab's outline follows its name: a pair, or its length and another size."""
+    after = [one for one in sizes if one.at >= mention.end and not one.side]
+    roles = {one.role for one in after if one.of == 1}
+    return any(one.of > 1 for one in after) or (bool(roles & _SIDES) and len(roles - {""}) > 1)
+
+
+def named_so(pieces: Sequence[Piece], names: frozenset[str]) -> Piece | None:
+    """Give the one slab that was called by the same words."""
+    alike = [piece for piece in pieces if names and names <= piece.called]
+    return alike[0] if len(alike) == 1 else None
