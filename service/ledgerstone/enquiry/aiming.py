@@ -48,7 +48,6 @@ def target_of(
     if (
         measure.role in _IGNORED
         or scope.is_beside(sentence, measure)
-        or scope.is_opinion(sentence, measure)
         or scope.is_limit(sentence, measure)
         or scope.is_feature(sentence, measure, heard.found)
     ):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry import scope
@@ -14,12 +15,16 @@ from ledgerstone.enquiry.word_sets import word_set
 _CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
 
 
+_SETTLES: Final = frozenset(
+    {("going", "with"), ("go", "with"), ("going", "for"), ("go", "for"), ("gone", "for")}
+    | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
+)
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
 _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
 
 _IS_ONLY: Final = word_set(
-    "is only just be will should to must needs would about exactly : = same but identical ist"
+    "is ought only just be will should to must needs would about exactly : = same but identical ist"
     " nur soll"
     " sollte wird genau aber gleich a at of the"
 )
@@ -47,7 +52,10 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
         measure.role = "thick"
     near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
     roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
-    if bare and _CHOOSES & set(near) and roles:
+    roles = roles or [
+        role for role in (heard.before,) if role in _CHOSEN and chosen_now(words, measure)
+    ]
+    if bare and roles and (_CHOOSES & set(near) or chosen_now(words, measure)):
         measure.role = roles[-1]
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = heard.sentence.atoms[active.end : measure.at]
@@ -57,6 +65,11 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
 def roles_said(heard: Heard, at: int) -> set[str]:
     """Give the roles of a sentence's single sizes before one of them."""
     return {one.role for one in heard.sizes[:at] if one.of == 1 and one.role}
+
+
+def chosen_now(words: list[str], measure: Measure) -> bool:
+    """Whether a sentence settles on a size: "I'm going with 60"."""
+    return bool(_SETTLES & set(pairwise(words[max(0, measure.at - 3) : measure.at])))
 
 
 def comes_first(heard: Heard, mention: Mention, measure: Measure) -> bool:

@@ -23,7 +23,13 @@ _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _ENDS_BACK: Final = frozenset({",", ".", ";", ")", "and"})
-_ANY_END: Final = (["the", "end"], ["its", "end"], ["the", "ends"], ["that", "end"])
+_ANY_END: Final = (
+    ["the", "end"],
+    ["each", "end"],
+    ["its", "end"],
+    ["the", "ends"],
+    ["that", "end"],
+)
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})

@@ -11,19 +11,20 @@ ROLES: Final = MappingProxyType(
         "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall"
         " length",
         "wide": "wide, width, in width, of width, width ways, broad",
-        "deep": "deep, depth, projection, front to back, in depth, of depth, front-to-back, from front to"
+        "deep": "deep, profound, depth, projection, front to back, in depth, of depth, front-to-back, from front to"
         " back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
         "dia": "dia, diam, in diameter, of diameter, diameter, diametre, ø, dia.",
         "across": "across, round, across the middle, circular",
         "radius": "radius, rad",
+        "square": "sq, square",
         "apart": "apart, between, clear, inside, centres apart, over each end, each end, off the"
         " floor, off the ground, spare, overhang, away, below, down the road, miles, of space,"
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"
         ", between the, widespread, spread, spacing, centerset, outside diameter",
-        "x": "of the width, of the length, on the length, on its length, on the width, on its"
+        "x": "across the front, across the width, across the length, of the width, of the length, on the length, on its length, on the width, on its"
         " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
@@ -41,7 +42,7 @@ LABELS: Final = MappingProxyType(
         " to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "depth, deep, d, depths, projection, projecting, projects, comes forward, comes out, sticks out, stands out, front to back, from front to back, back to front, from"
+        "deep": "profound, depth, deep, d, depths, projection, projecting, projects, comes forward, comes out, sticks out, stands out, front to back, from front to back, back to front, from"
         " back to front, from the wall to the front, from wall to front, wall to front, from the"
         " back to the front, from the front to the back",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",

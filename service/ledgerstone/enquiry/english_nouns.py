@@ -35,7 +35,7 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "left run, right run, left-hand run, right-hand run, left hand run,"
+        "slab:": "slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run, left hand run,"
         " right hand run,"
         " slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
         "open:sink": "sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
@@ -48,7 +48,7 @@ NOUNS: Final = MappingProxyType(
         "open:tap": "tap, taps, faucet, faucets, mixer, mixer tap, tap holes, pillar tap,"
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
-        "open:drain": "drain, drains",
+        "open:drain": "drain, drains, drainage",
         "open:parasol": "parasol, parasols, umbrella, sunshade, parasol pole",
         "open:cable": "cable, cables, cable grommet, grommet, grommets, wires, cable outlet, cable"
         " tidy, cord, cords, flex, wiring",

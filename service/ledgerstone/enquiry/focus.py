@@ -23,6 +23,7 @@ class Heard:
     found: list[Mention]
     sizes: list[Measure]
     rank: tuple[int, int]
+    before: str = ""  # the role of the last size of the sentence before
 
 
 @dataclass(slots=True)

@@ -12,7 +12,7 @@ from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
 _OWN_NOUNS: Final = word_set(
-    "island bar vanity washstand desk hearth shelf sill mantel mantelpiece bench seat table coffee"
+    "island slip slips jamb jambs bar vanity washstand desk hearth shelf sill mantel mantelpiece bench seat table coffee"
     " dining upstand splashback backsplash console server breakfast peninsula insel theke tresen"
     " waschtisch fensterbank regal bank tisch esstisch rückwand kochinsel"
 )

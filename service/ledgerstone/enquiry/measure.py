@@ -31,6 +31,8 @@ class Measure:
         Whether a slab's name leads to it and nothing else: "the worktop is only 2.78 m".
     is_attribute
         Whether it stands right before a slab's name: "a 40 mm worktop".
+    opinion
+        Whether it is only what somebody thinks: "my brother reckons 30 would do".
     cue
         The atoms that say its role.
     """
@@ -50,5 +52,6 @@ class Measure:
     on_hole: bool | None = None
     unit_from_label: str = ""
     cue: tuple[int, int] | None = None
+    opinion: bool = False
     is_subject: bool = False
     is_attribute: bool = False

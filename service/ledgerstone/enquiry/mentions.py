@@ -28,6 +28,8 @@ _VERBS: Final = word_set(
 )
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NO_SUBJECT: Final = word_set(
+    "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure manual"
+    " schablone skizze zeichnung itself run leg length width depth height thickness diameter return "
     "that this they these those there which what she you all both each everything overall mine ours"
     " total rest who whole other others same piece centre size sizes measurement measurements one"
     " dimension dimensions edge end side run outside inside finish colour color shade dies das"
@@ -36,6 +38,7 @@ _NO_SUBJECT: Final = word_set(
     " new right thing things it's his her whatever where here how wish only now"
 )
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
+_WHICH: Final = frozenset({"that", "which"})
 _COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -79,11 +82,12 @@ def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     words, atoms = sentence.words, sentence.atoms
     taken = {i for mention in found for i in range(mention.start, mention.end)}
     last = max((i for i, atom in enumerate(atoms) if atom.kind == "size"), default=-1)
-    made = [
-        Mention(i - 1, i, "thing", "unknown")
-        for i in range(1, last)
-        if words[i] in _MEASURES and _is_unknown(sentence, i - 1, taken)
-    ]
+    made = []
+    for i in range(1, last):
+        j = i - 2 if i > 1 and words[i - 1] in _WHICH else i - 1
+        is_verb = words[i] in _MEASURES or (words[i] == "'s" and j == i - 2)
+        if is_verb and _is_unknown(sentence, j, taken):
+            made.append(Mention(j, j + 1, "thing", "unknown"))
     starts = {mention.start for mention in found}
     for i, count in sentence.marks("old"):
         after = range(i + count, min(i + count + 3, len(words)))
@@ -103,6 +107,13 @@ def _is_unknown(sentence: Sentence, i: int, taken: set[int]) -> bool:
     if SIDES.at(words, i) is not None or mark("middle").at(words, i) is not None:
         return False
     before = sentence.atoms[i - 1].word if i else ","
+    if (
+        i > 1
+        and words[i - 1]
+        and words[i - 2] in _DETERMINERS
+        and words[i - 1] not in _PREPOSITIONS
+    ):
+        before = words[i - 2]  # "a plan chest that's 1150 by 820"
     return before in _DETERMINERS or before in {",", ";", ":", "(", "-", "and", "und"}
 
 

@@ -131,6 +131,9 @@ def _value(
     kept = newest(claims)
     if len(kept) == 1:
         one = kept[0]
+        if one.opinion:
+            doubts.append(Doubt(key, [one]))
+            return
         if one.alternative is not None:
             doubts.append(Doubt(key, [one, Claim(one.alternative, one.spans)]))
             return

@@ -29,6 +29,8 @@ class Claim:
         Whether its words name the hole itself, not only what goes into it.
     about
         Whether it is said to be approximate.
+    opinion
+        Whether it is only what somebody thinks, so that it is taken for no more than a doubt.
     """
 
     length: Length
@@ -39,6 +41,7 @@ class Claim:
     about: bool = False
     how: How = "said"
     alternative: Length | None = None
+    opinion: bool = False
 
     @property
     def mm(self) -> float:
@@ -141,6 +144,8 @@ def say(claims: Claims, key: str, claim: Claim) -> None:
 def newest(claims: Iterable[Claim]) -> list[Claim]:
     """Give the claims that no later message or correction replaces; those agreeing once each."""
     listed = list(claims)
+    if not all(claim.opinion for claim in listed):
+        listed = [claim for claim in listed if not claim.opinion]
     if any(claim.strong for claim in listed):
         listed = [claim for claim in listed if claim.strong]
     top = max((claim.rank for claim in listed), default=(0, 0))

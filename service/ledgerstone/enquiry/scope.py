@@ -49,6 +49,15 @@ _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _THINKS: Final = word_set(
     "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
 )
+_TELLS: Final = frozenset({"told", "advised", "recommended"})
+_ME: Final = frozenset({"me", "us"})
+_SOMEBODY: Final = word_set("somebody someone else people everybody everyone they he she")
+_SAYS: Final = word_set("says sagt recommends")
+_BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
+_OVERHANGS: Final = word_set(
+    "overhang overhangs overhanging oversail oversails proud überstehen überstand"
+)
+_OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over"), ("stick", "out")})
 _OPINION_FAR: Final = 9
 _NEAR: Final = 5
 
@@ -107,6 +116,10 @@ def is_opinion(sentence: Sentence, measure: Measure) -> bool:
             return False
         if words[i] in _THINKS:
             return not _SPEAKERS & set(words[max(0, i - 2) : i])
+        if words[i] in _TELLS and words[i + 1 : i + 2] and words[i + 1] in _ME:
+            return bool(_SOMEBODY & set(words[max(0, i - 3) : i]))
+        if words[i] in _SAYS and _BETTER & set(words[measure.at + 1 : measure.at + 7]):
+            return not _SPEAKERS & set(words[max(0, i - 2) : i])
     return False
 
 
@@ -142,6 +155,9 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
     """Whether a size is of a chamfer, a rounding, a drip or an overhang."""
     if measure.of > 1 or measure.role or measure.side:
         return False
+    near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
+    if _OVERHANGS & set(near) or _OVER & set(pairwise(near)):
+        return True
     for mention in found:
         if mention.kind != "feature":
             continue

@@ -50,6 +50,7 @@ class Settler:
             self.order,
             strong=strong,
             about=measure.about,
+            opinion=measure.opinion,
             alternative=found[1],
         )
 
@@ -70,6 +71,9 @@ class Settler:
                 piece.shape = piece.shape or "round"
             if key == "radius":
                 self._radius(piece, measure, rank)
+            elif key == "square":
+                for side in ("length", "width"):
+                    self._say(piece, side, measure, "length", rank)
             elif key == "deep":
                 self._deep(piece, measure, rank)
             elif key == "wide":
@@ -258,8 +262,8 @@ def _piece_key(piece: Piece, measure: Measure) -> str:
         key = "thickness"
     elif role == "dia" or (role == "across" and piece.shape == "round"):
         key = "diameter"
-    elif role == "radius":
-        key = "radius"
+    elif role in ("radius", "square"):
+        key = role
     elif role == "high":
         key = "width" if piece.use in _UPRIGHT else "high"
     elif role in _KEYS or role.startswith("edge:"):

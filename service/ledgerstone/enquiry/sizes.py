@@ -59,12 +59,12 @@ class SizeReader:
 
     def at(self, i: int) -> tuple[Size, int] | None:
         """Read a size that begins at a token; give it and the token after it."""
-        found = self._amount(i)
+        found = self._amount(i) or self._unit_first(i)
         if found is None:
             return None
         amount, grouped, has_fraction, j, spoken = found
         unit, k = self._unit(j, amount, has_fraction=has_fraction)
-        if unit is None and spoken and amount < 20:
+        if unit is None and spoken and amount < 20 and j > i:
             return None
         if unit is not None:
             amount, grouped, j = self._rest(amount, grouped, unit, k)
@@ -72,6 +72,11 @@ class SizeReader:
             self.tokens[i].start, self.tokens[j - 1].end, amount, unit, grouped, has_fraction
         )
         return size, j
+
+    def _unit_first(self, i: int) -> tuple[Fraction, None, bool, int, bool] | None:
+        """Read "inch and a half", the one left out."""
+        led = self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
+        return (Fraction(1), None, False, i, True) if led else None
 
     def _word(self, i: int) -> str:
         return self.tokens[i].word if i < len(self.tokens) else ""
@@ -239,6 +244,7 @@ class SizeReader:
         if unit == "in":
             return feet + inches / 12, None, after
         bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
+        bare_end = bare_end or UNITS.get(self._word(k + 2)) == "ft"  # "7 ft 3 x 2 ft 1"
         if (
             unit is None
             and bare_end

@@ -8,14 +8,14 @@ from typing import Final
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
     r"|\bpric(?:e|es|ing)\b"
-    r"|how much|\bcosts?\b|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
+    r"|how much|what's the damage|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
     r"|\banfrage\b|\benquiry\b"
     r"|\binquiry\b|\bkostenvoranschlag\b|\bballpark\b",
     re.IGNORECASE,
 )
 _WANTS: Final = re.compile(
     r"(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)|looking for|i'm after"
-    r"|we're after|i’m after|we’re after"
+    r"|we're after|i’m after|we’re after|\\bafter (?:a|some) \\w+ for\\b"
     r"|\bafter an?\b|could you (?:make|do|price|cast)|can you (?:make|do|price|cast|give)"
     r"|please (?:make|price|calculate"
     r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
@@ -103,6 +103,8 @@ _AGAINST: Final = (
             r"|stunning|superb|brilliant)\b"
             r"|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying|fitting"
             r"|bringing|all))"
+            r"|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super|wunderbar|klasse|fantastisch|schön)"
+            r"(?: \w+)? aus|(?:ist|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal"
             r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
             re.IGNORECASE,
         ),
@@ -119,6 +121,20 @@ _AGAINST: Final = (
             r"|sent)|i accept|we accept|accept (?:the|your) (?:estimate|quote|quotation)"
             r"|bestätigen (?:wir|ich)"
             r"|hiermit (?:bestelle|beauftrage)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "ordered",
+        4,
+        re.compile(
+            r"\b(?:my|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming"
+            r"|delayed)|haven['’]t heard (?:a thing|anything|back)|when (?:it |they |she )?(?:will|'ll|’ll)"
+            r" (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)|\b(?:just )?"
+            r"confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit|our appointment|the"
+            r" appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting|delivering|templating) (?:on"
+            r"|at|this|next|today|tomorrow)|see you (?:on|at|tomorrow|next)|wann (?:kommt|wird) (?:die"
+            r"|meine|unsere) (?:bestell|platte)|meine bestellung|termin (?:am|bestätigen)",
             re.IGNORECASE,
         ),
     ),

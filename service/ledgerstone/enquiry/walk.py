@@ -34,6 +34,7 @@ class Walker:
         self, settler: Settler, *, has_sizes: bool, is_split: bool = False, leans: bool = False
     ) -> None:
         self.leans = leans
+        self.last_role = ""
         self.focus = Focus(settler, has_sizes, is_split=is_split)
         self.settler, self.subjects = settler, self.focus.subjects
         self.replacing = Replacing(settler, self.subjects)
@@ -55,7 +56,7 @@ class Walker:
         found, sizes = mentions_of(sentence), measures_of(sentence)
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
-        heard = Heard(sentence, found, _without_counts(found, sizes), rank)
+        heard = Heard(sentence, found, _without_counts(found, sizes), rank, self.last_role)
         is_taken_up = self.leans and scope.is_whole_offer(heard.sizes, found)
         if is_own and not is_taken_up and scope.is_offer(sentence, heard.sizes):
             self.replacing.note_offer(sentence, heard.sizes)
@@ -63,6 +64,8 @@ class Walker:
         if is_own and not is_taken_up:
             heard.sizes = scope.without_offers(sentence, heard.sizes)
         self._read(heard)
+        roles = [one.role for one in heard.sizes if one.role and not one.side]
+        self.last_role = roles[-1] if roles else ""
         self.replacing.note_question(sentence)
 
     def _read(self, heard: Heard) -> None:
@@ -116,6 +119,7 @@ class Walker:
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
             _note_hole(measure, active, target, waiting)
+            measure.opinion = scope.is_opinion(heard.sentence, measure)
             if target is None:
                 measure.beside = 0  # so far beside something that is none of ours
             if target is not None and measure.side:
