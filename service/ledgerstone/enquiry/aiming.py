@@ -8,8 +8,8 @@ from ledgerstone.enquiry import pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.word_sets import word_set
 from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.word_sets import word_set
 
 _LONGEST_OPENING_MM: Final = 1250.0
 _IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})

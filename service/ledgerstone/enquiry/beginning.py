@@ -9,6 +9,7 @@ from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.lexicon import LABELS, NUMBERS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.naming import named_in
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -42,7 +43,7 @@ def begin(focus: Focus, heard: Heard) -> None:
     piece = subjects.piece
     if count is not None and piece is not None and piece.quantity == 1:
         piece.quantity, piece.quantity_spans = count[0], (count[1],)
-    called = subjects.named_in(sentence)
+    called = named_in(subjects.scene.pieces, sentence)
     if called is not None:
         subjects.piece, subjects.openings, focus.on_opening = called, [], False
 

@@ -57,6 +57,10 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
     ]
     if bare and roles and (_CHOOSES & set(near) or chosen_now(words, measure)):
         measure.role = roles[-1]
+    if bare and words[measure.at + 1 : measure.at + 3] == ["it", "is"] and roles:
+        measure.role = roles[-1]
+        for one in sizes[:at]:
+            one.replaced = one.replaced or (one.of == 1 and not one.side)
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = heard.sentence.atoms[active.end : measure.at]
         measure.is_subject = all(atom.word in _IS_ONLY for atom in between)

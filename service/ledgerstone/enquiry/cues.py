@@ -23,6 +23,7 @@ _EDGES: Final = word_set("edge side rim start front near cut cutout hole opening
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _ENDS_BACK: Final = frozenset({",", ".", ";", ")", "and"})
+_AN_END: Final = (["end"], ["ends"])
 _ANY_END: Final = (
     ["the", "end"],
     ["each", "end"],
@@ -81,17 +82,12 @@ def _role_after(
 ) -> None:
     words, atoms = sentence.words, sentence.atoms
     for i in range(measure.at + 1, min(limit, measure.at + 1 + _STEPS)):
-        bracketed = _bracketed(sentence, i)
-        if bracketed is not None:
-            measure.role = bracketed[0]
-            take_cue(measure, i, bracketed[1], used)
-            return
-        if atoms[i].word in _BREAKS:
-            return
-        named = _named_as(sentence, i)
+        named = _bracketed(sentence, i) or _named_as(sentence, i)
         if named is not None:
             measure.role = named[0]
             take_cue(measure, i, named[1], used)
+            return
+        if atoms[i].word in _BREAKS:
             return
         axis = AXES.at(words, i) if words[i] else None
         role = ROLES.at(words, i) if words[i] else None
@@ -99,7 +95,11 @@ def _role_after(
         is_noun = label is not None and role is not None and label[1] >= role[1]
         is_led = words[i - 1] == "the"  # "65 cm and the thick 4 cm"
         is_noun_only = is_noun and words[i] not in ADJECTIVES
-        if is_noun_only and label is not None and _leads_on(sentence, i + label[1]):
+        if (
+            is_noun_only
+            and label is not None
+            and _leads_on(sentence, i + label[1], beside=i == measure.at + 1)
+        ):
             return  # "1800 x 600 and thickness 40"
         if skip_labels and is_noun and (words[i] not in ADJECTIVES or is_led):
             return
@@ -120,9 +120,14 @@ def _letters_lead(sentence: Sentence) -> bool:
     return any(atom.word in SINGLE for atom in sentence.atoms[max(0, first - 2) : first])
 
 
-def _leads_on(sentence: Sentence, i: int) -> bool:
-    """Whether a size follows a name at once, so that the name is that size's."""
+def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
+    """Whether a size follows a name at once, so that the name is that size's.
+
+    Right beside a size, before a colon, a name is its own: "300 mm diameter: 320 from the left".
+    """
     atoms = sentence.atoms
+    if beside and i < len(atoms) and atoms[i].word == ":":
+        return False
     while i < len(atoms) and atoms[i].word in _LEADING:
         i += 1
     return i < len(atoms) and atoms[i].kind == "size"
@@ -204,8 +209,9 @@ def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | No
     if words[first : first + 1] in (["both"], ["each"], ["either"]):
         is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
         return "ends" if is_end else "corner", first + 1
-    if words[first : first + 2] in _ANY_END and _EACH_END & set(pairwise(words[:first])):
-        return "ends", first + 2
+    any_end = words[first : first + 2] in _ANY_END or words[first : first + 1] in _AN_END
+    if any_end and _EACH_END & set(pairwise(words[:first])):
+        return "ends", first + 1
     if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
         said = _side_named(words[:start])
         return (said, first + 2) if said else None

@@ -16,7 +16,8 @@ _BEFORE_FILLERS: Final = word_set(
     "inches exactly to now must needs a | - – can has want wants please ca für sind soll "
     "sollte beträgt auf betragen need it being roughly around full make either stays remains"
     " still was m "
-    "ft 's it's total finished overall we i you they brauchen ich wir changed change wise thought think increased reduced now"
+    "ft 's it's total finished overall we i you they brauchen ich wir i'd we'd like changed"
+    " change wise thought think increased reduced now"
 )
 
 

@@ -11,7 +11,8 @@ ROLES: Final = MappingProxyType(
         "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall"
         " length",
         "wide": "wide, width, in width, of width, width ways, broad",
-        "deep": "deep, profound, depth, projection, front to back, in depth, of depth, front-to-back, from front to"
+        "deep": "deep, profound, depth, projection, front to back, in depth, of depth,"
+        " front-to-back, from front to"
         " back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
@@ -24,7 +25,8 @@ ROLES: Final = MappingProxyType(
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"
         ", between the, widespread, spread, spacing, centerset, outside diameter",
-        "x": "across the front, across the width, across the length, of the width, of the length, on the length, on its length, on the width, on its"
+        "x": "across the front, across the width, across the length, of the width, of the"
+        " length, on the length, on its length, on the width, on its"
         " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
         " long way, lengthways, in the long direction, going left to right, parallel to the front,"
@@ -42,7 +44,9 @@ LABELS: Final = MappingProxyType(
         " to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wide, widths, w, breadth",
-        "deep": "profound, depth, deep, d, depths, projection, projecting, projects, comes forward, comes out, sticks out, stands out, front to back, from front to back, back to front, from"
+        "deep": "profound, depth, deep, d, depths, projection, projecting, projects, comes"
+        " forward, comes out, sticks out, stands out, front to back, from front to back, back to"
+        " front, from"
         " back to front, from the wall to the front, from wall to front, wall to front, from the"
         " back to the front, from the front to the back",
         "thick": "thickness, thick, thk, thicknes, t, thckness, th",
@@ -100,7 +104,8 @@ MARKS: Final = MappingProxyType(
         " already there, already have, already has, got now, used to be, ripped out, next door,"
         " that's there, going in the skip, go in the skip, that we have, in place now"
         ", in at present",
-        "new": "new, new one, a concrete one, one in concrete, with concrete, by concrete, replacement, i want, we want, i'd like, we'd like, would like, need,"
+        "new": "new, new one, a concrete one, one in concrete, with concrete, by concrete,"
+        " replacement, i want, we want, i'd like, we'd like, would like, need,"
         " make it",
         "also": "also, another, second, as well, plus, other, further, additional, extra, a"
         " matching, matching, third, and a, and one, one more",

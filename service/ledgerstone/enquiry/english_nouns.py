@@ -35,7 +35,8 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run, left hand run,"
+        "slab:": "slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run,"
+        " left hand run,"
         " right hand run,"
         " slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
         "open:sink": "sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
@@ -45,7 +46,8 @@ NOUNS: Final = MappingProxyType(
         "open:hob": "hob, hobs, cooktop, cook top, cooktops, cooking field, induction hob, gas"
         " hob, ceramic hob, induction cooktop, induction, gas ring, gas cooktop, cooking plate,"
         " rangetop, teppanyaki",
-        "open:tap": "tap, taps, faucet, faucets, mixer, mixer tap, tap holes, pillar tap,"
+        "open:tap": "spigot, pot filler hole, swan neck tap, lab tap, tap, taps, faucet,"
+        " faucets, mixer, mixer tap, tap holes, pillar tap,"
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains, drainage",

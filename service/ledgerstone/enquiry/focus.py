@@ -40,6 +40,8 @@ class Focus:
         Which was, when the sentence in hand began.
     held
         Where in the sentence in hand which openings were taken up.
+    is_told
+        Whether the paragraph in hand has said which slab it tells of.
     several
         Whether the slab named last was named as several.
     is_split, parts
@@ -57,6 +59,7 @@ class Focus:
     group: list[Piece] = field(default_factory=list)
     is_correcting: bool = False
     is_summary: bool = False
+    is_told: bool = True
     is_split: bool = False
     parts: dict[str, Piece] = field(default_factory=dict)
 

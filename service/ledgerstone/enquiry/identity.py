@@ -1,4 +1,4 @@
-"""By which words slabs are told apart: "the island" is not the worktop, the left top not the right."""
+"""By which words slabs are told apart: "the island" is not the worktop, nor left right."""
 
 from __future__ import annotations
 
@@ -12,7 +12,8 @@ from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
 _OWN_NOUNS: Final = word_set(
-    "island slip slips jamb jambs bar vanity washstand desk hearth shelf sill mantel mantelpiece bench seat table coffee"
+    "island slip slips jamb jambs bar vanity washstand desk hearth shelf sill mantel mantelpiece"
+    " bench seat table coffee"
     " dining upstand splashback backsplash console server breakfast peninsula insel theke tresen"
     " waschtisch fensterbank regal bank tisch esstisch rückwand kochinsel"
 )
@@ -20,7 +21,8 @@ _QUALIFIERS: Final = (
     word_set("left right left-hand right-hand lh rh linke rechte linken rechten"),
     word_set("first second third fourth erste zweite dritte ersten zweiten"),
     word_set(
-        "kitchen utility bathroom cloakroom ensuite laundry study office hall bedroom main downstairs"
+        "kitchen utility bathroom cloakroom ensuite laundry study office hall bedroom main"
+        " downstairs"
         " upstairs küche bad gästebad"
     ),
     word_set("long short longer shorter big small large bigger smaller lange kurze große kleine"),

@@ -62,7 +62,18 @@ PLACES: Final = Phrases(english_nouns.PLACES, german.PLACES)
 LABELS: Final = Phrases(english.LABELS, german.LABELS)
 SIDES: Final = Phrases(english.SIDES, german.SIDES)
 FROM: Final = Phrases({"from": english.FROM}, {"from": german.FROM})
-_SIZE_ROLES: Final = ("long", "wide", "deep", "thick", "high", "dia", "across", "radius", "apart", "square")
+_SIZE_ROLES: Final = (
+    "long",
+    "wide",
+    "deep",
+    "thick",
+    "high",
+    "dia",
+    "across",
+    "radius",
+    "apart",
+    "square",
+)
 ROLES: Final = Phrases(_only(english.ROLES, *_SIZE_ROLES), _only(german.ROLES, *_SIZE_ROLES))
 AXES: Final = Phrases(_only(english.ROLES, "x", "y"), _only(german.ROLES, "x", "y"))
 NUMBERS: Final[Mapping[str, float]] = {**german.NUMBERS, **english.NUMBERS}

@@ -13,7 +13,8 @@ from ledgerstone.enquiry.word_sets import word_set
 
 _PREPOSITIONS: Final = word_set(
     "for in of to at under over behind beside against between on along with into from by near "
-    "onto cover covers covering replace replacing match matching suit support supports fit above below underneath around inside off beneath fits past through für im am an auf "
+    "onto cover covers covering replace replacing match matching suit support supports fit above"
+    " below underneath around inside off beneath fits past through für im am an auf "
     "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor"
 )
 _DETERMINERS: Final = word_set(
@@ -28,8 +29,10 @@ _VERBS: Final = word_set(
 )
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NO_SUBJECT: Final = word_set(
-    "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure manual"
-    " schablone skizze zeichnung itself run leg length width depth height thickness diameter return "
+    "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
+    " manual"
+    " schablone skizze zeichnung itself run leg length width depth height thickness diameter"
+    " return "
     "that this they these those there which what she you all both each everything overall mine ours"
     " total rest who whole other others same piece centre size sizes measurement measurements one"
     " dimension dimensions edge end side run outside inside finish colour color shade dies das"
@@ -86,7 +89,7 @@ def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     for i in range(1, last):
         j = i - 2 if i > 1 and words[i - 1] in _WHICH else i - 1
         is_verb = words[i] in _MEASURES or (words[i] == "'s" and j == i - 2)
-        if is_verb and _is_unknown(sentence, j, taken):
+        if is_verb and j - 1 not in taken and _is_unknown(sentence, j, taken):
             made.append(Mention(j, j + 1, "thing", "unknown"))
     starts = {mention.start for mention in found}
     for i, count in sentence.marks("old"):
@@ -179,12 +182,17 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
             break
         i -= 1
         steps += 1
-    led = words[max(0, mention.start - 2) : mention.start]
-    if mention.kind in ("open", "hole") and _ROUND & set(led) and not mention.hole_kind:
-        mention.hole_kind = "circle"
+    _describe_shape(words, mention)
     mention.is_denied = _is_denied(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+
+
+def _describe_shape(words: Sequence[str], mention: Mention) -> None:
+    """Take "a round basin" for a round hole."""
+    led = words[max(0, mention.start - 2) : mention.start]
+    if mention.kind in ("open", "hole") and _ROUND & set(led) and not mention.hole_kind:
+        mention.hole_kind = "circle"
 
 
 def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:

@@ -17,16 +17,7 @@ _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
 def resolve(scene: Scene) -> list[PieceFound]:
     """Give the pieces with their values; what has no size is left out beside what has."""
-    pieces = [one for one in scene.pieces if one.use or one.spans or one.has_size() or one.openings]
-    if any(one.has_size() for one in pieces):
-        pieces = [one for one in pieces if one.has_size()]
-        outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
-        for one in pieces if outlined else ():
-            if one not in outlined and len(outlined) > 1:
-                scene.common.setdefault("thickness", []).extend(one.claims["thickness"])
-        pieces = outlined or pieces
-    elif any(one.spans for one in pieces):  # what only the subject names is left out
-        pieces = [one for one in pieces if one.spans]
+    pieces = _standing(scene)
     for piece in pieces:
         for key in sorted(piece.like_in):
             known = piece.like.claims.get(key) if piece.like is not None else None
@@ -39,6 +30,21 @@ def resolve(scene: Scene) -> list[PieceFound]:
     if scene.is_split:
         _share_thickness(pieces)
     return [_piece(one) for one in pieces]
+
+
+def _standing(scene: Scene) -> list[Piece]:
+    """Give the pieces that are asked for; a thickness said of none of them is of all."""
+    pieces = [one for one in scene.pieces if one.use or one.spans or one.has_size() or one.openings]
+    if any(one.has_size() for one in pieces):
+        pieces = [one for one in pieces if one.has_size()]
+        outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
+        for one in pieces if outlined else ():
+            if one not in outlined and len(outlined) > 1:
+                scene.common.setdefault("thickness", []).extend(one.claims["thickness"])
+        pieces = outlined or pieces
+    elif any(one.spans for one in pieces):  # what only the subject names is left out
+        pieces = [one for one in pieces if one.spans]
+    return pieces
 
 
 def _share_thickness(pieces: Sequence[Piece]) -> None:

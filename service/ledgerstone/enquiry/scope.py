@@ -46,6 +46,7 @@ _MIDDLES: Final = frozenset({"middle", "centre", "center"})
 _AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
+_CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
 _THINKS: Final = word_set(
     "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
 )
@@ -129,6 +130,19 @@ def is_of_others(sentence: Sentence) -> bool:
     if any(atom.kind == "size" for atom in sentence.atoms):
         return False
     return bool(words & _OTHERS and words & _HAVE) and not words & _SPEAKERS_WANT
+
+
+def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Leave out what a conclusion follows from: "the base is 1.95 x 0.95, so 2 x 1"."""
+    for i in range(1, len(sentence.atoms)):
+        if sentence.atoms[i - 1].word != "," or sentence.atoms[i].word not in _CONCLUDES:
+            continue
+        after = [one for one in sizes if one.at > i and not one.side]
+        roles = {one.role for one in after} & {"long", "deep", "wide"}
+        before = [one for one in sizes if one.at < i and not one.side]
+        if len(roles) > 1 or any(one.of > 1 for one in after):
+            return [one for one in sizes if one not in before or one.role == "thick"]
+    return sizes
 
 
 def is_limit(sentence: Sentence, measure: Measure) -> bool:

@@ -69,11 +69,8 @@ class Settler:
             key = _piece_key(piece, measure)
             if key == "diameter":
                 piece.shape = piece.shape or "round"
-            if key == "radius":
-                self._radius(piece, measure, rank)
-            elif key == "square":
-                for side in ("length", "width"):
-                    self._say(piece, side, measure, "length", rank)
+            if key in ("radius", "square"):
+                self._doubled(piece, measure, rank, key)
             elif key == "deep":
                 self._deep(piece, measure, rank)
             elif key == "wide":
@@ -104,8 +101,12 @@ class Settler:
         if claim is not None:
             say(piece.claims, key, claim)
 
-    def _radius(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
-        """A round slab is twice its radius across."""
+    def _doubled(self, piece: Piece, measure: Measure, rank: tuple[int, int], key: str) -> None:
+        """A round slab is twice its radius across; a square's sides are one size."""
+        if key == "square":
+            for side in ("length", "width"):
+                self._say(piece, side, measure, "length", rank)
+            return
         half = self.claim(measure, "hole", rank)
         if half is not None:
             whole = half.length.in_unit(2 * half.mm)

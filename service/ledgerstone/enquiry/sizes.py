@@ -103,7 +103,7 @@ class SizeReader:
         if alone is not None:
             return alone, None, True, i + 3, False
         amount, grouped = number(self._word(i))
-        extra, j = self._fraction(i + 1)
+        extra, j = self._and_part(i + 1) or self._fraction(i + 1)
         return amount + extra, (None if extra else grouped), bool(extra), j, False
 
     def _over_under(self, i: int) -> Fraction | None:
@@ -119,6 +119,11 @@ class SizeReader:
         """Read the fraction after a whole number, past a blank, a hyphen or a line's end."""
         if self._kind(i) == "vulgar":
             return VULGAR[self._word(i)], i + 1
+        if self._word(i) == "and":  # "10 and a 1/2"
+            k = i + 2 if self._word(i + 1) in ("a", "an") else i + 1
+            over = self._over_under(k) if self._kind(k) == "number" else None
+            if over is not None or self._kind(k) == "vulgar":
+                return (over, k + 3) if over is not None else (VULGAR[self._word(k)], k + 1)
         j = i + 1 if self._word(i) in {"-", "–"} or self._kind(i) == "line" else i
         if self._kind(j) == "vulgar":
             return VULGAR[self._word(j)], j + 1

@@ -13,7 +13,8 @@ from ledgerstone.enquiry.scene import Piece, Word
 from ledgerstone.enquiry.word_sets import word_set
 
 _IS_L: Final = re.compile(
-    r"\bkitchen l\b|\bl[ -]?(?:shaped?|run|worktop|counter|top)\b|\ban l\b|\bl[ -]?förmig|\bl[ -]form|\bcorner"
+    r"\bkitchen l\b|\bl[ -]?(?:shaped?|run|worktop|counter|top)\b|\ban l\b|\bl[ -]?förmig"
+    r"|\bl[ -]form|\bcorner"
     r" (?:worktop|run)\b",
     re.IGNORECASE,
 )

@@ -129,6 +129,8 @@ def read_table(
         first = text[slice(*row[0])].strip()
         is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
         piece.label = first if is_letter else text[slice(*name)] if name else "row"
+        if name:
+            piece.names = {word.lower() for word in _WORDS.findall(text[slice(*name)])}
         order = sorted(
             cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i)
         )
@@ -141,6 +143,7 @@ def read_table(
                     sentence.starts_line = False
                     walker.read(sentence, layer)
     walker.subjects.awaited = 0
+    walker.focus.is_told = False
 
 
 def _cell(text: str, cell: Span, masked: Sequence[Span], *, has_inches: bool) -> list[Sentence]:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import relations, scope, splitting, telling
+from ledgerstone.enquiry import anchoring, relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.focus import Focus, Heard
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Piece
+from ledgerstone.enquiry.scene import Opening, Piece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -154,12 +154,11 @@ def _opening(
     focus: Focus, heard: Heard, mention: Mention, active: Mention | None
 ) -> Mention | None:
     sentence, subjects = heard.sentence, focus.subjects
-    if scope.is_reference(mention, sentence):
-        return active
-    if mention.is_denied:
+    is_reference = scope.is_reference(mention, sentence)
+    if mention.is_denied and not is_reference:
         relations.refuse(subjects, mention, sentence, heard.rank[0])
-        return active
-    if scope.is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence):
+    is_elsewhere = scope.is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence)
+    if is_reference or mention.is_denied or is_elsewhere:
         return active
     if _is_of_building(mention, sentence, subjects.piece):
         mention.kind = "thing"
@@ -167,19 +166,24 @@ def _opening(
     if scope.is_at_each_end(mention, sentence):
         mention.count = mention.count or 2
     openings = subjects.openings_for(mention, sentence)
+    if openings and anchoring.of_each(sentence, mention):
+        openings = anchoring.in_each(subjects.scene.pieces, subjects.piece, openings)
+    for opening in openings:
+        _note(opening, mention, sentence)
     if not openings:
         return active
-    for opening in openings:
-        opening.names_hole = opening.names_hole or mention.names_hole
-        opening.kind = opening.kind or mention.hole_kind
-        asked = (
-            mention.is_indefinite or mention.names_hole or bool(_TO_FOLLOW & set(sentence.words))
-        )
-        opening.is_asked = opening.is_asked or asked
-        atoms = sentence.atoms
-        opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     focus.take_up(mention.start, openings)
     return mention
+
+
+def _note(opening: Opening, mention: Mention, sentence: Sentence) -> None:
+    """Note of an opening what its name says of it."""
+    opening.names_hole = opening.names_hole or mention.names_hole
+    opening.kind = opening.kind or mention.hole_kind
+    asked = mention.is_indefinite or mention.names_hole or bool(_TO_FOLLOW & set(sentence.words))
+    opening.is_asked = opening.is_asked or asked
+    atoms = sentence.atoms
+    opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
 
 
 def _is_of_building(mention: Mention, sentence: Sentence, piece: Piece | None) -> bool:

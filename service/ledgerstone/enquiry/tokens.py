@@ -42,7 +42,8 @@ _COUNTED: Final = (
     r"|kw|kva|amps?|volts?|litres?|liters?|miles?|km|°c?|degrees?|deg|grad|wochen?|tagen?|tage"
     r"|monate?n?|jahren?|jahre|personen|leute|stufen|uhr|stück|burners?|bolts?|screws?|times"
     r"|p\.m|a\.m"
-    r"|pm|am|o'clock|%|£|€|\$|gsm|grit|watts?|bar|psi|sq\.? ?(?:m|ft|yd|metres?|meters?|feet|foot|inches)|m²|m2|square (?:met|f|yard)\w*|qm"
+    r"|pm|am|o'clock|%|£|€|\$|gsm|grit|watts?|bar|psi|sq\.? ?(?:m|ft|yd|metres?|meters?|feet"
+    r"|foot|inches)|m²|m2|square (?:met|f|yard)\w*|qm"
     r"|below|year-old|st|nd|rd|th"
 )
 _NOT_SIZES: Final = tuple(

@@ -8,7 +8,8 @@ from typing import Final
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
     r"|\bpric(?:e|es|ing)\b"
-    r"|how much|what's the damage|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
+    r"|how much|what's the damage|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
+    r"|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
     r"|\banfrage\b|\benquiry\b"
     r"|\binquiry\b|\bkostenvoranschlag\b|\bballpark\b",
     re.IGNORECASE,
@@ -66,7 +67,8 @@ _AGAINST: Final = (
             r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)"
             r"|\brocks\b"
             r"|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right"
-            r"|\bunhappy\b|\bdisappointed\b|\bcomplain|\brefund\b|(?:has|have|is"
+            r"|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have|need) to complain"
+            r"|\bcomplaint (?:about|regarding)|\brefund\b|(?:has|have|is"
             r"|got|a) (?:a )?(?:chip|chipped|crack|cracked"
             r"|stain|stained|scratch|scratched|damaged|broken)\b|white bloom|beschädigt"
             r"|reklamation|mangel|gerissen",
@@ -103,7 +105,8 @@ _AGAINST: Final = (
             r"|stunning|superb|brilliant)\b"
             r"|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying|fitting"
             r"|bringing|all))"
-            r"|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super|wunderbar|klasse|fantastisch|schön)"
+            r"|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super|wunderbar|klasse|fantastisch"
+            r"|schön)"
             r"(?: \w+)? aus|(?:ist|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal"
             r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
             re.IGNORECASE,
@@ -128,12 +131,18 @@ _AGAINST: Final = (
         "ordered",
         4,
         re.compile(
-            r"\b(?:my|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming"
-            r"|delayed)|haven['’]t heard (?:a thing|anything|back)|when (?:it |they |she )?(?:will|'ll|’ll)"
-            r" (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)|\b(?:just )?"
-            r"confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit|our appointment|the"
-            r" appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting|delivering|templating) (?:on"
-            r"|at|this|next|today|tomorrow)|see you (?:on|at|tomorrow|next)|wann (?:kommt|wird) (?:die"
+            r"\b(?:my|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed"
+            r"|coming"
+            r"|delayed)|haven['’]t heard (?:a thing|anything|back)|when (?:it |they "
+            r"|she )?(?:will|'ll|’ll)"
+            r" (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)"
+            r"|\b(?:just )?"
+            r"confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit"
+            r"|our appointment|the"
+            r" appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting|delivering"
+            r"|templating) (?:on"
+            r"|at|this|next|today|tomorrow)|see you (?:on|at|tomorrow|next)|wann (?:kommt"
+            r"|wird) (?:die"
             r"|meine|unsere) (?:bestell|platte)|meine bestellung|termin (?:am|bestätigen)",
             re.IGNORECASE,
         ),

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
+from ledgerstone.enquiry import anchoring, pairing, relations, scope, splitting, telling
 from ledgerstone.enquiry import legs as l_shapes
-from ledgerstone.enquiry import pairing, relations, scope, splitting, telling
 from ledgerstone.enquiry.aiming import target_of
 from ledgerstone.enquiry.altering import alter
 from ledgerstone.enquiry.beginning import begin
@@ -51,12 +52,13 @@ class Walker:
         """
         focus = self.focus
         if sentence.starts_paragraph:
-            focus.is_correcting = False
+            focus.is_correcting, focus.is_told = False, False
         focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
         found, sizes = mentions_of(sentence), measures_of(sentence)
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
-        heard = Heard(sentence, found, _without_counts(found, sizes), rank, self.last_role)
+        sizes = scope.without_premises(sentence, _without_counts(found, sizes))
+        heard = Heard(sentence, found, sizes, rank, self.last_role)
         is_taken_up = self.leans and scope.is_whole_offer(heard.sizes, found)
         if is_own and not is_taken_up and scope.is_offer(sentence, heard.sizes):
             self.replacing.note_offer(sentence, heard.sizes)
@@ -83,6 +85,7 @@ class Walker:
         if not focus.is_split:
             relations.read_l(focus.subjects, sentence)
         relations.read_round(focus.subjects, heard)
+        self._anchor(heard)
         said = self._aimed(heard)
         cut_corners(heard, self.subjects.piece, self.settler)
         self._settle([one for one in said if not one[1].replaced], heard)
@@ -92,6 +95,20 @@ class Walker:
         tells = sentence.is_item or bool(heard.sizes)
         tells = tells or any(one.kind == "slab" for one in heard.found)
         note_places(sentence, self.subjects.scene, self.subjects.piece if tells else None)
+
+    def _anchor(self, heard: Heard) -> None:
+        """Go back to the slab that an opening is in, where its paragraph has not named one."""
+        focus, subjects = self.focus, self.subjects
+        slabs = [one for one in heard.found if one.kind == "slab"]
+        openings = [one for one in heard.found if one.kind in ("open", "hole")]
+        if heard.sentence.is_item or (slabs and not openings):
+            focus.is_told = True
+        if focus.is_told or not openings or focus.is_l():
+            return
+        piece = anchoring.piece_of_opening(subjects.scene.pieces, heard.sentence, heard.found)
+        if piece is not None:
+            subjects.piece, subjects.openings = piece, []
+            focus.is_told, focus.on_opening = True, False
 
     def _aimed(self, heard: Heard) -> list[tuple[Target, Measure]]:
         """Go through what is named and what is measured in order; give each size its thing."""

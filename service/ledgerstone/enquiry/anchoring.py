@@ -1,0 +1,64 @@
+"""Which of several slabs an opening is in, where a new paragraph tells of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.scene import Opening, Piece
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_INSIDE: Final = frozenset({"in", "on", "of", "im", "in der", "auf", "into"})
+_WITHOUT: Final = frozenset({"upstand", "splashback", "shelf", "sill", "end-panel"})
+_EACH: Final = word_set("each all both jede jeder alle beide")
+_EARLY: Final = 3
+
+
+def of_each(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a hole is in every slab: "Each has a 45 mm waste hole"."""
+    led = sentence.words[: min(_EARLY, mention.start)]
+    return bool(_EACH & set(led)) and mention.kind in ("open", "hole") and not mention.is_denied
+
+
+def in_each(
+    pieces: Sequence[Piece], current: Piece | None, openings: Sequence[Opening]
+) -> list[Opening]:
+    """Give an opening of each slab that has sizes and none yet, alike to the one in hand."""
+    made = list(openings)
+    for piece in pieces:
+        outlined = piece.claims.get("length") or piece.claims.get("diameter")
+        if piece is not current and outlined and not piece.openings:
+            piece.openings.append(Opening(made[0].what, made[0].kind))
+            made.append(piece.openings[-1])
+    return made
+
+
+def piece_of_opening(
+    pieces: Sequence[Piece], sentence: Sentence, found: Sequence[Mention]
+) -> Piece | None:
+    """Give the one slab that an opening's sentence names, or that can only be meant.
+
+    Parameters
+    ----------
+    found
+        What the sentence names.
+    """
+    if len(pieces) < 2:
+        return None
+    words = set(sentence.words)
+    openings = [one for one in found if one.kind == "open" and not one.is_denied]
+    slabs = [one for one in found if one.kind == "slab" and one.preposition in _INSIDE]
+    for mention in slabs:
+        said = set(sentence.words[max(0, mention.start - 1) : mention.end])
+        named = [one for one in pieces if len(said & one.names) > 1 or said & one.called]
+        if len(named) == 1:
+            return named[0]
+    for mention in openings if not slabs else ():
+        noun = set(sentence.words[mention.start : mention.end])
+        named = [one for one in pieces if noun & one.names and not words & one.called]
+        if len(named) == 1:
+            return named[0]
+    flat = [one for one in pieces if one.use not in _WITHOUT]
+    return flat[0] if len(flat) == 1 and not slabs else None
