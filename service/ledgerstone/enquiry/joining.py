@@ -15,60 +15,48 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     joined: list[Mention] = []
     for mention in _compounds(sentence, found):
         before = joined[-1] if joined else None
-        if before is None:
+        if before is None or not _is_one(sentence, before, mention):
             joined.append(mention)
-        elif (
-            before.kind == "slab"
-            and mention.kind == "open"
-            and _gap(sentence, before, mention) == 0
-            and mention.start == before.end
-        ):
-            mention.start, mention.determiner = before.start, before.determiner
-            mention.preposition, mention.count = before.preposition, before.count
-            mention.is_denied = before.is_denied
-            joined[-1] = mention  # "a bar sink"
-        elif (
-            mention.kind == "hole"
-            and before.kind == "open"
-            and _gap(sentence, before, mention) == 0
-        ):
-            before.end, before.names_hole = mention.end, True
-            before.hole_kind = mention.name
-            before.is_plural = mention.is_plural
-        elif (
-            mention.kind == "hole"
-            and before.kind == "thing"
-            and before.name == ""
-            and _gap(sentence, before, mention) == 0
-            and not _is_fireplace(sentence, mention)
-        ):
-            before.name = sentence.words[before.end - 1].removesuffix("s")
-            before.kind, before.end, before.names_hole = "open", mention.end, True
-            before.hole_kind, before.is_plural = mention.name, mention.is_plural
-        elif (
-            before.kind == "hole" and mention.kind == "open" and _is_for(sentence, before, mention)
-        ):
+        elif mention.kind == "hole":
+            _make_hole(sentence, before, mention)
+        elif before.kind == "hole":
             before.kind, before.name, before.names_hole = "open", mention.name, True
-            before.hole_kind = before.hole_kind or ""
-        elif (
-            mention.kind == "slab"
-            and before.kind == "open"
-            and _gap(sentence, before, mention) == 0
-        ):
-            mention.start = before.start
-            mention.determiner, mention.count = before.determiner, before.count or mention.count
-            mention.preposition = before.preposition
-            joined[-1] = mention
         else:
-            joined.append(mention)
+            joined[-1] = _led_by(before, mention)
     for mention in joined:
         mention.names_hole = mention.names_hole or mention.kind == "hole"
     return joined
 
 
-def _is_fireplace(sentence: Sentence, hole: Mention) -> bool:
-    """Whether an opening is a wall's: "the window opening", "the fireplace opening"."""
-    return sentence.words[hole.start].startswith("opening")
+def _is_one(sentence: Sentence, before: Mention, mention: Mention) -> bool:
+    """Whether two names that follow one another name one thing."""
+    kinds = (before.kind, mention.kind)
+    if kinds == ("hole", "open"):
+        return _is_for(sentence, before, mention)
+    if kinds == ("thing", "hole"):  # "socket cut-outs"; not "the window opening"
+        is_walls = sentence.words[mention.start].startswith("opening")
+        return not before.name and not is_walls and _gap(sentence, before, mention) == 0
+    if kinds == ("slab", "open"):  # "a bar sink"
+        return mention.start == before.end
+    joins = kinds in (("open", "hole"), ("open", "slab"))
+    return joins and _gap(sentence, before, mention) == 0
+
+
+def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:
+    """Take what stands before "hole" or "cut-out" for what goes into it."""
+    if before.kind == "thing":
+        before.kind, before.name = "open", sentence.words[before.end - 1].removesuffix("s")
+    before.end, before.names_hole = hole.end, True
+    before.hole_kind, before.is_plural = hole.name, hole.is_plural
+
+
+def _led_by(before: Mention, mention: Mention) -> Mention:
+    """Give the second name with the article, the number and the preposition of the first."""
+    mention.start, mention.determiner = before.start, before.determiner
+    mention.count = before.count or mention.count
+    mention.preposition = before.preposition
+    mention.is_denied = mention.is_denied or before.is_denied
+    return mention
 
 
 def _compounds(sentence: Sentence, found: list[Mention]) -> list[Mention]:
