@@ -28,10 +28,6 @@ PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 MOST_SLABS = 8
 
 
-def _none() -> Mapping[str, Length]:
-    return MappingProxyType({})
-
-
 @dataclass(frozen=True, slots=True)
 class Point:
     """A place in plan."""
@@ -50,7 +46,7 @@ class Rectangle:
     length: Length
     width: Length
     corner_radius: Length | None = None
-    corner_radii: Mapping[str, Length] = field(default_factory=_none)
+    corner_radii: Mapping[str, Length] = field(default_factory=lambda: MappingProxyType({}))
     kind: Literal["rectangle"] = "rectangle"
 
 
@@ -71,7 +67,7 @@ class LShape:
     width: Length
     notch: Notch
     corner_radius: Length | None = None
-    corner_radii: Mapping[str, Length] = field(default_factory=_none)
+    corner_radii: Mapping[str, Length] = field(default_factory=lambda: MappingProxyType({}))
     kind: Literal["l-shape"] = "l-shape"
 
 
@@ -195,17 +191,19 @@ class Ledge:
 class Rests:
     """What carries the slab when it is in place; ``kind`` says which members are set."""
 
-    kind: Literal["units", "frame", "ends", "legs", "ledges", "full"]
+    kind: Literal["units", "frame", "ends", "legs", "ledges", "pedestal", "full"]
     fixed: bool = False
     rails: Literal["cabinet", "hardwood", "steel"] | None = None
     units: tuple[Unit, ...] = ()
-    overhang: Mapping[str, Length] = field(default_factory=_none)
+    overhang: Mapping[str, Length] = field(default_factory=lambda: MappingProxyType({}))
     sides: tuple[str, ...] = ()
     width: Length | None = None
     depth: Length | None = None
     at: tuple[Point, ...] = ()
     pad: Length | None = None
     lines: tuple[Ledge, ...] = ()
+    plate: Length | None = None
+    centre: Point | None = None
 
 
 # --- the slab, the delivery, the order ------------------------------------------------------

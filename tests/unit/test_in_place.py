@@ -259,3 +259,23 @@ def test_a_strip_too_narrow_to_sit_on_is_leant_on(workshop: Workshop) -> None:
         workshop, box(1200, 620), hob, rests={"kind": "units", "units": [{"width": 600}] * 2}
     )
     assert "somebody-leaning" in {verdict.case for verdict in result.verdicts}
+
+
+def test_a_strip_on_a_pedestal_hangs_over_as_two_cantilevers(workshop: Workshop) -> None:
+    """Own weight over 450 mm each side of a plate 300 mm wide: ``w L² / 2`` at the plate's edge.
+
+    Strength of materials. The mean over half the thickness takes a little of it, the plate's own
+    pressure gives a little back: within 6 %.
+    """
+    pedestal = {"kind": "pedestal", "plate": 300}
+    result = _lies(workshop, box(1200, 300), rests=pedestal)
+    own = next(one for one in result.verdicts if one.case == "own-weight")
+    n_per_mm3 = workshop.recipe.density_kg_per_m3 * 1e-9 * GRAVITY
+    assert own.stress_mpa == pytest.approx(6.0 * n_per_mm3 * 450**2 / 2 / 40, rel=0.06)
+
+
+def test_a_loose_slab_on_a_pedestal_tips_under_a_person_at_its_edge(workshop: Workshop) -> None:
+    """A table's top is fixed to its plate: loose, somebody at the rim tips it."""
+    pedestal = {"kind": "pedestal", "plate": 300}
+    assert _lies(workshop, box(1000, 1000), rests=pedestal).tips_under
+    assert not _lies(workshop, box(1000, 1000), rests={**pedestal, "fixed": True}).tips_under

@@ -165,3 +165,16 @@ def test_an_overhang_turns_about_the_ends_of_panels(
     rests = {"kind": "units", "units": [{"width": 600}, {"width": 800}], "overhang": over}
     slab = slab_of(workshop, box(1400 + right, 580 + front), rests=rests)
     assert set(turning_places(slab, shape_of(slab, workshop))) == places
+
+
+def test_a_pedestal_carries_on_its_plate_under_the_middle_or_where_it_was_told(
+    workshop: Workshop,
+) -> None:
+    """A square plate with its middle there, and nothing else."""
+    pedestal: Json = {"kind": "pedestal", "plate": 300}
+    told = {**pedestal, "centre": {"x": 400, "y": 300}}
+    bounds = [
+        [bearing.footprint.bounds for bearing in _rests(workshop, box(1000, 600), rests)]
+        for rests in (pedestal, told)
+    ]
+    assert bounds == [[(350, 150, 650, 450)], [(250, 150, 550, 450)]]

@@ -129,6 +129,7 @@ export function newRests(kind, slab, unit) {
     ends: { depth: said(BEARING_MM * 2) },
     legs: { at: legsAt(slab, lengthMm, widthMm, said), pad: said(BEARING_MM) },
     ledges: { lines: [0, lengthMm].map((x) => ledge(said, x, widthMm)) },
+    pedestal: { plate: said(Math.round(Math.min(lengthMm, widthMm) / 20) * 10) },
     full: {},
   };
   const start = starts[/** @type {keyof typeof starts} */ (kind)];

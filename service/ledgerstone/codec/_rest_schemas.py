@@ -129,6 +129,20 @@ class LedgesSchema(_RestsSchema):
     lines = _at_least_one(LedgeSchema, "a-ledge", "ledges", "Each ledge or batten.")
 
 
+class PedestalSchema(_RestsSchema):
+    """One support in the middle, with a plate on it."""
+
+    about = "rests-pedestal"
+    plate = LengthField(
+        "pedestal-plate", required=True, about="The side of the square plate on the pedestal."
+    )
+    centre = ObjectField(
+        PointSchema,
+        "pedestal-centre",
+        about="Where the middle of the plate is. Left out, under the middle of the slab.",
+    )
+
+
 class FullSchema(_RestsSchema):
     """Bedded all over."""
 
@@ -141,5 +155,6 @@ RESTS: dict[str, type[Strict]] = {
     "ends": EndsSchema,
     "legs": LegsSchema,
     "ledges": LedgesSchema,
+    "pedestal": PedestalSchema,
     "full": FullSchema,
 }

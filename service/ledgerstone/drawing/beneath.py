@@ -15,6 +15,7 @@ from ledgerstone.message import Message
 from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength.rests import pedestal_plate
 from ledgerstone.wording import Speech
 
 _PAD_MM = 60.0  # a leg's pad where nobody said
@@ -63,6 +64,8 @@ def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
             for ledge in rests.lines
             if ledge.start != ledge.end
         ]
+    if rests.kind == "pedestal":
+        return [pedestal_plate(rests, shape)]
     if rests.kind == "full":
         return plane.polygons_in(plane.buffer(shape.outline, -bed_mm))
     return _bearings(rests, shape)

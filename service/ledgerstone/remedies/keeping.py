@@ -11,8 +11,8 @@ from ledgerstone.remedies.state import SlabOrigin, State
 
 _EXACTLY_MM = 0.01
 _BETTER = {
-    *(("legs", "frame"), ("ends", "frame"), ("ledges", "frame")),
-    *((kind, "full") for kind in ("units", "frame", "legs", "ends", "ledges")),
+    *((kind, "frame") for kind in ("legs", "ends", "ledges", "pedestal")),
+    *((kind, "full") for kind in ("units", "frame", "legs", "ends", "ledges", "pedestal")),
 }
 
 

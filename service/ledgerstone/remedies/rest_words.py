@@ -10,7 +10,7 @@ from ledgerstone.wording import Listed, Message, side_name
 
 _FOUR = 4
 _ON_A_BOARD = ("units", "frame")
-_ON_A_FRAME = ("legs", "ends", "ledges")
+_ON_A_FRAME = ("legs", "ends", "ledges", "pedestal")
 
 
 def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterator[Message]:

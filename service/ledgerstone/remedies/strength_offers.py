@@ -39,7 +39,7 @@ _HANGS_MM = 100.0  # what hangs over further is not bedded
 # A board lies on units or on a frame; on what else carries a slab it needs a frame first.
 _BED_ON = {
     **dict.fromkeys(("units", "frame"), ("bed", 12.0)),
-    **dict.fromkeys(("legs", "ends", "ledges"), ("frame-and-bed", 19.0)),
+    **dict.fromkeys(("legs", "ends", "ledges", "pedestal"), ("frame-and-bed", 19.0)),
 }
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 

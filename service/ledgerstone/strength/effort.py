@@ -120,6 +120,7 @@ def _stations(slab: Slab) -> float:
             area(math.dist((e.start.x.mm, e.start.y.mm), (e.end.x.mm, e.end.y.mm)), e.depth.mm)
             for e in rests.lines
         ),
+        "pedestal": area(_mm(rests.plate), _mm(rests.plate)),
     }
     return _thinned(many.get(rests.kind, 0.0))
 

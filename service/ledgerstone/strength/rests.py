@@ -196,6 +196,19 @@ def _legs(rests: Rests, _shape: Shape) -> Iterable[Bearing]:
         yield Bearing(_bedded(pad), f"/rests/at/{i}", pad, i if inner else None)
 
 
+def _pedestal(rests: Rests, shape: Shape) -> Iterable[Bearing]:
+    plate = pedestal_plate(rests, shape)
+    yield Bearing(_bedded(plate), "/rests/plate", plate)
+
+
+def pedestal_plate(rests: Rests, shape: Shape) -> Polygon:
+    """The plate of a pedestal, in plane mm: under the slab's middle where no place was told."""
+    middle = shape.outline.centroid
+    x, y = (middle.x, middle.y) if rests.centre is None else (rests.centre.x.mm, rests.centre.y.mm)
+    half = (rests.plate.mm if rests.plate is not None else PANEL_MM) / 2
+    return box(x - half, y - half, x + half, y + half)
+
+
 def _middle(rests: Rests) -> XY:
     n = len(rests.at)
     return sum(p.x.mm for p in rests.at) / n, sum(p.y.mm for p in rests.at) / n
@@ -222,4 +235,5 @@ _KINDS: dict[str, Callable[[Rests, Shape], Iterable[Bearing]]] = {
     "ends": _ends,
     "legs": _legs,
     "ledges": _ledges,
+    "pedestal": _pedestal,
 }

@@ -149,7 +149,7 @@ def edges(draw: Draw, sides: list[str], *, refused: bool) -> Json:
 @st.composite
 def rests(draw: Draw, sides: list[str], *, refused: bool) -> Json:
     """What carries a slab, of next to nothing or far too much, anywhere."""
-    kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "full")))
+    kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "pedestal", "full")))
     small = lengths(SMALL[1:], refused=refused)
     place = st.builds(
         lambda x, y: {"x": x, "y": y},
@@ -176,6 +176,8 @@ def rests(draw: Draw, sides: list[str], *, refused: bool) -> Json:
     elif kind == "ledges":
         line = st.fixed_dictionaries({"start": place, "end": place, "depth": small})
         rest["lines"] = draw(st.lists(line, min_size=1, max_size=3))
+    elif kind == "pedestal":
+        rest |= {"plate": draw(small), "centre": draw(place)}
     if draw(st.booleans()):
         rest["fixed"] = draw(st.booleans())
     return rest

@@ -76,8 +76,8 @@ def edges(draw: Draw, unit: Unit | None, sides: list[str]) -> Json:
 
 @st.composite
 def rests(draw: Draw, unit: Unit | None, length: int, width: int, sides: list[str]) -> Json:
-    """What carries a slab: each of the six kinds."""
-    kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "full")))
+    """What carries a slab: each of the seven kinds."""
+    kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "pedestal", "full")))
     rest: Json = {"kind": kind}
     small = st.integers(20, 120).map(lambda mm: written(mm, unit))
     place = st.builds(point_of, st.integers(0, length), st.integers(0, width), st.just(unit))
@@ -103,6 +103,9 @@ def rests(draw: Draw, unit: Unit | None, length: int, width: int, sides: list[st
             "depth": draw(small),
         }
         rest["lines"] = [line]
+    elif kind == "pedestal":
+        rest["plate"] = draw(small)
+        maybe(draw, rest, centre=place)
     return maybe(draw, rest, fixed=st.booleans())
 
 

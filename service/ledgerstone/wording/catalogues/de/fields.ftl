@@ -129,6 +129,8 @@ field = { $field ->
     [other-side-of-the-join] die andere Seite der Fuge
     [outline-points] die Punkte des Umrisses
     [overhang] der Überstand
+    [pedestal-centre] die Mitte des Mittelfußes
+    [pedestal-plate] die Tragplatte des Mittelfußes
     [place] der Ort
     [postcode] die Postleitzahl
     [quantity] die Anzahl
@@ -158,6 +160,7 @@ field = { $field ->
     [rests-ends] Auflager an den Enden
     [rests-ledges] Konsolen oder Leisten
     [rests-legs] Beine
+    [rests-pedestal] ein Mittelfuß
     [rests-units] Unterschränke
     [rim] die Kante des Ausschnitts
     [sealer] die Versiegelung

@@ -96,6 +96,7 @@ plan-rest-kind = { $kind ->
     [ends] Auflager an beiden Enden
     [legs] { $count } Beine
     [ledges] { $count } Leisten
+    [pedestal] ein Mittelfuß
    *[full] vollflächig
 }
 plan-rest-fixed = befestigt

@@ -129,6 +129,8 @@ field = { $field ->
     [other-side-of-the-join] the other side of the join
     [outline-points] the outline's points
     [overhang] the overhang
+    [pedestal-centre] the middle of the pedestal
+    [pedestal-plate] the plate of the pedestal
     [place] the place
     [postcode] the postcode
     [quantity] the quantity
@@ -158,6 +160,7 @@ field = { $field ->
     [rests-ends] ends
     [rests-ledges] ledges
     [rests-legs] legs
+    [rests-pedestal] a pedestal
     [rests-units] units
     [rim] the rim
     [sealer] the sealer

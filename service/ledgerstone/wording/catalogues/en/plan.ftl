@@ -96,6 +96,7 @@ plan-rest-kind = { $kind ->
     [ends] its two ends
     [legs] { $count } legs
     [ledges] { $count } ledges
+    [pedestal] a pedestal
    *[full] a bed all over
 }
 plan-rest-fixed = fixed

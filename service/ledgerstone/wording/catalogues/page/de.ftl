@@ -299,6 +299,7 @@ rests =
     .ends = Ein Auflager an jedem Ende
     .legs = Beine
     .ledges = Konsolen oder Leisten
+    .pedestal = Ein Mittelfuß
     .full = Vollflächig auf ebenem Untergrund
     .fixed = Sie wird befestigt
 
@@ -324,6 +325,9 @@ frame =
 
 ends =
     .depth = Tiefe des Auflagers
+
+pedestal =
+    .plate = Breite der Tragplatte
 
 legs =
     .title = Beine

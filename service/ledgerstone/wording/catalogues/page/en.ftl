@@ -300,6 +300,7 @@ rests =
     .ends = A bearing at each end
     .legs = Legs
     .ledges = Ledges or battens
+    .pedestal = A pedestal
     .full = A flat base all over
     .fixed = It will be fixed down
 
@@ -325,6 +326,9 @@ frame =
 
 ends =
     .depth = Depth of the bearing
+
+pedestal =
+    .plate = Width of the pedestal’s plate
 
 legs =
     .title = Legs
