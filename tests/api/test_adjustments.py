@@ -134,7 +134,7 @@ def test_letter_and_sheets_say_what_the_quote_says(*, by_token: bool) -> None:
     ],
 )
 def test_terms_that_cannot_be_are_told_at_their_place(more: Json, pointer: str) -> None:
-    """What would take the total below nought, is no amount, or lies out of reach."""
+    """What would take the total below zero, is no amount, or lies out of reach."""
     refused = quoted(EXAMPLE_ORDER | more, MAKER, status=400)
     assert pointer in [fault["pointer"] for fault in refused["faults"]]
 

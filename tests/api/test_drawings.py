@@ -101,7 +101,7 @@ def test_each_slab_has_its_drawing(client: "FlaskClient") -> None:
     "slab", ["1", "8", "-1", "0001", "00", "1e9", "NaN", "100;", "", "٠", "9" * 5000]
 )
 def test_a_slab_that_is_not_there_is_not_found(client: "FlaskClient", plan: str, slab: str) -> None:
-    """A slab's number past the last, or what is no number, is a 404 problem; 00 is nought."""
+    """A slab's number past the last, or what is no number, is a 404 problem; 00 is zero."""
     answer = client.get(plan, query_string={"slab": slab})
     assert answer.status_code == (200 if slab == "00" else 404)
     if answer.status_code == 404:

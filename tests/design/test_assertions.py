@@ -47,7 +47,7 @@ STILL_REPEATED: Final = {
     "tests/design/test_page_messages.py": 2,
     "tests/faults/test_mailbox.py": 1,
     "tests/support/strategies/enquiry_changes.py": 1,
-    "tests/unit/test_application_learning.py": 2,
+    "tests/unit/test_application_learning.py": 1,
     "tests/unit/test_checks_access.py": 3,
     "tests/unit/test_checks_causes.py": 1,
     "tests/unit/test_checks_joins.py": 2,

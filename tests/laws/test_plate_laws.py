@@ -87,7 +87,7 @@ def carried(footing: Footing, pull: np.ndarray) -> bool:
 def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> None:
     """Reactions >= 0, force and moments in balance within 1e-8, no rest sunk into.
 
-    The hull test agrees with a linear programme wherever the load is not within a hair of the
+    The hull test agrees with a linear programme wherever the load is not within rounding of the
     hull's edge.
     """
     rng = np.random.default_rng(list(name.encode()))

@@ -1,6 +1,6 @@
 """Laws of prices: sums, steps, and what never makes a thing cheaper.
 
-Each was proved on paper first. A cost is a rate, nought or more, times a measure; each line is a
+Each was proved on paper first. A cost is a rate, zero or more, times a measure; each line is a
 sum of costs, rounded by a rule that keeps order; the total is the lines with tax, rounded likewise;
 so that whatever raises every measure, or leaves it, never lowers the total.
 
@@ -88,7 +88,7 @@ def test_any_lines_settle_on_any_step(
 @usual
 @given(orders(), slabs(modest=True))
 def test_one_slab_more_is_never_cheaper(workshop: Workshop, document: Json, more: Json) -> None:
-    """Every cost of a slab is nought or more, and none of the others' falls."""
+    """Every cost of a slab is zero or more, and none of the others' falls."""
     assume(len(document["slabs"]) < 8)
     longer = document | {"slabs": [*document["slabs"], more]}
     assert total(longer, workshop) >= total(document, workshop)

@@ -102,7 +102,7 @@ def test_a_pigment_keeps_between_cement_and_masstone(base: Lab, dose: float) -> 
 
 @given(mineral)
 def test_no_pigment_is_the_cement(base: Lab) -> None:
-    """Whatever the cement's colour, a dose of nought returns it, through the model too."""
+    """Whatever the cement's colour, a dose of zero returns it, through the model too."""
     model = ShadeModel({"grey": base}, MODEL.curves)
     assert model.lab("grey", ()) == base
     through = model.labs("grey", PIGMENTS, np.zeros(len(PIGMENTS)))

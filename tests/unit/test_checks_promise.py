@@ -51,7 +51,7 @@ def test_a_way_not_served_names_the_area(workshop: Workshop) -> None:
 
 
 def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:
-    """Free delivery is a price of nought, not none."""
+    """Free delivery is a price of zero, not none."""
     free = replace(workshop.areas[0], own_van=Decimal(0))
     shop = replace(workshop, areas=(free,))
     assert delivered(shop, {"kind": "own-van", "postcode": "HR9 7XX"}) == []
@@ -98,5 +98,5 @@ def test_a_day_that_has_passed_is_told_as_that(workshop: Workshop) -> None:
 
 
 def test_days_are_said_as_people_write_them() -> None:
-    """Without a nought before the day."""
+    """Without a zero before the day."""
     assert day_text(date(2027, 3, 5)) == "5 March 2027"

@@ -75,7 +75,7 @@ def test_a_length_comes_back_in_its_own_words(workshop: Workshop, length: object
 
 
 def test_nothing_that_was_said_is_lost_for_being_false(workshop: Workshop) -> None:
-    """Nought steps, nought turn and a gap of nought are answers; the first and last are kept."""
+    """Zero steps, zero turn and a gap of zero are answers; the first and last are kept."""
     slab = slab_json(box(900, 500), hole(100, 450, 250, turn_degrees=0, heat=False))
     delivery = {"kind": "pallet", "postcode": "HR9 7XX", "steps": 0, "floor": 0, "people": 0}
     join = {"one": {"slab": 0, "side": "left"}, "other": {"slab": 0, "side": "right"}, "gap": 0}

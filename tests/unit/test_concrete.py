@@ -93,7 +93,7 @@ def test_a_strength_that_is_never_reached_has_no_age() -> None:
 
 
 def test_concrete_has_no_strength_at_age_nought_and_gains_none_below_freezing() -> None:
-    """The formula's limit is nothing, not a division by nought."""
+    """The formula's limit is nothing, not a division by zero."""
     assert beta_cc(0.0, "N") == 0.0
     assert adjusted_age_days([(3.0, -5.0)]) == 0.0
 

@@ -101,7 +101,7 @@ def test_the_worst_is_the_first_of_equals_and_tipping_before_all() -> None:
 
 
 def test_concrete_without_strength_is_never_fine() -> None:
-    """At age nought nothing is trusted."""
+    """At age zero nothing is trusted."""
     assert Verdict("turned", 0.0, 0.0, (0.0, 0.0), 0.0).utilisation > 1.0
 
 

@@ -150,7 +150,7 @@ def priced(workshop: Workshop, delivery: Json, **area: Decimal | None) -> Decima
 
 
 def test_a_way_that_an_area_does_not_price_is_not_offered(workshop: Workshop) -> None:
-    """A way without a price is None, a way that costs nothing is nought."""
+    """A way without a price is None, a way that costs nothing is zero."""
     assert priced(workshop, {"kind": "fitted"}, pallet=Decimal(50)) is None
     assert priced(workshop, {"kind": "pallet"}, pallet=Decimal(0)) == 0
     assert priced(workshop, {"kind": "collect"}) == 0

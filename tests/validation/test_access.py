@@ -106,7 +106,7 @@ def test_row_17_by_both() -> None:
 
 
 def test_a_piece_too_wide_goes_nowhere() -> None:
-    """Wider than either hall is nought; as wide as one, it slides sideways into the other."""
+    """Wider than either hall is zero; as wide as one, it slides sideways into the other."""
     assert longest_round_corner(900, 700, 701) == 0.0
     assert longest_round_corner(700, 2000, 700) == pytest.approx(2000)
     assert hall(700, 2000).covers(box(0, 0, 2000, 700))

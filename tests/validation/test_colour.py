@@ -205,7 +205,7 @@ def test_dark_oxide_darkens_less_and_less(workshop: Workshop, pigment: str, ceme
 
 @pytest.mark.parametrize("cement", ["grey", "white"])
 def test_no_pigment_is_the_cements_own_colour(workshop: Workshop, cement: str) -> None:
-    """A dose of nought, of any pigment, leaves the cement's reading as it is."""
+    """A dose of zero, of any pigment, leaves the cement's reading as it is."""
     model = shade_model(workshop)
     base = model.bases[cement]
     assert delta_e_2000(model.lab(cement, ()), base) <= 1e-9

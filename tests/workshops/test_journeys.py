@@ -114,7 +114,7 @@ def test_weights_are_the_wire_s(shop: Shop) -> None:
 
 
 def test_where_it_goes_sets_the_tax(shop: Shop) -> None:
-    """In Washington the rate is the place's and nought beyond the state; elsewhere it is one."""
+    """In Washington the rate is the place's and zero beyond the state; elsewhere it is one."""
     postcodes: dict[str, dict[str, float]] = {
         "demonstration": {"HR9 7XX": 20, "E1 6AN": 20},
         "germany": {"83646": 19, "10115": 19},

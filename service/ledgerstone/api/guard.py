@@ -142,8 +142,8 @@ def claims_maker(settings: Settings) -> bool:
 
 def prefers_minimal() -> bool:
     """Say whether the search for remedies may be left out (RFC 7240)."""
-    wishes = request.headers.get("Prefer", "").replace(" ", "").lower().split(",")
-    return "return=minimal" in wishes
+    preferences = request.headers.get("Prefer", "").replace(" ", "").lower().split(",")
+    return "return=minimal" in preferences
 
 
 def register(app: Flask, workshop: Workshop) -> None:

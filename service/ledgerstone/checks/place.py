@@ -130,7 +130,7 @@ def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
 
 
 def drips_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
-    """A flat slab outdoors has a drip beneath an edge, or the customer hears of it."""
+    """A flat slab outdoors has a drip beneath an edge; otherwise one is advised."""
     order = scheduled.planned.order
     without = [
         i

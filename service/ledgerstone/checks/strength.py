@@ -118,7 +118,7 @@ def _off_the_slab(i: int, slab: Slab, name: Message, bearing: Bearing, *, stops:
 
 
 def lies_whole(judged: Judged) -> Iterable[Finding]:
-    """On its rests each slab bears itself, what stands on it, and a person anywhere."""
+    """On its rests each slab carries its own weight, an even load, and a person anywhere."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
         verdict = _told(strength.in_place.verdicts)

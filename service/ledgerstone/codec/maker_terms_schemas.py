@@ -26,7 +26,7 @@ _ALONE: Final = "The workshop's alone: refused without the maker's key."
 
 
 class MoneyField(TextField):
-    """An amount as text, to the penny; below nought it is taken off."""
+    """An amount as text, to the penny; below zero it is taken off."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         text = super()._deserialize(value, *args, **more)
@@ -36,7 +36,7 @@ class MoneyField(TextField):
 
 
 class MarginField(TextField):
-    """A margin in percent as text, nought to 500."""
+    """A margin in percent as text, zero to 500."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         text = super()._deserialize(value, *args, **more)
@@ -47,7 +47,7 @@ class MarginField(TextField):
 
 
 class StepField(MoneyField):
-    """An amount above nought that another steps by."""
+    """An amount above zero that another steps by."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         step = super()._deserialize(value, *args, **more)
@@ -67,7 +67,7 @@ class AdjustmentSchema(Strict):
         "adjustment-amount",
         longest=12,
         required=True,
-        about='Before tax, like `"40.00"`; below nought, like `"-25.00"`, it is taken off.',
+        about='Before tax, like `"40.00"`; below zero, like `"-25.00"`, it is taken off.',
     )
 
 

@@ -13,14 +13,14 @@ class MoneySchema(AnswerSchema):
     """An amount of money."""
 
     currency = Text("The amount's currency, as its ISO 4217 code.")
-    amount = Amount("The amount; below nought it is that much less.")
+    amount = Amount("The amount; below zero it is that much less.")
 
 
 class PriceLineSchema(AnswerSchema):
     """One line of a price."""
 
     label = Text("What is charged for, in the customer's words.")
-    amount = Amount("What is charged, before tax; below nought it is taken off.")
+    amount = Amount("What is charged, before tax; below zero it is taken off.")
 
 
 class PriceSchema(AnswerSchema):

@@ -187,8 +187,8 @@ class ChangesSchema(AnswerSchema):
     since = Part("The earlier offer.", SinceSchema)
     revision = Text("A, B, … under the same reference; empty where nothing has changed.")
     says = Many("What has changed in the order, one thing a sentence.", fields.String())
-    price_change = Part("How much more it costs now; below nought, less.", MoneySchema)
-    ready_later_days = Whole("How many days later it is ready; below nought, sooner.")
+    price_change = Part("How much more it costs now; below zero, less.", MoneySchema)
+    ready_later_days = Whole("How many days later it is ready; below zero, sooner.")
 
 
 class NoLinkSchema(AnswerSchema):

@@ -108,13 +108,13 @@ def _measures(field: LengthField) -> JSONSchema:
 def _shared_lengths() -> dict[str, JSONSchema]:
     """Describe the bounds that most lengths have."""
     return {
-        "Length": {"description": "A length above nought.", **_measures(LengthField(""))},
+        "Length": {"description": "A length above zero.", **_measures(LengthField(""))},
         "LengthOrNone": {
-            "description": "A length, or nought.",
+            "description": "A length, or zero.",
             **_measures(LengthField("", zero=True)),
         },
         "Coordinate": {
-            "description": "A place along x or y, on either side of nought.",
+            "description": "A place along x or y, on either side of zero.",
             **_measures(CoordinateField("")),
         },
     }

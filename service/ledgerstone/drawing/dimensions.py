@@ -191,12 +191,12 @@ def left_depth(wished: Iterable[Station], start_mm: float, like: Length) -> floa
 
 
 def _running(start: float, end: float, line: float, *, across: bool) -> list[Element]:
-    """Draw a running line with its nought and its far end."""
+    """Draw a running line with its zero and its far end."""
     points = [(line, start), (line, end)] if across else [(start, line), (end, line)]
-    nought = (line, end) if across else (start, line)
+    zero = (line, end) if across else (start, line)
     return [
         element("path", d=path_of(points, closed=False), stroke=PENCIL, stroke_width=0.9),
-        element("circle", cx=nought[0], cy=nought[1], r=3, fill="none", stroke=PENCIL),
+        element("circle", cx=zero[0], cy=zero[1], r=3, fill="none", stroke=PENCIL),
     ]
 
 

@@ -77,7 +77,7 @@ def connected(mailbox: Mailbox, password: str, patience_s: float = PATIENCE_S) -
         yield Server(client, mailbox)
     except BaseException:
         with suppress(OSError):
-            client.shutdown()  # a server that is waited for, or away, hears no farewell
+            client.shutdown()  # a server that does not answer needs no LOGOUT
         raise
     with suppress(IMAPClientError, OSError):
         client.logout()

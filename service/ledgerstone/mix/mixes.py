@@ -26,7 +26,7 @@ class Tint:
 class Mix:
     """One cubic metre of fresh concrete, pigment in it, in the order of mixing.
 
-    ``air_percent`` is what the parts leave out; by the bag it is nought, the yield holding the air.
+    ``air_percent`` is what the parts leave out; by the bag it is zero, the yield holding the air.
     """
 
     coat: Coat

@@ -15,7 +15,7 @@ MM2_PER_M2, MM3_PER_L = 1e6, 1e6
 
 @dataclass(frozen=True, slots=True)
 class CoatLitres:
-    """What is mixed for one piece, with waste: its face coat, nought without one, and the rest."""
+    """What is mixed for one piece, with waste: its face coat, zero without one, and the rest."""
 
     face: float
     backing: float

@@ -34,7 +34,7 @@ class Former:
     """What keeps concrete out: a turned plug, or foam glued up in layers and cut to shape.
 
     ``length_mm`` and ``width_mm`` are of the smallest rectangle round it, ``height_mm`` as tall as
-    it stands; ``layers`` is nought for a plug.
+    it stands; ``layers`` is zero for a plug.
     """
 
     name: str
@@ -58,7 +58,7 @@ class Bead:
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """The straight part of one side, and the arc that follows it; nought where there is none.
+    """The straight part of one side, and the arc that follows it; zero where there is none.
 
     ``turn_radians`` is the turn at its far end: positive at an outside corner.
     """

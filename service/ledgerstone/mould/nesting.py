@@ -56,7 +56,7 @@ class Nest:
 
     @property
     def waste_percent(self) -> float:
-        """Waste in percent of the sheets; nought where there is no sheet."""
+        """Waste in percent of the sheets; zero where there is no sheet."""
         bought = self.sheets * self.length_mm * self.width_mm
         return 100 * self.waste_mm2 / bought if bought else 0.0
 

@@ -25,7 +25,7 @@ from ledgerstone.workshop.records import Workshop
 
 MATERIALS, MAKING, FINISHING = "materials", "making", "finishing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
-TILES = "tiles"  # paid by their own price, or borne by the workshop: no margin on them
+TILES = "tiles"  # paid by their own price, or paid by the workshop: no margin on them
 _FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
 MM2_PER_M2, L_PER_M3 = 1e6, 1000
 

@@ -17,7 +17,7 @@ class MakerTerms:
     Attributes
     ----------
     adjustments
-        Lines added after all others, before tax; below nought it is taken off. No other line
+        Lines added after all others, before tax; below zero it is taken off. No other line
         changes for them.
     margin_percent
         In place of the profile's margin.

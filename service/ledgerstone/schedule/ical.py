@@ -27,7 +27,7 @@ _FOREVER = date(9000, 1, 1)
 _NOT_DAILY = (
     "An entry of the calendar file recurs more often than daily. Write it as hours of each day."
 )
-_STANDS_STILL = "An entry of the calendar file recurs at an interval of nought. Write at least 1."
+_STANDS_STILL = "An entry of the calendar file recurs at an interval of zero. Write at least 1."
 _TOO_MANY_ENTRIES = "The calendar file has more entries than we read: 20 000."
 _TOO_MANY_DAYS = (
     "The calendar file's entries recur on more days than we read: 20 000 in all. End those that are"

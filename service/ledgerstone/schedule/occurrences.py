@@ -28,7 +28,7 @@ def is_within_days(event: icalendar.Component) -> bool:
 
 
 def stands_still(event: icalendar.Component) -> bool:
-    """Whether an entry recurs at an interval of nought: it would recur on one day without end."""
+    """Whether an entry recurs at an interval of zero: it would recur on one day without end."""
     return any(int(interval) < 1 for interval in _parts(event, "INTERVAL"))
 
 

@@ -89,7 +89,7 @@ def lightness(luminance: float) -> float:
 
 
 def one(colour: Colours) -> Lab:
-    """Three plain floats from an array of three, a negative nought made nought."""
+    """Three plain floats from an array of three, a negative zero made zero."""
     first, second, third = (float(part) + 0.0 for part in colour)
     return first, second, third
 

@@ -68,7 +68,7 @@ def _plainness(match: Match) -> tuple[int, float, float, str]:
 def _blends(
     wished: Lab, pigments: Sequence[Pigment], colouring: Colouring, scale_step_kg: float
 ) -> Iterator[_Blend]:
-    """Every set of pigments on every cement, as large as may be: a dose may be nought.
+    """Every set of pigments on every cement, as large as may be: a dose may be zero.
 
     Carbon black, even a trace, lowers the limit for all; so sets without it are tried beside.
     """

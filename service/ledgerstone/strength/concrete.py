@@ -171,7 +171,7 @@ def flexural_factor(thickness_mm: float) -> float:
 
 
 def beta_cc(age_days: float, cement: CementClass) -> float:
-    """Strength at an age over that at 28 days (EN 1992-1-1 (3.2)); nothing at age nought."""
+    """Strength at an age over that at 28 days (EN 1992-1-1 (3.2)); nothing at age zero."""
     if age_days <= 0.0:
         return 0.0
     return math.exp(CEMENT_S[cement] * (1.0 - math.sqrt(28.0 / age_days)))

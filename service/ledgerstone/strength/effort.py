@@ -30,11 +30,11 @@ _AN_OPENING: Final = 0.1
 _A_CORNER, _SEATED_AT_A_CORNER = 0.03, 0.06  # meshed; and tried by people and steel
 _MESHED_AGAIN, _LARGE_NODES = 1.8, 1700.0  # a mesh that came out too fine is made anew, coarser
 _A_STATION_NODE: Final = 22e-6  # a column of the plate's factor carried through
-_CUBED_STATIONS: Final = 0.5e-6  # cases settled one by one, where rests crowd together
+_CUBED_STATIONS: Final = 0.5e-6  # cases settled one by one, where rests are close together
 _NODES_AT_AN_OPENING: Final = 120.0
 _NODES_AT_A_CORNER: Final = 4.0
 _SURELY_TOO_MANY: Final = 1.3
-_UNITS_APART: Final = 6  # so many never crowd
+_UNITS_APART: Final = 6  # so many are never close
 
 
 def plate_effort(slab: Slab) -> float:

@@ -43,7 +43,7 @@ def longest_round_corner(a_mm: float, b_mm: float, w_mm: float) -> float:
     Returns
     -------
     float
-        In mm, by geometry alone: the people at its ends need room too. Nought where the piece is
+        In mm, by geometry alone: the people at its ends need room too. Zero where the piece is
         wider than either way; never less than the wider of them, into which it slides sideways.
 
     Notes
@@ -80,7 +80,7 @@ def _greatest(of: Callable[[float], float]) -> float:
 def longest_across(width_mm: float, depth_mm: float, w_mm: float) -> float:
     """Longest piece of a width in plan that lies in a rectangle of floor, askew or not, in mm.
 
-    Nought where it lies there no way round. Source: geometry; at ``w = 0`` the diagonal.
+    Zero where it lies there no way round. Source: geometry; at ``w = 0`` the diagonal.
     """
     if w_mm > min(width_mm, depth_mm):
         return 0.0

@@ -12,22 +12,22 @@ def about(about: str, **bounds: Any) -> dict[str, Any]:
 
 
 def above_0(about: str) -> Any:  # noqa: ANN401  dataclasses.field is typed by its use
-    """A key whose numbers lie above nought."""
+    """A key whose numbers lie above zero."""
     return field(metadata={"about": about, "above": 0})
 
 
 def at_least_0(about: str) -> Any:  # noqa: ANN401  as above
-    """A key whose numbers are nought or more."""
+    """A key whose numbers are zero or more."""
     return field(metadata={"about": about, "at_least": 0})
 
 
 def may_be_0(about: str) -> Any:  # noqa: ANN401  as above
-    """A key whose numbers are nought or more, and nought where it is left out."""
+    """A key whose numbers are zero or more, and zero where it is left out."""
     return field(default=0.0, metadata={"about": about, "at_least": 0})
 
 
 def percentage(about: str) -> Any:  # noqa: ANN401  as above
-    """A key whose numbers are nought to a hundred."""
+    """A key whose numbers are zero to a hundred."""
     return field(metadata={"about": about, "at_least": 0, "at_most": 100})
 
 

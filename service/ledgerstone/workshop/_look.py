@@ -85,7 +85,7 @@ class Sealer:
     hours_per_m2_coat: float = at_least_0("hands, each coat")
     youngest_days: int = field(metadata=about("concrete's age before the first coat", at_least=0))
     recoat_hours: float = field(
-        default=0.0, metadata=about("from one coat to the next; nought: wet on wet", at_least=0)
+        default=0.0, metadata=about("from one coat to the next; zero: wet on wet", at_least=0)
     )
     rags_ignite: bool = field(
         default=False, metadata=about("oily: rags with it on heat up and catch fire by themselves")
