@@ -23,7 +23,7 @@ _SLIGHTEST: Final = math.radians(0.05)
 _WIDEST: Final = math.radians(100.0)
 _SAME: Final = 1e-4
 
-Course = Sequence[Sequence[float]]
+Course = Sequence[Sequence[float]] | npt.NDArray[np.float64]
 Stretch = tuple[
     XY, float, bool
 ]  # to where; round which radius, 0 if straight; whether it turns left

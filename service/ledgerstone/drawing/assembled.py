@@ -21,6 +21,7 @@ from ledgerstone.drawing.frame import (
     Frame,
     course_of,
     leading_length,
+    ring_points,
     spoken,
     unit_note,
 )
@@ -166,7 +167,7 @@ def _pieces(
 def _path(shape: object) -> str:
     """Course of a piece, or of an opening, where it stands."""
     assert isinstance(shape, Polygon)  # noqa: S101  turned and moved polygons are polygons
-    return curved_path(course_of(shape.exterior))
+    return curved_path(ring_points(shape.exterior))
 
 
 def _walls(

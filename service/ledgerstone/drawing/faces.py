@@ -12,7 +12,7 @@ from shapely.geometry.polygon import orient
 from ledgerstone import plane
 from ledgerstone.drawing import arrises, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved, curved_path, written
-from ledgerstone.drawing.frame import course_of
+from ledgerstone.drawing.frame import course_of, ring_points
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
@@ -112,7 +112,7 @@ def _bottom(hollow: _Hollow, scene: Scene) -> Element:
 
 def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
     """Paint the bottom of a relief, and its grooves."""
-    path = curved_path(course_of(polygon.exterior))
+    path = curved_path(ring_points(polygon.exterior))
     drawn = [element("path", d=path, fill=lit(scene.colour, 0.93))]
     lines = groove_lines(polygon, relief)
     if lines:
@@ -131,8 +131,8 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
     """
     places = 1 if scene.is_frilly or scene.is_full else 2
     courses = [curved(arrises.top_ring(ring)) for ring in rings]
-    courses += [curved(course_of(ring)) for piece in pieces for ring in piece.interiors]
-    courses += [curved(course_of(sunk.exterior)) for sunk, _ in rebates.sunk(scene)]
+    courses += [curved(ring_points(ring)) for piece in pieces for ring in piece.interiors]
+    courses += [curved(ring_points(sunk.exterior)) for sunk, _ in rebates.sunk(scene)]
     path = "".join(written(course, places) for course in courses)
     seen = "".join(written(course, places, scene.camera) for course in courses)
     top = {"d": path, "fill_rule": "evenodd"}

@@ -6,7 +6,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from operator import attrgetter
 
+import numpy as np
 import shapely
+from numpy.typing import NDArray
 
 from ledgerstone.drawing.placing import Box
 from ledgerstone.message import Message
@@ -139,5 +141,10 @@ def unit_note(like: Length) -> Message:
 
 def course_of(ring: shapely.Geometry) -> list[list[float]]:
     """Return a closed ring's points, the first not repeated."""
-    points: list[list[float]] = shapely.get_coordinates(ring)[:-1].tolist()
+    points: list[list[float]] = ring_points(ring).tolist()
     return points
+
+
+def ring_points(ring: shapely.Geometry) -> NDArray[np.float64]:
+    """Return the same as an array, shape ``(n, 2)``."""
+    return shapely.get_coordinates(ring)[:-1]

@@ -15,7 +15,7 @@ from shapely.geometry.polygon import orient
 from ledgerstone import plane
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import course_of
+from ledgerstone.drawing.frame import course_of, ring_points
 from ledgerstone.drawing.painting import Paint, ribbon_path
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import Element, element, path_of
@@ -91,7 +91,7 @@ def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[El
             ribbons += solid.hanging(hole, shelf.level_mm, -scene.shape.thickness_mm)
         ribbons += solid.hanging(courses[0], shelf.level_mm, foot_mm)
     drawn += [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
-    path = "".join(curved_path(course_of(ring)) for piece in pieces for ring in _rings(piece))
+    path = "".join(curved_path(ring_points(ring)) for piece in pieces for ring in _rings(piece))
     floor = element("path", d=path, fill=lit(scene.colour, _FLOOR), fill_rule="evenodd")
     plane = scene.camera.plane(shelf.level_mm)
     return [*drawn, element("g", floor, transform=plane, data_part="shelf")]

@@ -13,7 +13,7 @@ from shapely.geometry import LineString, Polygon
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import Frame, course_of
+from ledgerstone.drawing.frame import Frame, course_of, ring_points
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import Element, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
@@ -49,7 +49,7 @@ def _pen(frame: Frame, width: float, dashes: str | None = None) -> dict[str, str
 def _outline(shape: Shape, frame: Frame) -> Element:
     return element(
         "path",
-        d=curved_path(course_of(shape.outline.exterior)),
+        d=curved_path(ring_points(shape.outline.exterior)),
         fill=SLAB,
         stroke=INK,
         stroke_linejoin="round",
@@ -61,7 +61,7 @@ def _outline(shape: Shape, frame: Frame) -> Element:
 def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
     return element(
         "path",
-        d=curved_path(course_of(relief.exterior)),
+        d=curved_path(ring_points(relief.exterior)),
         fill="#dfd9cb",
         stroke=PENCIL,
         data_part="relief",
@@ -113,7 +113,7 @@ def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> Element:
     if opening.radius_mm is not None and cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         return element("circle", cx=x, cy=y, r=opening.radius_mm, **pen)
-    return element("path", d=curved_path(course_of(opening.polygon.exterior)), **pen)
+    return element("path", d=curved_path(ring_points(opening.polygon.exterior)), **pen)
 
 
 def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
