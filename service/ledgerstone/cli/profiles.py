@@ -4,16 +4,23 @@ from __future__ import annotations
 
 import argparse
 import os
+import sys
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import TextIO
 
 from ledgerstone.cli import past_jobs
+from ledgerstone.cli.starting_questions import (
+    Unanswered,
+    answered,
+    ask_country,
+    confirmed_keys,
+)
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.wording.own import FILES, sentences_in
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, profile_text, read_profile
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.loader import example_for, load_profile, profile_text, read_profile
+from ledgerstone.workshop.starting import as_started, profile_text_of, starting_profile
 from ledgerstone.workshop.summary import summary
 
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
@@ -24,18 +31,20 @@ def run(
     out: TextIO,
     err: TextIO,
     environment: Mapping[str, str] | None = None,
+    answers: TextIO | None = None,
 ) -> int:
     """Carry out one command line and return its exit status.
 
     0: done. 1: the profile has faults, or the file to start stands there already.
-    2: the file cannot be read or written. Wrong arguments leave by ``SystemExit`` with 2.
+    2: the file cannot be read or written, or the answers ended before the questions. Wrong
+    arguments leave by ``SystemExit`` with 2.
     """
     if arguments[:1] == [past_jobs.COMMAND]:
         return past_jobs.run(arguments[1:], out, err)
     asked = _parser().parse_args(arguments)
     if asked.command == "check":
         return _check(asked.file, out, err, os.environ if environment is None else environment)
-    return _init(asked.file, out, err)
+    return _init(asked, answers or sys.stdin, out, err)
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -50,6 +59,13 @@ def _parser() -> argparse.ArgumentParser:
     ):
         command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
         command.add_argument("file", type=Path, metavar="FILE", help="the profile, a TOML file")
+    command.add_argument("--ask", action="store_true", help="ask the questions that matter first")
+    command.add_argument(
+        "--country",
+        default="GB",
+        metavar="XX",
+        help="whose usual values it starts with",
+    )
     return parser
 
 
@@ -94,8 +110,13 @@ def _calendar_not_there(file: Path, workshop: Workshop) -> Iterator[str]:
         )
 
 
-def _init(file: Path, out: TextIO, err: TextIO) -> int:
-    content = starting_profile(load_profile(DEMONSTRATION))
+def _init(asked: argparse.Namespace, answers: TextIO, out: TextIO, err: TextIO) -> int:
+    file: Path = asked.file
+    try:
+        content = _started(asked, answers, out)
+    except Unanswered:
+        err.write("\nThe answers ended before the questions, so nothing was written.\n")
+        return NO_FILE
     try:
         with file.open("x", encoding="utf-8", newline="\n") as started:
             started.write(content)
@@ -107,6 +128,17 @@ def _init(file: Path, out: TextIO, err: TextIO) -> int:
         return NO_FILE
     out.write(f"Wrote {file}. Fill it in, then run: python -m ledgerstone.workshop check {file}\n")
     return DONE
+
+
+def _started(asked: argparse.Namespace, answers: TextIO, out: TextIO) -> str:
+    """The text of a new profile, with the answers in it where they are asked for."""
+    example = load_profile(example_for(asked.country.upper()))
+    if not asked.ask:
+        return starting_profile(example)
+    country = ask_country(asked.country, answers, out)
+    example = as_started(load_profile(example_for(country)))
+    workshop, confirmed = answered(example, country, answers, out)
+    return profile_text_of(workshop, confirmed_keys(workshop, confirmed))
 
 
 def _reason(reason: Exception) -> str:

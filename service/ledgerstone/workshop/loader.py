@@ -26,6 +26,11 @@ from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.syntax import tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
+# The invented workshop whose values a new profile starts with; elsewhere the demonstration's.
+EXAMPLES = {
+    **dict.fromkeys(("DE", "AT", "CH", "LI", "LU"), DEMONSTRATION.with_name("germany.toml")),
+    "US": DEMONSTRATION.with_name("united_states.toml"),
+}
 LARGEST_FILE_BYTES = 1_000_000
 
 
@@ -73,14 +78,21 @@ def read_profile(text: str) -> Workshop:
         raise ProfileError(_faults(found, lines.KeyLines(text)))
     workshop = profile.workshop
     if not is_demonstration(raw):
-        workshop = dataclasses.replace(workshop, standing=standing_of_profile(raw, _started()))
+        examples = dict.fromkeys((DEMONSTRATION, *EXAMPLES.values()))
+        standing = standing_of_profile(raw, *map(_started, examples))
+        workshop = dataclasses.replace(workshop, standing=standing)
     return dataclasses.replace(workshop, fingerprint=fingerprint(workshop))
 
 
+def example_for(country: str) -> Path:
+    """Return the file of the invented workshop that a profile of a country starts from."""
+    return EXAMPLES.get(country, DEMONSTRATION)
+
+
 @cache
-def _started() -> dict[str, Any]:
+def _started(example: Path) -> dict[str, Any]:
     """The tables of a profile as it is started: values that are the same may be nobody's yet."""
-    return tables(starting_profile(load_profile(DEMONSTRATION)))
+    return tables(starting_profile(load_profile(example)))
 
 
 def fingerprint(workshop: Workshop) -> str:

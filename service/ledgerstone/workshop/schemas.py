@@ -51,6 +51,20 @@ def written(record: type) -> tuple[dataclasses.Field[Any], ...]:
     return tuple(f for f in dataclasses.fields(record) if not f.metadata.get("computed"))
 
 
+def read_value(record: type, key: str, value: object) -> Any:  # noqa: ANN401  any value
+    """Read one value as the loader reads it at a key of a record.
+
+    Raises
+    ------
+    ValueError
+        With the sentence that the loader would say.
+    """
+    try:
+        return schema(record)().fields[key].deserialize(value)
+    except ValidationError as error:
+        raise ValueError(" ".join(map(str, error.messages))) from error
+
+
 @cache
 def schema(record: type) -> type[Schema]:
     """Return the schema that turns one table into one record."""

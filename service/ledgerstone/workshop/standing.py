@@ -102,11 +102,16 @@ def is_demonstration(raw: Mapping[str, Any]) -> bool:
     return isinstance(identity, dict) and identity.get("demonstration") is True
 
 
-def standing_of_profile(raw: Mapping[str, Any], example: Mapping[str, Any]) -> ProfileStanding:
-    """Count whose the values of a parsed profile are, beside those that a new one starts with."""
+def standing_of_profile(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> ProfileStanding:
+    """Count whose the values of a parsed profile are, beside those that new ones start with.
+
+    A value that is the same in any of them is not the maker's by itself.
+    """
     count: Counter[Standing] = Counter()
     tables: Counter[str] = Counter()
-    for path, word in _leaves(raw, example, None, ()):
+    for leaf in zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True):
+        path = leaf[0][0]
+        word = max((word for _, word in leaf), key=WORDS.index)
         count[word] += 1
         if word == "invented":
             tables[str(path[0])] += 1

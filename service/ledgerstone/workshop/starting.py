@@ -7,18 +7,21 @@ from __future__ import annotations
 
 import dataclasses
 import json
+import re
 import textwrap
 import types
 import typing
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
+from types import MappingProxyType
 from typing import Any, Literal
 
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 
 WIDTH = 98
+_NONE: Mapping[str, Sequence[str]] = MappingProxyType({})
 
 _HEAD = """\
 # The profile of a workshop: what it can make, charges and stocks.
@@ -27,7 +30,8 @@ _HEAD = """\
 # own; then run:  python -m ledgerstone.workshop check FILE
 #
 # What stands after a # is a comment. Text stands in quotation marks, numbers without; a point
-# separates decimals. Lengths are in millimetres, masses in kilograms, money is before tax.
+# separates decimals. Lengths are in millimetres, masses in kilograms, money is before tax; a text
+# with its unit does as well: "96 in", "94 lb", "5000 psi".
 # Double brackets, such as [[palette]], start one more item of a list: write as many as you have.
 # A line that begins with # and a key is something that may be left out; take the # away to use it.
 """
@@ -52,9 +56,29 @@ _SAMPLES: dict[type, object] = {
 
 def starting_profile(example: Workshop) -> str:
     """Return a whole profile as TOML, its identity left for the maker to fill in."""
+    return profile_text_of(as_started(example))
+
+
+def as_started(example: Workshop) -> Workshop:
+    """Return an invented workshop with its identity left for the maker to fill in."""
     identity = dataclasses.replace(example.workshop, **_PLACEHOLDERS)
-    workshop = dataclasses.replace(example, workshop=identity)
-    return _HEAD + "\n".join(_Writer().table(Workshop, "", workshop)) + "\n"
+    return dataclasses.replace(example, workshop=identity)
+
+
+def profile_text_of(workshop: Workshop, confirmed: Mapping[str, Sequence[str]] = _NONE) -> str:
+    """Return a whole profile as TOML, with the comments of the records.
+
+    Parameters
+    ----------
+    confirmed
+        By table, the keys whose values the maker has confirmed.
+    """
+    text = _HEAD + "\n".join(_Writer().table(Workshop, "", workshop)) + "\n"
+    for table, keys in confirmed.items():
+        words = ", ".join(f'{key} = "yours"' for key in keys)
+        header = re.compile(rf"^(\[\[?{re.escape(table)}\]\]?)$", re.MULTILINE)
+        text = header.sub(rf"\1\nstanding = {{ {words} }}", text, count=1)
+    return text
 
 
 class _Writer:
