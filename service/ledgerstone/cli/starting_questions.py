@@ -171,9 +171,13 @@ def _in_country(workshop: Workshop, country: str) -> Workshop:
 
 
 def _region(workshop: Workshop, answer: str) -> Workshop:
+    """Move the workshop to a part of its country, where other days are kept."""
     region = answer.upper() if len(answer) <= 3 else answer
+    if region == workshop.workshop.region:
+        return workshop
     moved = dataclasses.replace(workshop.workshop, region=region)
-    return dataclasses.replace(workshop, workshop=moved)
+    kept = dataclasses.replace(workshop.calendar, holidays_added=(), holidays_worked=())
+    return dataclasses.replace(workshop, workshop=moved, calendar=kept)
 
 
 def _table(workshop: Workshop, answer: str) -> Workshop:
