@@ -35,10 +35,10 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     assert said.count("2/20 State") == 2
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")
-    assert (shop.tax.name, shop.tax.percent) == ("MwSt.", 19)
+    assert (shop.tax.name, shop.tax.percent) == ("MwSt.", Decimal(19))
     assert shop.rates.hour == Decimal("52.50")
     assert shop.areas[0].postcodes == ("96", "97")
-    assert (shop.areas[0].own_van, shop.areas[0].fitted) == (None, 180)
+    assert (shop.areas[0].own_van, shop.areas[0].fitted) == (None, Decimal(180))
     assert shop.shaping.thicknesses_mm == (30, 40, 50)
 
 
@@ -75,7 +75,7 @@ def test_a_profile_starts_from_its_country_s_invented_workshop(tmp_path: Path) -
     file = tmp_path / "mine.toml"
     assert run(["init", str(file), "--country", "de"], io.StringIO(), io.StringIO()) == 0
     shop = load_profile(file)
-    assert (shop.workshop.country, shop.tax.percent) == ("DE", 19)
+    assert (shop.workshop.country, shop.tax.percent) == ("DE", Decimal(19))
     text = file.read_text(encoding="utf-8")
     file.write_text(text.replace('country = "DE"', 'country = "AT"').replace('"BY"', '"1"'))
     assert load_profile(file).standing.invented == shop.standing.invented

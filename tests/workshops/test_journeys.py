@@ -83,6 +83,24 @@ def test_a_plan_is_drawn_in_the_country_s_words(shop: Shop) -> None:
     assert strange(shop, texts, links["says"]) == []
 
 
+@pytest.mark.parametrize("kind", ["approval", "fitting", "care"])
+def test_a_sheet_is_written_in_the_country_s_words(shop: Shop, kind: str) -> None:
+    """What a customer signs, lays it by and keeps it by."""
+    sheet = shop.asked_by_the_maker(f"/v1/sheets/{kind}", {"order": shop.order()})
+    assert strange(shop, sheet) == []
+
+
+def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
+    """The letter's subject and text, and its amounts are Babel's and the wire's."""
+    order = shop.order()
+    reply = shop.asked_by_the_maker("/v1/replies", {"order": order})
+    assert strange(shop, reply) == []
+    price = shop.asked("/v1/quotes", order)["price"]
+    for amount in (price["total"], price["deposit"]):
+        known = format_currency(Decimal(amount), price["currency"], locale=LOCALES[shop.name])
+        assert plain(known) in plain(reply["text"])
+
+
 def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: Shop) -> None:
     """Total, deposit and day stand in the reply as Babel writes the quote's own."""
     quote = shop.asked("/v1/quotes", shop.order())

@@ -15,6 +15,7 @@ from ledgerstone.papers.lifting import Holds, holds_drawing, holds_of
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.repair_pot import pot_label, pot_skin
 from ledgerstone.papers.sheet import Content, section, sheet
+from ledgerstone.quantities import Length
 from ledgerstone.shade import tint_of
 from ledgerstone.work import packing_way
 
@@ -55,7 +56,7 @@ def _large(records: PaperRecords, i: int, holds: Holds) -> Iterator[Value]:
     yield Message("card-up")
     yield Message("card-flat" if holds.bearers_mm else "card-edge")
     first, last = holds.from_ends_mm
-    yield Message("card-grip", first=first, last=last)
+    yield Message("card-grip", first=Length.of_mm(first), last=Length.of_mm(last))
     if holds.bearers_mm:
         side = "front" if holds.along_y else "left"
         places = Listed(tuple(Figure(at, 0) for at in holds.bearers_mm))

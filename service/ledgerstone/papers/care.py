@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from ledgerstone.message import Listed, Message, Value
+from ledgerstone.message import Listed, Message, Temperature, Value
 from ledgerstone.mix import repair_pot
 from ledgerstone.order import Slab
 from ledgerstone.papers.descriptions import Fact, look_of, slab_titles
@@ -108,7 +108,7 @@ def _sealer(sealer: Sealer, slabs: Sequence[Slab]) -> Content:
 def _resists(sealer: Sealer, slabs: Sequence[Slab]) -> Iterator[Value]:
     near = "hearth" if all(slab.use == "hearth" for slab in slabs) else "other"
     near = "kitchen" if is_for_food(slabs) else near
-    yield Message("care-heat", limit=sealer.heat_limit_c, near=near)
+    yield Message("care-heat", limit=Temperature(sealer.heat_limit_c), near=near)
     if any(cutout.heat for slab in slabs for cutout in slab.cutouts):
         yield Message("care-heat-beside")
     if is_for_food(slabs):

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.drawing.saying import rests_facts
-from ledgerstone.message import Figure, Message, People, Value, Weight
+from ledgerstone.message import Message, People, Value, Weight
 from ledgerstone.order import Order, Slab
 from ledgerstone.papers.descriptions import Fact, size_of, slab_titles
 from ledgerstone.papers.lifting import holds_drawing, holds_of
@@ -23,6 +23,7 @@ from ledgerstone.strength.movement import drying_bow_mm
 from ledgerstone.wording import slab_name
 from ledgerstone.workshop.records import Workshop
 
+LEVEL_MM, DOTS_MM, CLEAR_MM = 3, 300, 10  # common practice, no source
 SEEN_MM = 2.0  # a bow that the eye sees along an edge; common practice, no source
 
 
@@ -107,7 +108,7 @@ def _holds(records: PaperRecords) -> Iterator[Content]:
         holds = holds_of(shape, strength)
         svg, words = holds_drawing(shape, holds, name, records.speech, records.contain)
         first, last = holds.from_ends_mm
-        grip = Message("fitting-grip", first=first, last=last)
+        grip = Message("fitting-grip", first=Length.of_mm(first), last=Length.of_mm(last))
         facts = [(Message("fitting-grip-at", name=name), grip)]
         heading = Message("paper-grips-picture")
         yield section(heading, facts=facts, drawing=svg, words=words, wide_mm=76)
@@ -118,14 +119,14 @@ def _drying(quote: Quote) -> Iterator[Value]:
     pairs = zip(quote.order.slabs, quote.shapes, strict=True)
     bow = max(drying_bow_mm(slab, shape) for slab, shape in pairs)
     if bow >= SEEN_MM:
-        yield Message("fitting-dries", bow=Figure(bow, 0))
+        yield Message("fitting-dries", bow=Length.of_mm(round(bow)))
 
 
 # --- laying ---------------------------------------------------------------------------------
 
 
 def _base(order: Order) -> Iterator[Value]:
-    yield Message("fitting-level")
+    yield Message("fitting-level", most=Length.of_mm(LEVEL_MM))
     if any(slab.rests is not None and slab.rests.kind == "units" for slab in order.slabs):
         yield Message("fitting-units")
     if any(slab.rests is None for slab in order.slabs):
@@ -149,6 +150,7 @@ def _bed(slab: Slab) -> Message:
         "fitting-bed",
         rests=rests_facts(slab.rests),
         kind=slab.rests.kind,
+        every=Length.of_mm(DOTS_MM),
         fixed="yes" if slab.rests.fixed else "no",
     )
 
@@ -166,7 +168,7 @@ def _gaps(order: Order, workshop: Workshop) -> Iterator[Value]:
         )
         yield Message("fitting-join", gap=join.gap, one=one, other=other)
     if is_hot(order):
-        yield Message("fitting-hot")
+        yield Message("fitting-hot", clear=Length.of_mm(CLEAR_MM))
     if any(slab.cutouts for slab in away):
         yield Message("fitting-seal")
 

@@ -15,6 +15,7 @@ from ledgerstone.workshop.records import Workshop
 USE_WITHIN_MINUTES: Final = 30
 DAMP_DAYS: Final = 2
 KEEPS_MONTHS: Final = 6
+_OUNCE_KG = 0.45359237 / 16  # 24 FR 5348 (1 July 1959)
 _TEASPOON_G: Final = 5.0
 
 
@@ -43,7 +44,7 @@ def pot_care(pot: Slurry, workshop: Workshop) -> list[Value]:
     """Say how a pot is used: the label's figures again."""
     whole_g, kg = water_g(pot, workshop), workshop.slurry.repair_pot_kg
     return [
-        Message("care-pot-holds", kg=kg),
+        Message("care-pot-holds", kg=kg, oz=round(kg / _OUNCE_KG)),
         Message("care-pot-skin"),
         Message(
             "care-pot-mix",

@@ -15,7 +15,7 @@ food-not-declared = { HOWMANY($others) ->
    *[other] „{ $sealer }“ ist nicht für den Kontakt mit Lebensmitteln erklärt: Bereiten Sie Speisen auf einem Brett zu, oder wählen Sie { $others }.
 }
 hearth = Über Größe und Aufbau { NAME($slab, case: "genitive") } { hearth-trade }. Am Feuer reißen mehrere Stücke mit Fugen dazwischen weniger als eines: Fragen Sie vor der Bestellung nach.
-electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet { electric-trade }: Lassen Sie sie den Plan ansehen, bevor wir gießen.
+electrics-near-water = { NAME($cutout, start: "yes") } liegt nahe am Wasser. Wie weit Elektrisches davon entfernt sein muss, entscheidet { electric-trade }: Lassen Sie den Plan dort prüfen, bevor wir gießen.
 
 # Wer über Gas, Strom und Feuerstätten entscheidet, je Land; wo es nicht bekannt ist, der Fachbetrieb.
 gas-or-electric-trade = { $country ->

@@ -64,7 +64,7 @@ field = { $field ->
     [a-shade] ein Farbton
     [a-side] eine Seite
     [a-slab] eine Platte
-    [a-turn] eine Kurve
+    [a-turn] eine Ecke auf dem Weg
     [a-unit] ein Schrank
     [an-edge] eine Kante
     [an-email-address-or-a-telephone-number] eine E-Mail-Adresse oder eine Telefonnummer
@@ -180,7 +180,7 @@ field = { $field ->
     [surface] die Oberfläche
     [tone] der Ton
     [turn-in-degrees] die Drehung in Grad
-    [turn-on-the-way-in] die Kurve auf dem Weg hinein
+    [turn-on-the-way-in] die Ecke auf dem Weg hinein
     [unit-width] die Breite des Schranks
     [units] die Schränke
     [use] der Zweck
@@ -195,8 +195,8 @@ field = { $field ->
     [where-the-ledge-starts] wo die Leiste beginnt
     [where-the-relief-outline-is-set-down] wo die Vertiefung liegt
     [where-the-size-came-from] woher das Maß stammt
-    [width-after-the-turn] die Breite nach der Kurve
-    [width-before-the-turn] die Breite vor der Kurve
+    [width-after-the-turn] die Breite nach der Ecke
+    [width-before-the-turn] die Breite vor der Ecke
     [x] das x-Maß
     [y] das y-Maß
     [your-name] Ihr Name

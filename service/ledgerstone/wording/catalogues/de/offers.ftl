@@ -11,7 +11,7 @@ choice-templating = { $tax ->
 choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }. Man wird Ihnen antworten.
 offer-made = Angeboten am { $issued } als { $standing ->
-    [estimate] Kostenschätzung
+    [estimate] Kostenvoranschlag
    *[quotation] festes Angebot
 } { $offer }.
 offer-stands = { offer-made } Sie können es bis { $valid_until } annehmen.

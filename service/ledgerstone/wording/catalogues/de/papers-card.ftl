@@ -5,7 +5,7 @@ card-hands = { $people }, mit Tragklammern
 card-up = ↑ OBEN ↑
 card-edge = Eine lange Kante unten, den ganzen Weg hochkant
 card-flat = Flach, Sichtseite oben, den ganzen Weg
-card-grip = Fassen { $first } mm und { $last } mm von den Enden
+card-grip = Fassen { $first } und { $last } von den Enden
 card-bearers = { $side ->
     [front] Auf Lagerhölzern, Mitten { $places } mm von der vorderen Kante
    *[left] Auf Lagerhölzern, Mitten { $places } mm von der linken Kante

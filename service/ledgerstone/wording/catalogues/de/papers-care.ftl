@@ -32,9 +32,9 @@ care-sealer = { HOWMANY($slabs) ->
    *[other] Die Versiegelung { $sealer } ({ $slabs })
 }
 care-heat = { $near ->
-    [kitchen] Hitze: Ihr Hersteller erlaubt { $limit } °C. Ein Topf vom Herd ist weit heißer und gehört auf einen Untersetzer.
-    [hearth] Hitze: Ihr Hersteller erlaubt { $limit } °C. Näher am Feuer wird sie matt oder gelb; das ist die Versiegelung, und sie wird erneuert.
-   *[other] Hitze: Ihr Hersteller erlaubt { $limit } °C. Nichts Heißeres steht darauf.
+    [kitchen] Hitze: Ihr Hersteller erlaubt { $limit }. Ein Topf vom Herd ist weit heißer und gehört auf einen Untersetzer.
+    [hearth] Hitze: Ihr Hersteller erlaubt { $limit }. Näher am Feuer wird sie matt oder gelb; das ist die Versiegelung, und sie wird erneuert.
+   *[other] Hitze: Ihr Hersteller erlaubt { $limit }. Nichts Heißeres steht darauf.
 }
 care-heat-beside = Neben einem heißen Gerät kann die Versiegelung vergilben; diese Stelle wird öfter erneuert.
 care-oil = { $kind ->
@@ -48,7 +48,10 @@ care-renew-rags = Lappen mit diesem Öl entzünden sich von selbst: Trocknen Sie
 care-renew-film = Wenn sie durchgekratzt ist oder abgenutzt aussieht, nach einigen Jahren: Der alte Film wird vorher angeschliffen oder entfernt, das ist Werkstattarbeit. Fragen Sie uns.
 care-renew-polish = Bis dahin genügt eine dafür gemachte Politur. Nie über Schmutz oder Feuchte versiegeln: Sie wird weiß.
 care-pot = Der Reparaturtopf
-care-pot-holds = Ihr Topf enthält { $kg } kg trockenes Pulver, Zement und Pigment Ihrer eigenen Mischung, ohne Sand: für Poren und kleine Abplatzer.
+care-pot-holds = Ihr Topf enthält { $masses ->
+    [lb] { $oz } oz
+   *[kg] { $kg } kg
+} trockenes Pulver, Zement und Pigment Ihrer eigenen Mischung, ohne Sand: für Poren und kleine Abplatzer.
 care-pot-mix = Rühren Sie { $water_g } g Wasser in den ganzen Topf, oder einen Teelöffel ({ $spoon_g } g) in { $powder_g } g davon: dick wie Sahne. Verarbeiten Sie es binnen { $minutes } Minuten.
 care-pot-skin = Tragen Sie Handschuhe und Brille: Nasser Zement verätzt Haut und Augen. Von Kindern fernhalten.
 care-pot-rub = Nässen Sie das Loch, reiben Sie es etwas überstehend ein. Halten Sie es { $days } Tage unter einem feuchten Tuch, schleifen Sie es mit feinem Nasspapier eben, trocknen und versiegeln Sie die Stelle.

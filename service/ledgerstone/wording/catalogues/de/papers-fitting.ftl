@@ -23,11 +23,11 @@ fitting-way = Gehen Sie zuerst den ganzen Weg ab, mit Ecken, Stufen und Türen. 
 fitting-gloves = Handschuhe an den Händen, feste Schuhe an den Füßen; niemand unter einer Platte, die gehoben wird.
 fitting-assess = Planen und beurteilen Sie jedes Heben für die Menschen, die es tun, wie es die Vorschriften vor Ort verlangen. Kein Gewicht auf diesem Blatt ist ein sicheres.
 fitting-until = Bis zum Einbau steht sie hochkant, leicht angelehnt, trocken und gegen Umfallen gesichert.
-fitting-dries = Lassen Sie bis zum Einbau Luft an beide Flächen und versiegeln Sie beide: Nur auf einer Seite getrocknet, würde sich die längste um etwa { $bow } mm wölben.
-fitting-grip = { $first } mm und { $last } mm von den Enden der langen Seite
+fitting-dries = Lassen Sie bis zum Einbau Luft an beide Flächen und versiegeln Sie beide: Nur auf einer Seite getrocknet, würde sich die längste um etwa { $bow } wölben.
+fitting-grip = { $first } und { $last } von den Enden der langen Seite
 fitting-grip-at = „{ $name }“ fassen bei
 fitting-base = Der Untergrund
-fitting-level = In beiden Richtungen eben: höchstens 3 mm unter dem Richtscheit. Unterlegt wird der Untergrund, nicht die Platte.
+fitting-level = In beiden Richtungen eben: höchstens { $most } unter dem Richtscheit. Unterlegt wird der Untergrund, nicht die Platte.
 fitting-units = Schränke an der Wand und aneinander befestigt, mit vollen Seiten und Traversen vorn und hinten.
 fitting-rests-untold = Worauf ein Teil davon liegt, wurde uns nicht gesagt: Fragen Sie uns vor dem Einbau.
 fitting-fall = Im Freien mit Gefälle, damit kein Wasser darauf steht, und nicht im Erdreich.
@@ -39,7 +39,7 @@ fitting-bed = { $fixed ->
    *[no] Auflage: { $rests }. { fitting-bed-of } Sie liegt lose, durch ihr Gewicht gehalten.
 }
 fitting-bed-of = { $kind ->
-    [units] Silikonpunkte auf den Traversen der Schränke, alle 300 mm einer; kein harter Kleber.
+    [units] Silikonpunkte auf den Traversen der Schränke, alle { $every } einer; kein harter Kleber.
     [frame] Ein dünner weicher Streifen oder Silikonpunkte auf dem ganzen Gestell.
     [ends] Eine weiche Auflage auf der ganzen Fläche an jedem Ende.
     [legs] Eine weiche Auflage auf jedem Bein; alle tragen, bevor etwas darauf gestellt wird.
@@ -52,7 +52,7 @@ fitting-gaps = Fugen
 fitting-wall = Lassen Sie zu jeder Wand { $gap } und füllen Sie sie mit Silikon, nie mit Mörtel.
 fitting-wall-hearth = Lassen Sie die Fuge um eine Kaminplatte offen, oder füllen Sie sie so, wie der zugelassene Ofenbauer es vorgibt: Heiß dehnt sie sich. Nie Silikon an einer Feuerstelle.
 fitting-join = Lassen Sie { $gap } an der Fuge zwischen { NAME($one, case: "dative") } und { NAME($other, case: "dative") }.
-fitting-hot = Ein heißes Gerät hängt in seinem eigenen Rahmen und berührt keinen Beton: ringsum mindestens 10 mm Luft, oder was sein Hersteller verlangt. Nie einmörteln.
+fitting-hot = Ein heißes Gerät hängt in seinem eigenen Rahmen und berührt keinen Beton: ringsum mindestens { $clear } Luft, oder was sein Hersteller verlangt. Nie einmörteln.
 fitting-seal = Weiches Silikon an jedem Becken und Kochfeld; lassen Sie es aushärten, bevor etwas benutzt wird.
 fitting-cutting = Schneiden
 fitting-cut-dry = Nie trocken schneiden, schleifen oder bohren: Der Staub enthält Quarz und schadet der Lunge für immer.

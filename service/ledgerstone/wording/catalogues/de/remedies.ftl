@@ -157,7 +157,7 @@ deliver-by = { $way ->
     [own-van] Lassen Sie es mit unserem Transporter liefern.
    *[fitted] Lassen Sie es liefern und einbauen.
 }
-leave-out-tile = Verzichten Sie auf die Musterplatte und darauf, ihr vorher zuzustimmen.
+leave-out-tile = Verzichten Sie auf die Musterplatte und ihre Freigabe.
 give-us-until = Geben Sie uns Zeit bis zum { $day }.
 
 # Warum keine Änderung gefunden wurde.

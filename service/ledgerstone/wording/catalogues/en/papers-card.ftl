@@ -5,7 +5,7 @@ card-hands = { $people }, with clamps
 card-up = ↑ THIS WAY UP ↑
 card-edge = A long edge down, on edge all the way
 card-flat = Flat, its face up, all the way
-card-grip = Grip { $first } mm and { $last } mm from the ends
+card-grip = Grip { $first } and { $last } from the ends
 card-bearers = { $side ->
     [front] On bearers { $places } mm from its front edge, to their middles
    *[left] On bearers { $places } mm from its left edge, to their middles

@@ -32,9 +32,9 @@ care-sealer = { HOWMANY($slabs) ->
    *[other] The { $sealer } sealer ({ $slabs })
 }
 care-heat = { $near ->
-    [kitchen] Heat: its maker allows { $limit } °C. A pan from the hob is far hotter, so it stands on a trivet.
-    [hearth] Heat: its maker allows { $limit } °C. Nearer the fire than that it dulls or yellows; that is the sealer, and is renewed.
-   *[other] Heat: its maker allows { $limit } °C. Nothing hotter stands on it.
+    [kitchen] Heat: its maker allows { $limit }. A pan from the hob is far hotter, so it stands on a trivet.
+    [hearth] Heat: its maker allows { $limit }. Nearer the fire than that it dulls or yellows; that is the sealer, and is renewed.
+   *[other] Heat: its maker allows { $limit }. Nothing hotter stands on it.
 }
 care-heat-beside = Beside a hot appliance the sealer may yellow; that spot is renewed more often.
 care-oil = { $kind ->
@@ -48,7 +48,10 @@ care-renew-rags = Rags with this oil in them catch fire by themselves: dry them 
 care-renew-film = When it is scratched through or looks worn, after some years: the old film is keyed or taken off first, which is a workshop's job. Ask us.
 care-renew-polish = Until then a polish made for it is enough. Never seal over dirt or damp: it turns white.
 care-pot = The repair pot
-care-pot-holds = Your pot holds { $kg } kg of dry powder, your own batch's cement and pigment, without sand: for pin holes and small chips.
+care-pot-holds = Your pot holds { $masses ->
+    [lb] { $oz } oz
+   *[kg] { $kg } kg
+} of dry powder, your own batch's cement and pigment, without sand: for pin holes and small chips.
 care-pot-mix = Stir { $water_g } g of water into the whole pot, or a teaspoon of water ({ $spoon_g } g) into { $powder_g } g of it: as thick as cream. Use it within { $minutes } minutes.
 care-pot-skin = Wear gloves and glasses: wet cement burns skin and eyes. Keep it from children.
 care-pot-rub = Wet the hole and rub it in, a little proud. Keep it under a damp cloth for { $days } days, rub it flat with fine wet paper, dry it, seal it.

@@ -23,11 +23,11 @@ fitting-way = Walk the whole way first, with its turns, steps and doors. Decide 
 fitting-gloves = Hands in gloves, feet in boots; nobody beneath a slab that is being raised.
 fitting-assess = Plan and assess each lift for the people who do it, as local rules ask. No weight on this sheet is one that is safe to lift.
 fitting-until = Until it is fitted, keep it on edge, leaning a little, dry, and tied back.
-fitting-dries = Keep air at both faces until it is laid, and seal both: dried on one face alone, the longest would bow by about { $bow } mm.
-fitting-grip = { $first } mm and { $last } mm from the ends of its long side
+fitting-dries = Keep air at both faces until it is laid, and seal both: dried on one face alone, the longest would bow by about { $bow }.
+fitting-grip = { $first } and { $last } from the ends of its long side
 fitting-grip-at = Hold { $name } at
 fitting-base = The base
-fitting-level = Level each way: at most 3 mm under a straight edge. Shim the base, not the slab.
+fitting-level = Level each way: at most { $most } under a straight edge. Shim the base, not the slab.
 fitting-units = Units fixed to the wall and to each other, solid-sided, with rails front and back.
 fitting-rests-untold = We were not told what some of it rests on: ask us before it is laid.
 fitting-fall = Outdoors with a fall, so that no water stands on it, and clear of the ground.
@@ -39,7 +39,7 @@ fitting-bed = { $fixed ->
    *[no] on { $rests }. { fitting-bed-of } It lies loose, held by its weight.
 }
 fitting-bed-of = { $kind ->
-    [units] Dots of silicone on the units' rails, one at every 300 mm; no hard adhesive.
+    [units] Dots of silicone on the units' rails, one at every { $every }; no hard adhesive.
     [frame] A thin soft strip or dots of silicone all along the frame.
     [ends] A soft pad over the whole bearing at each end.
     [legs] A soft pad on each leg; all of them touch before anything is put on it.
@@ -52,7 +52,7 @@ fitting-gaps = Gaps
 fitting-wall = Leave { $gap } to every wall, and fill it with silicone, never with mortar or grout.
 fitting-wall-hearth = Leave the gap round a hearth open, or fill it as { hearth-installer } directs: it grows when it is hot. Never silicone by a fire.
 fitting-join = Leave { $gap } at the join of { NAME($one) } and { NAME($other) }.
-fitting-hot = A hot appliance hangs from its own frame and touches no concrete: 10 mm clear all round at the least, or what its maker asks for. Never grout it in.
+fitting-hot = A hot appliance hangs from its own frame and touches no concrete: { $clear } clear all round at the least, or what its maker asks for. Never grout it in.
 fitting-seal = Soft silicone at every sink and hob; let it cure before anything is used.
 fitting-cutting = Cutting
 fitting-cut-dry = Never cut, grind or drill it dry: the dust holds silica, which harms lungs for good.
