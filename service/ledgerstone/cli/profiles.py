@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TextIO
 
 from ledgerstone.cli import past_jobs
-from ledgerstone.cli.starting_questions import (
+from ledgerstone.cli.asking import (
     Unanswered,
     answered,
     ask_country,
