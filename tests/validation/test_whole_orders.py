@@ -4,18 +4,20 @@ Source of the figures, where none stands beside one: worked out independently of
 second plate solver (scikit-fem's Morley element on push-only springs) or by hand.
 """
 
+from decimal import Decimal
 from itertools import pairwise
 from typing import Any, Final
 
 import pytest
 
+from ledgerstone.message import Message
 from ledgerstone.quote import Quote
 from ledgerstone.strength._rails import on_levels
 from ledgerstone.strength.concrete import tensile_growth
 from ledgerstone.strength.plate import PatchLoad
 from ledgerstone.strength.rests import Level
 from ledgerstone.workshop import Workshop
-from support.calibration import on_units
+from support.calibration import FITTED, on_units
 from support.lying import lying_of
 from support.slabs import box, cut, slab_json
 from support.whole_orders import COLLECT, answered, in_place, stops
@@ -142,6 +144,26 @@ def test_a_stronger_rail_is_a_condition_where_the_cabinets_own_would_not_do(
     told = {**rests, "rails": "cabinet"}
     refused = answered(workshop, slab_json(box(2100, 620), opening, rests=told))
     assert stops(refused) == {"cracks-in-place"}
+
+
+def test_the_rail_is_in_the_price_where_we_fit(workshop: Workshop) -> None:
+    """The same, fitted by us: a line of its own, no condition; twice the profile's own amount."""
+    opening, rests = HOB_900
+    slab = slab_json(box(2100, 620), opening, rests=rests)
+    answer = answered(workshop, slab, delivery=FITTED)
+    assert isinstance(answer, Quote), stops(answer)
+    (needed,) = answer.strength
+    kinds = {"hardwood": workshop.rails.hardwood.fitted, "steel": workshop.rails.steel.fitted}
+    lines = {
+        line.label.name: line.amount
+        for line in answer.price.lines
+        if isinstance(line.label, Message)
+    }
+    assert lines["price-rails"] == 2 * sum(
+        kinds[level] or Decimal(0) for _, level in needed.in_place.rails
+    )
+    assert lines["price-rails"] > 0
+    assert "rails-before" not in {one.name for one in answer.depends_on}
 
 
 # --- age ---------------------------------------------------------------------------------------

@@ -9,6 +9,7 @@ from shapely.geometry import Point
 from ledgerstone.checks.finding import Finding, geojson
 from ledgerstone.checks.units import standing_units
 from ledgerstone.order import Order, Slab
+from ledgerstone.price.rails import unit_price
 from ledgerstone.stages import Judged
 from ledgerstone.strength.rests import Level
 from ledgerstone.strength.slabs import SlabStrength
@@ -26,8 +27,8 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
             first = standing[needed[0][0]]
             name = slab_name(slab, i, len(order.slabs))
             fitted = tuple(
-                Message("rails-fit", rail=rail, post=post, units=units)
-                for rail, post, units in _fitted(slab, needed, judged.planned.workshop)
+                Message("rails-we-fit" if ours else "rails-fit", rail=rail, post=post, units=units)
+                for ours, rail, post, units in _fitted(order, slab, needed, judged.planned.workshop)
             )
             yield Finding(
                 "rails-needed",
@@ -43,24 +44,38 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
 def rail_conditions(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
 ) -> Iterator[Message]:
-    """What an offer rests on: the rails that must be there when the slabs are laid."""
+    """What an offer rests on: the rails that others must have fitted when the slabs are laid."""
     for i, (slab, one) in enumerate(zip(order.slabs, strength, strict=True)):
         name = slab_name(slab, i, len(order.slabs))
-        for rail, post, units in _fitted(slab, one.in_place.rails, workshop):
-            yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
+        for ours, rail, post, units in _fitted(order, slab, one.in_place.rails, workshop):
+            if not ours:
+                yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
+
+
+def rails_to_fit(
+    order: Order, strength: Sequence[SlabStrength], workshop: Workshop
+) -> Iterator[Message]:
+    """The rails that we fit ourselves before the slabs go down: they are in the price."""
+    for i, (slab, one) in enumerate(zip(order.slabs, strength, strict=True)):
+        name = slab_name(slab, i, len(order.slabs))
+        for ours, rail, post, units in _fitted(order, slab, one.in_place.rails, workshop):
+            if ours:
+                yield Message("rails-first", slab=name, rail=rail, post=post, units=units)
 
 
 def _fitted(
-    slab: Slab, needed: Sequence[tuple[int, Level]], workshop: Workshop
-) -> Iterator[tuple[str, str, Listed]]:
-    """Each rail that is to be fitted, whether a post stands under it, and across which units."""
-    for level in ("hardwood", "steel", "post"):
+    order: Order, slab: Slab, needed: Sequence[tuple[int, Level]], workshop: Workshop
+) -> Iterator[tuple[bool, str, str, Listed]]:
+    """Each rail to fit: whether we do, what it is, if a post stands under it, and across what."""
+    levels: tuple[Level, ...] = ("hardwood", "steel", "post")
+    for level in levels:
         units = [unit for unit, kind in needed if kind == level]
         if units:
             across = Listed(tuple(_unit_name(slab, unit) for unit in units))
             rails = workshop.rails
             rail = rails.steel.name if level == "steel" else rails.hardwood.name
-            yield rail, "yes" if level == "post" else "no", across
+            ours = unit_price(order, level, workshop) is not None
+            yield ours, rail, "yes" if level == "post" else "no", across
 
 
 def _unit_name(slab: Slab, unit: int) -> Message:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.checks.rails import rail_conditions
+from ledgerstone.checks.rails import rail_conditions, rails_to_fit
 from ledgerstone.drawing.saying import rests_facts
 from ledgerstone.message import Message, People, Value, Weight
 from ledgerstone.order import Order, Slab
@@ -42,7 +42,11 @@ def fitting_sheet(records: PaperRecords) -> Content:
             *_holds(records),
             section(
                 Message("fitting-base"),
-                says=[*rail_conditions(quote.order, quote.strength, workshop), *_base(quote.order)],
+                says=[
+                    *rail_conditions(quote.order, quote.strength, workshop),
+                    *rails_to_fit(quote.order, quote.strength, workshop),
+                    *_base(quote.order),
+                ],
             ),
             section(Message("fitting-bedding"), facts=_bedding(quote.order)),
             section(Message("fitting-gaps"), says=_gaps(quote.order, workshop)),

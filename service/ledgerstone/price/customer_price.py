@@ -9,6 +9,7 @@ from ledgerstone.message import Message
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
 from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
+from ledgerstone.price.rails import Needed, rails_price
 from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total, tax_percent_of
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
@@ -26,6 +27,7 @@ def price(
     *,
     terms: MakerTerms = NO_TERMS,
     costed: Sequence[Cost] | None = None,
+    rails: Sequence[Needed] | None = None,
 ) -> Price:
     """Ask a price: costs and margin in three lines, services, delivery, the maker's, tax, steps.
 
@@ -37,13 +39,16 @@ def price(
         What the maker sets for this offer alone.
     costed
         What these steps cost, where that is known already.
+    rails
+        What each slab needs across its units, where that has been worked out.
     """
     every = costed if costed is not None else costs(order, shapes, steps, workshop, steel)
     lines = making_lines(every, workshop, terms.margin_percent)
     services = _services(order, subtotal(lines), workshop)
     delivery = _delivery(order, tuple(shapes), workshop)
     percent = tax_percent_of(order.delivery, area_of(order.delivery, workshop), workshop)
-    every_line = [*lines, *services, *delivery, *terms.adjustments]
+    fitted = _rails(order, rails, workshop) if rails is not None else ()
+    every_line = [*lines, *services, *delivery, *fitted, *terms.adjustments]
     return rounded_total(every_line, workshop, percent, terms.deposit_round_to)
 
 
@@ -97,6 +102,12 @@ def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> It
         if pallet is not None and pallet.price_percent != HUNDRED:
             label = Message("price-delivery-on", pallet=pallet.name, area=area.name)
         yield Line(label, pennies(delivery))
+
+
+def _rails(order: Order, rails: Sequence[Needed], workshop: Workshop) -> Iterator[Line]:
+    amount = rails_price(order, rails, workshop)
+    if amount:
+        yield Line(Message("price-rails"), pennies(amount))
 
 
 def tiles_price(order: Order, workshop: Workshop) -> Decimal:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from decimal import Decimal
 
 from ledgerstone.workshop._keys import about, above_0, documented
 
@@ -18,6 +19,15 @@ class RailSection:
     depth_mm: float = above_0("top to bottom")
     wall_mm: float | None = field(
         default=None, metadata=about("of a hollow section, its wall", above=0)
+    )
+
+    fitted: Decimal | None = field(
+        default=None,
+        metadata=about(
+            "net price of one that you fit between two side panels, work and all; left out, the"
+            " customer has it fitted",
+            at_least=0,
+        ),
     )
 
     @property
@@ -96,5 +106,13 @@ class Rails:
             "how a side panel gives, N for each mm of its length and mm of its sinking: 18 mm of"
             " chipboard 720 mm high, from memory",
             above=0,
+        ),
+    )
+    post_fitted: Decimal | None = field(
+        default=None,
+        metadata=about(
+            "net price of a post that you fit under the middle of a rail; left out, the customer"
+            " has it fitted",
+            at_least=0,
         ),
     )

@@ -41,3 +41,11 @@ rails-before = { $post ->
     [yes] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
    *[no] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
 }
+rails-we-fit = { $post ->
+    [yes] Wir bauen vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte ein: { $rail }; das ist im Preis enthalten.
+   *[no] Wir bauen vorn und hinten über { NAME($units, case: "dative") } eine Traverse ein: { $rail }; das ist im Preis enthalten.
+}
+rails-first = { $post ->
+    [yes] Bevor { NAME($slab) } aufliegt, bauen wir vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte ein: { $rail }. Räumen Sie diese Schränke aus.
+   *[no] Bevor { NAME($slab) } aufliegt, bauen wir vorn und hinten über { NAME($units, case: "dative") } eine Traverse ein: { $rail }. Räumen Sie diese Schränke aus.
+}

@@ -10,6 +10,7 @@ price-smallest-order = Aufschlag bis zum Mindestauftrag
 price-tile = Musterplatte, vorab bezahlt
 price-tile-credit = Musterplatte, bei Bestellung angerechnet
 price-measuring = Aufmaß vor Ort
+price-rails = Traversen über den Schränken, eingebaut
 price-cover = Transportversicherung
 price-delivery = { $way ->
     [pallet] Lieferung auf Palette: { $area }

@@ -29,3 +29,11 @@ rails-before = { $post ->
     [yes] Before { NAME($slab) } goes down: fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
    *[no] Before { NAME($slab) } goes down: fit a { $rail } across front and back of { NAME($units) }.
 }
+rails-we-fit = { $post ->
+    [yes] We fit a { $rail } with a post under its middle across the front and back of { NAME($units) }; that is in the price.
+   *[no] We fit a { $rail } across the front and back of { NAME($units) }; that is in the price.
+}
+rails-first = { $post ->
+    [yes] We fit first, before { NAME($slab) } goes down: a { $rail } with a post under its middle across the front and back of { NAME($units) }. Keep those units empty.
+   *[no] We fit first, before { NAME($slab) } goes down: a { $rail } across the front and back of { NAME($units) }. Keep those units empty.
+}

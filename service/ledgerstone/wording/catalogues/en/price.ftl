@@ -10,6 +10,7 @@ price-smallest-order = Up to our smallest order
 price-tile = Sample tile, paid first
 price-tile-credit = Sample tile, taken off as you order
 price-measuring = Coming to measure
+price-rails = Rails across the units, fitted
 price-cover = Cover in transit
 price-delivery = { $way ->
     [pallet] Pallet delivery: { $area }

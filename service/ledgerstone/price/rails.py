@@ -1,0 +1,41 @@
+"""What the rails cost that a slab needs across its units, where we fit it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from ledgerstone.order import Order
+from ledgerstone.strength.rests import Level
+from ledgerstone.workshop.records import Workshop
+
+Needed = Sequence[tuple[int, Level]]  # units by their place in the list, and what each needs
+PER_UNIT = 2  # one across the front and one across the back
+
+
+def rails_price(order: Order, needed: Sequence[Needed], workshop: Workshop) -> Decimal:
+    """Price of all rails that we fit under the slabs of an order, before tax.
+
+    Parameters
+    ----------
+    needed
+        Of each slab.
+    """
+    return sum(
+        (
+            slab.quantity * (unit_price(order, level, workshop) or Decimal(0))
+            for slab, units in zip(order.slabs, needed, strict=True)
+            for _, level in units
+        ),
+        Decimal(0),
+    )
+
+
+def unit_price(order: Order, level: Level, workshop: Workshop) -> Decimal | None:
+    """Price of what we fit across one unit; None where the customer has it fitted."""
+    rails = workshop.rails
+    each = rails.steel.fitted if level == "steel" else rails.hardwood.fitted
+    post = rails.post_fitted if level == "post" else Decimal(0)
+    if order.delivery.kind != "fitted" or each is None or post is None:
+        return None
+    return PER_UNIT * (each + post)
