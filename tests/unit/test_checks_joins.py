@@ -2,7 +2,7 @@
 
 import pytest
 
-from ledgerstone.wording import Weight
+from ledgerstone.message import LineLoad
 from ledgerstone.workshop import Workshop
 from support.slabs import Json, box, cut, hole, slab_json
 from unit.checked import found, levels, plain, values_of
@@ -192,6 +192,6 @@ def test_units_are_told_what_they_carry(workshop: Workshop) -> None:
     (finding,) = found(workshop, "load-on-units", slab)
     assert finding.measured == {"metre_kg": pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)}
     weight = values_of(finding, "load-on-units")["weight"]
-    assert isinstance(weight, Weight)
-    assert weight.kg == pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)
+    assert isinstance(weight, LineLoad)
+    assert weight.kg_per_m == pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)
     assert found(workshop, "load-on-units", plain()) == []

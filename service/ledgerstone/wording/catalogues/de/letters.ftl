@@ -105,7 +105,7 @@ advice-carry = { $count ->
 advice-on-edge = Tragen Sie { NAME($slabs, case: "accusative") } hochkant, nie flach.
 advice-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }; danach hält sie, mit wenig Reserve.
 
-advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je Meter { $weight } tragen: Fragen Sie deren Hersteller.
+advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
 advice-food = Bereiten Sie Speisen auf einem Brett zu.
 advice-people-young = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }.
 advice-mix = Auf Frost ist unsere übliche Mischung nicht geprüft: Fragen Sie nach einer anderen, oder { mix-until }.

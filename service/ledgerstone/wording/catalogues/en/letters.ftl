@@ -107,7 +107,7 @@ advice-carry = { $count ->
 advice-on-edge = Carry { NAME($slabs) } on edge, never flat.
 advice-people = Nobody { $doing } on { NAME($slab) } before { $day }, then with little to spare.
 
-advice-units = The units must be solid-sided, fixed, level within { $level } and carry { $weight } a metre: ask their supplier.
+advice-units = The units must be solid-sided, fixed, level within { $level } and carry { $weight } a { running-length }: ask their supplier.
 advice-food = Prepare food on a board.
 advice-people-young = Nobody { $doing } on { NAME($slab) } before { $day }.
 advice-mix = Our usual mix is not proven against frost: ask for another, or { mix-until }.
