@@ -3,20 +3,23 @@
 import pytest
 
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.quantities import Length
 from ledgerstone.remedies.reasons import reason
 from ledgerstone.stages import StageContext, plan
-from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.oracles.placement import room
 from support.remedied import TODAY, Json, hole, rectangle
 from support.strategies.wrong_orders import wrong_order
 
 
-def said(order: Json, workshop: Workshop) -> str | None:
-    """The reason for an order."""
+def named(order: Json, workshop: Workshop) -> tuple[str, dict[str, str]] | None:
+    """The reason for an order: its message's name, and the lengths and choices in it."""
     context = StageContext(workshop, None, TODAY)
-    told = reason(plan(read_order(order, workshop), context), workshop)
-    return None if told is None else english(told)
+    found = reason(plan(read_order(order, workshop), context), workshop)
+    if found is None:
+        return None
+    plain = {k: v for k, v in found.values.items() if isinstance(v, str | Length)}
+    return found.name, {k: v if isinstance(v, str) else v.text() for k, v in plain.items()}
 
 
 def opening(label: str, length: str, width: str, **more: object) -> Json:
@@ -31,17 +34,11 @@ def opening(label: str, length: str, width: str, **more: object) -> Json:
     [
         (
             rectangle("2000 mm", "550 mm", cutouts=[opening("hob", "560 mm", "490 mm")]),
-            (
-                "The hob takes 590 mm from front to back with the concrete beside it; "
-                "the slab is 550 mm deep."
-            ),
+            ("takes-too-much", {"takes": "590 mm", "way": "deep", "size": "550 mm"}),
         ),
         (
             rectangle("60 cm", "600 mm", cutouts=[opening("sink", "56 cm", "40 cm")]),
-            (
-                "The sink takes 66 cm from left to right with the concrete beside it; "
-                "the slab is 60 cm long."
-            ),
+            ("takes-too-much", {"takes": "66 cm", "way": "long", "size": "60 cm"}),
         ),
         (
             rectangle(
@@ -52,7 +49,7 @@ def opening(label: str, length: str, width: str, **more: object) -> Json:
                     opening("sink", "500 mm", "400 mm"),
                 ],
             ),
-            "The hob and the sink do not all have room beside one another on the slab.",
+            ("no-room-together", {}),
         ),
         (
             {
@@ -60,13 +57,18 @@ def opening(label: str, length: str, width: str, **more: object) -> Json:
                     {"outline": {"kind": "round", "diameter": "1300 mm"}, "thickness": "40 mm"}
                 ]
             },
-            "The slab is round and is cast in one piece; our table takes 2700 mm by 1200 mm.",
+            (
+                "cast-in-one-piece",
+                {"shape": "round", "length": "2700 mm", "width": "1200 mm"},
+            ),
         ),
     ],
 )
-def test_what_has_no_room_is_said(order: Json, expected: str, workshop: Workshop) -> None:
+def test_what_has_no_room_is_named(
+    order: Json, expected: tuple[str, dict[str, str]], workshop: Workshop
+) -> None:
     """An opening too deep or too long, two that are too much together, and too large a round."""
-    assert said(order, workshop) == expected
+    assert named(order, workshop) == expected
 
 
 def test_an_opening_too_wide_for_its_units_is_said(workshop: Workshop) -> None:
@@ -74,24 +76,21 @@ def test_an_opening_too_wide_for_its_units_is_said(workshop: Workshop) -> None:
     rests = {"kind": "units", "units": [{"width": 500, "for": "hob"}, {"width": 500}]}
     cutouts = [opening("hob", "560 mm", "400 mm")]
     order = rectangle("1000 mm", "600 mm", rests=rests, cutouts=cutouts)
-    assert said(order, workshop) == (
-        "The hob has no room on the slab with concrete enough round it, "
-        "nor clear of the sides of the units."
-    )
+    assert named(order, workshop) == ("no-room-for-cutout", {"over": "units"})
 
 
 def test_what_a_fix_may_change_is_no_reason(workshop: Workshop) -> None:
     """A slab that stands free may grow by a twentieth, and a hole without a size may shrink."""
     hob = [opening("hob", "560 mm", "490 mm")]
-    assert said(rectangle("2000 mm", "565 mm", cutouts=hob), workshop) is None
+    assert named(rectangle("2000 mm", "565 mm", cutouts=hob), workshop) is None
     walls = rectangle("2000 mm", "565 mm", size_from="between-walls", cutouts=hob)
-    assert said(walls, workshop) is not None
+    assert named(walls, workshop) is not None
     holes = [hole("cables", "300 mm", "200 mm", "90 mm")]
-    assert said(rectangle("900 mm", "400 mm", cutouts=holes), workshop) is None
+    assert named(rectangle("900 mm", "400 mm", cutouts=holes), workshop) is None
 
 
 def test_what_has_room_is_given_no_reason(workshop: Workshop) -> None:
     """Of a hundred orders got wrong, none that another search finds room for is called full."""
     with_room = [o for o in (wrong_order(5, n) for n in range(100)) if room(o, workshop) == ""]
     assert len(with_room) > 60
-    assert [said(order, workshop) for order in with_room] == [None] * len(with_room)
+    assert [named(order, workshop) for order in with_room] == [None] * len(with_room)
