@@ -65,7 +65,6 @@ STILL_REPEATED: Final = {
     "tests/unit/test_papers_job_days.py": 1,
     "tests/unit/test_promise_offers.py": 6,
     "tests/unit/test_quote.py": 2,
-    "tests/unit/test_reasons.py": 5,
     "tests/unit/test_savings.py": 1,
     "tests/unit/test_schedule_waiting.py": 3,
     "tests/unit/test_search.py": 1,

@@ -100,7 +100,7 @@ def answered_alike(one: Json, other: Json) -> bool:
 def add_surface(package: Path) -> None:
     """Add the surface “scoured”: name, record, words, and its rows in the workshop's file."""
     file, record = package / "surfaces.py", '        "honed": SurfaceKind('
-    put(file, '"as-cast", "honed", "polished"', '"as-cast", "scoured", "honed", "polished"')
+    put(file, "Surface = Literal[", 'Surface = Literal["scoured", ')
     put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0),\n{record}')
     for catalogue in (package / "wording" / "catalogues").glob("*/*.ftl"):
         text = catalogue.read_text(encoding="utf-8")

@@ -36,7 +36,7 @@ def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
     words = sentence.words
     nouns = set(words[mention.start : mention.end]) & _OWN_NOUNS
     led = set(words[max(0, mention.start - _LED) : mention.end])
-    return frozenset(nouns.union(*(led & kind for kind in _QUALIFIERS)))
+    return frozenset(nouns | {word for kind in _QUALIFIERS for word in led & kind})
 
 
 def is_other(piece: Piece, mention: Mention, names: frozenset[str]) -> bool:
