@@ -101,3 +101,16 @@ def test_the_demonstration_keeps_englands_holidays_and_its_own(workshop: Worksho
     off = {date(2027, 1, 1), date(2027, 3, 26), date(2026, 12, 24), date(2026, 12, 31)}
     assert not any(calendar.is_worked(day) for day in off)
     assert calendar.is_worked(date(2027, 1, 4))
+
+
+def test_a_workshop_keeps_and_works_other_days() -> None:
+    """Assumption is kept in most of Bavaria and not in all of it; Columbus Day is often worked.
+
+    Sources: Bavarian Feiertagsgesetz (FTG) article 1 (3), by parish; 5 U.S.C. 6103 (a): the second
+    Monday of October.
+    """
+    assumption, columbus = date(2028, 8, 15), date(2026, 10, 12)
+    assert WorkingCalendar("DE-BY").is_worked(assumption)
+    assert not WorkingCalendar("DE-BY", added=[(8, 15)]).is_worked(assumption)
+    assert not WorkingCalendar("US-GA").is_worked(columbus)
+    assert WorkingCalendar("US-GA", worked=["columbus day"]).is_worked(columbus)

@@ -101,6 +101,16 @@ def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
         assert plain(known) in plain(reply["text"])
 
 
+def test_an_invented_workshop_is_headed_as_one(shop: Shop) -> None:
+    """On the page, over each sheet and the job sheet, and in the letter's subject."""
+    invented = "erfundene Werkstatt" if shop.name == "germany" else "invented workshop"
+    order = {"order": shop.order()}
+    assert shop.client.get("/v1/choices").get_json()["workshop"]["demonstration"] is True
+    for path in ("/v1/sheets/approval", "/v1/job-sheets"):
+        assert invented in shop.asked_by_the_maker(path, order)["workshop"]
+    assert invented in shop.asked_by_the_maker("/v1/replies", order)["subject"]
+
+
 def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: Shop) -> None:
     """Total, deposit and day stand in the reply as Babel writes the quote's own."""
     quote = shop.asked("/v1/quotes", shop.order())

@@ -13,6 +13,7 @@ from ledgerstone.papers.job_needs import job_days, job_materials
 from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_pages
 from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import workshop_named
 from ledgerstone.work import Operation
 
 
@@ -38,7 +39,7 @@ def job_content(job: Job) -> Content:
     mine = job.workshop.workshop
     return {
         "reference": job.name,
-        "workshop": f"{mine.name}, {mine.town}",
+        "workshop": workshop_named(mine),
         "operations": [_operation(step) for step in job.steps],
         "costs": costs_content(job.quote, job.workshop),
         "days": list(job_days(job)),

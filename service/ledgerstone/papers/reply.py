@@ -87,6 +87,8 @@ def _filled(
     missing_ways: Sequence[Message] = (),
 ) -> Reply:
     thanks, subject = map(letter.speech.say, said)
+    if letter.workshop.workshop.demonstration:
+        subject = letter.speech.say(Message("letter-subject-invented", subject=subject))
     whole = {
         **letter.content(),
         **content,

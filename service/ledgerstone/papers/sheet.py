@@ -8,6 +8,7 @@ from typing import Any
 from ledgerstone.message import Message, Value
 from ledgerstone.papers.descriptions import Fact
 from ledgerstone.papers.records import PaperRecords
+from ledgerstone.workshop.records import Identity
 
 Content = dict[str, Any]
 
@@ -46,6 +47,12 @@ def section(
     }
 
 
+def workshop_named(mine: Identity) -> Message:
+    """Name the workshop at the head of a paper; one for show says that it is."""
+    invented = "yes" if mine.demonstration else "no"
+    return Message("paper-workshop", name=mine.name, town=mine.town, invented=invented)
+
+
 def sheet(
     title: Value,
     facts: Iterable[Fact],
@@ -65,7 +72,7 @@ def sheet(
     mine = records.workshop.workshop
     return {
         "title": title,
-        "workshop": f"{mine.name}, {mine.town}",
+        "workshop": workshop_named(mine),
         "reach": f"{mine.email} · {mine.telephone}",
         "facts": _pairs(facts),
         "sections": [one for one in sections if _holds(one)],

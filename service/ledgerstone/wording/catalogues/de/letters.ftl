@@ -137,3 +137,4 @@ letter-subject = { $offer }: { $slabs }, { $total }, fertig am { $ready }
 letter-subject-options = { $offer }: { $slabs }, { $count } Möglichkeiten
 letter-subject-sent-back = Was vor der Fertigung zu ändern ist: { $slabs }
 letter-subject-questions = Einige Fragen zu Ihrer Anfrage
+letter-subject-invented = { $subject } (erfundene Werkstatt, zur Ansicht)

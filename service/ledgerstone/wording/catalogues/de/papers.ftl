@@ -57,3 +57,7 @@ paper-grips-words = „{ $name }“ von ihrer Sichtseite: wo man sie fasst
 paper-grip-here = HIER FASSEN
 paper-rail-here = HIER SCHIENE KLEMMEN
 paper-grips-picture = Wo man sie fasst
+paper-workshop = { $name }, { $town }{ $invented ->
+    [yes] { "" } (eine erfundene Werkstatt, zur Ansicht)
+   *[no] { "" }
+}

@@ -139,3 +139,4 @@ letter-subject = { $offer }: { $slabs }, { $total }, ready { $ready }
 letter-subject-options = { $offer }: { $slabs }, { $count } options
 letter-subject-sent-back = What to change before we can make it: { $slabs }
 letter-subject-questions = A few questions about your enquiry
+letter-subject-invented = { $subject } (invented workshop, for show)
