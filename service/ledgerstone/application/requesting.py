@@ -18,7 +18,7 @@ from ledgerstone.codec.service_schemas import REQUESTED
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.message import Message
 from ledgerstone.papers.requested import Request, request_letter
-from ledgerstone.wording import Speech, day_text, money_text
+from ledgerstone.wording import Listed, Money, Speech, Value
 
 _NO_QUOTE = Message("no-quote-to-ask-for")
 Post = Callable[[EmailMessage], None]
@@ -45,7 +45,7 @@ def send_request(
         reach=asked["reach"],
         note=asked.get("note", ""),
         reference=offer.name,
-        total=money_text(offer.currency, offer.total),
+        total=Money(offer.currency, offer.total),
         quote=tuple(_offer_facts(offer, asked["token"], context)),
     )
     post(request_letter(request, context.workshop))
@@ -79,17 +79,19 @@ def _read(document: object) -> dict[str, Any]:
     return asked
 
 
-def _offer_facts(offer: LinkedOffer, token: str, context: QuoteContext) -> list[tuple[str, str]]:
-    still = "it stands" if stands(offer, context) else "it no longer stands"
+def _offer_facts(offer: LinkedOffer, token: str, context: QuoteContext) -> list[Message]:
     link = link_of(token, context.workshop)
-    slabs = offer.order.get("slabs", [])
-    labels = [slab.get("label") or f"slab {i + 1}" for i, slab in enumerate(slabs)]
+    names: list[Value] = [
+        slab.get("label") or Message("slab-numbered", number=i + 1)
+        for i, slab in enumerate(offer.order.get("slabs", []))
+    ]
+    still = "yes" if stands(offer, context) else "no"
     return [
-        (offer.standing.capitalize(), offer.name),
-        ("Of", ", ".join(labels)),
-        ("Total", money_text(offer.currency, offer.total)),
-        ("Ready on", f"{day_text(offer.ready_on)}, ordered by {day_text(offer.if_ordered_by)}"),
-        ("Offered on", f"{day_text(offer.issued)}; {still}"),
-        *([("Delivery area", offer.area)] if offer.area else []),
-        ("Link", link or f"too long; the quote's token is {token}"),
+        Message("request-offer", standing=str(offer.standing), offer=offer.name),
+        Message("request-of", slabs=Listed(tuple(names), joined="comma")),
+        Message("request-total", total=Money(offer.currency, offer.total)),
+        Message("request-ready", ready=offer.ready_on, by=offer.if_ordered_by),
+        Message("request-offered", issued=offer.issued, stands=still),
+        *([Message("request-area", area=offer.area)] if offer.area else []),
+        Message("request-link", link=link) if link else Message("request-token", token=token),
     ]

@@ -9,6 +9,7 @@ from email.message import EmailMessage
 from email.policy import SMTP
 
 from ledgerstone.papers.message import sender
+from ledgerstone.wording import Message, Money, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 # A plain address, as most are; any other stands in the letter's text alone. RFC 5321 4.5.3.1.
@@ -24,27 +25,33 @@ class Request:
     Attributes
     ----------
     quote
-        Pairs of what and how, of the quote that is asked for.
+        What is to be said of the quote that is asked for, a line each.
     """
 
     name: str
     reach: str
     note: str
     reference: str
-    total: str
-    quote: tuple[tuple[str, str], ...]
+    total: Money
+    quote: tuple[Message, ...]
 
 
 def request_letter(request: Request, workshop: Workshop) -> EmailMessage:
-    """Write a request to the workshop's own address, and to no other."""
+    """Write a request to the workshop's own address, and to no other, in its own language."""
     mail = EmailMessage(policy=SMTP)
     mail["From"] = mail["To"] = sender(workshop)
     address = _ADDRESS.fullmatch(request.reach)
     if address is not None:
         mail["Reply-To"] = Address(request.name, address[1], address[2])
-    mail["Subject"] = f"“I'd like this one”: {request.reference}, {request.total}"
-    rows = [("Name", request.name), ("Answer to", request.reach), *request.quote]
-    lines = [f"{what}: {says}" for what, says in rows]
-    note = f"\n\nNote:\n{request.note}" if request.note else ""
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    subject = Message("request-subject", offer=request.reference, total=request.total)
+    mail["Subject"] = speech.say(subject)
+    rows = [
+        Message("request-name", name=request.name),
+        Message("request-answer-to", reach=request.reach),
+        *request.quote,
+    ]
+    lines = map(speech.say, rows)
+    note = f"\n\n{speech.say(Message('request-note'))}\n{request.note}" if request.note else ""
     mail.set_content("\n".join(lines) + note + "\n", cte="quoted-printable")
     return mail
