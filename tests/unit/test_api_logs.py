@@ -4,13 +4,13 @@ import json
 import logging
 import os
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
-from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone.api.logs import JSONLines, StraightOut
 
 MOST_CHARS = 1000
@@ -64,8 +64,9 @@ def test_no_line_holds_what_was_sent(client: FlaskClient, kept: list[str]) -> No
         assert secret not in log
 
 
-def test_a_fault_of_ours_is_told_without_its_words(app: Flask, kept: list[str]) -> None:
+def test_a_fault_of_ours_is_told_without_its_words(today: date, kept: list[str]) -> None:
     """A failure is logged by kind, place and id; its message, which may quote an order, is not."""
+    app = demonstration_app(today)
 
     @app.get("/v1/broken")
     def broken() -> str:

@@ -155,9 +155,9 @@ def test_the_command_says_which_rate_to_write(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("wrong", "line", "says"),
     [
-        ("hours = -1", 8, "hours is a number above zero"),
+        ("hours = -1", 8, "hours is a number above nought"),
         ("hours_by_step = 3", 8, "as a table"),
-        ('hours_by_step = { "Demould" = -1 }', 8, "zero or more"),
+        ('hours_by_step = { "Demould" = -1 }', 8, "nought or more"),
         ('hours_by_step = { "Plastering" = 1 }', 8, "has no such step. It has Templates"),
         ("hurs = 3", 8, "A job has"),
     ],
