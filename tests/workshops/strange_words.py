@@ -5,7 +5,7 @@ from typing import Final
 BRITISH: Final = (
     r"\b(?:kerbs?|worktops?|hobs?|taps?|basins?|moulds?|demoulds?|colour\w*|grey\w*|\w*metres?"
     r"|litres?|centres?|postcodes?|VAT|aluminium|towards|cupboards?|trolley|plasterboard|fibres?"
-    r"|enquir\w+|registered (?:gas|electrician|installer))\b|£"
+    r"|enquir\w+|upstands?|drainers?|registered (?:gas|electrician|installer))\b|£"
 )
 _METRIC: Final = r"\d ?(?:mm|cm|m|kg|l|N/mm²|MPa|°C)\b|°C"
 _ENGLISH: Final = r"\b(?:the|and|with|your|slab|from|before|until|which|each)\b|£|\bVAT\b"

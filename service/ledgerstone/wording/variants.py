@@ -69,6 +69,9 @@ _NORTH_AMERICAN: Final = {
     "bin": "can",
     "trolley": "dolly",
     "batten": "cleat",
+    "drainer": "drainboard",
+    "rebate": "rabbet",
+    "upstand": "low backsplash",
     "ground floor": "first floor",
 }
 _AMERICAN: Final = {

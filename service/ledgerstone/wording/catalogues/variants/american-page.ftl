@@ -2,6 +2,7 @@
 
 use =
     .worktop = Countertop
+    .sill = Window sill
 start =
     .basin = Vanity top
     .hob = Cooktop run
@@ -31,6 +32,7 @@ overhang =
     .title = How far the slab overhangs the cabinets
 delivery =
     .fitted = Delivered and installed
+    .collect = I pick it up
     .floor-hint = 0 is the street level
     .lift = An elevator
 request =
