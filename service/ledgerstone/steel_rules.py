@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from ledgerstone.order import Place, Slab
@@ -13,6 +14,8 @@ from ledgerstone.workshop.records import Steel, Workshop
 PLAIN_STEEL_MM: dict[Place, float] = {"indoors": 15.0, "wet-room": 25.0, "outdoors": 30.0}
 LEAST_FOR_BOND_MM = 10.0  # EN 1992-1-1 (4.2): the bar's own diameter, and never under 10 mm
 LEAST_ANCHORAGE_MM = 100.0  # EN 1992-1-1 (8.6)
+LEAST_LAP_MM = 200.0  # EN 1992-1-1 (8.11)
+ALL_LAPPED = 1.5  # EN 1992-1-1 table 8.3: more than half of the bars lapped at one section
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,9 +63,36 @@ def anchorage_mm(workshop: Workshop, bar_mm: float) -> float:
     ------
     EN 1992-1-1 8.4.2(2), (8.3) and (8.6). Bond is good in any slab under 250 mm (8.4.2).
     """
+    return max(_bond_length_mm(workshop, bar_mm), 10.0 * bar_mm, LEAST_ANCHORAGE_MM)
+
+
+def lap_mm(workshop: Workshop, bar_mm: float) -> float:
+    """Length by which two parts of a bar or of a mesh's wires lie beside each other.
+
+    All bars may be lapped at one section: ``alpha_6`` is 1.5.
+
+    Source
+    ------
+    EN 1992-1-1 8.7.3 (8.10) and (8.11), table 8.3; of mesh 8.7.5.1(1).
+    """
+    return max(ALL_LAPPED * _bond_length_mm(workshop, bar_mm), 15.0 * bar_mm, LEAST_LAP_MM)
+
+
+def lapped_parts(length_mm: float, most_mm: float, overlap_mm: float) -> tuple[int, float]:
+    """How many equal parts make up a length, each no longer than ``most_mm``, and how long each is.
+
+    Parts overlap; by half of what is bought at most.
+    """
+    if length_mm <= most_mm:
+        return 1, length_mm
+    overlap = min(overlap_mm, 0.5 * most_mm)
+    count = math.ceil((length_mm - overlap) / (most_mm - overlap) - 1e-9)
+    return count, (length_mm + (count - 1) * overlap) / count
+
+
+def _bond_length_mm(workshop: Workshop, bar_mm: float) -> float:
     bond = 2.25 * 0.7 * _fctm_mpa(workshop.recipe.fck_mpa) / workshop.concrete.partial_factor
-    needed = bar_mm / 4.0 * Stuff.of(workshop.steel).design_mpa / bond
-    return max(needed, 10.0 * bar_mm, LEAST_ANCHORAGE_MM)
+    return bar_mm / 4.0 * Stuff.of(workshop.steel).design_mpa / bond
 
 
 def _fctm_mpa(fck_mpa: float) -> float:

@@ -10,7 +10,13 @@ from shapely.geometry import LineString
 from ledgerstone.reinforcement import PlacedBar, SteelPlan
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
-from ledgerstone.steel_rules import anchorage_mm, cover_of, largest_aggregate_mm
+from ledgerstone.steel_rules import (
+    anchorage_mm,
+    cover_of,
+    lap_mm,
+    lapped_parts,
+    largest_aggregate_mm,
+)
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of, stages_of
@@ -89,6 +95,27 @@ def test_anchorage_is_the_standards(workshop: Workshop) -> None:
     """
     c30 = replace(workshop, recipe=replace(workshop.recipe, fck_mpa=30.0))
     assert anchorage_mm(c30, 10.0) == pytest.approx(362, rel=0.02)
+
+
+def test_lapped_bars_overlap_as_the_standard_asks(workshop: Workshop) -> None:
+    """C30/37, good bond, all lapped at one section: 54 diameters; and never under 200 mm.
+
+    EN 1992-1-1 8.7.3; the Concrete Centre's table of laps, from memory.
+    """
+    c30 = replace(workshop, recipe=replace(workshop.recipe, fck_mpa=30.0))
+    assert lap_mm(c30, 10.0) == pytest.approx(54 * 10, rel=0.02)
+    assert lap_mm(c30, 2.5) == 200.0
+
+
+@pytest.mark.parametrize(
+    ("length", "count", "each"),
+    [(2900, 1, 2900), (3100, 2, 1700), (5700, 2, 3000), (5710, 3, 2104)],
+)
+def test_parts_of_a_longer_bar_overlap(length: float, count: int, each: float) -> None:
+    """Of 3 m bars that overlap by 300 mm, as few as reach, all of one length."""
+    parts, long = lapped_parts(length, 3000.0, 300.0)
+    assert parts == count
+    assert long == pytest.approx(each, abs=1.0)
 
 
 @pytest.mark.parametrize(

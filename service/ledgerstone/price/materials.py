@@ -13,13 +13,13 @@ from decimal import Decimal
 
 from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
 from ledgerstone.mould import Mould, SheetPart, mould_of, mould_plan
-from ledgerstone.mould.nesting import equal_parts
 from ledgerstone.order import Order
 from ledgerstone.price.rounding import decimal
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shade import shade_recipe, tint_of
 from ledgerstone.shape import Shape
 from ledgerstone.steel import Bar, MeshPiece, cut_list, mesh_nest
+from ledgerstone.steel_rules import lap_mm, lapped_parts
 from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6
@@ -192,25 +192,27 @@ def steel_pieces(
 ) -> tuple[list[Bar], list[MeshPiece]]:
     """Return the bars and the mesh of a whole order, each no larger than its stock.
 
-    A bar or a mesh that is larger than what is bought is cut in equal parts, to be lapped.
+    A bar or a mesh that is larger than what is bought is cut in equal parts that overlap.
     """
     rack = workshop.steel
     bars, mesh = [], []
     for i, (slab, plan) in enumerate(zip(order.slabs, plans, strict=True), start=1):
         for bar in plan.cut():
-            parts = equal_parts(bar.length_mm, rack.stock_length_mm)
-            count = bar.count * slab.quantity * len(parts)
-            bars.append(Bar(f"{i}-{bar.mark}", bar.diameter_mm, parts[0], count))
+            overlap = lap_mm(workshop, bar.diameter_mm)
+            parts, length = lapped_parts(bar.length_mm, rack.stock_length_mm, overlap)
+            count = bar.count * slab.quantity * parts
+            bars.append(Bar(f"{i}-{bar.mark}", bar.diameter_mm, length, count))
         for piece in plan.mesh:
             long, short = (
                 max(piece.length_mm, piece.width_mm),
                 min(piece.length_mm, piece.width_mm),
             )
-            along = equal_parts(long, rack.mesh_sheet_length_mm)
-            across = equal_parts(short, rack.mesh_sheet_width_mm)
-            count = piece.count * slab.quantity * len(along) * len(across)
+            overlap = lap_mm(workshop, piece.wire_mm)
+            columns, along = lapped_parts(long, rack.mesh_sheet_length_mm, overlap)
+            rows, across = lapped_parts(short, rack.mesh_sheet_width_mm, overlap)
+            count = piece.count * slab.quantity * columns * rows
             mark = f"{i}-{piece.mark}"
-            mesh.append(MeshPiece(mark, piece.wire_mm, piece.pitch_mm, along[0], across[0], count))
+            mesh.append(MeshPiece(mark, piece.wire_mm, piece.pitch_mm, along, across, count))
     return bars, mesh
 
 

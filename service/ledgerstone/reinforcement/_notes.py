@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from ledgerstone.order import Slab
 from ledgerstone.reinforcement._after_crack import AfterCrack, Held
 from ledgerstone.reinforcement._bars import PlacedBar
-from ledgerstone.steel_rules import Cover, material_words
+from ledgerstone.steel_rules import Cover, lap_mm, material_words
 from ledgerstone.workshop.records import Workshop
 
 THICK_BAR_MM = 8.0
@@ -40,6 +40,18 @@ def notes(
     if after is not None:
         yield from _after_words(after, bar)
     yield from _anchorage_words(bars)
+    yield from _lap_words(bars, workshop)
+
+
+def _lap_words(bars: Sequence[PlacedBar], workshop: Workshop) -> Iterator[str]:
+    most = workshop.steel.stock_length_mm
+    long = [bar for bar in bars if bar.length_mm > most]
+    if long:
+        overlap = lap_mm(workshop, long[0].diameter_mm)
+        yield (
+            f"Bars longer than {most:.0f} mm come in parts that overlap by {overlap:.0f} mm, wired"
+            " side by side (EN 1992-1-1 8.7)."
+        )
 
 
 def _after_words(after: AfterCrack, bar_mm: float | None) -> Iterator[str]:
