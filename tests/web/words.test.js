@@ -3,11 +3,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 import { messages as german } from "../../web/messages.de.js";
 import { messages } from "../../web/messages.en.js";
-import { day, lengthWords, money, number, say, setWords } from "../../web/show.js";
+import { day, lengthWords, money, number, say, setPlace, setWords, sizes, typedMass, weight } from "../../web/show.js";
 
 const web = new URL("../../web/", import.meta.url);
 const html = readFileSync(new URL("index.html", web), "utf8");
-const sources = readdirSync(web, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".js") && !name.startsWith("messages."));
+const sources = readdirSync(web, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".js") && !/^(messages\.|desk\/)/.test(name)); // the desk has words of its own
 const code = sources.map((name) => readFileSync(new URL(name, web), "utf8")).join("\n");
 const plain = (/** @type {string} */ text) => text.replaceAll("&lt;", "<").replaceAll("&amp;", "&");
 
@@ -66,4 +66,21 @@ test("money, days, numbers and lengths are written as the page's language writes
   assert.equal(lengthWords("1.45 m"), "1,45 m");
   assert.equal(say("findings.count", { n: 1 }), "1 Hinweis.");
   assert.equal(say("findings.count", { n: 0 }), "0 Hinweise.");
+});
+
+test("a workshop in the United States has its own words, inches and pounds", () => {
+  const formats = /** @type {const} */ ({ locale: "en-US", lengths: "in", masses: "lb" });
+  setWords(messages, "en-GB");
+  setPlace(/** @type {any} */ ({ words: { "piece.hob": "cooktop" }, formats }));
+  assert.equal(say("piece.hob"), "cooktop");
+  assert.equal(say("piece.basin"), messages["piece.basin"]);
+  assert.equal(weight(68.5), "151 lb"); // 0.453 592 37 kg: NIST SP 811, appendix B.8
+  assert.deepEqual(sizes(1200.15, 609.6, 38.1), ["47 1/4", "24", "1 1/2 in"]);
+  assert.equal(typedMass(1000), 453.6);
+  assert.equal(typedMass(453.6, true), 1000);
+  assert.equal(money("885.63", "USD"), "$885.63");
+  assert.equal(day("2027-01-04"), "Monday, January 4, 2027");
+  setPlace(/** @type {any} */ ({ words: {}, formats: { locale: "de-DE", lengths: "mm", masses: "kg" } }));
+  assert.equal(weight(68.5, 1), "68,5 kg");
+  assert.deepEqual(sizes(1200, 600), ["1.200", "600 mm"]);
 });
