@@ -9,10 +9,16 @@ from shapely.geometry import box as rectangle
 from ledgerstone.shape import shape_of
 from ledgerstone.strength.places import load_places
 from ledgerstone.strength.plate import LineSupport
-from ledgerstone.strength.rests import Bearing, bearings, on_rails, turning_places
+from ledgerstone.strength.rests import (
+    Bearing,
+    bearings,
+    crowded_units,
+    on_rails,
+    turning_places,
+)
 from ledgerstone.strength.tipping import equilibrium_of, tipping_places, weight_at
 from ledgerstone.workshop import Workshop
-from support.slabs import box, hole, polygon, slab_of
+from support.slabs import box, cut, hole, polygon, slab_of
 
 Json = dict[str, Any]
 
@@ -178,3 +184,20 @@ def test_a_pedestal_carries_on_its_plate_under_the_middle_or_where_it_was_told(
         for rests in (pedestal, told)
     ]
     assert bounds == [[(350, 150, 650, 450)], [(250, 150, 550, 450)]]
+
+
+@pytest.mark.parametrize(("front_mm", "crowded"), [(65, (1,)), (119, (1,)), (121, ())])
+def test_a_flat_rail_under_an_opening_is_in_the_way(
+    front_mm: int, crowded: tuple[int, ...], workshop: Workshop
+) -> None:
+    """100 mm of flat rail behind a 20 mm overhang reach to 120 mm; a basin's unit has none."""
+    opening = cut("rectangle", (400, 300), (900, front_mm + 150))
+    for use, found in (("base", crowded), ("basin", ())):
+        rests = {
+            "kind": "units",
+            "units": [{"width": 600}, {"width": 600, "for": use}],
+            "overhang": {"front": 20},
+        }
+        slab = slab_of(workshop, box(1200, 620), opening, rests=rests)
+        assert slab.rests is not None
+        assert crowded_units(slab.rests, shape_of(slab, workshop), workshop.rails) == found

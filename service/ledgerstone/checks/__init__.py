@@ -109,6 +109,7 @@ STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
     Check(("cracks-when-moved", "too-heavy-to-handle"), moving.moved_whole),
     Check(("cracks-in-place",), strength.lies_whole),
     Check(("rails-needed",), rails.rails_needed, may_stop=False),
+    Check(("flat-rail-in-the-way",), rails.flat_rails_in_the_way, may_stop=False),
     Check(("free-corner", "level-the-rests"), strength.corners_and_level, may_stop=False),
     Check(("tips-when-sat-on",), strength.stays_down, may_stop=False),
     Check(("carry-on-edge",), moving.carried_on_edge, may_stop=False),

@@ -11,7 +11,7 @@ from ledgerstone.checks.units import standing_units
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.rails import unit_price
 from ledgerstone.stages import Judged
-from ledgerstone.strength.rests import Level
+from ledgerstone.strength.rests import Level, crowded_units
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Listed, Message, slab_name
 from ledgerstone.workshop.records import Workshop
@@ -37,6 +37,30 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
                 "beam between side panels; EN 338, EN 312, EN 1993-1-1 3.2.6",
                 slab=i,
                 at=tuple(f"/slabs/{i}/rests/units/{unit}" for unit, _ in needed),
+                where_mm=geojson(Point(0.5 * (first.start_mm + first.end_mm), first.front_mm)),
+            )
+
+
+def flat_rails_in_the_way(judged: Judged) -> Iterable[Finding]:
+    """A base unit's own flat rail under an opening must stand on edge, clear of it: a caution."""
+    order, rails = judged.planned.order, judged.planned.workshop.rails
+    for i, slab, shape, _ in judged.slabs():
+        rests = slab.rests
+        if rests is None or rests.rails not in (None, "cabinet"):
+            continue
+        crowded = crowded_units(rests, shape, rails)
+        if crowded:
+            units = Listed(tuple(_unit_name(slab, unit) for unit in crowded))
+            first = next(one for one in standing_units(rests, shape) if one.index == crowded[0])
+            wide = slab.thickness.like(rails.flat.width_mm)
+            name = slab_name(slab, i, len(order.slabs))
+            yield Finding(
+                "flat-rail-in-the-way",
+                "caution",
+                Message("flat-rail-in-the-way", units=units, wide=wide, slab=name),
+                "a cabinet's flat rail; common practice, no source",
+                slab=i,
+                at=tuple(f"/slabs/{i}/rests/units/{unit}" for unit in crowded),
                 where_mm=geojson(Point(0.5 * (first.start_mm + first.end_mm), first.front_mm)),
             )
 

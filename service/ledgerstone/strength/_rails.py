@@ -17,7 +17,7 @@ from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._lying import Lying
 from ledgerstone.strength._tried import Batch, Tried
 from ledgerstone.strength.places import Place
-from ledgerstone.strength.rests import Level, on_rails
+from ledgerstone.strength.rests import Level, crowded_units, on_rails
 from ledgerstone.strength.verdict import CAUTIONS
 
 LEVELS: tuple[Level, ...] = ("cabinet", "hardwood", "steel", "post")
@@ -71,7 +71,9 @@ def on_levels(
     rests = lying.slab.rests
     if rests is None:
         return lying
-    carrying = on_rails(lying.carrying, rests, lying.workshop.rails, levels)
+    rails = lying.workshop.rails
+    upright = crowded_units(rests, lying.shape, rails)
+    carrying = on_rails(lying.carrying, rests, rails, levels, upright=upright)
     other = replace(lying, carrying=carrying)
     for shared in ("hull", "places", "seats", "equilibrium"):
         other.__dict__[shared] = getattr(lying, shared)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -13,7 +13,7 @@ from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.order import Rests, Slab, Unit
+from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Shape
 from ledgerstone.strength._beams import Beam
@@ -60,7 +60,12 @@ def bearings(slab: Slab, shape: Shape) -> tuple[Bearing, ...]:
 
 
 def on_rails(
-    carrying: Sequence[Bearing], rests: Rests, rails: Rails, levels: Mapping[int, Level]
+    carrying: Sequence[Bearing],
+    rests: Rests,
+    rails: Rails,
+    levels: Mapping[int, Level],
+    *,
+    upright: Container[int] = (),
 ) -> tuple[Bearing, ...]:
     """Return the same bearings, the rails of units bending and their panels crushing.
 
@@ -70,6 +75,8 @@ def on_rails(
         What carries across each unit, by its place in the list. A base unit's own rails lie flat;
         a hob's or a basin's stand upright, clear of the opening. At ``post`` a hardwood rail has a
         post under its middle.
+    upright
+        Base units whose own rails stand upright all the same.
     """
     return tuple(
         bearing
@@ -77,26 +84,50 @@ def on_rails(
         else replace(
             bearing,
             support=_giving_way(
-                bearing.support, rails, levels[bearing.unit], rests.units[bearing.unit]
+                bearing.support,
+                rails,
+                levels[bearing.unit],
+                upright=rests.units[bearing.unit].use != "base" or bearing.unit in upright,
             ),
         )
         for bearing in carrying
     )
 
 
-def _giving_way(support: Support, rails: Rails, level: Level, unit: Unit) -> Support:
+def _giving_way(support: Support, rails: Rails, level: Level, *, upright: bool) -> Support:
     """A panel or a rail of a unit, as it gives."""
     if not isinstance(support, LineSupport):
         return support
     (x0, _), (x1, _) = support.points[0], support.points[-1]
     if x0 == x1:
         return replace(support, crushes_n_per_mm2=rails.panel_n_per_mm2)
-    own = rails.upright if unit.use in ("hob", "basin") else rails.flat
+    own = rails.upright if upright else rails.flat
     sections = {"cabinet": own, "steel": rails.steel}
     section = sections.get(level, rails.hardwood)
     posts = (0.5,) if level == "post" else ()
     beam = Beam(section.e_mpa * section.i_mm4, section.g_mpa * section.shear_mm2, posts)
     return replace(support, beam=beam)
+
+
+def crowded_units(rests: Rests, shape: Shape, rails: Rails) -> tuple[int, ...]:
+    """List base units whose own flat rail would reach into an opening: theirs must stand upright.
+
+    By their place in the list. Common practice, no source.
+    """
+    holes = [opening.polygon for opening in shape.openings]
+    found: list[int] = []
+    start = rests.overhang["left"].mm if "left" in rests.overhang else 0.0
+    front = rests.overhang["front"].mm if "front" in rests.overhang else 0.0
+    back = shape.width_mm - (rests.overhang["back"].mm if "back" in rests.overhang else 0.0)
+    for i, unit in enumerate(rests.units):
+        end = start + unit.width.mm
+        if unit.use == "base":
+            wide, left, right = rails.flat.width_mm, start + PANEL_MM, end - PANEL_MM
+            flat = [box(left, front, right, front + wide), box(left, back - wide, right, back)]
+            if any(plane.intersection(h, rail).area > 1.0 for h in holes for rail in flat):
+                found.append(i)
+        start = end
+    return tuple(found)
 
 
 def turning_places(slab: Slab, shape: Shape) -> tuple[XY, ...]:

@@ -127,6 +127,11 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "cracks-in-place": (
         "usual", of(plain(2000, 600, thickness=25, rests={"kind": "ends", "depth": 50}))
     ),
+    "flat-rail-in-the-way": (
+        "usual",
+        of(plain(1200, 620, cut("rectangle", (400, 400), (300, 300)),
+                 rests=units(600, 600, front=20))),
+    ),
     "rails-needed": ("usual", of(plain(900, 620, rests=units(900, front=20)))),
     "free-corner": ("usual", of(plain(1800, 900, rests=units(600, 600, 600, front=300)))),
     "level-the-rests": (

@@ -49,3 +49,4 @@ rails-first = { $post ->
     [yes] Bevor { NAME($slab) } aufliegt, bauen wir vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte ein: { $rail }. Räumen Sie diese Schränke aus.
    *[no] Bevor { NAME($slab) } aufliegt, bauen wir vorn und hinten über { NAME($units, case: "dative") } eine Traverse ein: { $rail }. Räumen Sie diese Schränke aus.
 }
+flat-rail-in-the-way = Unter einem Ausschnitt in { NAME($slab, case: "dative") } ist die flache, { $wide } breite Traverse von { NAME($units, case: "dative") } im Weg. Lassen Sie sie hochkant einbauen, vor dem Ausschnitt und dahinter.

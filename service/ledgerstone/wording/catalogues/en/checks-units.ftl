@@ -37,3 +37,4 @@ rails-first = { $post ->
     [yes] We fit first, before { NAME($slab) } goes down: a { $rail } with a post under its middle across the front and back of { NAME($units) }. Keep those units empty.
    *[no] We fit first, before { NAME($slab) } goes down: a { $rail } across the front and back of { NAME($units) }. Keep those units empty.
 }
+flat-rail-in-the-way = Under an opening of { NAME($slab) } the flat rail of { NAME($units) }, { $wide } wide, is in the way. Have it stand on edge, in front of the opening and behind it.
