@@ -177,3 +177,59 @@ def no_violations() -> Look:
         assert not found.violations_count, f"{state}: {found.generate_report()}"
 
     return look
+
+
+class Maker:
+    """Somebody at the desk, whose presses and pastes are counted."""
+
+    def __init__(self, page: Page) -> None:
+        self.page = page
+        self.actions = 0
+
+    def press(self, name: str) -> None:
+        """Press the button of this name."""
+        self.actions += 1
+        self.page.get_by_role("button", name=name, exact=True).click()
+
+    def paste(self, text: str) -> None:
+        """Paste a text into the field that has focus, as from the clipboard."""
+        self.actions += 1
+        self.page.evaluate("text => navigator.clipboard.writeText(text)", text)
+        self.page.keyboard.press("ControlOrMeta+V")
+
+    def settle(self) -> None:
+        """Wait for the whole answer to the order as it stands."""
+        self.page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+
+
+def at_desk(browser: Browser, served: Served, **options: object) -> tuple[BrowserContext, Page]:
+    """Open the desk and enter the key."""
+    context = browser.new_context(
+        locale="en-GB",
+        permissions=["clipboard-read", "clipboard-write"],
+        **options,  # type: ignore[arg-type]  # playwright's many
+    )
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{served.url}desk/")
+    enter(page, MAKER_KEY)
+    page.locator("#message").wait_for()
+    return context, page
+
+
+def enter(page: Page, key: str) -> None:
+    """Enter a key."""
+    page.locator("#key").fill(key)
+    page.locator("#key").press("Enter")
+
+
+@pytest.fixture
+def maker(chromium: Browser, served: Served) -> Iterator[Maker]:
+    """Somebody at a laptop, the key entered."""
+    context, page = at_desk(chromium, served, viewport=DESK)
+    faults: list[str] = []
+    page.on("console", lambda message: faults.append(message.text))
+    page.on("pageerror", lambda fault: faults.append(str(fault)))
+    yield Maker(page)
+    context.close()
+    assert [fault for fault in faults if "Security" in fault or "Error" in fault] == []

@@ -1,12 +1,14 @@
 """The maker's page: from a pasted message to a reply on the clipboard, for whoever has the key."""
 
+import re
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, expect
+from playwright.sync_api import Browser, Page, expect
 
-from browser.conftest import DESK, MAKER_KEY, PATIENCE_MS, Served
+from browser.conftest import MAKER_KEY, Maker, Served, at_desk, enter
+from browser.gestures import tab_to
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from support.desk_messages import MESSAGES, POTTING
 
@@ -16,63 +18,7 @@ PHONE = {"width": 390, "height": 844}
 MOST_ACTIONS, MOST_S = 10, 180
 
 
-class Maker:
-    """Somebody at the desk, whose presses and pastes are counted."""
-
-    def __init__(self, page: Page) -> None:
-        self.page = page
-        self.actions = 0
-
-    def press(self, name: str) -> None:
-        """Press the button of this name."""
-        self.actions += 1
-        self.page.get_by_role("button", name=name, exact=True).click()
-
-    def paste(self, text: str) -> None:
-        """Paste a text into the field that has focus, as from the clipboard."""
-        self.actions += 1
-        self.page.evaluate("text => navigator.clipboard.writeText(text)", text)
-        self.page.keyboard.press("ControlOrMeta+V")
-
-    def settle(self) -> None:
-        """Wait for the whole answer to the order as it stands."""
-        self.page.locator("ledgerstone-answer[data-state=settled]").wait_for()
-
-
-def at_desk(browser: Browser, served: Served, **options: object) -> tuple[BrowserContext, Page]:
-    """Open the desk and enter the key."""
-    context = browser.new_context(
-        locale="en-GB",
-        permissions=["clipboard-read", "clipboard-write"],
-        **options,  # type: ignore[arg-type]  # playwright's many
-    )
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{served.url}desk/")
-    enter(page, MAKER_KEY)
-    page.locator("#message").wait_for()
-    return context, page
-
-
-def enter(page: Page, key: str) -> None:
-    """Enter a key."""
-    page.locator("#key").fill(key)
-    page.locator("#key").press("Enter")
-
-
-@pytest.fixture
-def maker(chromium: Browser, served: Served) -> Iterator[Maker]:
-    """Somebody at a laptop, the key entered."""
-    context, page = at_desk(chromium, served, viewport=DESK)
-    faults: list[str] = []
-    page.on("console", lambda message: faults.append(message.text))
-    page.on("pageerror", lambda fault: faults.append(str(fault)))
-    yield Maker(page)
-    context.close()
-    assert [fault for fault in faults if "Security" in fault or "Error" in fault] == []
-
-
-def test_five_messages_become_five_replies(maker: Maker) -> None:
+def test_five_messages_become_five_replies(maker: Maker, no_violations: Look) -> None:
     """Each in at most ten actions and three minutes, one of them what to change first."""
     page = maker.page
     for i, message in enumerate(MESSAGES):
@@ -98,6 +44,25 @@ def test_five_messages_become_five_replies(maker: Maker) -> None:
         stops = i == len(MESSAGES) - 1
         assert ("£" in page.locator("#letter .subject").inner_text()) != stops
     expect(page.locator("ledgerstone-answer .stops").first).to_be_visible()
+    no_violations(page, "what cannot be made")
+
+
+def test_a_doubtful_value_offers_its_readings(maker: Maker) -> None:
+    """Of a mail's file too: a press enters one reading, and its mark is gone."""
+    page = maker.page
+    mail = (
+        "From: Jo Marsh <jo@marsh.example>\r\nSubject: top\r\n"
+        "Content-Type: text/plain; charset=utf-8\r\n\r\n"
+        "I would like a concrete worktop 1500 or 1600 mm long, 600 mm deep and 40 mm thick.\r\n"
+    )
+    file = {"name": "top.eml", "mimeType": "message/rfc822", "buffer": mail.encode()}
+    page.locator("#file").set_input_files(file)  # type: ignore[arg-type]  # a payload
+    doubt = page.locator("#points-list .doubtful", has_text="1500 mm and 1600 mm")
+    doubt.get_by_role("button", name="1600 mm").click()
+    expect(doubt).to_be_hidden()
+    expect(page.get_by_label("Length", exact=True)).to_have_value(re.compile("^1600"))
+    expect(page.locator("#reading-says")).to_contain_text("Jo Marsh")
+    expect(page.locator("#letter-name")).to_have_value("Jo Marsh")
 
 
 def test_each_phrase_leads_to_its_field_and_back(maker: Maker) -> None:
@@ -131,7 +96,7 @@ def test_each_phrase_leads_to_its_field_and_back(maker: Maker) -> None:
 
 
 def test_a_wrong_key_opens_nothing_and_a_right_one_is_kept_as_asked(
-    chromium: Browser, served: Served
+    chromium: Browser, served: Served, no_violations: Look
 ) -> None:
     """It is in no address; another tab asks for it again, unless it is kept on the device."""
     context = chromium.new_context(locale="en-GB")
@@ -142,6 +107,7 @@ def test_a_wrong_key_opens_nothing_and_a_right_one_is_kept_as_asked(
     enter(page, "not the maker's key")
     expect(page.locator("#key-fault")).to_contain_text("not the maker’s key")
     expect(page.locator("#view-offer")).to_be_hidden()
+    no_violations(page, "a wrong key")
     enter(page, MAKER_KEY)
     expect(page.locator("#message")).to_be_focused()
     page.reload()
@@ -184,3 +150,24 @@ def test_nothing_is_amiss_on_a_phone(
     page.locator("#letter .subject").wait_for()
     look("written")
     context.close()
+
+
+def test_the_desk_is_worked_by_keyboard_alone(maker: Maker) -> None:
+    """Paste, follow a phrase to its field, confirm what was assumed, write and copy the reply."""
+    page = maker.page
+    maker.paste(POTTING)
+    maker.settle()
+    expect(page.locator("#points")).to_be_focused()
+    tab_to(page, "That’s right")
+    open_before = page.locator("#points-list li").count()
+    page.keyboard.press("Enter")
+    expect(page.locator("#points-list li")).to_have_count(open_before - 1)
+    tab_to(page, "Write the reply")
+    page.keyboard.press("Enter")
+    expect(page.locator("#letter")).to_be_focused()
+    for _ in range(40):
+        page.keyboard.press("Shift+Tab")
+        if page.evaluate("document.activeElement.textContent") == "Copy it":
+            break
+    page.keyboard.press("Enter")
+    expect(page.locator("#reply .said")).to_contain_text("Copied")

@@ -248,6 +248,17 @@ def test_nothing_is_without_a_limit(tmp_path: Path, known: Names, address: str) 
     assert {got.status for got in answers} == {200, 429}
 
 
+def test_who_sends_keys_is_slowed_down(tmp_path: Path, known: Names) -> None:
+    """Past what a page asks while somebody types, whoever sends a key waits; nobody else does."""
+    port = free_port()
+    slower = {"rate=5r/s": "rate=1r/s", "rate=10r/s": "rate=10000r/s"}
+    with upstream("127.0.0.1", port), proxied(tmp_path, port, known, **slower) as running:
+        tried = [running.get("/v1/desk", None, Authorization=f"Bearer {n}") for n in range(60)]
+        without = running.get("/v1/choices")
+    assert {got.status for got in tried} == {200, 429}
+    assert without.status == 200
+
+
 def test_where_there_is_ipv6_it_is_listened_on(tmp_path: Path, known: Names) -> None:
     """The script adds the sockets of IPv6 on a machine that has it, and on no other."""
     has_one = Path("/proc/net/if_inet6").is_file() and Path("/proc/net/if_inet6").read_text("ascii")

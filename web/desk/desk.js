@@ -159,7 +159,7 @@ setPlace(choices);
 fillWords(document);
 defineAnswer();
 showWorkshop(choices.workshop);
-one("#views").hidden = false;
+for (const selector of [".skip", "#views"]) one(selector).hidden = false;
 /** @type {HTMLDetailsElement} */ (document.querySelector("#form-fold")).open = matchMedia("(min-width: 60rem)").matches;
 new Desk(service, choices, set, door).open();
 if (!one("#view-offer").hidden) one("#message").focus();

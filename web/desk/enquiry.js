@@ -2,6 +2,7 @@
 
 import { findField, goTo } from "../form/fields.js";
 import { elements, make, one, say, write } from "../show.js";
+import { kindOf, markFields, phrase } from "./marks.js";
 import { openPoints, orderOf, pieces, pointsOf } from "./points.js";
 
 const MOST_BYTES = 500_000; // the text of a message stands before what is attached to it
@@ -122,6 +123,7 @@ export class Enquiry {
 
   show() {
     const { reading } = this;
+    const { form, store } = this.desk.page;
     one("#unread").hidden = reading !== null;
     one("#reading").hidden = reading === null;
     if (reading) {
@@ -129,7 +131,7 @@ export class Enquiry {
       this.showText(reading);
       this.showPoints();
     }
-    this.mark();
+    markFields(form, store, openPoints(this.points, store.order));
   }
 
   /** @param {Contract.Enquiry} reading */
@@ -144,20 +146,8 @@ export class Enquiry {
   /** @param {Contract.Enquiry} reading */
   showText({ text }) {
     const open = openPoints(this.points, this.desk.page.store.order);
-    const children = pieces(text, open).map((piece) => (piece.points.length ? this.phrase(piece) : piece.text));
+    const children = pieces(text, open).map((piece) => (piece.points.length ? phrase(piece, (point) => this.go(point)) : piece.text));
     one("#marked").replaceChildren(...children);
-  }
-
-  /** @param {{text: string, points: Point[]}} piece */
-  phrase({ text, points }) {
-    let next = 0;
-    const press = () => {
-      const point = points[next % points.length];
-      next += 1;
-      if (point) this.go(point);
-    };
-    const kinds = points.map(({ kind }) => kind).join(" ");
-    return make("button", { type: "button", class: `phrase ${kinds}`, "data-at": points.map(({ at }) => at).join(" "), press }, text);
   }
 
   /** To the field of a point. @param {Point} point */
@@ -189,28 +179,6 @@ export class Enquiry {
     );
   }
 
-  /** Put each open point beside its field. */
-  mark() {
-    const { form, store } = this.desk.page;
-    for (const old of elements(form, ".mark")) old.remove();
-    for (const point of openPoints(this.points, store.order)) {
-      const slab = point.at.match(/^\/slabs\/(\d+)/)?.[1];
-      if (slab !== undefined && Number(slab) !== store.slab) continue;
-      const field = findField(form, store, point.at)?.closest(".field, fieldset");
-      field?.append(point.kind === "said" ? this.back(point) : make("p", { class: `mark ${point.kind}` }, kindOf(point), " ", point.says));
-    }
-  }
-
-  /** A way back from a field to the phrase that filled it. @param {Point} point */
-  back(point) {
-    const press = () => {
-      const phrase = elements(one("#marked"), ".phrase").find(({ dataset }) => dataset.at?.split(" ").includes(point.at));
-      phrase?.focus();
-      phrase?.scrollIntoView({ block: "center" });
-    };
-    return make("p", { class: "mark said" }, make("button", { type: "button", class: "link", press }, say("points.said", { text: point.says })));
-  }
-
   keep() {
     sessionStorage.setItem(NAME, JSON.stringify({ message: this.message.value, reading: this.reading, points: this.points }));
   }
@@ -222,9 +190,4 @@ export class Enquiry {
     this.points = points;
     this.show();
   }
-}
-
-/** @param {Point} point */
-function kindOf({ kind }) {
-  return make("strong", { class: "level" }, say(`points.${kind}`));
 }

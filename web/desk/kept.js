@@ -99,9 +99,9 @@ function daysFrom(one, other) {
  */
 export function tokenIn(text) {
   const plain = text.replace(/=\r?\n/g, "").replace(/=3D/gi, "=");
-  const blocks = text.match(/(?:^[A-Za-z0-9+/=]{40,}\r?\n?)+/gm) ?? [];
+  const blocks = text.match(/(?:^[A-Za-z0-9+/]{40,}\r?\n)+[A-Za-z0-9+/]*=*/gm) ?? [];
   for (const part of [plain, ...blocks.map(decoded)]) {
-    const found = part.match(/[#&]quote=([\w.-]+)/);
+    const found = part.match(/[#&]quote=([\w-]{24,}\.[\w-]{43})/);
     if (found) return found[1] ?? "";
   }
   return /^[\w-]{24,}\.[\w-]{43}$/.test(text.trim()) ? text.trim() : "";

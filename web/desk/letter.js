@@ -3,9 +3,9 @@
 import { named } from "../answer/sentences.js";
 import { elements, make, one, say } from "../show.js";
 import { copied, saved } from "./files.js";
+import { mailNodes } from "./mail.js";
 import { paperButtons } from "./papers.js";
 
-const TAGS = new Set("A B BR DIV EM H1 H2 H3 HR I IMG LI OL P SPAN STRONG TABLE TBODY TD TH THEAD TR UL".split(" "));
 const NAME = "ledgerstone.letter.1";
 /** @type {{tone: string, name: string, to: Contract.Customer | null}} */
 const EMPTY = { tone: "full", name: "", to: null };
@@ -99,7 +99,7 @@ export class Letter {
     const reply = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/replies", this.ask()));
     if (!reply || asked !== this.desk.page.store.order) return false;
     this.reply = reply;
-    this.paper.replaceChildren(make("p", { class: "subject" }, reply.subject), ...this.shown(reply.html));
+    this.paper.replaceChildren(make("p", { class: "subject" }, reply.subject), ...mailNodes(reply.html, (link) => this.desk.service.drawing(link)));
     this.paper.classList.remove("stale");
     this.showTools();
     return true;
@@ -115,29 +115,6 @@ export class Letter {
       );
     }
     this.tools.hidden = false;
-  }
-
-  /** @param {string} html of our own service, of which text, tables, pictures and links are taken */
-  shown(html) {
-    const parsed = html.replaceAll(' style="', ' data-style="'); // a style that is parsed is against the policy
-    const { body } = new DOMParser().parseFromString(parsed, "text/html");
-    return Array.from(body.childNodes).flatMap((node) => this.copied(node));
-  }
-
-  /** A node again, as an element of this page: styles by their object, for the policy allows none written. @param {Node} node @returns {Node[]} */
-  copied(node) {
-    if (node instanceof Text) return [document.createTextNode(node.data)];
-    if (!(node instanceof HTMLElement)) return [];
-    const children = Array.from(node.childNodes).flatMap((child) => this.copied(child));
-    if (!TAGS.has(node.tagName)) return children;
-    const element = document.createElement(node.tagName);
-    for (const name of ["width", "height", "alt", "colspan", "align", "valign", "role", "cellpadding", "cellspacing"])
-      if (node.hasAttribute(name)) element.setAttribute(name, node.getAttribute(name) ?? "");
-    element.style.cssText = node.dataset.style ?? "";
-    if (element instanceof HTMLImageElement) element.src = this.desk.service.drawing(node.getAttribute("src") ?? "");
-    if (element instanceof HTMLAnchorElement) Object.assign(element, { href: node.getAttribute("href") ?? "", target: "_blank", rel: "noopener" });
-    element.append(...children);
-    return [element];
   }
 
   copyWhole() {

@@ -101,7 +101,7 @@ export const messages = {
   "offers.until": "stands until {day}",
   "offers.why-unanswered": {"one": "no answer for a day", "other": "no answer for {n} days"},
   "offers.why-expires": "its last day is {day}",
-  "offers.why-unpaid": {"one": "a yes since yesterday, without its deposit", "other": "a yes for {n} days, without its deposit"},
+  "offers.why-unpaid": "a yes whose deposit is not here",
   "offers.patience": "Days without an answer until one waits",
   "offers.export": "Save them as a file",
   "offers.import": "Add those of a file",

@@ -75,7 +75,7 @@ export class Offers {
     const rest = offers.filter((offer) => !waiting.some((each) => each.offer === offer));
     this.list.replaceChildren(
       section("offers.waits", waiting.map(({ offer, why }) => this.row(offer, whyWords(offer, why))), "offers.nothing-waits"),
-      section("offers.all", rest.map((offer) => this.row(offer, "")), "offers.none"),
+      ...(rest.length || !waiting.length ? [section("offers.all", rest.map((offer) => this.row(offer, "")), "offers.none")] : []),
     );
   }
 

@@ -36,12 +36,12 @@ def job_materials(job: Job) -> Iterator[dict[str, Any]]:
         yield {"name": bought.name, "used": bought.kg, "unit": "kg", "pack": bought.pack_kg}
     for i, slab in enumerate(job.slabs):
         litres = slab.quantity * job.sealer_l(i)
-        yield {"name": slab.finish.sealer, "used": litres, "unit": "l", "pack": 1.0}
+        yield {"name": f"sealer {slab.finish.sealer}", "used": litres, "unit": "l", "pack": 1.0}
     cut, _, mesh = job.cut
     for stock in cut.stocks:
-        name = f"{stock.diameter_mm:g} mm"
+        name = f"bars {stock.diameter_mm:g} mm"
         yield {"name": name, "used": float(len(stock.lengths)), "unit": "bars", "pack": 1.0}
     for piece in mesh:
-        name = f"{piece.wire_mm:g} × {piece.pitch_mm:g}"
+        name = f"mesh {piece.wire_mm:g} at {piece.pitch_mm:g}"
         area = piece.count * piece.length_mm * piece.width_mm / 1e6
         yield {"name": name, "used": area, "unit": "m²"}

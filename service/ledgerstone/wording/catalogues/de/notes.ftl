@@ -7,7 +7,7 @@ note-greeting = { $named ->
 note-reminder-subject = Unser Angebot { $reference }
 note-reminder = { $standing ->
     [quotation] Unser Angebot
-   *[estimate] Unser Kostenvoranschlag
+   *[estimate] Unsere Kostenschätzung
 } { $reference } über { $total } gilt bis zum { $until }. Möchten Sie die Platten haben, oder sollen wir etwas ändern?
 note-thanks = Vielen Dank für Ihre Zusage zu { $reference }.
 note-deposit-subject = Die Anzahlung für { $reference }

@@ -88,7 +88,7 @@ hand =
     .standing = Es ist
     .standing-hint = Ein festes Angebot ist ein zugesagter Preis
     .standing-usual = wie im Profil
-    .standing-estimate = ein Kostenvoranschlag
+    .standing-estimate = eine Kostenschätzung
     .standing-quotation = ein festes Angebot
     .valid_until = Es gilt bis
     .valid_until-hint = Leer: wie im Profil
@@ -96,13 +96,13 @@ hand =
     .note-hint = Sie stehen im Brief, auf den Blättern und hinter dem Link
 
 reply =
-    .title = Die Antwort
-    .letter = Der Brief
-    .name = Wen sie grüßt
-    .tone = Wie viel sie sagt
+    .title = Der Brief
+    .letter = Wie der Brief aussieht
+    .name = Wen er grüßt
+    .tone = Wie viel er sagt
     .full = Alles
     .short = Die kurze Form
-    .write = Antwort schreiben
+    .write = Brief schreiben
     .copy = Kopieren
     .copy-text = Als Text kopieren
     .draft = Entwurf herunterladen
@@ -131,11 +131,7 @@ offers =
            *[other] seit { $n } Tagen ohne Antwort
         }
     .why-expires = der letzte Tag ist { $day }
-    .why-unpaid =
-        { $n ->
-            [one] seit gestern zugesagt, ohne Anzahlung
-           *[other] seit { $n } Tagen zugesagt, ohne Anzahlung
-        }
+    .why-unpaid = zugesagt, die Anzahlung fehlt
     .patience = Tage ohne Antwort, bis eines wartet
     .export = Als Datei sichern
     .import = Aus einer Datei hinzufügen

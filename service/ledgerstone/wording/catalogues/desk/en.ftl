@@ -131,11 +131,7 @@ offers =
            *[other] no answer for { $n } days
         }
     .why-expires = its last day is { $day }
-    .why-unpaid =
-        { $n ->
-            [one] a yes since yesterday, without its deposit
-           *[other] a yes for { $n } days, without its deposit
-        }
+    .why-unpaid = a yes whose deposit is not here
     .patience = Days without an answer until one waits
     .export = Save them as a file
     .import = Add those of a file
