@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import pairing, relations, scope
+from ledgerstone.enquiry import anchoring, pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
@@ -142,6 +142,8 @@ def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
         if scope.is_at_each_end(mention, sentence):
             mention.count = mention.count or 2
         openings = subjects.openings_for(mention, sentence)
+        if openings and anchoring.of_each(sentence, mention):
+            openings = anchoring.in_each(subjects.scene.pieces, subjects.piece, openings)
         for opening in openings:
             opening.names_hole = opening.names_hole or mention.names_hole
             opening.is_asked = True

@@ -27,12 +27,23 @@ def in_each(
 ) -> list[Opening]:
     """Give an opening of each slab that has sizes and none yet, alike to the one in hand."""
     made = list(openings)
-    for piece in pieces:
+    group = current.group if current is not None else frozenset()
+    for piece in pieces if not group else [one for one in pieces if one.names & group]:
         outlined = piece.claims.get("length") or piece.claims.get("diameter")
         if piece is not current and outlined and not piece.openings:
             piece.openings.append(Opening(made[0].what, made[0].kind))
             made.append(piece.openings[-1])
     return made
+
+
+def _first_of_each(pieces: Sequence[Piece], sentence: Sentence) -> Piece | None:
+    """Give the first of those that a name before "each" tells from the others."""
+    led = frozenset(sentence.words[:_EARLY]) - {""}
+    named = [one for one in pieces if led & one.names]
+    if not 0 < len(named) < len(pieces):
+        return None
+    named[0].group = frozenset.intersection(*(led & frozenset(one.names) for one in named))
+    return named[0]
 
 
 def piece_of_opening(
@@ -47,6 +58,8 @@ def piece_of_opening(
     """
     if len(pieces) < 2:
         return None
+    if any(of_each(sentence, one) for one in found):
+        return _first_of_each(pieces, sentence)
     words = set(sentence.words)
     openings = [one for one in found if one.kind == "open" and not one.is_denied]
     slabs = [one for one in found if one.kind == "slab" and one.preposition in _INSIDE]

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry import scope
-from ledgerstone.enquiry.focus import Heard
+from ledgerstone.enquiry.focus import Heard, Target
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Sentence
@@ -19,6 +20,7 @@ _SETTLES: Final = frozenset(
     {("going", "with"), ("go", "with"), ("going", "for"), ("go", "for"), ("gone", "for")}
     | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
 )
+_LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
 _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
@@ -64,6 +66,8 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = heard.sentence.atoms[active.end : measure.at]
         measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
+    if bare and _LEAVES & set(words[max(0, measure.at - 2) : measure.at]):
+        measure.is_subject = True  # "that leaves 2200 for the top"
 
 
 def roles_said(heard: Heard, at: int) -> set[str]:
@@ -98,3 +102,28 @@ def is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
     """Whether a sentence has turned from a thing that is none of ours to what is wanted."""
     is_ours = active.kind not in ("thing", "room") and not active.is_old
     return not is_ours and scope.is_renewed(sentence, active.end, measure.at)
+
+
+def note_hole(
+    measure: Measure, active: Mention | None, target: Target, waiting: Sequence[Mention]
+) -> None:
+    """Note whether a size is said of the hole itself; the hole may be named after it."""
+    if active is not None and active.kind in ("open", "hole"):
+        measure.on_hole = active.names_hole
+    elif isinstance(target, tuple):
+        later = any(one.kind == "hole" or one.names_hole for one in waiting)
+        measure.on_hole = not later and all(one.names_hole for one in target)
+
+
+def without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
+    """Leave out bare small numbers that count something: "2 round table tops"."""
+    counts = {(mention.count, mention.start) for mention in found if mention.count}
+    kept = []
+    for one in sizes:
+        counting = any(
+            one.size.unit is None and one.size.amount == count and 0 < start - one.at <= 4
+            for count, start in counts
+        )
+        if not counting or one.of > 1 or one.role not in ("", "across") or one.side:
+            kept.append(one)
+    return kept

@@ -24,6 +24,8 @@ _BEFORE_FILLERS: Final = word_set(
 _UNITS: Final = word_set("mm cm m in inch inches ft")
 
 
+_FROM_FAR: Final = 16
+_SIDE_NEAR: Final = 5
 _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
 
 
@@ -64,6 +66,17 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
         is_role = bool(words[i]) and ROLES.at(words, i) is not None
         if atoms[i].word not in _BEFORE_FILLERS and not is_struck and not is_role:
             return
+
+
+def read_question(sentence: Sentence, sizes: list[Measure], asked: str) -> str:
+    """Give the first size the role that a form asked for on its line; give what is asked now.
+
+    "How long is it? 1250 mm"
+    """
+    if asked and sizes and not sentence.starts_line and not (sizes[0].role or sizes[0].side):
+        sizes[0].role = asked
+    is_asking = sentence.ends == "?" and sentence.words[:1] == ["how"] and not sizes
+    return _asked_before(sentence.words) if is_asking else ""
 
 
 def _asked_before(words: list[str]) -> str:
@@ -115,16 +128,15 @@ def _edge_before(sentence: Sentence, measure: Measure, i: int, used: set[int]) -
 def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int]) -> str:
     """Find ``from left: 700``, where no earlier size has taken those words."""
     words, atoms = sentence.words, sentence.atoms
-    for i in range(measure.at - 1, max(start, measure.at - 9) - 1, -1):
+    for i in range(measure.at - 1, max(start, measure.at - _FROM_FAR) - 1, -1):
         if i in used or atoms[i].word in {",", ";", "."}:
             return ""
         if not words[i] or FROM.at(words, i) is None or is_span(words, i):
             continue
-        for j in range(i + 1, measure.at):
+        for j in range(i + 1, min(i + _SIDE_NEAR, measure.at)):
             if words[j] and (side := SIDES.at(words, j)) is not None:
                 take_cue(measure, i, measure.at, used)
                 return side[0]
-        return ""
     return ""
 
 

@@ -66,7 +66,9 @@ NOUNS: Final = MappingProxyType(
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",
         "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
-        "thing:": "piece where, space where, door, doors, doorway, doorways, gate, gates, lane,"
+        "thing:": "cable reel, sink unit, sink base, sink cabinet, basin unit, basin cabinet,"
+        " hob hood, cooker hood, extractor, sewing machine, glass washer, piece where, space"
+        " where, door, doors, doorway, doorways, gate, gates, lane,"
         " passage, passageway,"
         " corridor, gap, ceiling, ceilings, alcove, recess, reveals, reveal, chimney breast,"
         " cabinet, cabinets, unit, units, carcass, carcasses, cupboard, cupboards, base unit, base"

@@ -27,6 +27,8 @@ _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _OR: Final = (["or"], ["oder"], ["to"], ["bis"], ["-"], ["–"], ["/"])
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
 _NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
+_MOST_OF_ONE: Final = 9
+_LEAST_MM: Final = 30  # what follows a number of pieces: common practice, no source
 _LEAST_LIKE: Final = 2
 _MOST_BETWEEN: Final = 5
 
@@ -59,6 +61,11 @@ def _group(sentence: Sentence, found: list[Measure]) -> None:
                 groups.append([before])
             groups[-1].append(after)
     for members in groups:
+        if _counts(members):
+            members[0].role = "quantity"
+            del members[0]
+        if len(members) == 1:
+            continue
         for place, measure in enumerate(members, start=1):
             measure.place, measure.of, measure.members = place, len(members), members
 
@@ -83,6 +90,13 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
         for word in words[start : start + count]
     }
     return set(words) <= CONNECTORS | FILLERS | SINGLE | roles
+
+
+def _counts(members: list[Measure]) -> bool:
+    """Whether the first of a group is how many: "1 x 35 mm", "2 x 1200 x 600"."""
+    first, second = members[0].size, members[1].size
+    is_small = first.unit is None and first.amount.denominator == 1 and first.amount <= _MOST_OF_ONE
+    return is_small and second.amount >= _LEAST_MM and second.unit in ("mm", None)
 
 
 def _is_weak_pair(before: Measure, after: Measure) -> bool:

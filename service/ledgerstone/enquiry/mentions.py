@@ -210,6 +210,8 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
     for i in range(mention.start - 1, max(-1, mention.start - 7), -1):
         if atoms[i].kind in ("size", "other") or atoms[i].word in ",;:(":
             return False
+        if words[i] == "no" and words[i + 1] in ("wait", "sorry", "actually", "hang"):
+            return False
         if words[i] == "no" and i and atoms[i - 1].kind == "size":
             return False  # "2 no. shelves"
         if words[i] and mark("not").at(words, i) is not None:

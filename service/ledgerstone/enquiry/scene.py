@@ -111,6 +111,7 @@ class Piece:
     label: str = ""
     names: set[str] = field(default_factory=set)
     called: set[str] = field(default_factory=set)
+    group: frozenset[str] = frozenset()
     wants_least: bool = False
     like: Piece | None = None
     like_in: frozenset[str] = frozenset()

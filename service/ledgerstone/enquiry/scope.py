@@ -29,11 +29,8 @@ _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _LIMITS: Final = frozenset(
     {
         ("up", "to"),
-        ("more", "than"),
-        ("less", "than"),
         ("bis", "zu"),
         ("as", "much"),
-        ("mehr", "als"),
     }
 )
 _OTHERS: Final = word_set(
@@ -107,6 +104,12 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
     return False
+
+
+def tells_of_old(sentence: Sentence) -> bool:
+    """Whether a sentence is about what is there now, so that "it" after it is that too."""
+    said = bool(sentence.marks("gone")) or bool(sentence.marks("old"))
+    return said and not sentence.marks("new")
 
 
 def is_opinion(sentence: Sentence, measure: Measure) -> bool:

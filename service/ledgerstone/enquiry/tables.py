@@ -129,8 +129,10 @@ def read_table(
         first = text[slice(*row[0])].strip()
         is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
         piece.label = first if is_letter else text[slice(*name)] if name else "row"
-        if name:
-            piece.names = {word.lower() for word in _WORDS.findall(text[slice(*name)])}
+        told = [i for i, label in enumerate(table.labels) if label not in _KEYS and i in cells]
+        piece.names = {
+            word.lower() for i in told for word in _WORDS.findall(text[slice(*cells[i])])
+        }
         order = sorted(
             cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i)
         )

@@ -20,6 +20,7 @@ _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich"})
 _HOLES: Final = ("open", "hole")
 _WALLS: Final = frozenset({"wall", "walls", "wand"})
+_UNDER: Final = frozenset({"for", "on", "over", "onto", "für", "auf"})
 _TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc"})
 
 
@@ -108,8 +109,8 @@ def _next_one(
 
 
 def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
-    if mention.is_old:
-        return mention
+    if mention.is_old:  # what a new top goes on does not make it old
+        return active if mention.preposition in _UNDER and active is not None else mention
     sentence, subjects = heard.sentence, focus.subjects
     if scope.is_of_others(sentence):
         return active

@@ -8,7 +8,8 @@ from typing import Final
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
     r"|\bpric(?:e|es|ing)\b"
-    r"|how much|what's the damage|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
+    r"|how much|rough idea|some idea of|idea of (?:the )?(?:cost|price)|what's the damage"
+    r"|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
     r"|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
     r"|\banfrage\b|\benquiry\b"
     r"|\binquiry\b|\bkostenvoranschlag\b|\bballpark\b",
@@ -144,6 +145,20 @@ _AGAINST: Final = (
             r"|at|this|next|today|tomorrow)|see you (?:on|at|tomorrow|next)|wann (?:kommt"
             r"|wird) (?:die"
             r"|meine|unsere) (?:bestell|platte)|meine bestellung|termin (?:am|bestätigen)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "answered",
+        5,
+        re.compile(
+            r"\b(?:got|received|had|have) (?:your|the) (?:quot\w*|estimate|price"
+            r"|email)\b[^.\n]{0,80}"
+            r"(?:thanks|thank you|cheers)|(?:will|['’]ll) (?:let you know|get back to you"
+            r"|be in touch"
+            r"|think (?:about|it) over)|need to (?:talk|speak|think)\b|\bcourier\b|unwrapped"
+            r"|corner of the crate"
+            r"|the slab inside|turned up (?:today|this|yesterday)",
             re.IGNORECASE,
         ),
     ),

@@ -11,7 +11,15 @@ from ledgerstone.enquiry import legs as l_shapes
 from ledgerstone.enquiry.aiming import target_of
 from ledgerstone.enquiry.altering import alter
 from ledgerstone.enquiry.beginning import begin
-from ledgerstone.enquiry.carrying import carry_on, comes_first, is_left, reaches_out
+from ledgerstone.enquiry.carrying import (
+    carry_on,
+    comes_first,
+    is_left,
+    note_hole,
+    reaches_out,
+    without_counts,
+)
+from ledgerstone.enquiry.cues_before import read_question
 from ledgerstone.enquiry.cutting import cut_corners
 from ledgerstone.enquiry.focus import Focus, Heard, Target
 from ledgerstone.enquiry.measures import Measure, measures_of
@@ -24,8 +32,11 @@ from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
+from ledgerstone.enquiry.word_sets import word_set
 
+_MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
 _SEVERAL: Final = 2
+_IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
 
 class Walker:
@@ -36,6 +47,8 @@ class Walker:
     ) -> None:
         self.leans = leans
         self.last_role = ""
+        self.asked = ""
+        self.is_old_told = False
         self.focus = Focus(settler, has_sizes, is_split=is_split)
         self.settler, self.subjects = settler, self.focus.subjects
         self.replacing = Replacing(settler, self.subjects)
@@ -57,7 +70,12 @@ class Walker:
         found, sizes = mentions_of(sentence), measures_of(sentence)
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
-        sizes = scope.without_premises(sentence, _without_counts(found, sizes))
+        is_on = self.is_old_told and bool(_IT & set(sentence.words[:1]))
+        self.is_old_told = scope.tells_of_old(sentence) or is_on
+        if is_on and not has_mark(sentence, "new") and not _MODAL & set(sentence.words[:4]):
+            sizes = []
+        self.asked = read_question(sentence, sizes, self.asked)
+        sizes = scope.without_premises(sentence, without_counts(found, sizes))
         heard = Heard(sentence, found, sizes, rank, self.last_role)
         is_taken_up = self.leans and scope.is_whole_offer(heard.sizes, found)
         if is_own and not is_taken_up and scope.is_offer(sentence, heard.sizes):
@@ -135,7 +153,7 @@ class Walker:
                 continue
             target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
             focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
-            _note_hole(measure, active, target, waiting)
+            note_hole(measure, active, target, waiting)
             measure.opinion = scope.is_opinion(heard.sentence, measure)
             if target is None:
                 measure.beside = 0  # so far beside something that is none of ours
@@ -266,34 +284,9 @@ class Walker:
         self.settler.openings(openings, others, heard.rank)
 
 
-def _note_hole(
-    measure: Measure, active: Mention | None, target: Target, waiting: Sequence[Mention]
-) -> None:
-    """Note whether a size is said of the hole itself; the hole may be named after it."""
-    if active is not None and active.kind in ("open", "hole"):
-        measure.on_hole = active.names_hole
-    elif isinstance(target, tuple):
-        later = any(one.kind == "hole" or one.names_hole for one in waiting)
-        measure.on_hole = not later and all(one.names_hole for one in target)
-
-
 def _distinct(targets: Sequence[Target]) -> list[Target]:
     kept: list[Target] = []
     for target in targets:
         if not any(target is one for one in kept):
             kept.append(target)
-    return kept
-
-
-def _without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
-    """Leave out bare small numbers that count something: "2 round table tops"."""
-    counts = {(mention.count, mention.start) for mention in found if mention.count}
-    kept = []
-    for one in sizes:
-        counting = any(
-            one.size.unit is None and one.size.amount == count and 0 < start - one.at <= 4
-            for count, start in counts
-        )
-        if not counting or one.of > 1 or one.role not in ("", "across") or one.side:
-            kept.append(one)
     return kept
