@@ -21,6 +21,7 @@ _SETTLES: Final = frozenset(
     | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
 )
 _LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
+_LEAST_BARE: Final = 100  # a bare number of a length: common practice, no source
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
 _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
@@ -65,7 +66,9 @@ def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
             one.replaced = one.replaced or (one.of == 1 and not one.side)
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = heard.sentence.atoms[active.end : measure.at]
-        measure.is_subject = all(atom.word in _IS_ONLY for atom in between)
+        is_size = measure.size.unit is not None or measure.size.amount >= _LEAST_BARE
+        led = all(atom.word in _IS_ONLY for atom in between)
+        measure.is_subject = led and is_size and bool(between)  # "Worktop 1" is its number
     if bare and _LEAVES & set(words[max(0, measure.at - 2) : measure.at]):
         measure.is_subject = True  # "that leaves 2200 for the top"
 
