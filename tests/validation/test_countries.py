@@ -20,7 +20,10 @@ from ledgerstone.message import Strength, Temperature, Volume
 from ledgerstone.quantities import Length
 from ledgerstone.transport import tidy_postcode
 from ledgerstone.wording import Money, Speech, Weekday, Weight, percent_of, speech_in
+from ledgerstone.wording.page import page_differences
+from ledgerstone.workshop._conventions import place_of
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
+from ledgerstone.workshop.records import Conventions, Word
 
 # Country: the published pattern, and published examples.
 PUBLISHED = {
@@ -156,3 +159,14 @@ def test_what_somebody_typed_keeps_its_unit() -> None:
     """A length is spoken back as it was typed, whatever the place measures in."""
     assert speech_in("en", "", usual_in("US")).value(Length.parse("1.2 m")) == "1.2 m"
     assert speech_in("de", "", usual_in("DE")).value(Length.parse('47 1/4"')) == "47 1/4 Zoll"
+
+
+def test_a_workshop_s_own_conventions_stand_before_its_country_s() -> None:
+    """A British workshop may tell inches and pounds, and say benchtop where we say worktop."""
+    own = Conventions(lengths="in", masses="lb", replaced=(Word(usual="kerb", here="roadside"),))
+    place = place_of("GB", own)
+    assert (place.paper, place.lengths, place.masses) == ("A4", "in", "lb")
+    speech = speech_in("en", "", place)
+    assert speech.value(Weight(100)) == "220 lb"
+    assert str(page_differences("en", place)["delivery.pallet"]).endswith("roadside")
+    assert place_of("GB", Conventions()) == usual_in("GB")
