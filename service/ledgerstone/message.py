@@ -92,6 +92,13 @@ class Days(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class WeekdayName(Spoken):
+    """A day of the next week by its name alone, short."""
+
+    day: date
+
+
+@dataclass(frozen=True, slots=True)
 class Figure(Spoken):
     """A number, said with so many places."""
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from ledgerstone.message import Message
 from ledgerstone.order import Place, Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength.cracked import Stuff
@@ -122,11 +123,8 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
     return min(limits)
 
 
-def material_words(place: Place, steel: Steel) -> str:
+def material_note(place: Place, steel: Steel) -> Message:
     """Say what the steel is made of in this place."""
     if place == "indoors":
-        return "Plain steel will do indoors, stainless or glass fibre as well."
-    where = "Outdoors" if place == "outdoors" else "In a wet room"
-    if not steel.rusts:
-        return f"{where}, stainless steel or glass fibre: they do not rust under thin cover."
-    return f"{where}, plain steel rusts under thin cover: take stainless or glass fibre."
+        return Message("steel-indoors")
+    return Message("steel-stainless" if not steel.rusts else "steel-would-rust", place=place)

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
+from ledgerstone.wording import workshop_speech
 from ledgerstone.work import operations
 from ledgerstone.workshop.records import Workshop
 
@@ -115,9 +116,10 @@ def _hours_by_step(quote: Quote, workshop: Workshop) -> dict[str, float]:
         bars=tuple(len(steel.bars) for steel in quote.steel),
         with_tiles=any(step.stage == "sample" for step in quote.work),
     )
+    speech = workshop_speech(workshop.workshop.language, workshop)
     hours: dict[str, float] = defaultdict(float)
     for step in steps:
-        hours[step.name] += step.hands_hours
+        hours[speech.say(step.name)] += step.hands_hours
     return hours
 
 

@@ -24,7 +24,7 @@ from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
 from ledgerstone.message import Message
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.wording import english
+from ledgerstone.wording import english, workshop_speech
 from ledgerstone.workshop.lines import KeyLines
 from ledgerstone.workshop.records import Workshop
 
@@ -171,7 +171,8 @@ def _know_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> Non
     ------
     NotUnderstood
     """
-    known = ", ".join(dict.fromkeys(step.name for step in answer.work))
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    known = ", ".join(dict.fromkeys(speech.say(step.name) for step in answer.work))
     unknown = unknown_steps(answer, job.by_step, workshop)
     if unknown:
         says = Message("job-step-unknown", known=known)

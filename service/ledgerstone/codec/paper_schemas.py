@@ -18,7 +18,7 @@ from ledgerstone.codec.answer_fields import (
 )
 from ledgerstone.codec.price_schemas import CostsSchema
 
-BLOCKS: Final = ("heading", "says", "ticks", "flag", "big", "facts", "table", "drawing")
+BLOCKS: Final = ("heading", "says", "ticks", "flag", "facts", "table", "drawing")
 _TEXTS: Final = {"type": "array", "items": {"type": "string"}}
 _ONLY_TABLES = "Only in `facts` and `table`."
 

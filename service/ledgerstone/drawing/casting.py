@@ -10,7 +10,7 @@ from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered
+from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered, wrapped
 from ledgerstone.drawing.svg import Element, document, element, path_of, render
 from ledgerstone.mould import Nest
 from ledgerstone.outline import XY
@@ -19,6 +19,7 @@ from ledgerstone.shape import Shape
 _WIDE, _EDGE, _SMALL = 600.0, 14.0, 15.0
 _TALLEST = 420.0
 _STEEL = "#94371a"
+_MARK = 10.5  # a piece's number: 9 points across a page, and no higher than a narrow strip
 _RAIL_HOLDS_MM = 200.0
 
 
@@ -207,52 +208,67 @@ def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[Element]:
         clamp = {"x": x - across, "y": y - along, "width": 2 * across, "height": 2 * along}
         drawn.append(element("rect", **clamp, fill=INK))
     at = ((x0 + x1) / 2, (y0 + y1) / 2 + 5)
-    drawn.append(lettered(says, at, 13.0, anchor="middle", bold=True, halo="#ffffff"))
+    drawn.append(lettered(says, at, _SMALL, anchor="middle", bold=True, halo="#ffffff"))
     return drawn
 
 
 # --- a section through the mould ------------------------------------------------------------
 
 
-def draw_section(
-    *, thickness: str, height: str, cover: str, face: str, bars: bool, bar: str, says: str
-) -> str:
-    """Draw a section through the mould, face down, not to scale; every length is told in words.
+@dataclass(frozen=True, slots=True)
+class Section:
+    """What is said in a section through the mould.
 
-    ``bar`` names the steel; ``bars`` are drawn beside the mesh where there are some.
+    Attributes
+    ----------
+    bars
+        Whether bars are drawn beside the mesh.
     """
-    top, foot, left, right = 40.0, 120.0, 120.0, 470.0
+
+    thickness: str
+    back: str
+    cover: str
+    face: str
+    steel: str
+    bars: bool
+
+
+def draw_section(section: Section, *, title: str, says: str) -> str:
+    """Draw a section through the mould, face down, not to scale; every length is told in words."""
+    wide, left, right = 255.0, 76.0, 232.0
+    back, face = (wrapped(text, wide - 8, _SMALL, 2) for text in (section.back, section.face))
+    top = 26.0 + 18 * (len(back) - 1)
+    foot = top + 72
     middle = (top + foot) / 2
+    named = [*face, *wrapped(section.steel, wide - 8, _SMALL, 2)]
     drawn = [
-        element("rect", x=left - 40, y=foot, width=right - left + 80, height=16, fill="#d9c9a8",
+        element("rect", x=left - 36, y=foot, width=right - left + 56, height=12, fill="#d9c9a8",
                 stroke=INK),
-        *(element("rect", x=x, y=top - 8, width=20, height=foot - top + 8, fill="#d9c9a8",
-                  stroke=INK) for x in (left - 20, right)),
+        *(element("rect", x=x, y=top - 6, width=16, height=foot - top + 6, fill="#d9c9a8",
+                  stroke=INK) for x in (left - 16, right)),
         element("rect", x=left, y=top, width=right - left, height=foot - top, fill="#ebe7dd",
                 stroke=INK, stroke_width=1.6),
-        element("path", d=f"M{left} {foot - 18}H{right}", stroke=PENCIL, stroke_dasharray="5 3"),
-        element("path", d=f"M{left + 14} {middle}H{right - 14}", stroke=_STEEL, stroke_width=2),
-        *(element("circle", cx=left + 40 + 44 * i, cy=middle - 4, r=3.4, fill=_STEEL)
-          for i in range(7 if bars else 0)),
-        *_up_down(left + 210, foot, middle + 2, ""),
-        lettered(f"cover {cover}", (left + 218, middle + 17), _SMALL, halo="#ebe7dd"),
-        *_up_down(left - 56, foot, top, thickness),
-        lettered("Open back, struck off " + height, (left, top - 16), _SMALL),
-        lettered(bar, (left + 8, middle - 12), _SMALL),
-        lettered(f"FACE, against the board{face}", (left, foot + 36), _SMALL, bold=True),
+        element("path", d=f"M{left} {foot - 14}H{right}", stroke=PENCIL, stroke_dasharray="5 3"),
+        element("path", d=f"M{left + 8} {middle}H{right - 8}", stroke=_STEEL, stroke_width=2),
+        *(element("circle", cx=left + 22 + 28 * i, cy=middle - 4, r=3.4, fill=_STEEL)
+          for i in range(5 if section.bars else 0)),
+        *_up_down(left + 18, foot, middle + 2, section.cover),
+        *_up_down(left - 44, foot, top, ""),
+        lettered(section.thickness, (left - 52, middle), _SMALL, anchor="middle", turn=-90),
+        *(lettered(row, (4, 13 + 18 * n), _SMALL) for n, row in enumerate(back)),
+        *(lettered(row, (4, foot + 30 + 18 * n), _SMALL, bold=n < len(face))
+          for n, row in enumerate(named)),
     ]  # fmt: skip
-    return _drawn("mould-section", (_WIDE, 172.0), "Section through the mould", says, drawn)
+    return _drawn("mould-section", (wide, foot + 18 + 18 * len(named)), title, says, drawn)
 
 
 def _up_down(x: float, foot: float, top: float, says: str) -> list[Element]:
-    """Dimension from one height to another, its figure to the left or beside it."""
+    """Dimension from one height to another, its figure beside it."""
     ticks = f"M{x} {foot}V{top}M{x - 4} {foot}h8M{x - 4} {top}h8"
-    side = x < 120
-    at = (x - 6, (foot + top) / 2 + 5) if side else (x + 8, (foot + top) / 2 + 5)
-    anchor = "end" if side else "start"
+    at = (x + 8, (foot + top) / 2 + 5)
     return [
         element("path", d=ticks, fill="none", stroke=INK),
-        lettered(says, at, _SMALL, anchor=anchor, halo="#ffffff" if side else "#ebe7dd"),  # type: ignore[arg-type]  # one of two anchors
+        lettered(says, at, _SMALL, halo="#ebe7dd"),
     ]
 
 
@@ -267,14 +283,14 @@ def draw_sheet(nest: Nest, sheet: int, marks: Sequence[str], *, title: str) -> s
         element("rect", x=_EDGE, y=_EDGE, width=per_mm * nest.length_mm, height=height,
                 fill="#ffffff", stroke=INK, stroke_width=1.6)
     ]  # fmt: skip
-    for placed, mark in zip(nest.placed, marks, strict=True):
+    for number, (placed, mark) in enumerate(zip(nest.placed, marks, strict=True)):
+        share = (0.5, 0.35, 0.65, 0.2, 0.8)[number % 5]  # neighbours' marks stand apart
         if placed.sheet != sheet:
             continue
         x, wide = _EDGE + per_mm * placed.x_mm, per_mm * placed.length_mm
         high = per_mm * placed.width_mm
         y = _EDGE + height - per_mm * placed.y_mm - high
         drawn.append(element("rect", x=x, y=y, width=wide, height=high, fill="#ebe7dd", stroke=INK))
-        size = min(_SMALL, max(8.0, min(wide, high) * 0.9))
-        at = (x + wide / 2, y + high / 2 + size * 0.36)
-        drawn.append(lettered(mark, at, size, anchor="middle", bold=True))
+        at = (x + share * wide, y + high / 2 + _MARK * 0.36)
+        drawn.append(lettered(mark, at, _MARK, anchor="middle", bold=True))
     return _drawn(f"sheet-{sheet}", (_WIDE, height + 2 * _EDGE), title, title, drawn)

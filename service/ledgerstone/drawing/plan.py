@@ -7,7 +7,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from ledgerstone.drawing import beneath, block, callouts, dimensions, pinned, schedule, sections
+from ledgerstone.drawing import beneath, block, callouts, dimensions, pinned, schedule
+from ledgerstone.drawing import sections as edge_sections
 from ledgerstone.drawing.frame import (
     MARGIN,
     PLAIN,
@@ -54,6 +55,7 @@ def draw_plan(
     alone: bool = False,
     speech: Speech | None = None,
     tallest: float = _TALLEST,
+    sections: bool = True,
 ) -> str:
     """Draw a slab's dimensioned plan as an SVG document.
 
@@ -71,12 +73,18 @@ def draw_plan(
         What says its words; English where none is given.
     tallest
         Units that the slab itself is drawn high, at the most; the sheet is 600 across.
+    sections
+        Whether the edges' sections stand beneath.
     """
     speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
     frame = replace(_frame(slab, shape, tallest), point=speech.formats.point)
     plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
-    rows, end = sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
+    rows, end = (
+        edge_sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
+        if sections
+        else ([], plan.end)
+    )
     told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
     height = float(math.ceil(end + MARGIN))
     white = "#ffffff" if alone else PAPER

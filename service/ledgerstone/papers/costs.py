@@ -20,7 +20,7 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     speech = workshop_speech(workshop.workshop.language, workshop)
     lines: list[dict[str, Any]] = [
         {
-            "label": cost.label,
+            "label": speech.say(cost.label),
             "group": speech.say(Message("price-making", group=cost.group)),
             "amount": cost.amount,
         }

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from ledgerstone.containment import Contain, let_through
 from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
+from ledgerstone.message import Value
 from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of, sealer_l
 from ledgerstone.mould import MouldPlan, mould_plan
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
-from ledgerstone.papers.words import slab_name
+from ledgerstone.papers.descriptions import slab_titles
 from ledgerstone.price import Cost, costs, steel_pieces
 from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
@@ -23,7 +24,8 @@ from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
 from ledgerstone.strength.grips import best_grips_mm
-from ledgerstone.work import Operation, packing_way
+from ledgerstone.wording import Speech, speech_in
+from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop
 
 
@@ -35,6 +37,8 @@ class Job:
     ----------
     name
         The quote's reference with its revision.
+    speech
+        What says its drawings' words.
     contain
         Is entered for each drawing, whose fault costs that drawing alone.
     """
@@ -42,6 +46,7 @@ class Job:
     name: str
     quote: Quote
     workshop: Workshop
+    speech: Speech = field(default_factory=lambda: speech_in("en"))
     contain: Contain = let_through
 
     @property
@@ -60,10 +65,14 @@ class Job:
         return self.quote.order.slabs
 
     @cached_property
-    def names(self) -> tuple[str, ...]:
+    def names(self) -> tuple[Value, ...]:
         """What each slab is called."""
-        many = len(self.slabs)
-        return tuple(slab_name(slab, i, many) for i, slab in enumerate(self.slabs))
+        return slab_titles(self.quote.order)
+
+    @property
+    def is_alone(self) -> bool:
+        """Whether there is one slab: then its pour is on its own sheet."""
+        return len(self.slabs) == 1
 
     @property
     def counts(self) -> tuple[int, ...]:
@@ -132,11 +141,6 @@ class Job:
     def cured_kg(self, i: int) -> float:
         """Mass of one piece as it leaves."""
         return self.quote.weights[i].slab_kg
-
-    @property
-    def wrapping_kg(self) -> float:
-        """Mass of what is wrapped round one piece."""
-        return packing_way(self.quote.order, self.workshop).kg_per_piece
 
     def turned_kg(self, i: int) -> float:
         """Mass of one piece as it is turned, with its mould where that stays on."""

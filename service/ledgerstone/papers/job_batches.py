@@ -2,55 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from ledgerstone.mix import Batches, Pour, batches, mixes_of
-from ledgerstone.order import Slab
+from ledgerstone.message import Figure, Listed, Message, Value
+from ledgerstone.mix import Batches, Pour, Weighing, batches, mixes_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     NAME,
     Block,
     Content,
     facts,
+    half_mm,
     heading,
-    mm,
     page,
+    plain,
     says,
     shortened,
+    side_by_side,
     table,
 )
 from ledgerstone.papers.printing import TICK
 from ledgerstone.shade import tint_of
+from ledgerstone.work import tiles_of
 
-CAUTIONS = (
-    "Wet cement burns, and is not felt at first: gloves, goggles, sleeves; wash it off at once.",
-    "Dust of cement, sand and concrete holds silica: a mask rated for it that fits; grind wet.",
-    "Masses here are masses, and none is a safe limit: look at each lift before it is made.",
-)
-
-# What is written in at a pour, for the next price and for whoever asks why.
-WRITTEN_IN = (
-    ("Poured", "from ______ to ______ by ______"),
-    ("Warmth", "shed ____ °C, mix ____ °C"),
-    ("Slump or flow", "______ mm; a strip of it cast: ____"),
-    ("Otherwise than planned", "______________________________"),
-)
-GLASS = (
-    "Glass fibre pricks and itches: gloves, long sleeves, goggles; wash before you touch your face."
-)
+MOST_BOXES = 6
 
 
 def batch_page(job: Job) -> Content:
     """Write a card for every batch, in the order in which things go into the mixer."""
-    plan, blocks = job.batches, list(_tiles(job))
-    for number, pour in enumerate(plan.pours, start=1):
-        blocks += list(_pour(job, number, pour))
-    return page(
-        "Batch cards",
-        says("From top to bottom, as it goes into the mixer. Tick each as it goes in.",
-             CAUTIONS[0], CAUTIONS[1], *_glass_fibre(job)),
-        *blocks,
-    )  # fmt: skip
+    return page(Message("job-batches-title"), *pour_blocks(job))
+
+
+def pour_blocks(job: Job) -> Iterator[Block]:
+    """Yield the cautions, then each tile's and each pour's cards."""
+    glass = [Message("job-glass")] if _has_glass(job) else []
+    cautions = (Message("job-cement"), Message("job-dust"), *glass)
+    yield says(Listed((Message("job-batch-order"), *cautions), joined="sentences"))
+    yield from _tiles(job)
+    for number, pour in enumerate(job.batches.pours, start=1):
+        yield from _pour(job, number, pour)
 
 
 def _tiles(job: Job) -> Iterator[Block]:
@@ -58,64 +48,117 @@ def _tiles(job: Job) -> Iterator[Block]:
     sample, workshop = job.workshop.sample, job.workshop
     if sample is None or not any(step.stage == "sample" for step in job.steps):
         return
-    looks: dict[tuple[str, str], Slab] = {}
-    for slab in job.slabs:
-        looks.setdefault((slab.shade.name or slab.shade.match or "", slab.finish.surface), slab)
-    for (shade, surface), slab in looks.items():
+    for shade, surface in tiles_of(job.quote.order):
+        slab = next(
+            s
+            for s in job.slabs
+            if (s.shade.name or s.shade.match or "", s.finish.surface) == (shade, surface)
+        )
         mix = mixes_of(tint_of(slab, workshop), workshop)[0]
-        one = batches(mix, sample.litres, workshop.recipe, workshop.mixer)
-        yield heading(f"Sample tile: {shade}, {surface}. Send it and wait for the yes")
-        yield _card(one)
+        yield heading(Message("job-tile", shade=shade, surface=surface))
+        yield _card(batches(mix, sample.litres, workshop.recipe, workshop.mixer))
 
 
 def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
-    names = ", ".join(shortened(job.names[i], NAME) for i in pour.slabs)
-    times = f", {pour.times} times over" if pour.times > 1 else ""
-    yield heading(f"Pour {number}: {names}{times}")
-    limit = job.workshop.mixer.open_minutes
+    names = Listed(tuple(shortened(job.names[i], NAME) for i in pour.slabs), joined="comma")
+    yield heading(Message("job-pour", number=number, names=names, times=pour.times))
     yield says(
-        f"{pour.litres:.1f} litres, {pour.minutes:.0f} minutes from the first weighing. The first"
-        f" concrete waits {pour.open_minutes:.0f} of the {limit:.0f} minutes it stays open."
+        Message(
+            "job-pour-minutes",
+            litres=Figure(pour.litres, 1),
+            minutes=Figure(pour.minutes, 0),
+            open=Figure(pour.open_minutes, 0),
+            limit=Figure(job.workshop.mixer.open_minutes, 0),
+        ),
+        *_coarse_face(job),
     )
-    for one in pour.batches:
-        yield _card(one)
-    yield from _coarse_face(job)
-    yield facts(*WRITTEN_IN)
+    yield from _cards(pour.batches)
+    yield from side_by_side(
+        [
+            facts(
+                (Message("job-poured"), Message("job-poured-line")),
+                (Message("job-slump"), Message("job-slump-line")),
+            )
+        ],
+        [
+            facts(
+                (Message("job-warmth"), Message("job-warmth-line")),
+                (Message("job-otherwise"), Message("job-otherwise-line")),
+            )
+        ],
+    )
 
 
-def _coarse_face(job: Job) -> Iterator[Block]:
+def _cards(every: Sequence[Batches]) -> Iterator[Block]:
+    """Set the batches of a pour, face coat and backing side by side."""
+    for at in range(0, len(every), 2):
+        pair = [_card(one) for one in every[at : at + 2]]
+        if len(pair) == 2:
+            yield from side_by_side(pair[:1], pair[1:])
+        else:
+            yield from pair
+
+
+def _coarse_face(job: Job) -> Iterator[Value]:
     """Say that a face coat's grains are coarse for it, where the profile leaves none out."""
     recipe = job.workshop.recipe
     coat, largest_mm = recipe.face_coat, recipe.largest_aggregate_mm
     if coat is not None and not coat.without and largest_mm > coat.largest_grain_mm:
-        yield says(
-            f"Sieve grains over {coat.largest_grain_mm:.1f} mm out of the face coat: a third of its"
-            f" {mm(coat.thickness_mm)} mm."
-        )
+        grain = Figure(coat.largest_grain_mm, 1)
+        yield Message("job-sieve", grain=grain, coat=half_mm(coat.thickness_mm))
 
 
-def _glass_fibre(job: Job) -> tuple[str, ...]:
-    """Warn of glass fibre where the recipe has some."""
+def _has_glass(job: Job) -> bool:
+    """Whether the recipe has glass fibre."""
     fibres = (part.name for part in job.workshop.recipe.parts if part.role == "fibre")
-    return (GLASS,) if any("glass" in name.casefold() for name in fibres) else ()
+    return any("glass" in name.casefold() for name in fibres)
 
 
 def _card(one: Batches) -> Block:
     """Set one batch, with a box to tick for each time that it is mixed."""
-    batch = one.batch
-    boxes = [f"{n}" for n in range(1, one.count + 1)]
-    shown = boxes if len(boxes) <= 8 else [*boxes[:7], f"to {one.count}"]
-    name = {"face": "Face coat", "backing": "Backing", "body": "Concrete"}[batch.coat]
-    bags = f", {batch.bags:.2f} bags each" if batch.bags is not None else ""
+    boxes: list[Value] = [f"{n}" for n in range(1, one.count + 1)]
+    shown = boxes
+    if len(boxes) > MOST_BOXES:
+        shown = [*boxes[: MOST_BOXES - 1], Message("job-to-count", count=one.count)]
     rows = [
-        [w.name, f"{w.weighed_kg:.{_places(w.step_kg)}f}", "", *(TICK for _ in shown)]
-        for w in batch.weighings
+        [part_name(w), Figure(w.weighed_kg, _places(w.step_kg)), "", *(TICK for _ in shown)]
+        for w in one.batch.weighings
     ]
-    told = f"{name}: {one.count} × {batch.litres:.1f} l, w/c {batch.water_cement_ratio:.2f}{bags}"
-    share = max(5, 30 // max(1, len(shown)))
-    columns = (told, "Weigh, kg", "Really", *shown)
-    widths = (44, 16, 16, *(share for _ in shown))
+    share = max(6, 24 // max(1, len(shown)))
+    columns = (_batch_named(one), Message("job-weigh"), Message("job-really"), *shown)
+    widths = (44, 20, 18, *(share for _ in shown))
     return table(columns, rows, widths, right=(1,), large=True)
+
+
+def _batch_named(one: Batches) -> Message:
+    batch = one.batch
+    litres, ratio = Figure(batch.litres, 1), Figure(batch.water_cement_ratio, 2)
+    if batch.bags is None:
+        return Message("job-batch", coat=batch.coat, count=one.count, litres=litres, ratio=ratio)
+    return Message(
+        "job-batch-bags",
+        coat=batch.coat,
+        count=one.count,
+        litres=litres,
+        ratio=ratio,
+        bags=Figure(batch.bags, 2),
+    )
+
+
+def part_name(weighing: Weighing) -> Value:
+    """Name what is weighed, by the profile's word for it; water has none there."""
+    return Message("job-water") if weighing.role == "water" else weighing.name
+
+
+def parts_of(weighings: Sequence[Weighing], times: float = 1.0) -> Listed:
+    """Say so many things with their masses, each so many times over."""
+    return Listed(
+        tuple(
+            Message("job-part", kg=plain(times * w.weighed_kg), name=part_name(w))
+            for w in weighings
+        ),
+        joined="comma",
+    )
 
 
 def _places(step_kg: float) -> int:

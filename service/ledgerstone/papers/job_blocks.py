@@ -1,4 +1,4 @@
-"""The building blocks of a job sheet: what a page holds, as plain lists and texts."""
+"""The building blocks of a job sheet: what a page holds, as plain lists and values to be said."""
 
 from __future__ import annotations
 
@@ -7,47 +7,42 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
-from ledgerstone.message import Figure
+from ledgerstone.message import DayMonth, Figure, Message, Value
 
 Block = dict[str, Any]
 Content = dict[str, Any]
-MOST_ROWS = 18  # lines of a list on a slab's own sheet
+MOST_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
 NAME = 28  # letters of a name, where it heads a sheet or stands in a table
 
 
-def heading(says: str) -> Block:
+def heading(says: Value) -> Block:
     """Head a part of a page."""
-    return {"kind": "heading", "says": says}
+    return _block("heading", says=says)
 
 
-def says(*sentences: str) -> Block:
+def says(*sentences: Value) -> Block:
     """Say some sentences, one a line."""
-    return {"kind": "says", "says": list(sentences)}
+    return _block("says", says=list(sentences)) if sentences else {}
 
 
-def ticks(*steps: str) -> Block:
+def ticks(*steps: Value) -> Block:
     """List what is ticked off as it is done."""
-    return {"kind": "ticks", "says": list(steps)}
+    return _block("ticks", says=list(steps))
 
 
-def flag(text: str) -> Block:
-    """Say what must not be overlooked, large and in a frame."""
-    return {"kind": "flag", "says": text}
+def flag(text: Value) -> Block:
+    """Say what must not be overlooked, in a frame."""
+    return _block("flag", says=text)
 
 
-def big(*lines: str, points: int = 24) -> Block:
-    """Say what is read from across the room."""
-    return {"kind": "big", "says": list(lines), "points": points}
-
-
-def facts(*pairs: tuple[str, str]) -> Block:
+def facts(*pairs: tuple[Value, Value]) -> Block:
     """Set pairs of what and how as a table."""
-    return {"kind": "facts", "rows": [[what, told] for what, told in pairs]}
+    return _block("facts", rows=[[what, told] for what, told in pairs])
 
 
 def table(
-    columns: Sequence[str],
-    rows: Iterable[Sequence[str]],
+    columns: Sequence[Value],
+    rows: Iterable[Sequence[Value]],
     widths: Sequence[int],
     right: Sequence[int] = (),
     *,
@@ -57,14 +52,44 @@ def table(
 
     ``large`` is for what is read and ticked at the mixer, with wet gloves.
     """
-    return {
-        "kind": "table",
-        "columns": list(columns),
-        "rows": [list(row) for row in rows],
-        "widths": list(widths),
-        "right": list(right),
-        "large": large,
-    }
+    return _block(
+        "table",
+        columns=list(columns),
+        rows=[list(row) for row in rows],
+        widths=list(widths),
+        right=list(right),
+        large=large,
+    )
+
+
+def drawing(svg: str, words: str, wide_mm: float) -> Block:
+    """Show a drawing of ours, so wide on paper."""
+    return _block("drawing", svg=svg, words=words, wide_mm=wide_mm)
+
+
+def _block(kind: str, **members: Any) -> Block:
+    return {"kind": kind, "column": 0, "shares": [], **members}
+
+
+def side_by_side(
+    left: Iterable[Block], right: Iterable[Block], shares: tuple[int, int] = (1, 1)
+) -> Iterator[Block]:
+    """Set some blocks beside others on paper; elsewhere they follow one another."""
+    for column, blocks in ((1, left), (2, right)):
+        for block in blocks:
+            if block:
+                yield {**block, "column": column, "shares": list(shares)}
+
+
+def in_two(listed: Block) -> Iterator[Block]:
+    """Set a list in two columns, the first half on the left, where it has more than a few lines."""
+    rows = listed["rows"]
+    half = (len(rows) + 1) // 2
+    if half < 2:
+        yield listed
+        return
+    halves = ({**listed, "rows": part} for part in (rows[:half], rows[half:]))
+    yield from side_by_side([next(halves)], [next(halves)])
 
 
 def is_long(listed: Block) -> bool:
@@ -72,68 +97,51 @@ def is_long(listed: Block) -> bool:
     return bool(listed) and len(listed["rows"]) > MOST_ROWS
 
 
-def here_or_later(listed: Block, says_what: str, head: str = "") -> Iterator[Block]:
-    """Show a list on the slab's own sheet, or say where it stands."""
-    if is_long(listed):
-        rows = len(listed["rows"])
-        yield says(f"The list of {says_what}, {rows} lines, is on the page “Long lists”.")
-    elif listed:
-        yield heading(head) if head else {}
-        yield listed
+def page(title: Value, *blocks: Block) -> Content:
+    """Begin a page; it runs on to more sheets where one does not hold it at 9 points."""
+    return {"title": title, "blocks": [block for block in blocks if block]}
 
 
-def drawing(svg: str, words: str, height_mm: int) -> Block:
-    """Show a drawing of ours, no taller than so much."""
-    return {"kind": "drawing", "svg": svg, "words": words, "height_mm": height_mm}
+# --- how figures are said -------------------------------------------------------------------
 
 
-def page(title: str, *blocks: Block) -> Content:
-    """Begin a page; it runs on to more sheets where one does not hold it."""
-    return {"title": title, "blocks": [block for block in blocks if block], "one_sheet": False}
-
-
-def one_sheet(title: str, *blocks: Block) -> Content:
-    """Begin a page that is one sheet of paper: letters and drawings give way until all is on it."""
-    return {**page(title, *blocks), "one_sheet": True}
-
-
-def shortened(text: str, most: int) -> str:
-    """Cut a name to so many letters, and show that it was cut."""
-    return text if len(text) <= most else f"{text[: most - 1].rstrip()}…"
-
-
-def mm(length_mm: float) -> str:
-    """Say a length to the nearest half millimetre, as a rule shows it."""
-    return f"{round(2 * length_mm) / 2:g}"
-
-
-def to_5_mm(length_mm: float) -> str:
-    """Say a place to grip to the nearest 5 mm."""
-    return f"{5 * round(length_mm / 5):d}"
-
-
-def kept_mm(length_mm: float) -> str:
-    """Say what is kept, never more than there is: to the half millimetre below."""
-    return f"{math.floor(2 * length_mm + 1e-9) / 2:g}"
-
-
-def short_day(day: date) -> str:
-    """Say a day in a narrow column: Thu 3 Dec."""
-    return f"{day:%a} {day.day} {day:%b}"
-
-
-def kg(mass_kg: float) -> str:
-    """Say a mass to 0.1 kg."""
-    return f"{mass_kg:.1f} kg"
-
-
-def hours(minutes: int) -> str:
-    """Say minutes as hours and minutes."""
-    whole, rest = divmod(minutes, 60)
-    return f"{whole} h {rest:02d}" if whole else f"{rest} min"
+def shortened(name: Value, most: int) -> Value:
+    """Cut a label to so many letters, and show that it was cut; a name of ours stays whole."""
+    if not isinstance(name, str) or len(name) <= most:
+        return name
+    return f"{name[: most - 1].rstrip()}…"
 
 
 def half_mm(length_mm: float) -> Figure:
     """Say a length to the nearest half millimetre, as a rule shows it."""
-    half = round(2 * length_mm) / 2
-    return Figure(half, 0 if half.is_integer() else 1)
+    return _halves(round(2 * length_mm) / 2)
+
+
+def kept_mm(length_mm: float) -> Figure:
+    """Say what is kept, never more than there is: to the half millimetre below."""
+    return _halves(math.floor(2 * length_mm + 1e-9) / 2)
+
+
+def _halves(length_mm: float) -> Figure:
+    return Figure(length_mm, 0 if length_mm.is_integer() else 1)
+
+
+def plain(number: float, places: int = 3) -> Figure:
+    """Say a number with as many places as it has, up to so many."""
+    for fewer in range(places):
+        if abs(round(number, fewer) - number) < 0.5 * 10.0**-places:
+            return Figure(number, fewer)
+    return Figure(number, places)
+
+
+def short_day(day: date) -> DayMonth:
+    """Say a day in a narrow column: Thu 3 Dec."""
+    return DayMonth(day, short=True)
+
+
+def hours(minutes: int) -> Message:
+    """Say minutes as hours and minutes."""
+    whole, rest = divmod(minutes, 60)
+    if whole:
+        return Message("job-hours-minutes", hours=whole, minutes=f"{rest:02d}")
+    return Message("job-minutes", minutes=rest)

@@ -1,57 +1,91 @@
 """The day plan: which step on which day, with its hours, as the schedule laid them.
 
-Equal pieces that have the same step on the same day stand in one line.
+Pieces that have the same step on the same day stand in one line.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
+from ledgerstone.message import Listed, Message, Value, WeekdayName
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_blocks import Block, hours, short_day, shortened, table
+from ledgerstone.papers.job_blocks import Block, hours, short_day, shortened, side_by_side, table
 from ledgerstone.schedule import ScheduledJob
 from ledgerstone.schedule.jobs import moment
 
-COLUMNS = ("Day", "From", "Step", "Piece", "Hands", "Really", "Weighed")
-WIDTHS = (18, 9, 43, 27, 12, 11, 13)
-PIECE = COLUMNS.index("Piece")  # of one single slab it is not said in every line
+STEP, FITS_LETTERS = 2, 27  # letters of a step on one line of a narrow column
+PIECE = 3  # of one single slab it is not said in every line
 WORTH_TELLING_MINUTES = 6 * 60  # a wait as long as this is told; a shorter one is a break
+_WIDTHS = (24, 12, 55, 30, 15, 12)
+_SHORT = 14  # letters of a name
 
 
-def day_plan(job: Job) -> Block:
-    """Set the work as a table, day by day, with room for what it really took and weighed.
+def day_plan(job: Job) -> Iterator[Block]:
+    """Set the work as a table, day by day, with room for what it really took.
 
-    The plan's hour is to five minutes; hands are to the minute, and those that are priced.
+    The plan's hour is to five minutes; hands are to the minute, and those that are priced. Of one
+    slab it stands in two columns.
     """
+    rows = day_rows(job)
+    rows.append(["", "", Message("job-in-all"), "", hours(job.minutes_in_all()), ""])
+    if len(job.slabs) > 1:
+        yield _table(rows, whole=True)
+        return
+    half = _half(job, rows)
+    first, second = rows[:half], rows[half:]
+    if not second[0][0]:
+        second[0][0] = next(row[0] for row in reversed(first) if row[0])
+    whole = job.slabs[0].quantity > 1
+    yield from side_by_side([_table(first, whole=whole)], [_table(second, whole=whole)])
+
+
+def _half(job: Job, rows: Sequence[Sequence[Value]]) -> int:
+    """Return how many rows stand in the first of two columns of about the same height."""
+    lines = [1 + (len(job.speech.value(row[STEP])) > FITS_LETTERS) for row in rows]
+    return next(n for n in range(len(rows) + 1) if 2 * sum(lines[:n]) >= sum(lines))
+
+
+def day_rows(job: Job) -> list[list[Value]]:
+    """List every step of every day; the day itself stands in its first line."""
     days: dict[date, list[ScheduledJob]] = {}
     for one in job.quote.lead_time.work:
         if one.people or one.wait_ends > one.ends:
             days.setdefault(one.begins_at.date(), []).append(one)
-    rows = [row for day in sorted(days) for row in _day(job, day, days[day])]
-    rows.append(["", "", "In all", "", hours(job.minutes_in_all()), "", ""])
-    if len(job.slabs) > 1 or job.slabs[0].quantity > 1:
-        return table(COLUMNS, rows, WIDTHS, right=(4,))
+    return [row for day in sorted(days) for row in _day(job, day, days[day])]
+
+
+def _table(rows: Sequence[Sequence[Value]], *, whole: bool) -> Block:
+    columns: tuple[Value, ...] = (
+        Message("job-day"),
+        Message("job-from"),
+        Message("job-step"),
+        Message("job-piece"),
+        Message("job-hands"),
+        Message("job-really"),
+    )
+    if whole:
+        return table(columns, rows, _WIDTHS, right=(4,))
     few = [[*row[:PIECE], *row[PIECE + 1 :]] for row in rows]
-    narrower = (*WIDTHS[:PIECE], *WIDTHS[PIECE + 1 :])
-    return table((*COLUMNS[:PIECE], *COLUMNS[PIECE + 1 :]), few, narrower, right=(3,))
+    narrower = (*_WIDTHS[:PIECE], *_WIDTHS[PIECE + 1 :])
+    return table((*columns[:PIECE], *columns[PIECE + 1 :]), few, narrower, right=(3,))
 
 
-def _day(job: Job, day: date, laid: Sequence[ScheduledJob]) -> Iterator[list[str]]:
-    """Yield the lines of one day; the day itself stands in the first."""
+def _day(job: Job, day: date, laid: Sequence[ScheduledJob]) -> Iterator[list[Value]]:
+    """Yield the lines of one day."""
     same: dict[object, list[ScheduledJob]] = {}
     for one in sorted(laid, key=lambda one: one.starts):
-        same.setdefault((one.job.step.name, one.job.step.slab), []).append(one)
+        same.setdefault(one.job.step.name, []).append(one)
     for number, mine in enumerate(same.values()):
-        yield ["" if number else short_day(day), *_line(job, mine), "", ""]
+        yield ["" if number else short_day(day), *_line(job, mine), ""]
 
 
-def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[str]:
-    """Say one step of so many equal pieces: when, what, which and how long."""
-    first, last = laid[0], laid[-1]
-    yield _about(first.begins_at) if first.people else ""
-    yield f"{first.job.step.name}{_wait(last)}"
-    yield _piece(job, laid)
+def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[Value]:
+    """Say one step of so many pieces: when, what, which and how long."""
+    first, last = laid[0], max(laid, key=lambda one: one.wait_ends)
+    yield _about(first.begins_at) if any(one.people for one in laid) else ""
+    yield _step(last)
+    yield _pieces(job, laid)
     minutes = sum(one.job.step.minutes_of(one.job.piece.number) for one in laid)
     yield hours(minutes) if minutes else ""
 
@@ -61,17 +95,35 @@ def _about(at: datetime) -> str:
     return f"{at.hour:02d}:{5 * (at.minute // 5):02d}"
 
 
-def _wait(one: ScheduledJob) -> str:
-    """Say until when a piece is left alone after a step."""
+def _step(one: ScheduledJob) -> Value:
+    """Say a step, and until when a piece is left alone after it."""
+    step = one.job.step.name
+    if step.name == "step-turn-way":  # how it is turned stands with the lifts
+        step = Message("step-turn")
     if one.wait_ends - one.ends < WORTH_TELLING_MINUTES:
-        return ""
-    wait_ends = moment(one.wait_ends)
-    return f"; then wait until {short_day(wait_ends.date())}, {_about(wait_ends)}"
+        return step
+    until = moment(one.wait_ends)
+    within_a_week = until - one.ends_at < timedelta(days=6)
+    return Message(
+        "job-then-wait-week" if within_a_week else "job-then-wait",
+        step=step,
+        until=WeekdayName(until.date()) if within_a_week else short_day(until.date()),
+        at=_about(until),
+    )
 
 
-def _piece(job: Job, laid: Sequence[ScheduledJob]) -> str:
-    slab = laid[0].job.step.slab
+def _pieces(job: Job, laid: Sequence[ScheduledJob]) -> Value:
+    """Name the pieces of a step, each slab once, with how many where it is not all of them."""
+    counted: dict[int | None, int] = {}
+    for one in laid:
+        counted[one.job.step.slab] = counted.get(one.job.step.slab, 0) + 1
+    return Listed(tuple(_piece(job, *one) for one in counted.items()), joined="comma")
+
+
+def _piece(job: Job, slab: int | None, count: int) -> Value:
     if slab is None:
-        return "the order"
-    name, quantity = shortened(job.names[slab], 18), job.slabs[slab].quantity
-    return name if quantity == 1 else f"{len(laid)} of {quantity} {name}"
+        return Message("job-whole-order")
+    name, quantity = shortened(job.names[slab], _SHORT), job.slabs[slab].quantity
+    if quantity == 1:
+        return name
+    return Message("job-some-of", some=count, all=quantity, name=name)

@@ -1,4 +1,4 @@
-"""The sheet of one mould, mirrored as it is cast: plan, knockouts, bead, release."""
+"""What is said of one mould, mirrored as it is cast: plan, knockouts, bead, release."""
 
 from __future__ import annotations
 
@@ -6,128 +6,182 @@ from collections.abc import Iterator
 
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing import MISSING, TitleBlock, draw_plan
+from ledgerstone.drawing.saying import side_word
 from ledgerstone.drawing.schedule import letter_of
+from ledgerstone.message import Figure, Listed, Message, Value
 from ledgerstone.order import Cutout
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     MOST_ROWS,
-    NAME,
     Block,
-    Content,
     drawing,
     facts,
-    flag,
-    here_or_later,
-    mm,
-    one_sheet,
+    half_mm,
     shortened,
+    side_by_side,
     table,
 )
 from ledgerstone.workshop.records import Workshop
 
-MIRRORED = (
-    "MIRRORED: this is the mould as you look down into it. The face lies underneath, against the"
-    " board; left and right are changed over."
-)
+PLAN_WIDE_MM = 127  # 600 units across: the plan's letters, 15 of them, are 9 points
+TALLEST = 240.0  # units that the slab itself is drawn high
 
 
-def times_text(job: Job, i: int) -> str:
-    """Say how many pieces there are, and of how many moulds."""
-    pieces, moulds = job.slabs[i].quantity, job.counts[i]
-    if pieces == 1:
-        return ""
-    return f" · {pieces} off, {moulds} mould{'' if moulds == 1 else 's'}"
-
-
-def mould_page(job: Job, i: int) -> Content:
-    """Write the sheet of one slab's mould."""
+def mould_plan(job: Job, i: int) -> Block:
+    """Draw the mould from above, with every figure that it is built from."""
     slab, shape = job.in_mould[i]
-    mould = job.moulds.moulds[i]
-    title = TitleBlock(
-        reference=job.name,
-        label=f"{job.names[i]}, mirrored, face down",
-        shade=slab.shade.name or slab.shade.match or "",
-        workshop=job.workshop.workshop.name,
-    )
-    plan = MISSING
+    name = job.speech.value(job.names[i])
+    label = job.speech.say(Message("job-mirrored-label", name=name))
+    plan, has_more = MISSING, any(e.drip or e.drop is not None for e in slab.edges.values())
     with job.contain("drawing"):
-        plan = draw_plan(slab, shape, title=title, alone=True)
-    return one_sheet(
-        f"{shortened(job.names[i], NAME)}: the mould{times_text(job, i)}",
-        flag(MIRRORED),
-        drawing(plan, f"Mirrored plan of {job.names[i]}, with dimensions", 190),
-        *here_or_later(
-            knockouts(job, i), "knockouts", "Knockouts, from the mould's own inside edges, mm"
-        ),
-        facts(
-            ("Sides", f"{mm(mould.height_mm)} mm high on the base board"),
-            ("Screws", f"{mould.screws}, in {mm(mould.pilot_mm)} mm pilot holes"),
-            ("Bead", _beads(job, i)),
-            *_drips(job, i),
-            ("Release", f"{1000 * mould.release_l:.0f} ml, thin and wiped"),
-        ),
+        plan = draw_plan(
+            slab,
+            shape,
+            title=TitleBlock(reference=job.name, label=label),
+            alone=True,
+            speech=job.speech,
+            tallest=TALLEST,
+            sections=has_more,
+        )
+    words = job.speech.say(Message("job-plan-words", name=name))
+    return drawing(plan, words, PLAN_WIDE_MM)
+
+
+def mould_facts(job: Job, i: int) -> Iterator[Block]:
+    """Say the sides, screws, bead, drips and release agent of one mould."""
+    mould = job.moulds.moulds[i]
+    height, pilot = half_mm(mould.height_mm), half_mm(mould.pilot_mm)
+    yield from side_by_side(
+        [
+            facts(
+                (Message("job-sides"), Message("job-sides-high", height=height)),
+                (
+                    Message("job-screws"),
+                    Message("job-screws-in", count=mould.screws, pilot=pilot),
+                ),
+            )
+        ],
+        [
+            facts(
+                (Message("job-bead"), _beads(job, i)),
+                *_drips(job, i),
+                (
+                    Message("job-release"),
+                    Message("job-release-ml", ml=Figure(1000 * mould.release_l, 0)),
+                ),
+            )
+        ],
+        (2, 3),
     )
 
 
-def _beads(job: Job, i: int) -> str:
+def _beads(job: Job, i: int) -> Value:
     """Say the beads: along each seen side, and round all rims that show together."""
     beads, sides = job.moulds.moulds[i].beads, {side.name for side in job.in_mould[i][1].sides}
     along = [b for b in beads if b.along in sides]
-    told = [f"{b.along} {b.profile} {mm(b.size_mm)}" for b in along]
     rims = len(beads) - len(along)
-    told += [f"{rims} rim{'' if rims == 1 else 's'}, as small as an arris"] if rims else []
-    total = sum(bead.length_mm for bead in beads) / 1000
+    told = [
+        Message(
+            "job-bead-along",
+            side=side_word(b.along),
+            profile=b.profile,
+            size=half_mm(b.size_mm),
+        )
+        for b in along
+    ]
+    told += [Message("job-bead-rims", count=rims)] if rims else []
     if len(along) > MOST_ROWS:
-        told = [f"{len(along)} sides and {rims} rims, as the plan has them"]
-    return f"{', '.join(told)}; {total:.1f} m in all" if told else "none"
+        told = [Message("job-bead-many", sides=len(along), rims=rims)]
+    if not told:
+        return Message("job-beads-none")
+    metres = Figure(sum(bead.length_mm for bead in beads) / 1000, 1)
+    return Message("job-beads", beads=Listed(tuple(told), joined="comma"), metres=metres)
 
 
-def _drips(job: Job, i: int) -> Iterator[tuple[str, str]]:
+def _drips(job: Job, i: int) -> Iterator[tuple[Value, Value]]:
     for side, length in job.moulds.moulds[i].drips_mm.items():
-        yield "Drip former", f"{side}, {mm(length)} mm long, on the open back"
+        on = Message("job-drip-on", side=side_word(side), length=half_mm(length))
+        yield Message("job-drip"), on
+
+
+# --- knockouts ------------------------------------------------------------------------------
 
 
 def knockouts(job: Job, i: int) -> Block:
     """List where each former stands, measured from the mould's own inside edges."""
+    rows = [*_openings(job, i), *_reliefs(job, i)]
+    if not rows:
+        return {}
+    columns = (
+        Message("job-knockout"),
+        Message("job-size"),
+        Message("job-left"),
+        Message("job-right"),
+        Message("job-front"),
+        Message("job-back"),
+        Message("job-centre"),
+        Message("job-checked"),
+    )
+    return table(columns, rows, (21, 24, 9, 9, 9, 9, 14, 10), right=(2, 3, 4, 5))
+
+
+def _openings(job: Job, i: int) -> Iterator[list[Value]]:
     slab, shape = job.in_mould[i]
-    x0, y0, x1, y1 = shape.outline.bounds
-
-    def row(name: str, size: str, box: tuple[float, ...]) -> list[str]:
-        a, b, c, d = box
-        centre = f"{mm((a + c) / 2 - x0)}, {mm((b + d) / 2 - y0)}"
-        return [shortened(name, 18), size, mm(a - x0), mm(x1 - c), mm(b - y0), mm(y1 - d),
-                centre, ""]  # fmt: skip
-
-    rows = []
     for opening in shape.openings:
         if opening.polygon.is_empty:
             continue
         a, b, c, d = opening.polygon.bounds
-        name = slab.cutouts[opening.index].label or "opening"
-        name = f"{letter_of(opening.index)} {name}"
+        label = slab.cutouts[opening.index].label
+        letter = letter_of(opening.index)
+        name = Message("paper-opening-unnamed", letter=letter)
+        if label:
+            name = Message("job-opening", letter=letter, label=shortened(label, 16))
         size = _former_size(slab.cutouts[opening.index], (c - a, d - b), job.workshop)
-        rows.append(row(name, size, (a, b, c, d)))
+        yield [name, size, *_places(job, i, (a, b, c, d))]
+
+
+def _reliefs(job: Job, i: int) -> Iterator[list[Value]]:
+    slab, shape = job.in_mould[i]
     for k, (relief, polygon) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
         a, b, c, d = polygon.bounds
-        letter = letter_of(len(slab.cutouts) + k)
-        name = f"{letter} {mm(relief.depth.mm)} high: {relief.label or relief.kind}"
-        rows.append(row(name, f"{mm(c - a)} × {mm(d - b)}", (a, b, c, d)))
-    if not rows:
-        return {}
-    columns = ("Knockout", "Size", "Left", "Right", "Front", "Back", "Centre x, y", "Checked")
-    return table(columns, rows, (21, 22, 9, 9, 9, 9, 13, 10), right=(2, 3, 4, 5))
+        kind = Message("job-former-kind", kind=relief.kind)
+        name = Message(
+            "job-relief",
+            letter=letter_of(len(slab.cutouts) + k),
+            depth=half_mm(relief.depth.mm),
+            label=shortened(relief.label, 16) if relief.label else kind,
+        )
+        yield [name, _two(c - a, d - b), *_places(job, i, (a, b, c, d))]
 
 
-def _former_size(cutout: Cutout, over_all_mm: XY, workshop: Workshop) -> str:
+def _places(job: Job, i: int, box: tuple[float, ...]) -> list[Value]:
+    """Say what is clear on each side, the centre, and leave a place to tick."""
+    x0, y0, x1, y1 = job.in_mould[i][1].outline.bounds
+    a, b, c, d = box
+    centre = Message("job-pair", one=half_mm((a + c) / 2 - x0), other=half_mm((b + d) / 2 - y0))
+    clear = (a - x0, x1 - c, b - y0, y1 - d)
+    return [*map(half_mm, clear), centre, ""]
+
+
+def _former_size(cutout: Cutout, over_all_mm: XY, workshop: Workshop) -> Message:
     """Say how large a knockout is made, its corners, and how it is turned, anticlockwise."""
     kind = kind_of(cutout)
     if kind.is_circle:
-        return f"Ø {mm(kind.size_mm(cutout)[0])}"
+        return Message("job-across", across=half_mm(kind.size_mm(cutout)[0]))
     size = over_all_mm
     if cutout.length is not None and cutout.width is not None:
         size = cutout.length.mm, cutout.width.mm
+    one, other = map(half_mm, size)
     radius = kind.corner_radius_mm(cutout, workshop.shaping.inside_radius_mm)
-    corners = "round ends" if radius is None else f"R {mm(radius)}"
-    turned = f", turned {cutout.turn_degrees:g}°" if cutout.turn_degrees else ""
-    return f"{mm(size[0])} × {mm(size[1])}, {corners}{turned}"
+    former = Message("job-former-round", one=one, other=other)
+    if radius is not None:
+        former = Message("job-former", one=one, other=other, radius=half_mm(radius))
+    if cutout.turn_degrees:
+        degrees = float(cutout.turn_degrees)
+        return Message("job-former-turned", former=former, degrees=degrees)
+    return former
+
+
+def _two(one_mm: float, other_mm: float) -> Message:
+    return Message("job-two", one=half_mm(one_mm), other=half_mm(other_mm))

@@ -1,6 +1,6 @@
-"""The sheets of one slab: its mould, and its steel, lifts and finish, as it lies face down.
+"""The sheet of one slab, to tape up: its mould and its steel as it lies face down, and its pour.
 
-Each is one sheet of paper. A list that would not leave its drawing legible goes on a page of its
+It is one sheet of paper. A list that would not leave its drawing legible goes on a page of its
 own at the end, with those of the order's other slabs.
 """
 
@@ -8,72 +8,97 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.drawing.casting import DrawnBar, Layer, draw_section, draw_steel
+from ledgerstone.drawing.casting import DrawnBar, Layer, Section, draw_section, draw_steel
+from ledgerstone.message import Listed, Message, Value
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_batches import pour_blocks
 from ledgerstone.papers.job_blocks import (
     NAME,
     Block,
     Content,
     drawing,
-    facts,
     flag,
+    half_mm,
     heading,
-    here_or_later,
+    in_two,
     is_long,
     kept_mm,
-    kg,
-    mm,
-    one_sheet,
     page,
+    plain,
     says,
     shortened,
+    side_by_side,
     table,
-    to_5_mm,
 )
-from ledgerstone.papers.job_finish import finish_blocks
-from ledgerstone.papers.job_mould import MIRRORED, knockouts, mould_page, times_text
-from ledgerstone.papers.job_strength import strength_facts
+from ledgerstone.papers.job_lifts import lift_facts
+from ledgerstone.papers.job_mould import PLAN_WIDE_MM, knockouts, mould_facts, mould_plan
+from ledgerstone.quantities import Length
 from ledgerstone.strength.grips import best_grips_mm
 
+BESIDE_MM = 55  # beside the plan
+BESIDE_WIDE = 255.0  # units across of what is drawn there: letters of 15 are over 9 points
 
-def slab_pages(job: Job, i: int) -> Iterator[Content]:
-    """Write the two sheets of one slab."""
-    yield mould_page(job, i)
-    yield _steel_page(job, i)
+
+def slab_page(job: Job, i: int) -> Content:
+    """Write the sheet of one slab: with its pour where it is the only one, else with its lifts."""
+    bars = _bars(job, i)
+    return page(
+        _title(job, i),
+        flag(Message("job-mirrored")),
+        *side_by_side(
+            [mould_plan(job, i)],
+            [_section(job, i), _steel_drawing(job, i)],
+            (PLAN_WIDE_MM, BESIDE_MM),
+        ),
+        *_knockouts(job, i),
+        *mould_facts(job, i),
+        *([_later("steel", bars)] if is_long(bars) else in_two(bars)),
+        says(Listed(tuple(job.steel[i].notes), joined="sentences")),
+        *(
+            pour_blocks(job)
+            if job.is_alone
+            else (heading(Message("job-lifts")), lift_facts(job, i))
+        ),
+    )
+
+
+def _title(job: Job, i: int) -> Message:
+    name = shortened(job.names[i], NAME)
+    title = Message("job-slab-title" if job.is_alone else "job-slab-title-shared", name=name)
+    pieces, moulds = job.slabs[i].quantity, job.counts[i]
+    if pieces == 1:
+        return title
+    return Message("job-slab-title-many", title=title, pieces=pieces, moulds=moulds)
 
 
 def list_pages(job: Job) -> Iterator[Content]:
     """Write the lists that are too long for their slab's sheet, all slabs' together."""
     blocks: list[Block] = []
     for i, name in enumerate(job.names):
-        for says_what, long in (("knockouts", knockouts(job, i)), ("steel", _bars(job, i))):
+        for kind, long in (("knockouts", knockouts(job, i)), ("steel", _bars(job, i))):
             if is_long(long):
-                blocks += [
-                    heading(f"{shortened(name, NAME)}: {says_what}, from the mould's edges, mm")
-                ]
-                blocks.append(long)
+                named = Message("job-list-of", list=kind, name=shortened(name, NAME))
+                blocks += [heading(named), long]
     if blocks:
-        yield page("Long lists, mirrored as the moulds are", flag(MIRRORED), *blocks)
+        yield page(Message("job-lists-title"), flag(Message("job-mirrored")), *blocks)
 
 
-# --- steel, lifts, finish -------------------------------------------------------------------
+def _knockouts(job: Job, i: int) -> Iterator[Block]:
+    listed = knockouts(job, i)
+    if is_long(listed):
+        yield _later("knockouts", listed)
+    elif listed:
+        yield heading(Message("job-knockouts"))
+        yield listed
 
 
-def _steel_page(job: Job, i: int) -> Content:
-    steel = job.steel[i]
-    return one_sheet(
-        f"{shortened(job.names[i], NAME)}: steel, lifts, finish{times_text(job, i)}",
-        flag(f"{MIRRORED} Arrows: the best places to lift."),
-        _steel_drawing(job, i),
-        _section(job, i),
-        *here_or_later(_bars(job, i), "bars and mesh"),
-        says(*steel.notes),
-        heading("Lifts"),
-        _lifts(job, i),
-        heading("Finish"),
-        *finish_blocks(job, i),
-    )
+def _later(kind: str, listed: Block) -> Block:
+    """Say where a list stands that is too long for the slab's own sheet."""
+    return says(Message("job-list-later", list=kind, rows=len(listed["rows"])))
+
+
+# --- steel ----------------------------------------------------------------------------------
 
 
 def _steel_drawing(job: Job, i: int) -> Block:
@@ -93,85 +118,76 @@ def _steel_drawing(job: Job, i: int) -> Block:
         grips,
         along_y,
         job.rail_in(i, shape),
+        rail_says=job.speech.say(Message("paper-rail-here")),
         mesh_off_mm=steel.beside_mm,
     )
-    words = f"Steel of {job.names[i]} in its mould: {len(steel.bars)} bars"
-    return drawing(draw_steel(shape, layer, title="Steel in the mould", says=words), words, 62)
+    words = job.speech.say(Message("job-steel-words", name=job.names[i], bars=len(steel.bars)))
+    title = job.speech.say(Message("job-steel-title"))
+    svg = draw_steel(shape, layer, title=title, says=words, wide=BESIDE_WIDE, tallest=150.0)
+    return drawing(svg, words, BESIDE_MM)
 
 
 def _section(job: Job, i: int) -> Block:
-    slab, steel = job.slabs[i], job.steel[i]
+    slab, steel, say = job.slabs[i], job.steel[i], job.speech.say
     coat = job.workshop.recipe.face_coat
-    kept = f"{kept_mm(steel.cover.kept_mm)} mm"
-    face = f": {mm(coat.thickness_mm)} mm of face coat first" if coat is not None else ""
-    words = f"Section: {mm(slab.thickness.mm)} mm thick, steel in mid-depth, cover {kept}"
-    svg = draw_section(
-        thickness=f"{mm(slab.thickness.mm)} mm",
-        height=f"at {mm(job.moulds.moulds[i].height_mm)} mm",
-        cover=kept,
-        face=face,
+    thickness = _mm(slab.thickness.mm)
+    kept = Length.of_mm(kept_mm(steel.cover.kept_mm).amount)
+    face = Message("job-section-face")
+    if coat is not None:
+        face = Message("job-section-face-coat", coat=_mm(coat.thickness_mm))
+    words = say(Message("job-section-words", thickness=thickness, cover=kept))
+    height = _mm(job.moulds.moulds[i].height_mm)
+    section = Section(
+        thickness=job.speech.value(thickness),
+        back=say(Message("job-section-back", height=height)),
+        cover=say(Message("job-section-cover", cover=kept)),
+        face=say(face),
+        steel=say(_steel_named(job, i)),
         bars=bool(steel.bars),
-        bar=_section_words(job, i),
-        says=words,
     )
-    return drawing(svg, words, 44)
+    title = say(Message("job-section-title"))
+    return drawing(draw_section(section, title=title, says=words), words, BESIDE_MM)
 
 
-def _section_words(job: Job, i: int) -> str:
+def _mm(length_mm: float) -> Length:
+    return Length.of_mm(half_mm(length_mm).amount)
+
+
+def _steel_named(job: Job, i: int) -> Message:
     rack, bars = job.workshop.steel, job.steel[i].bars
-    mesh = f"mesh {rack.mesh_wire_mm:g} at {rack.mesh_pitch_mm:g}"
-    return f"{bars[0].diameter_mm:g} mm bars on {mesh}" if bars else mesh.capitalize()
+    wire, pitch = plain(rack.mesh_wire_mm), plain(rack.mesh_pitch_mm)
+    if not bars:
+        return Message("job-section-mesh", wire=wire, pitch=pitch)
+    return Message("job-section-bars", bar=plain(bars[0].diameter_mm), wire=wire, pitch=pitch)
 
 
 def _bars(job: Job, i: int) -> Block:
+    """List every bar and piece of mesh: its mark, its cut length, and where it lies."""
     steel = job.steel[i]
     over = sum(job.quote.shapes[i].outline.bounds[::2])
-    rows = []
+    rows: list[list[Value]] = []
     for bar in steel.bars:
-        xs = sorted((over - bar.start_mm[0], over - bar.end_mm[0]))
-        ys = sorted((bar.start_mm[1], bar.end_mm[1]))
-        where = f"left {_from_to(*xs)}, front {_from_to(*ys)}"
-        size = f"{bar.diameter_mm:g} mm bar"
-        rows.append([bar.mark, size, mm(bar.length_mm), where, ""])
+        left = _stretch(over - bar.start_mm[0], over - bar.end_mm[0])
+        where = Message("job-bar-at", left=left, front=_stretch(bar.start_mm[1], bar.end_mm[1]))
+        size = Message("job-bar", bar=plain(bar.diameter_mm))
+        rows.append([bar.mark, size, half_mm(bar.length_mm), where, ""])
     for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
-        where = f"left {mm(over - x - piece.length_mm)}, front {mm(y)}"
-        size = f"mesh {piece.wire_mm:g} at {piece.pitch_mm:g}"
-        rows.append([piece.mark, size, f"{mm(piece.length_mm)} × {mm(piece.width_mm)}", where, ""])
-    columns = ("Mark", "What", "Cut, mm", "Where it lies, from the mould's edges, mm", "Cut")
-    return table(columns, rows, (8, 18, 19, 47, 8))
-
-
-def _from_to(first_mm: float, last_mm: float) -> str:
-    """Say a stretch, or a place where it has no length."""
-    first, last = mm(first_mm), mm(last_mm)
-    return first if first == last else f"{first} to {last}"
-
-
-def _lifts(job: Job, i: int) -> Block:
-    handled = job.quote.strength[i].handled
-    _, shape = job.in_mould[i]
-    x0, y0, _, _ = shape.outline.bounds
-    grips, along_y = best_grips_mm(shape.outline)
-    start, side = (y0, "front") if along_y else (x0, "left")
-    people = job.quote.weights[i].people_to_lift
-    first, second = to_5_mm(grips[0] - start), to_5_mm(grips[1] - start)
-    where = f"{first} and {second} mm from the mould's {side} edge"
-    carried = "Flat, level, on two lines" if handled.way.held == "flat" else "On edge, upright"
-    rail = " Clamp a stiff rail across the openings first." if handled.way.rail else ""
-    if handled.way.rail and not shape.openings:
-        rail = " It has no opening, so it wants no rail."
-    sides = " Sides and formers stay in until it stands." if handled.way.sides_on else ""
-    turned = (
-        "Turned, with its mould" if handled.way.sides_on else "Turned, its sides and formers out"
+        left = half_mm(over - x - piece.length_mm)
+        where = Message("job-bar-at", left=left, front=half_mm(y))
+        size = Message("job-mesh", wire=plain(piece.wire_mm), pitch=plain(piece.pitch_mm))
+        cut = Message("job-two", one=half_mm(piece.length_mm), other=half_mm(piece.width_mm))
+        rows.append([piece.mark, size, cut, where, ""])
+    columns = (
+        Message("job-mark"),
+        Message("job-what"),
+        Message("job-cut-mm"),
+        Message("job-where"),
+        Message("job-cut"),
     )
-    over = f", over the slab's {handled.turned_over}" if handled.turned_over else ""
-    return facts(
-        ("Poured, wet", kg(job.wet_kg(i))),
-        (turned, f"{kg(job.turned_kg(i))}, by {handled.way.people} people{over}"),
-        ("Cured, bare", f"{kg(job.cured_kg(i))}: {people} people with clamps, by our own share"),
-        ("How", f"{handled.way.name[:1].upper()}{handled.way.name[1:]}.{rail}{sides}"),
-        ("When", f"{handled.cover_days:g} days after the pour, not before"),
-        *strength_facts(job, i),
-        ("Grip at", where),
-        ("Carry", f"{carried}; never flat by its ends. No mass here is a safe limit."),
-    )  # fmt: skip
+    return table(columns, rows, (8, 19, 17, 42, 9))
+
+
+def _stretch(one_mm: float, other_mm: float) -> Value:
+    """Say a stretch, or a place where it has no length."""
+    first, last = half_mm(min(one_mm, other_mm)), half_mm(max(one_mm, other_mm))
+    return first if first == last else Message("job-stretch", first=first, last=last)

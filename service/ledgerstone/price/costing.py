@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
+from ledgerstone.message import Message
 from ledgerstone.mix import placed_l
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.materials import materials, sealers
@@ -37,7 +38,7 @@ class Cost:
     ``group`` is the line of the price that it is charged under, by the catalogue's word.
     """
 
-    label: str
+    label: Message | str
     group: str
     amount: Decimal
 
@@ -58,7 +59,7 @@ def costs(
         *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
         *_hands(steps, workshop),
         *_tiles(order, steps, workshop),
-        Cost("Kept for casting again", MAKING, _recasts(order, shapes, steps, workshop)),
+        Cost(Message("cost-recasts"), MAKING, _recasts(order, shapes, steps, workshop)),
     )
 
 
@@ -68,7 +69,7 @@ def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iter
     if sample is not None and any(step.stage == "sample" for step in steps):
         litres = sample.litres * len(tiles_of(order))
         concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
-        yield Cost("Concrete of the tiles", TILES, concrete)
+        yield Cost(Message("cost-tiles"), TILES, concrete)
 
 
 def mould_counts(order: Order, steps: Iterable[Operation]) -> tuple[int, ...]:
@@ -84,9 +85,9 @@ def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Itera
         mine = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
         area += mine
         pads += mine * finish_of(slab, workshop).consumables_per_m2
-    yield Cost("Consumables", MATERIALS, workshop.rates.consumables_per_m2 * area)
-    yield Cost("Packing", MATERIALS, _packing(order, workshop))
-    yield Cost("Pads", FINISHING, pads)
+    yield Cost(Message("cost-consumables"), MATERIALS, workshop.rates.consumables_per_m2 * area)
+    yield Cost(Message("cost-packing"), MATERIALS, _packing(order, workshop))
+    yield Cost(Message("cost-pads"), FINISHING, pads)
 
 
 def _packing(order: Order, workshop: Workshop) -> Decimal:
@@ -102,9 +103,9 @@ def _packing(order: Order, workshop: Workshop) -> Decimal:
 
 def _hands(steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
     """Yield the wages of each kind of step, machine and hire with them, in the order of work."""
-    amounts: dict[tuple[str, str], Decimal] = {}
+    amounts: dict[tuple[Message, str], Decimal] = {}
     for step in steps:
-        key = (f"Hours: {step.name[:1].lower()}{step.name[1:]}", _group(step))
+        key = (Message("cost-hours", step=step.name), _group(step))
         amounts[key] = amounts.get(key, Decimal(0)) + wages(step, workshop)
     for (label, group), amount in amounts.items():
         yield Cost(label, group, amount)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.reinforcement._after_crack import AfterCrack, Held, after_a_crack, room_for_bars
@@ -51,7 +52,7 @@ class SteelPlan:
     beside_mm: float
     cover: Cover
     after: AfterCrack | None
-    notes: tuple[str, ...]
+    notes: tuple[Message, ...]
 
     def cut(self) -> tuple[Bar, ...]:
         """The bars to cut, one mark each."""

@@ -1,13 +1,15 @@
-"""What the workshop should know of the steel in a slab, in sentences."""
+"""What the workshop should know of the steel in a slab, as messages."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from decimal import Decimal
 
+from ledgerstone.message import Figure, Listed, Message, Percent
 from ledgerstone.order import Slab
 from ledgerstone.reinforcement._after_crack import AfterCrack, Held
 from ledgerstone.reinforcement._bars import PlacedBar
-from ledgerstone.steel_rules import Cover, lap_mm, material_words
+from ledgerstone.steel_rules import Cover, lap_mm, material_note
 from ledgerstone.workshop.records import Workshop
 
 THICK_BAR_MM = 8.0
@@ -19,73 +21,76 @@ def notes(
     bars: Sequence[PlacedBar],
     after: AfterCrack | None,
     workshop: Workshop,
-) -> Iterator[str]:
-    """Say what the steel is, how it lies, and what it carries after a crack."""
+) -> Iterator[Message]:
+    """Say what the steel is, how it lies (common practice, no source), what it carries cracked."""
     bar = workshop.steel.bar_mm
-    yield material_words(slab.place, workshop.steel)
+    yield material_note(slab.place, workshop.steel)
     if cover.kept_mm < cover.wanted_mm:
-        yield (
-            f"In {slab.thickness.text()} the steel has {cover.kept_mm:.0f} mm of cover; "
-            f"{cover.wanted_mm:.0f} mm is wanted. Use thinner bars, glass fibre, or a thicker slab."
+        yield Message(
+            "steel-cover-short",
+            thickness=slab.thickness,
+            kept=Figure(cover.kept_mm, 0),
+            wanted=Figure(cover.wanted_mm, 0),
         )
     if bar is not None and bar > THICK_BAR_MM:
-        yield f"Take 6 or 8 mm bars before {bar:g} mm: in a thin slab they leave more cover."
-    yield (
-        "Hang the steel from the mould's sides by wire, or lay it on the stiff first layer, so that"
-        " it lies in mid-depth: it must not sink, or it shows through a dark face. Common"
-        " practice, no source."
-    )
+        yield Message("steel-thick-bar", bar=float(bar))
+    yield Message("steel-hang")
     if slab.cutouts:
-        yield "Cut the mesh back from every opening by the cover."
+        yield Message("steel-cut-back")
     if after is not None:
-        yield from _after_words(after, bar)
-    yield from _anchorage_words(bars)
-    yield from _lap_words(bars, workshop)
+        yield from _after_notes(after, bar)
+    yield from _anchorage_notes(bars)
+    yield from _lap_notes(bars, workshop)
 
 
-def _lap_words(bars: Sequence[PlacedBar], workshop: Workshop) -> Iterator[str]:
+def _lap_notes(bars: Sequence[PlacedBar], workshop: Workshop) -> Iterator[Message]:
     most = workshop.steel.stock_length_mm
     long = [bar for bar in bars if bar.length_mm > most]
     if long:
-        overlap = lap_mm(workshop, long[0].diameter_mm)
-        yield (
-            f"Bars longer than {most:.0f} mm come in parts that overlap by {overlap:.0f} mm, wired"
-            " side by side (EN 1992-1-1 8.7)."
-        )
+        lap = Figure(lap_mm(workshop, long[0].diameter_mm), 0)
+        yield Message("steel-laps", most=Figure(most, 0), lap=lap)
 
 
-def _after_words(after: AfterCrack, bar_mm: float | None) -> Iterator[str]:
-    ways = (("lengthwise", after.along), ("across", after.across))
-    by_bars = [f"{name} {held.spacing_mm:.0f} mm" for name, held in ways if held.by == "bars"]
+def _after_notes(after: AfterCrack, bar_mm: float | None) -> Iterator[Message]:
+    ways = (("along", after.along), ("across", after.across))
+    by_bars = [(way, held) for way, held in ways if held.by == "bars"]
     if by_bars and bar_mm is not None:
-        limit = min(held.limit_mpa for _, held in ways if held.by == "bars")
-        yield (
-            f"After a crack {bar_mm:g} mm bars hold it, {' and '.join(by_bars)} apart: {limit:.1f}"
-            f" MPa with the mesh, no less than the slab cracks at (EN 1992-1-1 6.1, 9.2.1.1)."
+        apart = tuple(
+            Message("steel-way-apart", way=way, spacing=Figure(held.spacing_mm or 0.0, 0))
+            for way, held in by_bars
         )
-    by_mesh = [name for name, held in ways if held.by == "mesh"]
+        limit = Figure(min(held.limit_mpa for _, held in by_bars), 1)
+        yield Message("steel-bars-hold", bar=float(bar_mm), ways=Listed(apart), limit=limit)
+    by_mesh = [way for way, held in ways if held.by == "mesh"]
     if by_mesh:
-        yield f"After a crack the mesh holds it {' and '.join(by_mesh)} (EN 1992-1-1 6.1)."
-    plain = [(name, held) for name, held in ways if held.by == "plain"]
+        yield Message("steel-mesh-holds", ways=_ways(by_mesh))
+    plain = [(way, held) for way, held in ways if held.by == "plain"]
     if plain:
-        yield _plain_words(plain)
+        yield _plain_note(plain)
 
 
-def _plain_words(plain: Iterable[tuple[str, Held]]) -> str:
-    every = list(plain)
-    limit = every[0][1].limit_mpa
-    asked = max(held.demand.mpa for _, held in every)
-    return (
-        f"Judged as plain concrete {' and '.join(name for name, _ in every)} after a crack:"
-        f" {asked:.1f} MPa of {limit:.1f} MPa (EN 1992-1-1 12.3.1)."
+def _ways(ways: Iterable[str]) -> Listed:
+    return Listed(tuple(Message("steel-way", way=way) for way in ways))
+
+
+def _plain_note(plain: Sequence[tuple[str, Held]]) -> Message:
+    return Message(
+        "steel-plain",
+        ways=_ways(way for way, _ in plain),
+        asked=Figure(max(held.demand.mpa for _, held in plain), 1),
+        limit=Figure(plain[0][1].limit_mpa, 1),
     )
 
 
-def _anchorage_words(bars: Sequence[PlacedBar]) -> Iterator[str]:
+def _anchorage_notes(bars: Sequence[PlacedBar]) -> Iterator[Message]:
     short = [bar for bar in bars if bar.anchored < 1.0]
     if short:
-        marks = ", ".join(f"{bar.mark} {100 * bar.anchored:.0f}%" for bar in short)
-        yield (
-            f"Too short to be anchored for all of their strength: {marks}. They count in that"
-            " proportion (EN 1992-1-1 8.4)."
+        told = tuple(
+            Message(
+                "steel-short-bar",
+                mark=bar.mark,
+                percent=Percent(Decimal(f"{100 * bar.anchored:.0f}")),
+            )
+            for bar in short
         )
+        yield Message("steel-short", bars=Listed(told, joined="comma"))

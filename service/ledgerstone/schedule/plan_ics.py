@@ -14,7 +14,7 @@ from ledgerstone.order import Order
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.schedule.jobs import moment
-from ledgerstone.wording import workshop_speech
+from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 
@@ -46,16 +46,17 @@ def plan_ics(lead: LeadTime, order: Order, workshop: Workshop) -> str:
 def _entries(
     lead: LeadTime, order: Order, workshop: Workshop
 ) -> Iterator[tuple[str, str, datetime, datetime]]:
+    speech = workshop_speech(workshop.workshop.language, workshop)
     rules = workshop.bookings if workshop.bookings is not None else BookingRules(file="")
     table, people = _word(rules.table_words, "table"), _word(rules.people_words, "hands")
     for held in lead.on_table:
         for number in range(held.tables):
-            title = f"Casting table {number + 1}: {_lying(held.load, lead, order)}"
+            lying = _lying(held.load, lead, order, speech)
+            title = speech.say(Message("plan-table", number=number + 1, slabs=lying))
             yield title, table, moment(held.starts), moment(held.ends)
-    speech = workshop_speech(workshop.workshop.language, workshop)
     for one in work_by_day(lead):
         stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
-        what = stages if one.slab is None else f"{stages}: {_label(one.slab, order)}"
+        what = stages if one.slab is None else f"{stages}: {_label(one.slab, order, speech)}"
         hours = f"{one.begins:%H:%M}–{one.ends:%H:%M}"
         yield f"{what}, {hours}", people, one.begins, one.ends
 
@@ -65,12 +66,12 @@ def _word(words: Sequence[str], usual: str) -> str:
     return usual if usual in words or not words else words[0]
 
 
-def _lying(load: int, lead: LeadTime, order: Order) -> str:
+def _lying(load: int, lead: LeadTime, order: Order, speech: Speech) -> str:
     """Name what lies in a load: each slab once."""
     casts = (one for one in lead.work if one.job.step.stage == "cast" and one.job.load == load)
     slabs = dict.fromkeys(one.job.piece.slab for one in casts)
-    return ", ".join(_label(slab, order) for slab in slabs if slab is not None)
+    return ", ".join(_label(slab, order, speech) for slab in slabs if slab is not None)
 
 
-def _label(slab: int, order: Order) -> str:
-    return order.slabs[slab].label or f"slab {slab + 1}"
+def _label(slab: int, order: Order, speech: Speech) -> str:
+    return order.slabs[slab].label or speech.say(Message("plan-slab-number", number=slab + 1))

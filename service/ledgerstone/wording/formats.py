@@ -25,6 +25,7 @@ from ledgerstone.message import (
     Temperature,
     Volume,
     Weekday,
+    WeekdayName,
     Weight,
 )
 from ledgerstone.quantities import Length
@@ -158,6 +159,10 @@ class Formats:
         said = str(format_interval(days.first, days.last, "yMMMMd", locale=self.locale))
         return _BETWEEN_NUMBERS.sub("–", said).replace("\N{THIN SPACE}", " ")
 
+    def weekday_name(self, day: WeekdayName) -> str:
+        """Write a day's name alone, short."""
+        return format_date(day.day, "EEE", locale=self.locale)
+
     def length(self, length: Length) -> str:
         """Write a length in the unit in which somebody typed it, else in the place's own."""
         said = self.number(self._in_place(length).text())
@@ -198,6 +203,7 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Weekday: Formats.weekday,
         DayMonth: Formats.day_month,
         Days: Formats.days,
+        WeekdayName: Formats.weekday_name,
         Length: Formats.length,
         date: Formats.day,
         float: Formats.figure,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ledgerstone.message import Message
 from ledgerstone.order import Order
 from ledgerstone.shape import Shape
 from ledgerstone.work.loading import casting_sequence
@@ -48,7 +49,7 @@ def operations(
     mixing = mixing_minutes(order, shapes, workshop, made, sequence)
     steps = [*(sample_tiles(order, workshop) if with_tiles else ()), *in_hand(order, workshop)]
     steps += crating(order, workshop)
-    steps += once("Level the table", "cast", workshop.hours.per_job.level)
+    steps += once(Message("step-level"), "cast", workshop.hours.per_job.level)
     for i in sequence:
         slab, shape = order.slabs[i], shapes[i]
         steps += moulding(i, slab, shape, workshop, made[i])
@@ -60,5 +61,5 @@ def operations(
         steps += surfacing(i, slab, shape, workshop)
         steps += sealing(i, slab, shape, workshop)
         steps += packing(i, order, workshop)
-    steps += once("Clean the mixer and tools", "cast", workshop.hours.per_job.clean_up)
+    steps += once(Message("step-clean-up"), "cast", workshop.hours.per_job.clean_up)
     return tuple(sorted(steps, key=lambda step: STAGES.index(step.stage)))

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from ledgerstone.message import Message
 from ledgerstone.mould import takes_plug
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, edge_lengths_mm
@@ -31,13 +32,13 @@ def moulding(
     formers += hours.relief * len(slab.reliefs)
     days, bead = workshop.days, hours.bead_per_m * around_m + _edge_hours(slab, shape, workshop)
     steps = (
-        ("Make the mould", board, 0.0),
-        ("Make and fix the knockouts", formers, 0.0),
-        ("Run the bead", bead, days.bead_hours),
-        ("Wipe on the release agent", hours.release, days.release_hours),
+        (Message("step-mould"), board, 0.0),
+        (Message("step-knockouts"), formers, 0.0),
+        (Message("step-bead"), bead, days.bead_hours),
+        (Message("step-release"), hours.release, days.release_hours),
     )
     for name, each, wait in steps:
-        if each or name == "Make the mould":
+        if each or name.name == "step-mould":
             yield Operation(
                 name,
                 "mould",
@@ -45,7 +46,7 @@ def moulding(
                 moulds * each,
                 wait_hours=wait,
                 pieces=moulds,
-                pauses=name == "Run the bead",
+                pauses=name.name == "step-bead",
             )
 
 
@@ -99,9 +100,9 @@ def casting(
     again = (n - plan.moulds) * workshop.hours.per_mould.again
     box, area = on_table_mm(shape, workshop), shape.net_area_mm2 / MM2_PER_M2
     if again:
-        yield Operation("Clean and oil the mould again", "cast", i, again, pieces=n, table_mm=box)
+        yield Operation(Message("step-again"), "cast", i, again, pieces=n, table_mm=box)
     steel = hours.steel_per_m2 * area + hours.bar * plan.bars
-    yield Operation("Cut and tie the steel", "cast", i, n * steel, pieces=n, table_mm=box)
+    yield Operation(Message("step-steel"), "cast", i, n * steel, pieces=n, table_mm=box)
     yield from _pouring(i, slab, shape, workshop, plan)
     yield _covering(i, slab, shape, workshop, plan)
 
@@ -113,7 +114,7 @@ def _pouring(
     n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
     box = on_table_mm(shape, workshop)
     yield Operation(
-        "Weigh and mix the batches",
+        Message("step-mix"),
         "cast",
         i,
         sum(plan.mixing_minutes) / 60,
@@ -122,12 +123,12 @@ def _pouring(
         table_mm=box,
         minutes_each=plan.mixing_minutes,
     )
-    run: list[tuple[str, float, Machine | None]] = [
-        ("Lay the steel, back-fill", hours.place_per_m2 * area, "mixer"),
-        ("Strike off and vibrate", hours.strike_off_per_m2 * area, None),
+    run: list[tuple[Message, float, Machine | None]] = [
+        (Message("step-place"), hours.place_per_m2 * area, "mixer"),
+        (Message("step-strike"), hours.strike_off_per_m2 * area, None),
     ]
     if workshop.recipe.face_coat is not None:
-        run.insert(0, ("Face coat", hours.face_coat_per_m2 * area, "mixer"))
+        run.insert(0, (Message("step-face"), hours.face_coat_per_m2 * area, "mixer"))
     for name, each, machine in run:
         yield Operation(
             name, "cast", i, n * each, pieces=n, machine=machine, table_mm=box, unbroken=True
@@ -139,7 +140,7 @@ def _covering(i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPl
     n, days = slab.quantity, plan.cover_days
     tent = workshop.tent if plan.heated else None
     return Operation(
-        "Cover it, damp",
+        Message("step-cover"),
         "cast",
         i,
         n * workshop.hours.per_piece.cover,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ledgerstone.message import Message
 from ledgerstone.order import Order
 from ledgerstone.work.operation import Operation, Stage
 from ledgerstone.workshop.records import Workshop
@@ -24,25 +25,25 @@ def sample_tiles(order: Order, workshop: Workshop) -> Iterator[Operation]:
         return
     for shade, surface in tiles_of(order):
         yield Operation(
-            f"Cast a sample tile: {shade}, {surface}",
+            Message("step-tile", shade=shade, surface=surface),
             "sample",
             None,
             sample.hours,
             wait_hours=24 * sample.ready_days,
         )
-    yield Operation("Yes to the sample tile", "sample", None, 0.0, wait_hours=24 * sample.yes_days)
+    yield Operation(Message("step-yes"), "sample", None, 0.0, wait_hours=24 * sample.yes_days)
 
 
 def in_hand(order: Order, workshop: Workshop) -> Iterator[Operation]:
     """Yield what comes before the first cut: nothing is cut until all of it is in hand."""
     hours = workshop.hours.per_job
-    yield Operation("Templates, sinks and the signed drawing in hand", "mould", None, hours.in_hand)
-    yield Operation("Set up", "mould", None, hours.set_up)
+    yield Operation(Message("step-in-hand"), "mould", None, hours.in_hand)
+    yield Operation(Message("step-set-up"), "mould", None, hours.set_up)
     if order.heated_curing and workshop.tent is not None:
-        yield Operation("Put up the heated tent", "mould", None, workshop.tent.hours_per_order)
+        yield Operation(Message("step-tent"), "mould", None, workshop.tent.hours_per_order)
 
 
-def once(name: str, stage: Stage, hours: float) -> Iterator[Operation]:
+def once(name: Message, stage: Stage, hours: float) -> Iterator[Operation]:
     """Yield a step that is done once an order, where it takes time of its own."""
     if hours:
         yield Operation(name, stage, None, hours)

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
+from ledgerstone.message import Message
+
 Stage = Literal["sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack"]
 Machine = Literal["mixer", "polisher"]
 STAGES: tuple[Stage, ...] = ("sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack")
@@ -52,7 +54,7 @@ class Operation:
         what several pieces take together; they add up to ``hands_hours``.
     """
 
-    name: str
+    name: Message
     stage: Stage
     slab: int | None
     hands_hours: float

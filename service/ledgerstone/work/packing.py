@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ledgerstone.message import Message
 from ledgerstone.order import Order
 from ledgerstone.work.operation import Operation
 from ledgerstone.workshop.records import PackingWay, Workshop
@@ -30,9 +31,9 @@ def packing(i: int, order: Order, workshop: Workshop) -> Iterator[Operation]:
     """Yield the last looks at each piece of a slab, and its packing."""
     n, test = order.slabs[i].quantity, workshop.hours.per_piece.test
     if test:
-        yield Operation("Test with water and weigh", "pack", i, n * test, pieces=n)
+        yield Operation(Message("step-test"), "pack", i, n * test, pieces=n)
     each = packing_way(order, workshop).hours_per_piece
-    yield Operation("Pack", "pack", i, n * each, pieces=n)
+    yield Operation(Message("step-pack"), "pack", i, n * each, pieces=n)
 
 
 def crating(order: Order, workshop: Workshop) -> Iterator[Operation]:
@@ -41,7 +42,7 @@ def crating(order: Order, workshop: Workshop) -> Iterator[Operation]:
     if crate is not None:
         count = crate_count(order, workshop)
         yield Operation(
-            "Build the crate" if count == 1 else "Build the crates",
+            Message("step-crate", count=count),
             "pack",
             None,
             count * crate.hours,
@@ -51,7 +52,7 @@ def crating(order: Order, workshop: Workshop) -> Iterator[Operation]:
 def keeping(i: int, order: Order, age_days: float) -> Operation:
     """Return the wait of a slab that stays until its concrete has an age, adjusted to 20 °C."""
     return Operation(
-        "Keep it until it is strong enough to lie on its rests",
+        Message("step-keep"),
         "pack",
         i,
         0.0,

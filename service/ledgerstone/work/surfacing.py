@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from decimal import Decimal
 
+from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.work.operation import Operation
@@ -24,15 +25,17 @@ def moving(
     n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
     sand = hours.sand_back_per_m2 * area if workshop.boards.sanding_mm > 0 else 0.0
     trim = n * hours.cutout_trim * len(slab.cutouts)
-    knockouts = [Operation("Take out the knockouts", "finish", i, trim, pieces=n)] if trim else []
+    knockouts = (
+        [Operation(Message("step-knockouts-out"), "finish", i, trim, pieces=n)] if trim else []
+    )
     stay = way is None or way.sides_on
     if sand:
-        yield Operation("Sand the back", "finish", i, n * sand, pieces=n)
+        yield Operation(Message("step-sand"), "finish", i, n * sand, pieces=n)
     yield from () if stay else knockouts
-    turn = "Turn it" if way is None else f"Turn it: {way.name}"
+    turn = Message("step-turn") if way is None else Message("step-turn-way", way=way.name)
     more, hire = (way.hours, n * way.price) if way is not None else (0.0, Decimal(0))
     yield Operation(turn, "finish", i, n * (hours.turn + more), hire=hire, pieces=n)
-    yield Operation("Demould", "finish", i, n * hours.demould, pieces=n, frees=True)
+    yield Operation(Message("step-demould"), "finish", i, n * hours.demould, pieces=n, frees=True)
     yield from knockouts if stay else ()
 
 
@@ -44,12 +47,12 @@ def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[
     before = grits_before_fills(finish, workshop)
     each = n * area * finish.hours_per_m2 / max(1, len(finish.grits))
     if wash:
-        yield Operation("Wash it", "finish", i, n * wash, pieces=n)
+        yield Operation(Message("step-wash"), "finish", i, n * wash, pieces=n)
     for at, grit in enumerate(before):
         if grit is not None:
-            yield _ground(f"Grind: {grit} grit", i, n, each)
+            yield _ground(Message("step-grind", grit=grit), i, n, each)
         yield Operation(
-            "Fill the voids" if at == 0 else "Fill the voids again",
+            Message("step-fill" if at == 0 else "step-fill-again"),
             "finish",
             i,
             n * area * fill,
@@ -59,7 +62,12 @@ def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[
         )
     ground = each * sum(grit is not None for grit in before)
     yield replace(
-        _ground(f"Finish: {finish.surface}", i, n, n * area * finish.hours_per_m2 - ground),
+        _ground(
+            Message("step-finish", surface=finish.surface),
+            i,
+            n,
+            n * area * finish.hours_per_m2 - ground,
+        ),
         wait_hours=max(24 * days.drying, days.strip_hours),
         least_days=finish.days,
     )
@@ -86,7 +94,7 @@ def finish_of(slab: Slab, workshop: Workshop) -> FinishOffered:
     return next(f for f in workshop.finishes if f.surface == slab.finish.surface)
 
 
-def _ground(name: str, i: int, n: int, hours: float) -> Operation:
+def _ground(name: Message, i: int, n: int, hours: float) -> Operation:
     """Grind pieces, one person at the polisher."""
     return Operation(
         name, "finish", i, hours, machine_hours=hours, pieces=n, people=1, machine="polisher"
@@ -101,8 +109,11 @@ def sealing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Op
     seal = n * area * sealer.hours_per_m2_coat * sealer.coats / goes
     for coat in range(1, goes + 1):
         last = coat == goes
+        name = Message("step-seal", sealer=sealer.name)
+        if goes > 1:
+            name = Message("step-seal-coat", sealer=sealer.name, coat=coat)
         yield Operation(
-            f"Seal: {sealer.name}" + (f", coat {coat}" if goes > 1 else ""),
+            name,
             "seal",
             i,
             seal,

@@ -1,0 +1,188 @@
+"""What is cut and what is used: boards, formers, bars, mesh and strip, and the packs to have."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from ledgerstone.drawing.saying import side_word
+from ledgerstone.message import Figure, Listed, Message, Value
+from ledgerstone.mould import Former
+from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_blocks import (
+    Block,
+    half_mm,
+    heading,
+    plain,
+    says,
+    shortened,
+    table,
+    ticks,
+)
+
+_SHORT = 16  # letters of a name in a narrow column
+
+
+def boards_table(job: Job) -> Block:
+    """List every board piece by the number that it has on its sheet."""
+    rows: list[list[Value]] = [
+        [
+            f"{n}",
+            _piece_named(job, p.name),
+            half_mm(max(p.length_mm, p.width_mm)),
+            half_mm(min(p.length_mm, p.width_mm)),
+            "",
+        ]
+        for n, p in enumerate(job.moulds.boards.placed, start=1)
+    ]
+    columns = (
+        Message("job-no"),
+        Message("job-piece"),
+        Message("job-long"),
+        Message("job-wide"),
+        Message("job-cut"),
+    )
+    return table(columns, rows, (10, 44, 19, 19, 12), right=(2, 3))
+
+
+def _piece_named(job: Job, name: str) -> Value:
+    """Name a board piece; of several slabs, its slab's name in short before it."""
+    slab, _, told = name.rpartition(": ")
+    part, _, side = told.removeprefix("curve after").strip().partition(" ")
+    if told.startswith("curve after"):
+        part, side = "curve", part
+    named = side_word(side) if side else ""
+    if len(job.slabs) == 1:
+        return Message("job-board", part=part, side=named)
+    return Message("job-board-of", name=shortened(slab, _SHORT), part=part, side=named)
+
+
+def formers(job: Job) -> Iterator[Block]:
+    """List every former: plugs that are turned, knockouts and reliefs that are of foam."""
+    lines = [_former(former) for mould in job.moulds.moulds for former in mould.formers]
+    if lines:
+        yield heading(Message("job-formers"))
+        yield ticks(*lines)
+
+
+def _former(former: Former) -> Message:
+    name, kind = shortened(former.name, _SHORT), former.kind
+    one, other, height = map(half_mm, (former.length_mm, former.width_mm, former.height_mm))
+    if not former.layers:
+        return Message(
+            "job-former-turns", name=name, kind=kind, one=one, other=other, height=height
+        )
+    return Message(
+        "job-former-foam",
+        name=name,
+        kind=kind,
+        one=one,
+        other=other,
+        height=height,
+        layers=former.layers,
+    )
+
+
+# --- bars, mesh, strip ----------------------------------------------------------------------
+
+
+def stock_blocks(job: Job) -> Iterator[Block]:
+    """List bars and bent strip, each length with what is cut from it, to tick as it is cut."""
+    cut, _, mesh = job.cut
+    lines = [*_bars(job), *_mesh(job), *_strips(job)]
+    if not lines:
+        return
+    yield heading(Message("job-stock"))
+    if cut.stocks or mesh:
+        yield says(
+            Message(
+                "job-stock-kg",
+                bars=Figure(cut.kg, 2),
+                bought=Figure(cut.bought_kg, 2),
+                mesh=Figure(sum(piece.kg for piece in mesh), 2),
+            )
+        )
+    yield ticks(*lines)
+
+
+def _bars(job: Job) -> Iterator[Value]:
+    for stock in job.cut[0].stocks:
+        bar = plain(stock.diameter_mm)
+        for n, one in enumerate(stock.lengths, start=1):
+            cuts = tuple(_cut_named(c.mark, c.length_mm) for c in one.cuts)
+            named = Message("job-bar-number", bar=bar, number=n)
+            yield _cut_from(named, cuts, one.waste_mm)
+
+
+def _mesh(job: Job) -> Iterator[Value]:
+    for m in job.cut[2]:
+        yield Message(
+            "job-mesh-piece",
+            mesh=Message("job-mesh", wire=plain(m.wire_mm), pitch=plain(m.pitch_mm)),
+            mark=m.mark,
+            count=m.count,
+            length=half_mm(m.length_mm),
+            width=half_mm(m.width_mm),
+        )
+
+
+def _strips(job: Job) -> Iterator[Value]:
+    for strip in job.moulds.strips:
+        cuts = tuple(
+            Message("job-cut-piece", mark=_piece_named(job, c.mark), length=half_mm(c.length_mm))
+            for c in strip.cuts
+        )
+        yield _cut_from(Message("job-strip-flexible"), cuts, strip.waste_mm)
+
+
+def _cut_from(named: Message, cuts: tuple[Message, ...], waste_mm: float) -> Message:
+    listed = Listed(cuts, joined="comma")
+    return Message("job-cut-from", stock=named, cuts=listed, left=half_mm(waste_mm))
+
+
+def _cut_named(mark: str, length_mm: float) -> Message:
+    return Message("job-cut-piece", mark=mark, length=half_mm(length_mm))
+
+
+# --- what is used ---------------------------------------------------------------------------
+
+
+def uses_table(job: Job) -> Block:
+    """List what goes into the moulds, the concrete and onto it, and the packs that hold it."""
+    columns = (Message("job-thing"), Message("job-used"), Message("job-to-have"))
+    rows = [*_supplies(job), *_purchases(job), *_sealers(job)]
+    return table(columns, rows, (44, 28, 28), right=(1, 2))
+
+
+def _supplies(job: Job) -> Iterator[list[Value]]:
+    for supply in job.moulds.supplies:
+        if supply.packs:
+            named = Message("job-supply", supply=supply.name.replace(" ", "-"))
+            used = _amount(plain(round(supply.used, 2), 2), supply.unit)
+            yield [named, used, _amount(Figure(supply.packs, 0), supply.unit)]
+
+
+def _purchases(job: Job) -> Iterator[list[Value]]:
+    for bought in job.batches.purchases:
+        name: Value = Message("job-water") if bought.role == "water" else bought.name
+        packs: Value = Message("job-loose")
+        if bought.packs is not None:
+            packs = _amount(Figure(bought.packs, 0), "packs")
+        yield [name, _amount(Figure(bought.kg, 2), "kg"), packs]
+
+
+def _sealers(job: Job) -> Iterator[list[Value]]:
+    """Yield the litres of each sealer that the order takes."""
+    litres: dict[str, float] = {}
+    for i, slab in enumerate(job.slabs):
+        name = slab.finish.sealer
+        litres[name] = litres.get(name, 0.0) + slab.quantity * job.sealer_l(i)
+    for name, used in litres.items():
+        whole = Figure(math.ceil(used), 0)
+        named = Message("job-sealer", sealer=name)
+        yield [named, _amount(Figure(used, 2), "litres"), _amount(whole, "litres")]
+
+
+def _amount(amount: Figure, unit: str) -> Message:
+    one = "yes" if amount == Figure(1, 0) else "no"
+    return Message("job-amount", amount=amount, unit=unit, one=one)

@@ -1,0 +1,322 @@
+# Das Werkstattblatt: wonach die Werkstatt arbeitet, in ihrer eigenen Sprache.
+
+job-title = Werkstattblatt { $reference }
+job-slab-title = { $name }: Schalung, Bewehrung und Guss
+job-slab-title-shared = { $name }: Schalung, Bewehrung, Heben
+job-slab-title-many = { $title } · { $pieces } Stück, { $moulds ->
+    [one] { $moulds } Schalung
+   *[other] { $moulds } Schalungen
+}
+job-days-title = Tage und Oberfläche
+job-batches-title = Mischkarten
+job-boards-title = Zuschnitt und Bedarf
+job-lists-title = Lange Listen, spiegelverkehrt wie die Schalungen
+job-mirrored = SPIEGELVERKEHRT, wie man in die Schalung blickt: Die Sichtseite liegt unten auf der Platte; links und rechts sind vertauscht.
+job-mirrored-label = { $name }, spiegelverkehrt, Sichtseite unten
+job-plan-words = Spiegelverkehrter Plan von { $name }, mit Maßen
+job-steel-words = { $bars ->
+    [one] Bewehrung von { $name } in der Schalung: { $bars } Stab; Pfeile zeigen, wo gehoben wird
+   *[other] Bewehrung von { $name } in der Schalung: { $bars } Stäbe; Pfeile zeigen, wo gehoben wird
+}
+job-steel-title = Bewehrung in der Schalung
+job-section-title = Schnitt durch die Schalung
+job-section-words = Schnitt: { $thickness } dick, Bewehrung in der Mitte, Deckung { $cover }
+job-section-back = Rücken offen, abgezogen bei { $height }
+job-section-cover = Deckung { $cover }
+job-section-face = SICHTSEITE auf der Platte
+job-section-face-coat = SICHTSEITE; zuerst { $coat } Vorsatz
+job-section-mesh = Matte { $wire } alle { $pitch }
+job-section-bars = Stäbe { $bar } mm auf Matte { $wire } alle { $pitch }
+job-list-later = Die Liste der { $list ->
+    [knockouts] Aussparungskörper
+   *[steel] Stäbe und Matten
+}, { $rows } Zeilen, steht auf der Seite „Lange Listen“.
+job-list-of = { $list ->
+    [knockouts] { $name }: Aussparungskörper, von den Innenkanten der Schalung, mm
+   *[steel] { $name }: Bewehrung, von den Innenkanten der Schalung, mm
+}
+
+# Der Kopf des Blatts.
+job-begin = Beginn
+job-ready = Fertig
+job-slab = { $count } × { $name }
+job-slab-is = { $size }; { $look }
+job-told = Dem Kunden zugesagt: { $note }
+job-before = Bevor etwas zugeschnitten wird
+job-yes = Der Kunde hat dem Muster zugestimmt
+job-signed = Die Zeichnung ist unterschrieben und datiert und hat diesen Stand
+job-templates = Becken, Kochfeld und alle Schablonen sind hier und hier gemessen
+job-care = Achtung
+job-cement = Nasser Zement verätzt, und man spürt es zuerst nicht: Handschuhe, Schutzbrille, Ärmel; sofort abwaschen.
+job-dust = Staub von Zement, Sand und Beton enthält Quarz: eine dafür zugelassene, dichte Maske; nass schleifen.
+job-masses = Massen hier sind Massen, und keine ist eine sichere Grenze: jedes Heben vorher beurteilen.
+job-glass = Glasfasern stechen und jucken: Handschuhe, lange Ärmel, Schutzbrille; waschen, bevor man ins Gesicht greift.
+job-tent = Das Zelt elektrisch oder mit warmem Wasser heizen und feucht halten: Eine Flamme im geschlossenen Raum gibt Kohlenmonoxid ab, das niemand riecht. Eine Platte vor dem Ausschalen abkühlen lassen.
+job-strong-as = Sie ist so fest wie Beton von { $days } Tagen bei 20 °C.
+job-days = Tag für Tag
+job-days-read = { $pairs ->
+    [one] Hände: Minuten aller Hände zusammen, ein Paar bei der Arbeit; → bis wann ein Stück ruht. Aufschreiben, was jeder Schritt wirklich dauert.
+   *[other] Hände: Minuten aller Hände zusammen, { $pairs } Paare bei der Arbeit; → bis wann ein Stück ruht. Aufschreiben, was jeder Schritt wirklich dauert.
+}
+job-days-shared = Stücke eines Gusses auf den Mischkarten werden zusammen gemischt und eingebracht, Schicht für Schicht; ihre Zeilen hier geben jedem seinen Anteil.
+job-day = Tag
+job-from = Ab
+job-step = Schritt
+job-piece = Stück
+job-hands = Hände
+job-really = Wirklich
+job-in-all = Zusammen
+job-minutes = { $minutes } Min.
+job-hours-minutes = { $hours } Std. { $minutes }
+job-then-wait = { $step } → bis { $until }, { $at }
+job-then-wait-week = { $step } → bis { $until } { $at }
+job-whole-order = der Auftrag
+job-some-of = { $some } von { $all } { $name }
+
+# Die Schalung.
+job-knockouts = Aussparungskörper, von den Innenkanten der Schalung, mm
+job-knockout = Körper
+job-size = Größe
+job-left = Links
+job-right = Rechts
+job-front = Vorn
+job-back = Hinten
+job-centre = Mitte x, y
+job-checked = Geprüft
+job-opening = { $letter } { $label }
+job-relief = { $letter } { $depth } hoch: { $label }
+job-across = Ø { $across }
+job-two = { $one } × { $other }
+job-pair = { $one }; { $other }
+job-former = { $one } × { $other }, R { $radius }
+job-former-round = { $one } × { $other }, Enden rund
+job-former-turned = { $former }, gedreht { $degrees }°
+job-sides = Seiten
+job-sides-high = { $height } mm hoch auf der Grundplatte
+job-screws = Schrauben
+job-screws-in = { $count }, in Vorbohrungen von { $pilot } mm
+job-bead = Fuge
+job-bead-along = { $side } { $profile ->
+    [bevel] Fase
+    [round] gerundet
+   *[square] gerade
+} { $size }
+job-bead-rims = { $count ->
+    [one] { $count } Rand, nur gebrochen
+   *[other] { $count } Ränder, nur gebrochen
+}
+job-bead-many = { $sides } Seiten und { $rims } Ränder, wie im Plan
+job-beads = { $beads }; zusammen { $metres } m
+job-beads-none = keine
+job-drip = Wassernasenleiste
+job-drip-on = { $side }, { $length } mm lang, auf dem offenen Rücken
+job-release = Trennmittel
+job-release-ml = { $ml } ml, dünn und abgewischt
+
+# Bewehrung und Heben.
+job-mark = Pos.
+job-what = Was
+job-cut-mm = Zuschnitt, mm
+job-where = Lage, von den Innenkanten der Schalung, mm
+job-cut = Fertig
+job-bar = Stab { $bar } mm
+job-mesh = Matte { $wire } alle { $pitch }
+job-bar-at = links { $left }, vorn { $front }
+job-stretch = { $first } bis { $last }
+job-lifts = Heben
+job-wet = Gegossen, nass
+job-turned = Gewendet
+job-turned-mass = { $mould ->
+    [on] { $weight } mit Schalung
+   *[off] { $weight }, Seiten und Körper heraus
+}
+job-turned-by = { $over ->
+    [none] { $mass }, von { $people }
+    [rim] { $mass }, von { $people }, über ihren Rand
+    [front] { $mass }, von { $people }, über die Vorderkante
+    [back] { $mass }, von { $people }, über die Hinterkante
+    [left] { $mass }, von { $people }, über die linke Kante
+    [right] { $mass }, von { $people }, über die rechte Kante
+   *[other] { $mass }, von { $people }, über Seite { $over }
+}
+job-cured = Erhärtet
+job-cured-by = { $weight }: { $people } mit Tragklammern
+job-how = Wie
+job-how-way = { $rail ->
+    [clamped] { $way }. Vorher die Schiene klemmen.
+    [none-needed] { $way }. Sie hat keinen Ausschnitt und braucht keine Schiene.
+   *[no] { $way }.
+}
+job-sides-stay = Seiten und Körper bleiben darin, bis sie steht.
+job-when = Wann
+job-when-days = { $days } Tage nach dem Guss, nicht vorher
+job-grip = Fassen bei
+job-grip-at = { $side ->
+    [front] { $first } und { $last } mm von der Vorderkante der Schalung
+   *[left] { $first } und { $last } mm von der linken Kante der Schalung
+}
+job-carry = Tragen
+job-carry-how = { $held ->
+    [flat] Flach, waagerecht, auf zwei Linien; nie an den Enden.
+   *[on-edge] Hochkant, aufrecht; nie flach an den Enden.
+}
+job-governs = Maßgebend
+job-governs-by = { $doing }, { $where }, wie sie eingebaut liegt: { $stress } von { $limit } MPa ({ $utilisation })
+job-governs-cracks = { $governs }; reißt im Mittel bei { $at }
+job-newtons = { $load } N
+job-newtons-m2 = { $load } N/m²
+job-times-weight = dem { $times }-Fachen ihres Gewichts
+job-doing = { $case ->
+    [lifted-out] Aus der Schalung gehoben
+    [turned] Hochkant gewendet
+    [on-edge] Hochkant gehalten
+    [carried] Getragen
+    [on-bearers] Auf der Palette liegend
+    [own-weight] Eigengewicht
+    [even-load] Gleichlast
+    [low-rest] Gleichlast, ein Auflager tief
+    [somebody-sitting] Eine Person sitzt
+    [somebody-standing] Eine Person steht
+    [somebody-leaning] Eine Person stützt sich
+    [free-corner] Eine Person auf einer freien Ecke
+   *[low-rest-and-sitting] Eine Person sitzt, ein Auflager tief
+}
+job-doing-load = { $doing } ({ $load })
+job-strip = Prüfstreifen
+job-strip-test = { $condition ->
+    [yes] Erst bewegen, wenn er besteht: { job-strip-is }
+   *[no] { job-strip-is }
+}
+job-strip-is = { $width } × { $thickness } mm, mit der Platte gegossen und daneben gelagert, trägt über { $span } mm in der Mitte { $load } N ({ $mass } kg). Getragen ________ kg am ________
+
+# Mischungen.
+job-batch-order = Von oben nach unten, wie es in den Mischer kommt. Jedes abhaken, wenn es darin ist.
+job-tile = Musterplatte: { $shade }, { plan-surface }. Schicken und auf das Ja warten
+job-pour = { $times ->
+    [1] Guss { $number }: { $names }
+   *[other] Guss { $number }: { $names }, { $times }-mal
+}
+job-pour-minutes = { $litres } Liter, { $minutes } Minuten ab dem ersten Wiegen. Der erste Beton wartet { $open } der { $limit } Minuten, die er verarbeitbar bleibt.
+job-coat = { $coat ->
+    [face] Vorsatz
+    [backing] Hinterfüllung
+   *[body] Beton
+}
+job-batch = { job-coat }: { $count } × { $litres } l, w/z { $ratio }
+job-batch-bags = { job-coat }: { $count } × { $litres } l, w/z { $ratio }, je { $bags } Säcke
+job-weigh = Wiegen, kg
+job-to-count = bis { $count }
+job-water = Wasser
+job-sieve = Körner über { $grain } mm aus dem Vorsatz sieben: ein Drittel seiner { $coat } mm.
+job-poured = Gegossen
+job-poured-line = von ______ bis ______ durch ______
+job-warmth = Temperatur
+job-warmth-line = Werkstatt ____ °C, Mischung ____ °C
+job-slump = Konsistenz
+job-slump-line = ______ mm; Streifen davon gegossen: ____
+job-otherwise = Abweichungen
+job-otherwise-line = ______________________________
+
+# Die Oberfläche.
+job-finish = Oberfläche
+job-finish-of = Oberfläche: { $name }
+job-sand = Den offenen Rücken eben schleifen: { $proud } mm stehen über
+job-turn-in-mould = { $knockouts ->
+    [yes] Wenden, Seiten und Körper darin; dann Seiten ab, Körper heraus, Kanten brechen, Sichtseite waschen
+   *[no] Wenden, Seiten und Körper darin; dann Seiten ab, Kanten brechen, Sichtseite waschen
+}
+job-turn-free = { $knockouts ->
+    [yes] Seiten und Körper heraus, dann wenden; Kanten brechen, Sichtseite waschen
+   *[no] Seiten ab, dann wenden; Kanten brechen, Sichtseite waschen
+}
+job-fill = Poren mit { $litres } l Schlämme füllen: { $parts }. Handschuhe: Sie verätzt. { $hours } Stunden stehen lassen
+job-fill-again = Poren noch einmal mit ebenso viel füllen; { $hours } Stunden stehen lassen
+job-part = { $kg } kg { $name }
+job-grind = Nass schleifen mit Körnung { $grit }, { $area } m²; abspülen
+job-dry = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen
+job-dry-strip = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen; { $hours } Stunden vorher einen Streifen davon versiegeln: ________
+job-coat-of = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $ml } ml
+job-coat-wait = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $ml } ml; { $hours } Stunden bis zur nächsten
+job-harden = { $days } Tage aushärten lassen; Wasser darauf tropfen und ansehen
+job-pot = Reparaturtopf: { $parts }, trocken; das Etikett liegt bei den Tragekarten
+job-pack = { $lies ->
+    [yes] Wiegen: ________ kg, auch auf ihre Tragekarte; flach auf ihren Lagerhölzern verpacken, wie auf der Karte
+   *[no] Wiegen: ________ kg, auch auf ihre Tragekarte; hochkant in Schaumstoff verpacken
+}
+job-grinding = Nassschleifen: Anschluss mit FI-Schutzschalter, Kabel hoch und trocken; Schutzbrille, Gehörschutz, Maske gegen Quarzstaub; Schlamm nass wegspülen.
+job-fumes = Versiegelung: Türen offen, keine Flamme, Handschuhe; ihr Sicherheitsdatenblatt geht vor.
+job-rags = Ölige Lappen entzünden sich von selbst: flach im Freien trocknen oder unter Wasser in einer Dose mit Deckel.
+
+# Zuschnitt und Bedarf.
+job-mirrored-boards = Links und rechts wie in der Schalung: spiegelverkehrt.
+job-kerf = { $sheets ->
+    [one] { $sheets } Platte von { $length } × { $width } mm; Schnittfuge { $kerf } mm; Verschnitt { $waste } %.
+   *[other] { $sheets } Platten von { $length } × { $width } mm; Schnittfuge { $kerf } mm; Verschnitt { $waste } %.
+}
+job-sheet-of = Platte { $number } von { $sheets }
+job-sheet-words = Platte { $number } von { $sheets }, Teile nummeriert wie in der Liste
+job-no = Nr.
+job-long = Länge, mm
+job-wide = Breite, mm
+job-board = { $part ->
+    [base] Grundplatte
+    [side] Seite { $side }
+    [drop] Innenseite { $side }
+   *[curve] Bogen nach { $side }
+}
+job-board-of = { $name }: { job-board }
+job-former-turns = { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, gedreht
+job-former-foam = { $layers ->
+    [one] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, { $layers } Lage
+   *[other] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, { $layers } Lagen
+}
+job-formers = Körper
+job-former-kind = { $kind ->
+    [plug] Zapfen
+    [knockout] Aussparung
+    [drainer] Abtropffläche
+    [recess] Vertiefung
+   *[rebate] Falz
+}
+job-stock = Stäbe, Matten und Streifen
+job-stock-kg = Stäbe { $bars } kg von { $bought } kg gekauften; Matten { $mesh } kg.
+job-cut-from = { START($stock) }: { $cuts }; Rest { $left } mm
+job-bar-number = Stab { $bar } mm { $number }
+job-strip-flexible = Biegestreifen
+job-cut-piece = { $mark } { $length }
+job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $width }
+job-uses = Was der Auftrag braucht
+job-thing = Was
+job-used = Verbrauch
+job-to-have = Bereithalten
+job-supply = { $supply ->
+    [mould-board] Schalungsplatte
+    [foam] Schaumstoff
+    [flexible-strip] Biegestreifen
+    [screws] Schrauben
+    [sealant-bead] Fugenmasse
+   *[release-agent] Trennmittel
+}
+job-sealer = Versiegelung { $sealer }
+job-amount = { $amount } { $unit ->
+    [sheets] { $one ->
+        [yes] Platte
+       *[no] Platten
+    }
+    [lengths] { $one ->
+        [yes] Stange
+       *[no] Stangen
+    }
+    [screws] Stück
+    [tubes] { $one ->
+        [yes] Kartusche
+       *[no] Kartuschen
+    }
+    [packs] { $one ->
+        [yes] Gebinde
+       *[no] Gebinde
+    }
+    [kg] Kilogramm
+   *[litres] Liter
+}
+job-loose = lose
