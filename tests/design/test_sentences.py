@@ -12,11 +12,10 @@ STILL_IN_ENGLISH: Final = frozenset(
     {
         "checks.place",
         "schedule.ical",
-        "work.once",
     }
 )
 BELOW_THE_EDGE: Final = (
-    "checks", "price", "quote", "remedies", "schedule", "shade", "stages", "terms",
+    "checks", "price", "quote", "reinforcement", "remedies", "schedule", "shade", "stages", "terms",
     "transport", "work",
 )  # fmt: skip
 _WORDS: Final = re.compile(r"\b[a-z]{2,}\b")

@@ -18,6 +18,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.message import Message
 from ledgerstone.mix import batch_plan
 from ledgerstone.order import Order
 from ledgerstone.price import ROUNDING, Line, Price, costs, price, rounded_total
@@ -32,7 +33,7 @@ from support.strategies.orders import modest_orders, orders, usual
 
 Json = dict[str, Any]
 PENNY = Decimal("0.01")
-MIXING = "Weigh and mix the batches"
+MIXING = Message("step-mix")
 
 
 def steps_of(order: Order, workshop: Workshop) -> tuple[Operation, ...]:

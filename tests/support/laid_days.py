@@ -4,6 +4,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
+from ledgerstone.message import Message
 from ledgerstone.schedule import LeadTime, StageDays, lead_time
 from ledgerstone.wording import english
 from ledgerstone.work import Operation, Stage
@@ -19,7 +20,7 @@ def day(n: int) -> date:
 
 def step(stage: Stage, hours: float, **more: Any) -> Operation:
     """Write one operation; a finish frees the table."""
-    return Operation(stage, stage, 0, hours, **{"frees": stage == "finish", **more})
+    return Operation(Message(stage), stage, 0, hours, **{"frees": stage == "finish", **more})
 
 
 def on_an_empty_bench(workshop: Workshop) -> Workshop:

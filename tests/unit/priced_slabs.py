@@ -6,6 +6,7 @@ from decimal import Decimal
 from typing import Any
 
 from ledgerstone.price import Price, costs
+from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.slabs import (
     Json,
@@ -41,7 +42,8 @@ def costed(workshop: Workshop, *slabs: Json, **more: object) -> dict[str, Decima
     order = order_of(workshop, *slabs, **more)
     added: dict[str, Decimal] = {}
     for cost in costs(order, shapes_of(order, workshop), steps_of(order, workshop), workshop):
-        added[cost.label] = added.get(cost.label, Decimal(0)) + cost.amount
+        label = english(cost.label)
+        added[label] = added.get(label, Decimal(0)) + cost.amount
     return added
 
 

@@ -29,6 +29,8 @@ OF_VALUES: Final = {
 SAME_WORDS: Final = {
     "card-size",
     "card-weighed-line",
+    "job-minutes",
+    "job-part",
     "list-between",
     "list-semicolon",
     "list-sentences",

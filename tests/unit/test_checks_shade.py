@@ -11,7 +11,7 @@ from ledgerstone.checks import STAGE_OF, Finding, check_plan
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
-from ledgerstone.wording import speech_in
+from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import Dose, Workshop
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
 from support.written import write_shade
@@ -146,7 +146,7 @@ def materials(workshop: Workshop, shade: dict[str, str]) -> dict[str, Decimal]:
     """Return the costs of one slab in a shade by label."""
     order = ordered(workshop, shade)
     every = costs(order, shapes_of(order, workshop), steps_of(order, workshop), workshop)
-    return {cost.label: cost.amount for cost in every}
+    return {english(cost.label): cost.amount for cost in every}
 
 
 def test_a_match_is_priced_by_its_recipe(matching: Workshop) -> None:

@@ -9,10 +9,11 @@ import numpy as np
 from ledgerstone.drawing.casting import rail_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, short_day
-from ledgerstone.papers.job_days import COLUMNS, day_plan
-from ledgerstone.papers.job_sheet import job_pages
+from ledgerstone.papers.job_days import PIECE, day_rows
+from ledgerstone.papers.paper import said
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
-from support.jobs import job_of
+from support.jobs import cards_of, job_of, pages_of
 from support.slabs import Json, box, cut, hole, shape_from, slab_json
 
 RAILED = slab_json(
@@ -24,28 +25,32 @@ RAILED = slab_json(
 )
 
 
+ENGLISH = speech_in("en")
+
+
 def planned(job: Job) -> list[list[str]]:
-    """The lines of a day plan, without its sum."""
-    rows: list[list[str]] = day_plan(job)["rows"][:-1]
+    """The lines of a day plan, without its sum, as they are said."""
+    rows: list[list[str]] = said(day_rows(job), ENGLISH)
     return rows
 
 
 def test_every_step_stands_on_its_day_with_its_hours(
     workshop: Workshop, today: date, example_order: dict[str, Any]
 ) -> None:
-    """As the schedule laid it, in that order, to the minute; two columns are left blank."""
+    """As the schedule laid it, in that order, to the minute; a column is left blank."""
     job = job_of(example_order, workshop, today)
     laid = [one for one in job.quote.lead_time.work if one.people]
     rows = planned(job)
-    assert [row[2].split("; then")[0] for row in rows] == [one.job.step.name for one in laid]
+    names = [ENGLISH.say(one.job.step.name).partition(": two people")[0] for one in laid]
+    assert [row[2].split(" →")[0] for row in rows] == names
     minutes = [one.job.step.minutes_of(one.job.piece.number) for one in laid]
-    assert [row[3] for row in rows] == [hours(each) for each in minutes]
+    assert [row[4] for row in rows] == [ENGLISH.say(hours(each)) for each in minutes]
     day = ""
     for row, one in zip(rows, laid, strict=True):
         day = row[0] or day
-        assert day == short_day(one.begins_at.date())
+        assert day == ENGLISH.value(short_day(one.begins_at.date()))
         assert row[1] == f"{one.begins_at.hour:02d}:{one.begins_at.minute // 5 * 5:02d}"
-    assert {tuple(row[4:]) for row in rows} == {("", "")}
+    assert {row[5] for row in rows} == {""}
 
 
 def test_equal_pieces_on_one_day_are_one_line(workshop: Workshop, today: date) -> None:
@@ -53,8 +58,8 @@ def test_equal_pieces_on_one_day_are_one_line(workshop: Workshop, today: date) -
     slab = slab_json(box(900, 200), quantity=3, rests={"kind": "full"})
     job = job_of({"slabs": [slab]}, workshop, today)
     packed = [row for row in planned(job) if row[2] == "Pack"]
-    assert [row[COLUMNS.index("Piece")] for row in packed] == ["3 of 3 Worktop"]
-    assert packed[0][COLUMNS.index("Hands")] == hours(3 * 6)
+    assert [row[PIECE] for row in packed] == ["3 of 3 Worktop"]
+    assert packed[0][PIECE + 1] == ENGLISH.say(hours(3 * 6))
 
 
 def test_a_pour_is_done_on_the_day_it_is_begun(workshop: Workshop, today: date) -> None:
@@ -62,13 +67,12 @@ def test_a_pour_is_done_on_the_day_it_is_begun(workshop: Workshop, today: date) 
     short = replace(workshop, calendar=replace(workshop.calendar, hours_per_day=2.0))
     slabs = [slab_json(box(2000, 600), rests={"kind": "full"}) for _ in range(3)]
     job = job_of({"slabs": slabs}, short, today)
-    pours = ("Weigh and mix the batches", "Face coat", "Lay the steel, back-fill",
-             "Strike off and vibrate", "Cover it, damp")  # fmt: skip
+    pours = ("step-mix", "step-face", "step-place", "step-strike", "step-cover")
     for i in range(3):
         days = {
             one.begins_at.date()
             for one in job.quote.lead_time.work
-            if one.job.step.slab == i and one.job.step.name in pours
+            if one.job.step.slab == i and one.job.step.name.name in pours
         }
         assert len(days) == 1
 
@@ -76,24 +80,18 @@ def test_a_pour_is_done_on_the_day_it_is_begun(workshop: Workshop, today: date) 
 # --- the rail -------------------------------------------------------------------------------
 
 
-def drawn(job: Job, title: str) -> str:
-    """Every drawing of the pages of a title, as text."""
-    return "".join(
-        block["svg"]
-        for one in job_pages(job)
-        if title in one["title"]
-        for block in one["blocks"]
-        if block["kind"] == "drawing"
-    )
+def cards_drawn(job: Job) -> str:
+    """Every drawing of the carry cards, as text."""
+    return "".join(card["drawing"] for card in cards_of(job))
 
 
 def test_a_rail_is_drawn_where_it_is_clamped(workshop: Workshop, today: date) -> None:
-    """On the mould's drawing and on the crate's card, where the slab is moved with one."""
+    """On the crate's card, where the slab is moved with one; the mould's sheet says it first."""
     job = job_of({"slabs": [RAILED]}, workshop, today)
     assert job.quote.strength[0].handled.way.rail
-    for title in ("steel, lifts", "Carry card"):
-        assert "CLAMP THE RAIL HERE" in drawn(job, title)
-    assert "GRIP HERE" in drawn(job, "Carry card")
+    assert "Clamp the rail first" in repr(pages_of(job))
+    assert "CLAMP THE RAIL HERE" in cards_drawn(job)
+    assert "HOLD HERE" in cards_drawn(job)
 
 
 def test_no_rail_is_drawn_where_none_is_wanted(
@@ -102,7 +100,8 @@ def test_no_rail_is_drawn_where_none_is_wanted(
     """A slab that two people tip as it is has no rail on any sheet."""
     job = job_of(example_order, workshop, today)
     assert not job.quote.strength[0].handled.way.rail
-    assert "RAIL" not in "".join(drawn(job, title) for title in ("steel, lifts", "Carry card"))
+    assert "RAIL" not in cards_drawn(job)
+    assert "Clamp the rail" not in repr(pages_of(job))
 
 
 def test_a_rail_reaches_over_every_opening_and_holds_on_concrete(workshop: Workshop) -> None:
@@ -123,15 +122,13 @@ def test_the_repair_pot_is_weighed_and_labelled(workshop: Workshop, today: date)
     """Its parts are in the finishing steps, its label on the card; without one, neither is."""
     slab: Json = slab_json(box(900, 500), shade={"name": "graphite"}, rests={"kind": "full"})
     job = job_of({"slabs": [slab]}, workshop, today)
-    pages = {one["title"]: repr(one["blocks"]) for one in job_pages(job)}
-    steel = next(text for title, text in pages.items() if "steel" in title)
-    card = next(text for title, text in pages.items() if "Carry card" in title)
-    assert "Repair pot: 0.24 kg cement 42.5 N, 0.01 kg black iron oxide, dry" in steel
-    assert "0.25 kg of dry slurry" in card
-    assert "It burns skin and eyes" in card
+    pages, cards = repr(pages_of(job)), repr(cards_of(job))
+    assert "Repair pot: 0.24 kg cement 42.5 N, 0.01 kg black iron oxide, dry" in pages
+    assert "0.25 kg of dry slurry" in cards
+    assert "It burns skin and eyes" in cards
     none = replace(workshop, slurry=replace(workshop.slurry, repair_pot_kg=0.0))
-    said = repr([one["blocks"] for one in job_pages(job_of({"slabs": [slab]}, none, today))])
-    assert "pot" not in said.replace("potter", "")
+    without = job_of({"slabs": [slab]}, none, today)
+    assert "pot" not in repr([pages_of(without), cards_of(without)])
 
 
 # --- pours ----------------------------------------------------------------------------------
@@ -148,11 +145,11 @@ def test_what_is_poured_together_is_cast_on_the_same_day(workshop: Workshop, tod
         job = job_of({"slabs": [slab, slab]}, workshop, today)
         pours = [pour.slabs for pour in job.batches.pours]
         assert pours == ([(0, 1)] if together else [(0,), (1,)])
-        assert ("mixed and placed together" in repr(list(job_pages(job)))) is together
+        assert ("mixed and placed together" in repr(pages_of(job))) is together
         for pour in pours:
             days = {
                 one.begins_at.date()
                 for one in job.quote.lead_time.work
-                if one.job.step.slab in pour and one.job.step.name == "Weigh and mix the batches"
+                if one.job.step.slab in pour and one.job.step.name.name == "step-mix"
             }
             assert len(days) == 1

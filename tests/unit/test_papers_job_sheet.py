@@ -12,14 +12,18 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.paper_schemas import JOB_SHEET
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_blocks import hours, kept_mm, mm, to_5_mm
-from ledgerstone.papers.job_sheet import job_content, job_pages
+from ledgerstone.papers.job_blocks import half_mm, hours, kept_mm
+from ledgerstone.papers.job_sheet import job_content
+from ledgerstone.papers.lifting import to_5_mm
+from ledgerstone.papers.paper import said
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
-from support.jobs import job_of
+from support.jobs import cards_of, job_of, pages_of
 from support.slabs import Json, box, hole, polygon, slab_json
 
+ENGLISH = speech_in("en")
 FEPA = {24, 30, 36, 40, 50, 60, 80, 100, 120, 150, 180, 220, 240, 280, 320, 360, 400, 500, 600,
         800, 1000, 1200, 1500, 2000, 2500, 3000}  # ISO 6344, from memory  # fmt: skip
 
@@ -56,7 +60,7 @@ def job(workshop: Workshop, today: date, example_order: dict[str, Any]) -> Job:
 
 def texts(job: Job) -> str:
     """All that a job sheet says, drawings left out."""
-    return repr(JOB_SHEET.dump(job_content(job)))
+    return repr(JOB_SHEET.dump(said(job_content(job), ENGLISH)))
 
 
 @pytest.mark.parametrize("name", SLABS)
@@ -103,17 +107,17 @@ def test_a_polygons_bevelled_side_stays_where_it_is(workshop: Workshop) -> None:
 
 def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
-    rows = JOB_SHEET.dump(job_content(job))["operations"]
+    rows = JOB_SHEET.dump(said(job_content(job), ENGLISH))["operations"]
     told = sum(row["hands_minutes"] for row in rows)
     laid = sum(one.job.step.minutes_of(one.job.piece.number) for one in job.quote.lead_time.work)
     assert told == laid == job.minutes_in_all()
     machine = sum(row["machine_minutes"] for row in rows)
     hire = sum((step.hire for step in job.steps), Decimal(0))
     rates = job.workshop.rates
-    paid = sum(cost.amount for cost in job.costs if cost.label.startswith("Hours"))
+    paid = sum(cost.amount for cost in job.costs if ENGLISH.say(cost.label).startswith("Hours"))
     by_hand = Decimal(told) / 60 * rates.hour + Decimal(machine) / 60 * rates.machine_hour + hire
     assert paid == pytest.approx(by_hand, abs=Decimal("1e-9"))
-    assert f"'In all', '{hours(told)}'" in texts(job)
+    assert f"'In all', '{ENGLISH.say(hours(told))}'" in texts(job)
 
 
 def test_the_days_hold_the_minutes(job: Job, today: date) -> None:
@@ -134,7 +138,7 @@ def test_knockouts_are_measured_from_the_moulds_own_edges(job: Job) -> None:
 
 def test_every_mirrored_drawing_says_so(job: Job) -> None:
     """A page whose drawing is mirrored is flagged, and its plan's own title says it again."""
-    for one in job_pages(job):
+    for one in pages_of(job):
         drawn = [b["svg"] for b in one["blocks"] if b["kind"] == "drawing"]
         flagged = any(b["kind"] == "flag" and "MIRRORED" in b["says"] for b in one["blocks"])
         if any("mirrored" in svg.lower() or "in the mould" in svg for svg in drawn):
@@ -145,8 +149,10 @@ def test_bars_lie_in_the_mould_as_they_do_in_the_slab(job: Job) -> None:
     """Each bar's place from the mould's left edge is the slab's right edge less its own place."""
     for bar in job.steel[0].bars:
         xs = sorted((1450 - bar.start_mm[0], 1450 - bar.end_mm[0]))
-        stretch = f"{mm(xs[0])} to {mm(xs[1])}" if mm(xs[0]) != mm(xs[1]) else mm(xs[0])
-        assert f"left {stretch}, front" in texts(job)
+        first, last = (ENGLISH.value(half_mm(x)) for x in xs)
+        stretch = f"{first} to {last}" if first != last else first
+        length = ENGLISH.value(half_mm(bar.length_mm))
+        assert f"['{bar.mark}', '{length}', '{stretch}', " in texts(job)
 
 
 def test_masses_are_told_wet_turned_and_cured(job: Job) -> None:
@@ -154,7 +160,7 @@ def test_masses_are_told_wet_turned_and_cured(job: Job) -> None:
     assert job.wet_kg(0) > job.cured_kg(0) == job.quote.weights[0].slab_kg
     mould = 1.45 * 0.56 * job.workshop.handling.mould_kg_per_m2
     assert job.turned_kg(0) == pytest.approx(job.cured_kg(0) + mould)
-    assert f"'Cured, bare', '{job.cured_kg(0):.1f} kg" in texts(job)
+    assert f"'Cured, bare', '{round(job.cured_kg(0), 1):g} kg" in texts(job)
 
 
 def test_batch_cards_weigh_what_was_priced(job: Job) -> None:
@@ -183,14 +189,14 @@ def test_the_demonstrations_grits_are_standard_grades(workshop: Workshop) -> Non
 
 
 def test_cautions_stand_where_they_belong(job: Job) -> None:
-    """Silica and wet cement on the batch cards, lifting on the card, and no safe limit anywhere."""
-    pages = {one["title"]: repr(one["blocks"]) for one in job_pages(job)}
-    assert "silica" in pages["Batch cards"]
-    assert "burns" in pages["Batch cards"]
-    card = next(text for title, text in pages.items() if title.startswith("Carry card"))
-    assert "none is a safe limit" in card
-    said = texts(job)
-    assert not re.search(r"(?<!is a )(?<!a )safe (limit|load|weight|mass)", said)
+    """Silica and wet cement by the batches, lifting on the card, and no safe limit anywhere."""
+    pour = repr(pages_of(job)[1])
+    assert "silica" in pour
+    assert "burns" in pour
+    card = repr(cards_of(job)[0])
+    assert "No mass here is a safe limit" in card
+    said_in_all = texts(job) + card
+    assert not re.search(r"(?<!is a )(?<!a )safe (limit|load|weight|mass)", said_in_all)
 
 
 @pytest.mark.parametrize(
@@ -201,7 +207,8 @@ def test_lengths_are_told_as_a_rule_shows_them(
     length: float, rule: str, grip: str, kept: str
 ) -> None:
     """To half a millimetre; grips to 5 mm; cover never more than there is."""
-    assert (mm(length), to_5_mm(length), kept_mm(length)) == (rule, grip, kept)
+    told = (ENGLISH.value(half_mm(length)), str(to_5_mm(length)), ENGLISH.value(kept_mm(length)))
+    assert told == (rule, grip, kept)
 
 
 def test_board_pieces_are_named_as_the_mould_has_them(workshop: Workshop, today: date) -> None:

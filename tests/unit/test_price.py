@@ -7,10 +7,12 @@ from decimal import ROUND_HALF_UP, Decimal
 
 import pytest
 
+from ledgerstone.message import Message
 from ledgerstone.mix import batch_plan
 from ledgerstone.price import costs, pennies
 from ledgerstone.price import price as price_from
 from ledgerstone.price.costing import GROUPS, recast_percent
+from ledgerstone.wording import english
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
 from support.slabs import (
@@ -36,11 +38,11 @@ from unit.priced_slabs import (
 materials_module = importlib.import_module("ledgerstone.price.materials")
 
 STEPS = (
-    Operation("Make the mould", "mould", 0, 1.74),
-    Operation("Pour", "cast", 0, 1.45),
-    Operation("Hone", "finish", 0, 0.40, machine_hours=0.40),
-    Operation("Seal", "seal", 0, 0.15, hire=Decimal(6)),
-    Operation("Pack", "pack", None, 0.75),
+    Operation(Message("step-mould"), "mould", 0, 1.74),
+    Operation(Message("step-place"), "cast", 0, 1.45),
+    Operation(Message("step-wash"), "finish", 0, 0.40, machine_hours=0.40),
+    Operation(Message("step-sand"), "seal", 0, 0.15, hire=Decimal(6)),
+    Operation(Message("step-pack"), "pack", None, 0.75),
 )  # minutes of hands: 104, 87, 24, 9, 45
 
 
@@ -58,18 +60,21 @@ def by_hand(workshop: Workshop) -> dict[str, Decimal]:
         "Packing": Decimal("3.00"),  # collected: no crate
         "Pads": Decimal("4.00") / 2,
         "Sealer: matt": Decimal("34.00") * Decimal("0.5") * 3 / 9,
-        "Hours: make the mould": Decimal(104) / 60 * 38,
-        "Hours: pour": Decimal(87) / 60 * 38,
-        "Hours: hone": Decimal(24) / 60 * (38 + Decimal("4.50")),
-        "Hours: seal": Decimal(9) / 60 * 38 + 6,
-        "Hours: pack": Decimal(45) / 60 * 38,
+        "Hours: Make the mould": Decimal(104) / 60 * 38,
+        "Hours: Lay the steel, back-fill": Decimal(87) / 60 * 38,
+        "Hours: Wash it": Decimal(24) / 60 * (38 + Decimal("4.50")),
+        "Hours: Sand the back": Decimal(9) / 60 * 38 + 6,
+        "Hours: Pack": Decimal(45) / 60 * 38,
     }
 
 
 def test_a_plain_slabs_costs_are_worked_by_hand(workshop: Workshop) -> None:
     """Mould, steel, finish and hours of the plain slab, from the demonstration profile's rates."""
     order = order_of(workshop, plain())
-    found = {c.label: c.amount for c in costs(order, shapes_of(order, workshop), STEPS, workshop)}
+    found = {
+        english(c.label): c.amount
+        for c in costs(order, shapes_of(order, workshop), STEPS, workshop)
+    }
     for label, amount in by_hand(workshop).items():
         assert found[label] == pytest.approx(amount, abs=Decimal("1e-6")), label
 
@@ -168,8 +173,11 @@ def test_pieces_that_go_wrong_oftener_keep_more_for_casting_again(
     order = order_of(workshop, plain(**more))
     (shape,) = shapes_of(order, workshop)
     assert recast_percent(order.slabs[0], shape, workshop) == pytest.approx(percent)
-    found = {c.label: c.amount for c in costs(order, (shape,), STEPS, workshop)}
-    hours = sum(found[f"Hours: {name}"] for name in ("make the mould", "pour", "hone", "seal"))
+    found = {english(c.label): c.amount for c in costs(order, (shape,), STEPS, workshop)}
+    hours = sum(
+        found[f"Hours: {name}"]
+        for name in ("Make the mould", "Lay the steel, back-fill", "Wash it", "Sand the back")
+    )
     hours += Decimal(6 + 9 * batches) / 60 * 38
     litres = Decimal(repr(round((shape.volume_mm3 + shape.net_area_mm2) / 1e6, 9)))
     concrete = workshop.recipe.price_per_m3 * litres / 1000

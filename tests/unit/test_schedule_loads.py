@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from ledgerstone.message import Message
 from ledgerstone.schedule import moulds_to_try
 from ledgerstone.schedule.loads import loads_of
 from ledgerstone.work import Operation, tables_for
@@ -15,10 +16,10 @@ def steps(moulds: int) -> list[Operation]:
     """A long slab, and nine small ones of so many moulds."""
     long, small = (2600.0, 500.0), (1300.0, 300.0)
     return [
-        Operation("mould", "mould", 0, 1.0),
-        Operation("mould", "mould", 1, 1.0 * moulds, pieces=moulds),
-        Operation("cast", "cast", 0, 1.0, table_mm=long),
-        Operation("cast", "cast", 1, 9.0, pieces=9, table_mm=small),
+        Operation(Message("mould"), "mould", 0, 1.0),
+        Operation(Message("mould"), "mould", 1, 1.0 * moulds, pieces=moulds),
+        Operation(Message("cast"), "cast", 0, 1.0, table_mm=long),
+        Operation(Message("cast"), "cast", 1, 9.0, pieces=9, table_mm=small),
     ]
 
 

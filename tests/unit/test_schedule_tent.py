@@ -7,6 +7,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.errors import NotUnderstood
+from ledgerstone.message import Message
 from ledgerstone.price import costs
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.booking import minute_at
@@ -46,7 +47,7 @@ def laid(workshop: Workshop, *, heated: bool) -> LeadTime:
 
 def cover_of(lead: LeadTime) -> int:
     """Minutes from the end of the pour until its cover is over."""
-    (cover,) = (one for one in lead.work if one.job.step.name == "Cover it, damp")
+    (cover,) = (one for one in lead.work if one.job.step.name.name == "step-cover")
     return cover.wait_ends - cover.ends
 
 
@@ -79,7 +80,7 @@ def test_the_tent_costs_its_hours_and_its_days(workshop: Workshop) -> None:
         every = costs(
             order, stages.shapes, stages.scheduled.operations, workshop, stages.known.steel
         )
-        kept = [cost.amount for cost in every if cost.label != "Kept for casting again"]
+        kept = [cost.amount for cost in every if cost.label != Message("cost-recasts")]
         spent.append(sum(kept, Decimal(0)))
     assert spent[1] - spent[0] == Decimal("1.5") * 38 + 2 * 2 * 9
 

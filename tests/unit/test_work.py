@@ -8,7 +8,9 @@ from typing import Any
 import pytest
 
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.message import Message
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import english
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.work.mixing import shared
 from ledgerstone.workshop import Workshop
@@ -25,7 +27,7 @@ def hours_of(workshop: Workshop, slab: Json) -> float:
 
 def by_name(steps: tuple[Operation, ...]) -> dict[str, Operation]:
     """Steps by what they are called."""
-    return {step.name: step for step in steps}
+    return {english(step.name): step for step in steps}
 
 
 def test_the_examples_hours_are_those_of_the_profile(
@@ -65,14 +67,14 @@ def test_the_examples_hours_are_those_of_the_profile(
         "Test with water and weigh": 0.05,
         "Pack": 0.2,
     }
-    assert [step.name for step in steps] == list(by_hand)
+    assert [english(step.name) for step in steps] == list(by_hand)
     assert [s.hands_hours for s in steps] == [pytest.approx(hours) for hours in by_hand.values()]
-    waits = {step.name: step.wait_hours for step in steps if step.wait_hours}
+    waits = {english(step.name): step.wait_hours for step in steps if step.wait_hours}
     assert waits == {
         "Run the bead": 12, "Wipe on the release agent": 0.5, "Cover it, damp": 96,
         "Fill the voids": 24, "Fill the voids again": 24, "Finish: honed": 72, "Seal: matt": 48,
     }  # fmt: skip
-    machines = {step.name: step.machine_hours for step in steps if step.machine_hours}
+    machines = {english(step.name): step.machine_hours for step in steps if step.machine_hours}
     assert machines == {
         "Grind: 60 grit": pytest.approx(3.4 / 4 * area),
         "Grind: 120 grit": pytest.approx(3.4 / 4 * area),
@@ -99,14 +101,14 @@ def test_nothing_is_cut_before_everything_is_in_hand(
 ) -> None:
     """Templates, the sink itself and a signed drawing come first, as a step of their own."""
     steps = steps_of(read_order(example_order, workshop), workshop)
-    assert steps[0].name == "Templates, sinks and the signed drawing in hand"
+    assert english(steps[0].name) == "Templates, sinks and the signed drawing in hand"
     assert steps[0].slab is None
 
 
 def test_from_the_batch_to_the_cover_nothing_stops(workshop: Workshop) -> None:
     """The steps of a pour are one unbroken run, begun by the batches."""
     steps = steps_of(order_of(workshop, slab_json(box(900, 500))), workshop)
-    unbroken = [step.name for step in steps if step.unbroken]
+    unbroken = [english(step.name) for step in steps if step.unbroken]
     assert unbroken == [
         "Face coat", "Lay the steel, back-fill", "Strike off and vibrate", "Cover it, damp",
     ]  # fmt: skip
@@ -121,12 +123,12 @@ def test_turning_and_trimming_come_before_the_finish(
     """A slab is sanded, turned with its formers in, demoulded, trimmed, and then ground."""
     steps = steps_of(read_order(example_order, workshop), workshop)
     finishing = [step for step in steps if step.stage == "finish"]
-    assert [step.name for step in finishing] == [
+    assert [english(step.name) for step in finishing] == [
         "Sand the back", "Turn it", "Demould", "Take out the knockouts", "Wash it",
         "Grind: 60 grit", "Fill the voids", "Grind: 120 grit", "Fill the voids again",
         "Finish: honed",
     ]  # fmt: skip
-    assert [step.name for step in finishing if step.frees] == ["Demould"]
+    assert [english(step.name) for step in finishing if step.frees] == ["Demould"]
 
 
 def test_what_a_profile_leaves_out_is_no_step(workshop: Workshop) -> None:
@@ -141,7 +143,7 @@ def test_what_a_profile_leaves_out_is_no_step(workshop: Workshop) -> None:
     )
     edges = tuple(replace(edge, hours_per_m=0.0) for edge in workshop.edges)
     coarse = replace(workshop, hours=hours, edges=edges)
-    names = [s.name for s in steps_of(order_of(coarse, slab_json(box(900, 500))), coarse)]
+    names = [english(s.name) for s in steps_of(order_of(coarse, slab_json(box(900, 500))), coarse)]
     assert "Run the bead" not in names
     assert not {"Wash it", "Level the table", "Clean the mixer and tools"} & set(names)
     assert "Make the mould" in names
@@ -159,7 +161,7 @@ def test_tiles_come_first_and_wait_for_a_yes(workshop: Workshop) -> None:
     steps = operations(order, shapes, workshop, (4.0,) * 3, with_tiles=True)
     surface = order.slabs[0].finish.surface
     assert tiles_of(order) == (("graphite", surface), ("chalk", surface))
-    assert [(s.name, s.hands_hours, s.wait_hours) for s in steps[:4]] == [
+    assert [(english(s.name), s.hands_hours, s.wait_hours) for s in steps[:4]] == [
         (f"Cast a sample tile: graphite, {surface}", 0.75, 216.0),
         (f"Cast a sample tile: chalk, {surface}", 0.75, 216.0),
         ("Yes to the sample tile", 0.0, 120.0),
@@ -204,7 +206,7 @@ def test_quantity_multiplies_hands_but_not_the_job_nor_the_pour(workshop: Worksh
     one = steps_of(order_of(workshop, slab), workshop)
     three = steps_of(order_of(workshop, slab | {"quantity": 3}), workshop)
     for single, many in zip(one, three, strict=True):
-        once = single.slab is None or single.name == "Weigh and mix the batches"
+        once = single.slab is None or single.name.name == "step-mix"
         times = 1 if once else 3
         assert many.hands_hours == pytest.approx(times * single.hands_hours)
         assert many.wait_hours == single.wait_hours
@@ -215,7 +217,7 @@ def test_steps_stand_in_the_order_of_the_work(workshop: Workshop) -> None:
     steps = steps_of(order_of(workshop, *[slab_json(box(900, 500))] * 3), workshop)
     stages = [STAGES.index(step.stage) for step in steps]
     assert stages == sorted(stages)
-    assert [step.slab for step in steps if step.name == "Face coat"] == [0, 1, 2]
+    assert [step.slab for step in steps if step.name.name == "step-face"] == [0, 1, 2]
 
 
 @pytest.mark.parametrize(("sealer", "days"), [("matt", 7), ("satin", 21), ("hard wax oil", 14)])
@@ -261,7 +263,7 @@ def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop)
 
 def test_minutes_are_whole_for_every_piece() -> None:
     """Three pieces of 20.6 minutes are three of 21: what is laid is what is paid."""
-    step = Operation("Face coat", "cast", 0, 3 * 20.6 / 60, 3 * 20.4 / 60, pieces=3)
+    step = Operation(Message("step-face"), "cast", 0, 3 * 20.6 / 60, 3 * 20.4 / 60, pieces=3)
     assert (step.minutes_of(0), step.hands_minutes, step.machine_minutes) == (21, 63, 60)
 
 
@@ -290,7 +292,7 @@ def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
 
 def moulds_of(stages: Stages) -> int:
     """How many moulds of the first slab are made."""
-    return next(s.pieces for s in stages.scheduled.operations if s.name == "Make the mould")
+    return next(s.pieces for s in stages.scheduled.operations if s.name.name == "step-mould")
 
 
 def test_minutes_are_shared_whole() -> None:

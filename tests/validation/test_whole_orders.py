@@ -183,7 +183,7 @@ def test_a_winter_slab_is_judged_by_its_own_days(workshop: Workshop) -> None:
     )
     assert isinstance(answer, Quote), stops(answer)
     (young,) = [finding for finding in answer.findings if finding.check == "young-in-place"]
-    (cast,) = [one for one in answer.lead_time.work if one.job.step.name.startswith("Cover it")]
+    (cast,) = [one for one in answer.lead_time.work if one.job.step.name.name == "step-cover"]
     days = (answer.lead_time.ready_on - cast.ends_at.date()).days
     assert young.measured["age_days"] == pytest.approx(0.557 * days, abs=0.06)
     assert tensile_growth(0.557 * 14, "N") == pytest.approx(0.80, abs=0.005)

@@ -5,12 +5,12 @@ from datetime import date
 import pytest
 
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_card import carry_card
 from ledgerstone.quote import Quote
 from ledgerstone.schedule.ages import ages_of
 from ledgerstone.strength.concrete import tensile_growth
 from ledgerstone.workshop import Workshop
 from support.calibration import HOB, on_units
+from support.jobs import cards_of
 from support.slabs import box, slab_json
 from support.whole_orders import answered, in_place
 
@@ -49,6 +49,6 @@ def test_the_carry_card_says_from_when_people_may_be_on_it(workshop: Workshop) -
     answer = answered(workshop, run, delivery={"kind": "fitted", "postcode": "HR9 7XX"})
     assert isinstance(answer, Quote)
     assert answer.lead_time.ready_on > date(2026, 12, 1)
-    card = str(carry_card(Job("Q", answer, workshop), 0))
+    card = str(cards_of(Job("Q", answer, workshop))[0])
     assert "Nobody" in card
     assert "2027" in card

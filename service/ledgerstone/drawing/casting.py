@@ -57,10 +57,11 @@ class _Scale:
     x_mm: float
     top_mm: float
     slack: float
+    over: float
 
     def at(self, point: Sequence[float]) -> XY:
         x = _EDGE + 24 + self.slack + self.per_mm * (point[0] - self.x_mm)
-        return x, _EDGE + 24 + self.per_mm * (self.top_mm - point[1])
+        return x, _EDGE + self.over + self.per_mm * (self.top_mm - point[1])
 
 
 def draw_steel(
@@ -85,8 +86,9 @@ def draw_steel(
     room = wide - 2 * (_EDGE + 24)
     per_mm = min(room / (x1 - x0), tallest / (y1 - y0))
     slack = (room - per_mm * (x1 - x0)) / 2
-    scale = _Scale(per_mm, x0, y1, slack)
-    height = per_mm * (y1 - y0) + 2 * (_EDGE + 24)
+    over = 24.0 if layer.grip_says else 8.0
+    scale = _Scale(per_mm, x0, y1, slack, over)
+    height = per_mm * (y1 - y0) + 2 * (_EDGE + over)
     drawn = [*_concrete(shape, scale)]
     for box in layer.mesh_mm:
         drawn += _mesh(box, plane.buffer(shape.net, -layer.mesh_off_mm), scale)
@@ -207,8 +209,9 @@ def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[Element]:
     for x, y in ((x0, y0), (x1, y1)):
         clamp = {"x": x - across, "y": y - along, "width": 2 * across, "height": 2 * along}
         drawn.append(element("rect", **clamp, fill=INK))
-    at = ((x0 + x1) / 2, (y0 + y1) / 2 + 5)
-    drawn.append(lettered(says, at, _SMALL, anchor="middle", bold=True, halo="#ffffff"))
+    if says:
+        at = ((x0 + x1) / 2, (y0 + y1) / 2 + 5)
+        drawn.append(lettered(says, at, _SMALL, anchor="middle", bold=True, halo="#ffffff"))
     return drawn
 
 
@@ -291,6 +294,7 @@ def draw_sheet(nest: Nest, sheet: int, marks: Sequence[str], *, title: str) -> s
         high = per_mm * placed.width_mm
         y = _EDGE + height - per_mm * placed.y_mm - high
         drawn.append(element("rect", x=x, y=y, width=wide, height=high, fill="#ebe7dd", stroke=INK))
-        at = (x + share * wide, y + high / 2 + _MARK * 0.36)
+        along = (share, 0.5) if wide > high else (0.5, share)
+        at = (x + along[0] * wide, y + along[1] * high + _MARK * 0.36)
         drawn.append(lettered(mark, at, _MARK, anchor="middle", bold=True))
     return _drawn(f"sheet-{sheet}", (_WIDE, height + 2 * _EDGE), title, title, drawn)

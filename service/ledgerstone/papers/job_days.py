@@ -17,7 +17,7 @@ from ledgerstone.schedule.jobs import moment
 STEP, FITS_LETTERS = 2, 27  # letters of a step on one line of a narrow column
 PIECE = 3  # of one single slab it is not said in every line
 WORTH_TELLING_MINUTES = 6 * 60  # a wait as long as this is told; a shorter one is a break
-_WIDTHS = (24, 12, 55, 30, 15, 12)
+_WIDTHS = (26, 12, 52, 30, 16, 12)
 _SHORT = 14  # letters of a name
 
 

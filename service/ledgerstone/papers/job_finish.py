@@ -37,8 +37,7 @@ def _freed(job: Job, i: int) -> Iterator[Value]:
     if proud_mm > 0:
         yield Message("job-sand", proud=half_mm(proud_mm))
     knockouts = "yes" if job.slabs[i].cutouts else "no"
-    turn = "job-turn-in-mould" if way.sides_on else "job-turn-free"
-    yield Message(turn, knockouts=knockouts)
+    yield Message("job-turn-in-mould" if way.sides_on else "job-turn-free", knockouts=knockouts)
 
 
 def _ground(job: Job, i: int) -> Iterator[Value]:

@@ -101,7 +101,7 @@ def _strength(job: Job, i: int) -> Iterator[Fact]:
 
 
 def _doing(verdict: Verdict) -> Message:
-    doing = Message("job-doing", case=verdict.case)
+    doing = Message("job-doing", kind=verdict.case)
     load = _load(verdict, 1.0)
     return doing if load is None else Message("job-doing-load", doing=doing, load=load)
 

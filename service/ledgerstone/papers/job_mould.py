@@ -19,13 +19,12 @@ from ledgerstone.papers.job_blocks import (
     facts,
     half_mm,
     shortened,
-    side_by_side,
     table,
 )
 from ledgerstone.workshop.records import Workshop
 
 PLAN_WIDE_MM = 127  # 600 units across: the plan's letters, 15 of them, are 9 points
-TALLEST = 240.0  # units that the slab itself is drawn high
+TALLEST = 220.0  # units that the slab itself is drawn high
 
 
 def mould_plan(job: Job, i: int) -> Block:
@@ -48,31 +47,17 @@ def mould_plan(job: Job, i: int) -> Block:
     return drawing(plan, words, PLAN_WIDE_MM)
 
 
-def mould_facts(job: Job, i: int) -> Iterator[Block]:
+def mould_facts(job: Job, i: int) -> Block:
     """Say the sides, screws, bead, drips and release agent of one mould."""
     mould = job.moulds.moulds[i]
     height, pilot = half_mm(mould.height_mm), half_mm(mould.pilot_mm)
-    yield from side_by_side(
-        [
-            facts(
-                (Message("job-sides"), Message("job-sides-high", height=height)),
-                (
-                    Message("job-screws"),
-                    Message("job-screws-in", count=mould.screws, pilot=pilot),
-                ),
-            )
-        ],
-        [
-            facts(
-                (Message("job-bead"), _beads(job, i)),
-                *_drips(job, i),
-                (
-                    Message("job-release"),
-                    Message("job-release-ml", ml=Figure(1000 * mould.release_l, 0)),
-                ),
-            )
-        ],
-        (2, 3),
+    release = Figure(1000 * mould.release_l, 0)
+    return facts(
+        (Message("job-sides"), Message("job-sides-high", height=height)),
+        (Message("job-screws"), Message("job-screws-in", count=mould.screws, pilot=pilot)),
+        (Message("job-bead"), _beads(job, i)),
+        *_drips(job, i),
+        (Message("job-release"), Message("job-release-ml", ml=release)),
     )
 
 

@@ -37,7 +37,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.strength.grips import best_grips_mm
 
 BESIDE_MM = 55  # beside the plan
-BESIDE_WIDE = 255.0  # units across of what is drawn there: letters of 15 are over 9 points
+STEEL_TALLEST = 95.0  # units that a slab is drawn high with its steel, 600 across
 
 
 def slab_page(job: Job, i: int) -> Content:
@@ -47,14 +47,13 @@ def slab_page(job: Job, i: int) -> Content:
         _title(job, i),
         flag(Message("job-mirrored")),
         *side_by_side(
-            [mould_plan(job, i)],
-            [_section(job, i), _steel_drawing(job, i)],
+            [mould_plan(job, i), _steel_drawing(job, i)],
+            [_section(job, i), mould_facts(job, i)],
             (PLAN_WIDE_MM, BESIDE_MM),
         ),
         *_knockouts(job, i),
-        *mould_facts(job, i),
         *([_later("steel", bars)] if is_long(bars) else in_two(bars)),
-        says(Listed(tuple(job.steel[i].notes), joined="sentences")),
+        says(Listed((_legend(job, i), *job.steel[i].notes), joined="sentences")),
         *(
             pour_blocks(job)
             if job.is_alone
@@ -118,13 +117,12 @@ def _steel_drawing(job: Job, i: int) -> Block:
         grips,
         along_y,
         job.rail_in(i, shape),
-        rail_says=job.speech.say(Message("paper-rail-here")),
         mesh_off_mm=steel.beside_mm,
     )
     words = job.speech.say(Message("job-steel-words", name=job.names[i], bars=len(steel.bars)))
     title = job.speech.say(Message("job-steel-title"))
-    svg = draw_steel(shape, layer, title=title, says=words, wide=BESIDE_WIDE, tallest=150.0)
-    return drawing(svg, words, BESIDE_MM)
+    svg = draw_steel(shape, layer, title=title, says=words, tallest=STEEL_TALLEST)
+    return drawing(svg, words, PLAN_WIDE_MM)
 
 
 def _section(job: Job, i: int) -> Block:
@@ -161,6 +159,15 @@ def _steel_named(job: Job, i: int) -> Message:
     return Message("job-section-bars", bar=plain(bars[0].diameter_mm), wire=wire, pitch=pitch)
 
 
+def _legend(job: Job, i: int) -> Message:
+    """Say what the marks stand for."""
+    rack, bars = job.workshop.steel, job.steel[i].bars
+    wire, pitch = plain(rack.mesh_wire_mm), plain(rack.mesh_pitch_mm)
+    if not bars:
+        return Message("job-legend-mesh", wire=wire, pitch=pitch)
+    return Message("job-legend", bar=plain(bars[0].diameter_mm), wire=wire, pitch=pitch)
+
+
 def _bars(job: Job, i: int) -> Block:
     """List every bar and piece of mesh: its mark, its cut length, and where it lies."""
     steel = job.steel[i]
@@ -168,23 +175,20 @@ def _bars(job: Job, i: int) -> Block:
     rows: list[list[Value]] = []
     for bar in steel.bars:
         left = _stretch(over - bar.start_mm[0], over - bar.end_mm[0])
-        where = Message("job-bar-at", left=left, front=_stretch(bar.start_mm[1], bar.end_mm[1]))
-        size = Message("job-bar", bar=plain(bar.diameter_mm))
-        rows.append([bar.mark, size, half_mm(bar.length_mm), where, ""])
+        front = _stretch(bar.start_mm[1], bar.end_mm[1])
+        rows.append([bar.mark, half_mm(bar.length_mm), left, front, ""])
     for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
-        left = half_mm(over - x - piece.length_mm)
-        where = Message("job-bar-at", left=left, front=half_mm(y))
-        size = Message("job-mesh", wire=plain(piece.wire_mm), pitch=plain(piece.pitch_mm))
         cut = Message("job-two", one=half_mm(piece.length_mm), other=half_mm(piece.width_mm))
-        rows.append([piece.mark, size, cut, where, ""])
+        left = half_mm(over - x - piece.length_mm)
+        rows.append([piece.mark, cut, left, half_mm(y), ""])
     columns = (
         Message("job-mark"),
-        Message("job-what"),
         Message("job-cut-mm"),
-        Message("job-where"),
+        Message("job-from-left"),
+        Message("job-from-front"),
         Message("job-cut"),
     )
-    return table(columns, rows, (8, 19, 17, 42, 9))
+    return table(columns, rows, (12, 24, 28, 28, 10))
 
 
 def _stretch(one_mm: float, other_mm: float) -> Value:

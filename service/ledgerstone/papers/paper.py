@@ -22,7 +22,9 @@ from ledgerstone.workshop.countries import Paper as Size
 
 _PAPERS: Final[Mapping[Size, str]] = {"A4": "a4", "Letter": "us-letter"}  # the typesetter's names
 _FOLDER: Final = Path(__file__).with_name("texts")
-_NOT_SHOWN: Final = frozenset(("operations", "costs"))  # for programs, on no paper
+_NOT_SHOWN: Final = frozenset(
+    ("operations", "costs", "days", "materials")
+)  # for programs, on no paper
 _DRAWINGS: Final = frozenset(("drawing", "svg"))  # members that hold an SVG of ours
 
 

@@ -6,6 +6,7 @@ from typing import Final
 
 from hypothesis import strategies as st
 
+from ledgerstone.message import Message
 from ledgerstone.schedule import Booking
 from ledgerstone.schedule.booking import Holds
 from ledgerstone.work import Machine, Operation, Stage
@@ -20,7 +21,7 @@ MACHINES: Final[dict[Stage, Machine]] = {"cast": "mixer", "finish": "polisher"}
 @st.composite
 def operation_lists(draw: Draw) -> tuple[Operation, ...]:
     """The steps of an order of up to three slabs: equal pieces, moulds, machines, sizes, waits."""
-    steps = [Operation("set up", "mould", None, draw(HOURS))]
+    steps = [Operation(Message("set-up"), "mould", None, draw(HOURS))]
     for slab in range(draw(st.integers(1, 3))):
         pieces = draw(st.sampled_from((1, 1, 2, 5)))
         steps += draw(slab_steps(slab, pieces, draw(st.integers(1, pieces))))
@@ -35,18 +36,22 @@ def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operatio
     size = (draw(st.floats(300, 3500)), draw(st.floats(60, 300)))
     # A tent is warmer than the shed ever is: a profile whose tent is not is refused.
     warm_c, warm_hours = draw(st.none() | st.floats(31, 50)), draw(st.floats(0, 96))
-    steps = [Operation("turn", "finish", slab, draw(HOURS), pieces=pieces, frees=True)]
+    steps = [Operation(Message("turn"), "finish", slab, draw(HOURS), pieces=pieces, frees=True)]
     if draw(st.booleans()):
-        steps.append(Operation("batch", "cast", slab, draw(HOURS), pieces=pieces, table_mm=size))
+        steps.append(
+            Operation(Message("batch"), "cast", slab, draw(HOURS), pieces=pieces, table_mm=size)
+        )
     shares = draw(st.none() | st.lists(st.integers(0, 300), min_size=pieces, max_size=pieces))
     if shares:
         hours, each = sum(shares) / 60, tuple(shares)
         steps.append(
-            Operation("mix", "cast", slab, hours, pieces=pieces, table_mm=size, minutes_each=each)
+            Operation(
+                Message("mix"), "cast", slab, hours, pieces=pieces, table_mm=size, minutes_each=each
+            )
         )
     steps += [
         Operation(
-            stage,
+            Message(stage),
             stage,
             slab,
             draw(HOURS),

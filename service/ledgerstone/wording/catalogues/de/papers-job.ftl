@@ -7,11 +7,10 @@ job-slab-title-many = { $title } · { $pieces } Stück, { $moulds ->
     [one] { $moulds } Schalung
    *[other] { $moulds } Schalungen
 }
-job-days-title = Tage und Oberfläche
 job-batches-title = Mischkarten
 job-boards-title = Zuschnitt und Bedarf
 job-lists-title = Lange Listen, spiegelverkehrt wie die Schalungen
-job-mirrored = SPIEGELVERKEHRT, wie man in die Schalung blickt: Die Sichtseite liegt unten auf der Platte; links und rechts sind vertauscht.
+job-mirrored = SPIEGELVERKEHRT, Blick in die Schalung: Die Sichtseite liegt auf der Platte; links und rechts sind vertauscht.
 job-mirrored-label = { $name }, spiegelverkehrt, Sichtseite unten
 job-plan-words = Spiegelverkehrter Plan von { $name }, mit Maßen
 job-steel-words = { $bars ->
@@ -44,8 +43,8 @@ job-slab-is = { $size }; { $look }
 job-told = Dem Kunden zugesagt: { $note }
 job-before = Bevor etwas zugeschnitten wird
 job-yes = Der Kunde hat dem Muster zugestimmt
-job-signed = Die Zeichnung ist unterschrieben und datiert und hat diesen Stand
-job-templates = Becken, Kochfeld und alle Schablonen sind hier und hier gemessen
+job-signed = Zeichnung unterschrieben, datiert, mit diesem Stand
+job-templates = Becken, Kochfeld, Schablonen sind hier und gemessen
 job-care = Achtung
 job-cement = Nasser Zement verätzt, und man spürt es zuerst nicht: Handschuhe, Schutzbrille, Ärmel; sofort abwaschen.
 job-dust = Staub von Zement, Sand und Beton enthält Quarz: eine dafür zugelassene, dichte Maske; nass schleifen.
@@ -64,10 +63,10 @@ job-from = Ab
 job-step = Schritt
 job-piece = Stück
 job-hands = Hände
-job-really = Wirklich
+job-really = Ist
 job-in-all = Zusammen
-job-minutes = { $minutes } Min.
-job-hours-minutes = { $hours } Std. { $minutes }
+job-minutes = { $minutes } min
+job-hours-minutes = { $hours }:{ $minutes } h
 job-then-wait = { $step } → bis { $until }, { $at }
 job-then-wait-week = { $step } → bis { $until } { $at }
 job-whole-order = der Auftrag
@@ -114,14 +113,14 @@ job-release = Trennmittel
 job-release-ml = { $ml } ml, dünn und abgewischt
 
 # Bewehrung und Heben.
+job-legend = B: Stäbe { $bar } mm. M: Matte { $wire } alle { $pitch }.
+job-legend-mesh = M: Matte { $wire } alle { $pitch }.
+job-from-left = Von links, mm
+job-from-front = Von vorn, mm
 job-mark = Pos.
-job-what = Was
-job-cut-mm = Zuschnitt, mm
-job-where = Lage, von den Innenkanten der Schalung, mm
-job-cut = Fertig
-job-bar = Stab { $bar } mm
+job-cut-mm = Länge, mm
+job-cut = OK
 job-mesh = Matte { $wire } alle { $pitch }
-job-bar-at = links { $left }, vorn { $front }
 job-stretch = { $first } bis { $last }
 job-lifts = Heben
 job-wet = Gegossen, nass
@@ -166,7 +165,7 @@ job-governs-cracks = { $governs }; reißt im Mittel bei { $at }
 job-newtons = { $load } N
 job-newtons-m2 = { $load } N/m²
 job-times-weight = dem { $times }-Fachen ihres Gewichts
-job-doing = { $case ->
+job-doing = { $kind ->
     [lifted-out] Aus der Schalung gehoben
     [turned] Hochkant gewendet
     [on-edge] Hochkant gehalten
@@ -256,8 +255,8 @@ job-kerf = { $sheets ->
 job-sheet-of = Platte { $number } von { $sheets }
 job-sheet-words = Platte { $number } von { $sheets }, Teile nummeriert wie in der Liste
 job-no = Nr.
-job-long = Länge, mm
-job-wide = Breite, mm
+job-long = Lang, mm
+job-wide = Breit, mm
 job-board = { $part ->
     [base] Grundplatte
     [side] Seite { $side }
@@ -288,7 +287,7 @@ job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $wi
 job-uses = Was der Auftrag braucht
 job-thing = Was
 job-used = Verbrauch
-job-to-have = Bereithalten
+job-to-have = Vorrat
 job-supply = { $supply ->
     [mould-board] Schalungsplatte
     [foam] Schaumstoff
@@ -316,7 +315,7 @@ job-amount = { $amount } { $unit ->
         [yes] Gebinde
        *[no] Gebinde
     }
-    [kg] Kilogramm
+    [kg] kg
    *[litres] Liter
 }
 job-loose = lose

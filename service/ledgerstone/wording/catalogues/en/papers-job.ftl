@@ -7,11 +7,10 @@ job-slab-title-many = { $title } · { $pieces } off, { $moulds ->
     [one] { $moulds } mould
    *[other] { $moulds } moulds
 }
-job-days-title = Days and finish
 job-batches-title = Batch cards
 job-boards-title = To cut and to have
 job-lists-title = Long lists, mirrored as the moulds are
-job-mirrored = MIRRORED, as you look down into the mould: the face lies underneath, against the board; left and right are changed over.
+job-mirrored = MIRRORED, as you look down into the mould: the face lies on the board; left and right are changed over.
 job-mirrored-label = { $name }, mirrored, face down
 job-plan-words = Mirrored plan of { $name }, with dimensions
 job-steel-words = { $bars ->
@@ -114,14 +113,14 @@ job-release = Release
 job-release-ml = { $ml } ml, thin and wiped
 
 # Steel and lifts.
+job-legend = B: { $bar } mm bars. M: mesh { $wire } at { $pitch }.
+job-legend-mesh = M: mesh { $wire } at { $pitch }.
+job-from-left = From left, mm
+job-from-front = From front, mm
 job-mark = Mark
-job-what = What
 job-cut-mm = Cut, mm
-job-where = Where it lies, from the mould's edges, mm
 job-cut = Cut
-job-bar = { $bar } mm bar
 job-mesh = mesh { $wire } at { $pitch }
-job-bar-at = left { $left }, front { $front }
 job-stretch = { $first } to { $last }
 job-lifts = Lifts
 job-wet = Poured, wet
@@ -166,7 +165,7 @@ job-governs-cracks = { $governs }; cracks, in the mean, at { $at }
 job-newtons = { $load } N
 job-newtons-m2 = { $load } N/m²
 job-times-weight = { $times } times its weight
-job-doing = { $case ->
+job-doing = { $kind ->
     [lifted-out] Lifted out of its mould
     [turned] Turned up on edge
     [on-edge] Held on edge
@@ -213,7 +212,7 @@ job-poured = Poured
 job-poured-line = from ______ to ______ by ______
 job-warmth = Warmth
 job-warmth-line = shed ____ °C, mix ____ °C
-job-slump = Slump or flow
+job-slump = Slump, flow
 job-slump-line = ______ mm; a strip of it cast: ____
 job-otherwise = Deviations
 job-otherwise-line = ______________________________
