@@ -86,7 +86,8 @@ def _reinforced(job: Job) -> Iterator[str]:
         for length in stock.lengths:
             cuts = ", ".join(f"{c.mark} {_half(c.length_mm)}" for c in length.cuts)
             yield f"{cuts}; {_half(length.waste_mm)} mm left"
-    yield f"Bars {job.cut[0].kg:.2f} kg, of {job.cut[0].bought_kg:.2f} kg bought"
+    if job.cut[0].stocks:
+        yield f"Bars {job.cut[0].kg:.2f} kg, of {job.cut[0].bought_kg:.2f} kg bought"
 
 
 def _lifted(job: Job) -> Iterator[str]:
@@ -116,8 +117,8 @@ def test_every_figure_of_the_sheet_is_the_records(
     job = job_of(ORDERS[name], workshop, today)
     told = repr([page["blocks"] for page in pages_of(job)])
     for figures in (_mixed, _built, _reinforced, _lifted):
-        wanted = list(figures(job))
-        assert len(wanted) > 3
+        wanted = [figure for figure in figures(job) if figure]
+        assert wanted
         assert [figure for figure in wanted if figure not in told] == []
 
 

@@ -278,6 +278,7 @@ job-former-kind = { $kind ->
    *[rebate] Falz
 }
 job-stock = Stäbe, Matten und Streifen
+job-stock-mesh = Matten { $mesh } kg.
 job-stock-kg = Stäbe { $bars } kg von { $bought } kg gekauften; Matten { $mesh } kg.
 job-cut-from = { START($stock) }: { $cuts }; Rest { $left } mm
 job-bar-number = Stab { $bar } mm { $number }

@@ -279,6 +279,7 @@ job-former-kind = { $kind ->
    *[rebate] rebate
 }
 job-stock = Bars, mesh and strip
+job-stock-mesh = Mesh { $mesh } kg.
 job-stock-kg = Bars { $bars } kg, of { $bought } kg bought; mesh { $mesh } kg.
 job-cut-from = { START($stock) }: { $cuts }; { $left } mm left
 job-bar-number = { $bar } mm bar { $number }
