@@ -32,14 +32,14 @@ def make_cut_file(document: object, form: str, context: QuoteContext) -> str | R
         return resolved
     workshop = context.workshop
     name = resolved.offer.name if resolved.offer is not None else ""
-    job = Job(name, resolved.answer, workshop, context.contain)
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    job = Job(name, resolved.answer, workshop, speech, context.contain)
     parts = [
-        CutPart(called, slab, shape, mould)
+        CutPart(speech.value(called), slab, shape, mould)
         for called, (slab, shape), mould in zip(
             job.names, job.in_mould, job.moulds.moulds, strict=True
         )
     ]
-    speech = workshop_speech(workshop.workshop.language, workshop)
     notes = [speech.say(Message("cut-mirrored", name=name)), speech.say(Message("cut-kerf"))]
     layout = cut_layout(parts, workshop.boards, notes)
     return cut_dxf(layout) if form == DXF else cut_svg(layout, notes[0])

@@ -102,46 +102,6 @@ def stock_blocks(job: Job) -> Iterator[Block]:
     yield ticks(*lines)
 
 
-def _former(former: Former) -> Message:
-    name, kind = shortened(former.name, _SHORT), former.kind
-    one, other, height = map(half_mm, (former.length_mm, former.width_mm, former.height_mm))
-    if not former.layers:
-        return Message(
-            "job-former-turns", name=name, kind=kind, one=one, other=other, height=height
-        )
-    return Message(
-        "job-former-foam",
-        name=name,
-        kind=kind,
-        one=one,
-        other=other,
-        height=height,
-        layers=former.layers,
-    )
-
-
-# --- bars, mesh, strip ----------------------------------------------------------------------
-
-
-def stock_blocks(job: Job) -> Iterator[Block]:
-    """List bars and bent strip, each length with what is cut from it, to tick as it is cut."""
-    cut, _, mesh = job.cut
-    lines = [*_bars(job), *_mesh(job), *_strips(job)]
-    if not lines:
-        return
-    yield heading(Message("job-stock"))
-    if cut.stocks or mesh:
-        yield says(
-            Message(
-                "job-stock-kg",
-                bars=Figure(cut.kg, 2),
-                bought=Figure(cut.bought_kg, 2),
-                mesh=Figure(sum(piece.kg for piece in mesh), 2),
-            )
-        )
-    yield ticks(*lines)
-
-
 def _bars(job: Job) -> Iterator[Value]:
     for stock in job.cut[0].stocks:
         bar = plain(stock.diameter_mm)
