@@ -25,6 +25,7 @@ from ledgerstone.stages import (
     schedule,
 )
 from ledgerstone.strength.slabs import SlabStrength
+from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Area, Workshop
 
 
@@ -117,3 +118,8 @@ class Stages:
     def price(self) -> Price:
         """What the customer is asked."""
         return self.priced.price
+
+
+def step_name(step: Operation) -> str:
+    """Name a step by its message and the values in it."""
+    return " ".join([step.name.name, *map(str, step.name.values.values())])

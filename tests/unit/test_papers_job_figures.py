@@ -50,7 +50,7 @@ def _built(job: Job) -> Iterator[str]:
         yield f"['{n}', "
         yield f"'{_half(long)}', '{_half(wide)}', '']"
     for i, mould in enumerate(job.moulds.moulds):
-        yield f"'{_half(mould.height_mm)} mm high on the base board'"
+        yield f"'{_half(mould.height_mm)} mm high on"
         yield f"'{mould.screws}, in {_half(mould.pilot_mm)} mm"
         yield f"{1000 * mould.release_l:.0f} ml"
         yield f"{sum(bead.length_mm for bead in mould.beads) / 1000:.1f} m in all"

@@ -10,13 +10,12 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.message import Message
 from ledgerstone.shape import shape_of
-from ledgerstone.wording import english
 from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.work.mixing import shared
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import JobHours
 from support.slabs import Json, box, hole, order_of, slab_json, stages_of, steps_of
-from support.stages import Stages
+from support.stages import Stages, step_name
 
 
 def hours_of(workshop: Workshop, slab: Json) -> float:
@@ -27,7 +26,7 @@ def hours_of(workshop: Workshop, slab: Json) -> float:
 
 def by_name(steps: tuple[Operation, ...]) -> dict[str, Operation]:
     """Steps by what they are called."""
-    return {english(step.name): step for step in steps}
+    return {step_name(step): step for step in steps}
 
 
 def test_the_examples_hours_are_those_of_the_profile(
@@ -37,48 +36,48 @@ def test_the_examples_hours_are_those_of_the_profile(
     steps = steps_of(read_order(example_order, workshop), workshop)
     area = 1.45 * 0.56 - 3.141592653589793 / 4 * (0.36**2 + 0.035**2)
     by_hand = {
-        "Templates, sinks and the signed drawing in hand": 0.15,
-        "Set up": 0.3,
-        "Make the mould": 0.2 + 0.19 * 4.02,
-        "Make and fix the knockouts": 0.9 + 0.25,  # the basin's foam, the tap's plug
+        "step-in-hand": 0.15,
+        "step-set-up": 0.3,
+        "step-mould": 0.2 + 0.19 * 4.02,
+        "step-knockouts": 0.9 + 0.25,  # the basin's foam, the tap's plug
         # the bevelled front, two square ends; the wall side costs nothing more than its bead
-        "Run the bead": 0.07 * 4.02 + 0.20 * 1.45 + 0.08 * 1.12,
-        "Wipe on the release agent": 0.05,
-        "Level the table": 0.1,
-        "Cut and tie the steel": 0.4 * area,
-        "Weigh and mix the batches": 0.1 + 2 * 0.15,  # 6 litres of face coat, 26 of backing
-        "Face coat": 0.3 * area,
-        "Lay the steel, back-fill": 0.5 * area,
-        "Strike off and vibrate": 0.3 * area,
-        "Cover it, damp": 0.05,
-        "Clean the mixer and tools": 0.25,
-        "Sand the back": 0.3 * area,
-        "Turn it": 0.1,
-        "Demould": 0.15,
-        "Take out the knockouts": 2 * 0.35,
-        "Wash it": 0.05,
-        "Grind: 60 grit": 3.4 / 4 * area,
-        "Fill the voids": 0.4 * area,
-        "Grind: 120 grit": 3.4 / 4 * area,
-        "Fill the voids again": 0.4 * area,
-        "Finish: honed": 3.4 / 2 * area,
-        "Seal: matt": 0.15 * 3 * area,
-        "Build the crate": 0.6,
-        "Test with water and weigh": 0.05,
-        "Pack": 0.2,
+        "step-bead": 0.07 * 4.02 + 0.20 * 1.45 + 0.08 * 1.12,
+        "step-release": 0.05,
+        "step-level": 0.1,
+        "step-steel": 0.4 * area,
+        "step-mix": 0.1 + 2 * 0.15,  # 6 litres of face coat, 26 of backing
+        "step-face": 0.3 * area,
+        "step-place": 0.5 * area,
+        "step-strike": 0.3 * area,
+        "step-cover": 0.05,
+        "step-clean-up": 0.25,
+        "step-sand": 0.3 * area,
+        "step-turn": 0.1,
+        "step-demould": 0.15,
+        "step-knockouts-out": 2 * 0.35,
+        "step-wash": 0.05,
+        "step-grind 60": 3.4 / 4 * area,
+        "step-fill": 0.4 * area,
+        "step-grind 120": 3.4 / 4 * area,
+        "step-fill-again": 0.4 * area,
+        "step-finish honed": 3.4 / 2 * area,
+        "step-seal matt": 0.15 * 3 * area,
+        "step-crate": 0.6,
+        "step-test": 0.05,
+        "step-pack": 0.2,
     }
-    assert [english(step.name) for step in steps] == list(by_hand)
+    assert [step_name(step) for step in steps] == list(by_hand)
     assert [s.hands_hours for s in steps] == [pytest.approx(hours) for hours in by_hand.values()]
-    waits = {english(step.name): step.wait_hours for step in steps if step.wait_hours}
+    waits = {step_name(step): step.wait_hours for step in steps if step.wait_hours}
     assert waits == {
-        "Run the bead": 12, "Wipe on the release agent": 0.5, "Cover it, damp": 96,
-        "Fill the voids": 24, "Fill the voids again": 24, "Finish: honed": 72, "Seal: matt": 48,
+        "step-bead": 12, "step-release": 0.5, "step-cover": 96,
+        "step-fill": 24, "step-fill-again": 24, "step-finish honed": 72, "step-seal matt": 48,
     }  # fmt: skip
-    machines = {english(step.name): step.machine_hours for step in steps if step.machine_hours}
+    machines = {step_name(step): step.machine_hours for step in steps if step.machine_hours}
     assert machines == {
-        "Grind: 60 grit": pytest.approx(3.4 / 4 * area),
-        "Grind: 120 grit": pytest.approx(3.4 / 4 * area),
-        "Finish: honed": pytest.approx(3.4 / 2 * area),
+        "step-grind 60": pytest.approx(3.4 / 4 * area),
+        "step-grind 120": pytest.approx(3.4 / 4 * area),
+        "step-finish honed": pytest.approx(3.4 / 2 * area),
     }
 
 
@@ -89,10 +88,10 @@ def test_steps_depend_on_what_was_ordered(workshop: Workshop) -> None:
     holed = slab_json(box(900, 500), hole(100, 450, 250), finish=as_cast)
     honed = slab_json(box(900, 500), finish={"surface": "honed", "sealer": "matt"})
     names = [set(by_name(steps_of(order_of(workshop, s), workshop))) for s in (plain, holed, honed)]
-    assert names[1] - names[0] == {"Make and fix the knockouts", "Take out the knockouts"}
+    assert names[1] - names[0] == {"step-knockouts", "step-knockouts-out"}
     assert names[2] - names[0] == {
-        "Grind: 60 grit", "Fill the voids", "Grind: 120 grit", "Fill the voids again",
-        "Finish: honed",
+        "step-grind 60", "step-fill", "step-grind 120", "step-fill-again",
+        "step-finish honed",
     }  # fmt: skip
 
 
@@ -101,20 +100,20 @@ def test_nothing_is_cut_before_everything_is_in_hand(
 ) -> None:
     """Templates, the sink itself and a signed drawing come first, as a step of their own."""
     steps = steps_of(read_order(example_order, workshop), workshop)
-    assert english(steps[0].name) == "Templates, sinks and the signed drawing in hand"
+    assert steps[0].name.name == "step-in-hand"
     assert steps[0].slab is None
 
 
 def test_from_the_batch_to_the_cover_nothing_stops(workshop: Workshop) -> None:
     """The steps of a pour are one unbroken run, begun by the batches."""
     steps = steps_of(order_of(workshop, slab_json(box(900, 500))), workshop)
-    unbroken = [english(step.name) for step in steps if step.unbroken]
+    unbroken = [step_name(step) for step in steps if step.unbroken]
     assert unbroken == [
-        "Face coat", "Lay the steel, back-fill", "Strike off and vibrate", "Cover it, damp",
+        "step-face", "step-place", "step-strike", "step-cover",
     ]  # fmt: skip
     bare = replace(workshop, recipe=replace(workshop.recipe, face_coat=None))
     steps = steps_of(order_of(bare, slab_json(box(900, 500))), bare)
-    assert "Face coat" not in by_name(steps)
+    assert "step-face" not in by_name(steps)
 
 
 def test_turning_and_trimming_come_before_the_finish(
@@ -123,12 +122,12 @@ def test_turning_and_trimming_come_before_the_finish(
     """A slab is sanded, turned with its formers in, demoulded, trimmed, and then ground."""
     steps = steps_of(read_order(example_order, workshop), workshop)
     finishing = [step for step in steps if step.stage == "finish"]
-    assert [english(step.name) for step in finishing] == [
-        "Sand the back", "Turn it", "Demould", "Take out the knockouts", "Wash it",
-        "Grind: 60 grit", "Fill the voids", "Grind: 120 grit", "Fill the voids again",
-        "Finish: honed",
+    assert [step_name(step) for step in finishing] == [
+        "step-sand", "step-turn", "step-demould", "step-knockouts-out", "step-wash",
+        "step-grind 60", "step-fill", "step-grind 120", "step-fill-again",
+        "step-finish honed",
     ]  # fmt: skip
-    assert [english(step.name) for step in finishing if step.frees] == ["Demould"]
+    assert [step_name(step) for step in finishing if step.frees] == ["step-demould"]
 
 
 def test_what_a_profile_leaves_out_is_no_step(workshop: Workshop) -> None:
@@ -143,10 +142,10 @@ def test_what_a_profile_leaves_out_is_no_step(workshop: Workshop) -> None:
     )
     edges = tuple(replace(edge, hours_per_m=0.0) for edge in workshop.edges)
     coarse = replace(workshop, hours=hours, edges=edges)
-    names = [english(s.name) for s in steps_of(order_of(coarse, slab_json(box(900, 500))), coarse)]
-    assert "Run the bead" not in names
-    assert not {"Wash it", "Level the table", "Clean the mixer and tools"} & set(names)
-    assert "Make the mould" in names
+    names = [step_name(s) for s in steps_of(order_of(coarse, slab_json(box(900, 500))), coarse)]
+    assert "step-bead" not in names
+    assert not {"step-wash", "step-level", "step-clean-up"} & set(names)
+    assert "step-mould" in names
 
 
 # --- sample tiles ---------------------------------------------------------------------------
@@ -161,11 +160,11 @@ def test_tiles_come_first_and_wait_for_a_yes(workshop: Workshop) -> None:
     steps = operations(order, shapes, workshop, (4.0,) * 3, with_tiles=True)
     surface = order.slabs[0].finish.surface
     assert tiles_of(order) == (("graphite", surface), ("chalk", surface))
-    assert [(english(s.name), s.hands_hours, s.wait_hours) for s in steps[:4]] == [
-        (f"Cast a sample tile: graphite, {surface}", 0.75, 216.0),
-        (f"Cast a sample tile: chalk, {surface}", 0.75, 216.0),
-        ("Yes to the sample tile", 0.0, 120.0),
-        ("Templates, sinks and the signed drawing in hand", 0.15, 0.0),
+    assert [(step_name(s), s.hands_hours, s.wait_hours) for s in steps[:4]] == [
+        (f"step-tile graphite {surface}", 0.75, 216.0),
+        (f"step-tile chalk {surface}", 0.75, 216.0),
+        ("step-yes", 0.0, 120.0),
+        ("step-in-hand", 0.15, 0.0),
     ]
 
 
@@ -254,7 +253,7 @@ def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop)
     gantry = replace(plain, name="gantry", hours=1.5, price=Decimal(60))
     usual = by_name(operations(order, shapes, workshop, (4.0,), (plain,)))
     hired = by_name(operations(order, shapes, workshop, (4.0,), (gantry,)))
-    turned, lifted = usual[f"Turn it: {plain.name}"], hired["Turn it: gantry"]
+    turned, lifted = usual[f"step-turn-way {plain.name}"], hired["step-turn-way gantry"]
     assert (turned.hands_hours, turned.hire) == (0.2, Decimal(0))
     assert lifted.hands_hours == pytest.approx(3.2)
     assert lifted.hire == 120

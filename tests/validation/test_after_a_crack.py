@@ -106,7 +106,7 @@ def test_what_is_listed_is_cut_and_priced(workshop: Workshop) -> None:
     """Bars and their minutes are in the price: each as long as the bench, three minutes each."""
     known = stages(workshop, BENCH)
     bars = known.known.steel[0].bars
-    (cut,) = [one for one in known.scheduled.operations if one.name == "Cut and tie the steel"]
+    (cut,) = [one for one in known.scheduled.operations if one.name.name == "step-steel"]
     area_m2 = known.shapes[0].net_area_mm2 / 1e6
     each = workshop.hours.per_piece.bar
     assert cut.hands_hours == pytest.approx(

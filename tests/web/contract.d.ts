@@ -36,7 +36,7 @@ declare namespace Contract {
   type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_values?: ProfileValues, profile_refused?: RefusedProfile};
   type HeatedCuring = {warmth_c: number, says: string};
   type Ignored = {start: number, end: number, why: string};
-  type JobBlock = {kind: "heading" | "says" | "ticks" | "flag" | "big" | "facts" | "table" | "drawing", says?: string | string[], columns?: string[], rows?: string[][], words?: string};
+  type JobBlock = {kind: "heading" | "says" | "ticks" | "flag" | "facts" | "table" | "drawing", says?: string | string[], columns?: string[], rows?: string[][], words?: string};
   type JobDay = {day: string, label: string, says: string, hours?: string};
   type JobPage = {title: string, blocks: JobBlock[]};
   type JobSheet = {reference: string, workshop: string, operations: OperationTime[], costs: Costs, days: JobDay[], materials: Material[], pages: JobPage[]};

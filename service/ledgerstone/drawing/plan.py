@@ -68,7 +68,7 @@ def draw_plan(
     pins
         Findings to mark, by number.
     alone
-        Leave out the table of openings and the title block, on white: the sheet has its own.
+        Leave out the table of openings and the title block: the sheet has its own.
     speech
         What says its words; English where none is given.
     tallest
@@ -80,15 +80,13 @@ def draw_plan(
     prefix = _prefix(slab, title)
     frame = replace(_frame(slab, shape, tallest), point=speech.formats.point)
     plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
-    rows, end = (
-        edge_sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
-        if sections
-        else ([], plan.end)
-    )
+    rows, end = list[Element](), plan.end
+    if sections:
+        rows, end = edge_sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
     told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
     height = float(math.ceil(end + MARGIN))
-    white = "#ffffff" if alone else PAPER
-    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=white)
+    fill = "#ffffff" if alone else PAPER
+    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=fill)
     drawn = element("g", *plan.drawn, *rows, *told, font_family=FAMILY)
     return render(
         document(
