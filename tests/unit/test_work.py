@@ -62,7 +62,7 @@ def test_the_examples_hours_are_those_of_the_profile(
         "step-fill-again": 0.4 * area,
         "step-finish honed": 3.4 / 2 * area,
         "step-seal matt": 0.15 * 3 * area,
-        "step-crate": 0.6,
+        "step-crate 1": 0.6,
         "step-test": 0.05,
         "step-pack": 0.2,
     }

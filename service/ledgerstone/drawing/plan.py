@@ -85,8 +85,7 @@ def draw_plan(
         rows, end = edge_sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
     told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
     height = float(math.ceil(end + MARGIN))
-    fill = "#ffffff" if alone else PAPER
-    paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=fill)
+    paper = _paper(height, "#ffffff" if alone else PAPER)
     drawn = element("g", *plan.drawn, *rows, *told, font_family=FAMILY)
     return render(
         document(
@@ -97,6 +96,10 @@ def draw_plan(
             children=[patterns(prefix), paper, drawn],
         )
     )
+
+
+def _paper(height: float, fill: str) -> Element:
+    return element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=fill)
 
 
 def _title(label: str, speech: Speech) -> str:
