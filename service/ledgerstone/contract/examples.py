@@ -17,6 +17,7 @@ from werkzeug.test import TestResponse
 from ledgerstone.api import create_app
 from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.application.requesting import send_request
+from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.call import JSON_TYPE, PROBLEM
 from ledgerstone.contract.calls import CALLS
@@ -29,6 +30,7 @@ from ledgerstone.contract.example_orders import (
 )
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 from ledgerstone.order import MOST_SLABS
 from ledgerstone.settings import Settings
 from ledgerstone.wording import speech_in
@@ -84,6 +86,8 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     yield Example("getDesk", "desk", "/v1/desk")
     yield Example("createNote", "deposit", "/v1/notes/deposit", {"token": token}, is_posted=False)
     yield Example("createNote", "no_quote", "/v1/notes/reminder", {"token": "none-of-ours"})
+    thanks = {"token": token}
+    yield Example("createNote", "no_such_letter", "/v1/notes/thanks", thanks, is_posted=False)
     yield Example("createDraft", "no_mailbox", "/v1/drafts", {"order": BENCH})
     yield Example("createEnquiry", "worktop", "/v1/enquiries", {"message": ENQUIRY})
     yield Example("createEnquiry", "empty", "/v1/enquiries", {"message": " "})
@@ -122,9 +126,22 @@ def examples() -> tuple[Example, ...]:
     intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
     told = _problem_of(TooIntricate(MOST_SLABS), app)
     refused = replace(intricate, status=422, mimetype=PROBLEM, answer=told)
-    others = (("createDrawings", "/v1/drawings"), ("createReply", "/v1/replies"))
+    others = (
+        ("createDrawings", "/v1/drawings"),
+        ("createReply", "/v1/replies"),
+        ("createDraft", "/v1/drafts"),
+    )
     alike = (replace(refused, call=call, path=path) for call, path in others)
-    return (*answered, refused, *alike, *_requested(quote["token"], app))
+    return (*answered, refused, *alike, *_requested(quote["token"], app), *_filed(app))
+
+
+def _filed(app: Flask) -> Iterator[Example]:
+    """Put a draft into a mailbox that is there, and one whose order is not understood."""
+    filed = Example("createDraft", "filed", "/v1/drafts", is_posted=False)
+    said = DRAFT.dump({"says": speech_in("en").say(Message("draft-filed"))})
+    yield replace(filed, status=200, mimetype=JSON_TYPE, answer=said)
+    problem = _problem_of(NotUnderstood.whole(Message("token-or-order")), app)
+    yield replace(filed, name="nothing_asked", status=400, mimetype=PROBLEM, answer=problem)
 
 
 def _problem_of(fault: Exception, app: Flask) -> dict[str, Any]:
