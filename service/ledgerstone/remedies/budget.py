@@ -16,7 +16,7 @@ from typing import Final
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order, Polygon, Shade, Slab
 from ledgerstone.remedies.placeable import MOST_CHOICES, MOST_TOGETHER
-from ledgerstone.strength.effort import plate_effort, settling_effort
+from ledgerstone.strength.effort import is_large, plate_effort, settling_effort
 
 MOST_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
 AS_SENT: Final = ""
@@ -124,7 +124,8 @@ class Budget:
             if (AS_SENT, key) in paid or (by, key) in paid:
                 continue
             here = repr((slab.outline, slab.cutouts, [r.outline for r in slab.reliefs]))
-            units += share * (settling_effort(slab) + plate_effort(slab) * (here != plan))
+            is_anew = here != plan or is_large(slab)
+            units += share * (settling_effort(slab) + plate_effort(slab) * is_anew)
             plan = here
             if share == 1.0:
                 paid.add((by, key))

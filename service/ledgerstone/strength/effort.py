@@ -41,7 +41,7 @@ def plate_effort(slab: Slab) -> float:
     """Units of work until a slab's plates are meshed and factored.
 
     With openings it has two, the second with a rail across them; where both are large, the first
-    is made once more.
+    is made once more. Without, it has a second one on its rests, finer where an overhang turns.
     """
     nodes, openings = _nodes(slab), len(slab.cutouts)
     plain = _A_THOUSAND_NODES * nodes / 1000.0
@@ -50,8 +50,13 @@ def plate_effort(slab: Slab) -> float:
         each += (_UNEVEN + _AN_OPENING * openings) * nodes / 1000.0
         each *= _MESHED_AGAIN if _wanted_nodes(slab) > _LARGE_NODES else 1.0
     if not openings:
-        return each
-    return plain + each * (2.0 if 2 * nodes > MOST_NODES_KEPT else 1.0)
+        return each * (1.0 if slab.rests is None else 2.0)
+    return plain + each * (2.0 if is_large(slab) else 1.0)
+
+
+def is_large(slab: Slab) -> bool:
+    """Whether a slab's two plates are too large to be kept for the next one of its plan."""
+    return 2 * _nodes(slab) > MOST_NODES_KEPT
 
 
 def settling_effort(slab: Slab) -> float:
