@@ -42,7 +42,7 @@ def _first_of_each(pieces: Sequence[Piece], sentence: Sentence) -> Piece | None:
     named = [one for one in pieces if led & one.names]
     if not 0 < len(named) < len(pieces):
         return None
-    named[0].group = frozenset.intersection(*(led & frozenset(one.names) for one in named))
+    named[0].group = frozenset(word for word in led if all(word in one.names for one in named))
     return named[0]
 
 
