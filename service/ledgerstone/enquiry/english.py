@@ -20,7 +20,8 @@ ROLES: Final = MappingProxyType(
         "across": "across, round, across the middle, circular",
         "radius": "radius, rad",
         "square": "sq, square",
-        "apart": "apart, between, clear, inside, centres apart, over each end, each end, off the"
+        "apart": "past, beyond, apart, between, clear, inside, centres apart, over each end,"
+        " each end, off the"
         " floor, off the ground, spare, overhang, away, below, down the road, miles, of space,"
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"

@@ -142,7 +142,8 @@ MARKS: Final = MappingProxyType(
         "both": "beide, beiden, alle, jeweils, je",
         "shown": "unterbau, von unten, unterbauspüle, unterbaubecken, als unterbau, untergebaut,"
         " flächenbündig von unten, unter der platte",
-        "covered": "aufliegend, auflage, einbau von oben, aufgesetzt, von oben, aufsatzbecken,"
+        "covered": "steht auf der platte, steht auf, stehen auf, sitzt auf, aufgestellt,"
+        " aufliegend, auflage, einbau von oben, aufgesetzt, von oben, aufsatzbecken,"
         " einbauspüle, auflageversion, aufgelegt",
         "round": "rund, runde, runden, runder, rundes, kreisrund",
         "lshape": "l form, l-form, l förmig, l-förmig, l-förmige, l förmige, über eck, winkelform,"

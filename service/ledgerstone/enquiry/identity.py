@@ -27,6 +27,10 @@ _QUALIFIERS: Final = (
     ),
     word_set("long short longer shorter big small large bigger smaller lange kurze große kleine"),
 )
+_PLAIN: Final = word_set(
+    "work counter top slab concrete kitchen bathroom table basin wash sink cover plate round window"
+    " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
+)
 _LED: Final = 3
 _SIDES: Final = frozenset({"long", "wide", "dia"})
 
@@ -35,6 +39,9 @@ def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
     """Give the words that tell a slab from others: its own noun, its side, its room, its number."""
     words = sentence.words
     nouns = set(words[mention.start : mention.end]) & _OWN_NOUNS
+    own = words[mention.start] if mention.end - mention.start > 1 else ""
+    if own and own not in _PLAIN:
+        nouns |= {own}  # "the servery top"
     led = set(words[max(0, mention.start - _LED) : mention.end])
     return frozenset(nouns | {word for kind in _QUALIFIERS for word in led & kind})
 
@@ -46,8 +53,9 @@ def is_other(piece: Piece, mention: Mention, names: frozenset[str]) -> bool:
     for kind in _QUALIFIERS:
         if names & kind and piece.called & kind and not names & piece.called & kind:
             return True
-    nouns = names & _OWN_NOUNS
-    return bool(nouns) and not nouns & piece.called and bool(piece.use)
+    every = frozenset(word for kind in _QUALIFIERS for word in kind)
+    nouns, known = names - every, piece.called - every
+    return bool(nouns) and not nouns & known and bool(piece.use)
 
 
 def is_whole(mention: Mention, sizes: Sequence[Measure]) -> bool:

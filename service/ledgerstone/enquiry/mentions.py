@@ -42,6 +42,7 @@ _NO_SUBJECT: Final = word_set(
 )
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
 _WHICH: Final = frozenset({"that", "which"})
+_PAIRS: Final = frozenset({"double", "twin", "pair", "doppel"})
 _COUNTS: Final = frozenset({"two", "three", "four", "zwei", "drei", "vier"})
 _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
@@ -182,15 +183,17 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
             break
         i -= 1
         steps += 1
-    _describe_shape(words, mention)
+    _describe_kind(words, mention)
     mention.is_denied = _is_denied(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
 
 
-def _describe_shape(words: Sequence[str], mention: Mention) -> None:
-    """Take "a round basin" for a round hole."""
+def _describe_kind(words: Sequence[str], mention: Mention) -> None:
+    """Take "a round basin" for a round hole, and "double sinks" for two."""
     led = words[max(0, mention.start - 2) : mention.start]
+    if _PAIRS & set(led) and mention.kind in ("open", "hole") and mention.is_plural:
+        mention.count = mention.count or 2
     if mention.kind in ("open", "hole") and _ROUND & set(led) and not mention.hole_kind:
         mention.hole_kind = "circle"
 

@@ -231,6 +231,8 @@ def _leave_out(part: Part, found: Parts, name: str) -> None:
             why = "signature"
         elif i == signed_at:
             why = why or "signature"
+        if why == "signature" and line.depth > part.lines[0].depth:
+            why = ""  # what is quoted under a signature is no part of it
         if why:
             found.ignored.append((line.start, line.end, why))
             if why == "signature":

@@ -68,6 +68,7 @@ def read_scene(
         lines = one.part.lines
         one.sentences = sentences_of(text, lines, masked, has_inches=has_inches, most=left)
         left -= sum(len(sentence.atoms) for sentence in one.sentences)
+        one.sentences = _quoted_first(one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     settler = Settler(Amounts(text, every))
     newest = "\n".join(line.words for one in layered[-1:] for line in one.part.lines)
@@ -84,6 +85,14 @@ def read_scene(
     scene = walker.subjects.scene
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
     return scene
+
+
+def _quoted_first(sentences: list[Sentence]) -> list[Sentence]:
+    """Give what is quoted under all of a message before it: the newer words change the older."""
+    quoted = [sentence for sentence in sentences if sentence.is_quoted]
+    own = [sentence for sentence in sentences if not sentence.is_quoted]
+    is_below = bool(quoted and own) and own[-1].atoms[0].start < quoted[0].atoms[0].start
+    return [*quoted, *own] if is_below else sentences
 
 
 def _has_sizes(sentences: Sequence[Sentence]) -> bool:

@@ -44,6 +44,7 @@ _AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
+_CONCLUDED: Final = 14  # atoms
 _THINKS: Final = word_set(
     "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
 )
@@ -140,10 +141,10 @@ def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     for i in range(1, len(sentence.atoms)):
         if sentence.atoms[i - 1].word != "," or sentence.atoms[i].word not in _CONCLUDES:
             continue
-        after = [one for one in sizes if one.at > i and not one.side]
+        after = [one for one in sizes if i < one.at <= i + _CONCLUDED and not one.side]
         roles = {one.role for one in after} & {"long", "deep", "wide"}
         before = [one for one in sizes if one.at < i and not one.side]
-        if len(roles) > 1 or any(one.of > 1 for one in after):
+        if len(roles) > 1 or any(one.of > 1 and one.at <= i + 2 for one in after):
             return [one for one in sizes if one not in before or one.role == "thick"]
     return sizes
 
@@ -234,9 +235,12 @@ def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
 
 def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
     """Whether a tap comes out of the wall or stands on the sink, so that it needs no hole."""
+    words = sentence.words
+    already = {"already", "itself", "schon", "bereits"} & set(words)
+    if mention.name == "tap" and already and _SINKS & set(words[mention.end : mention.end + 5]):
+        return True
     if mention.name != "tap" or mention.names_hole:
         return False
-    words = sentence.words
     has_size = any(atom.kind == "size" for atom in sentence.atoms)
     if {"wall", "wand"} & set(words) and not has_size:
         return True

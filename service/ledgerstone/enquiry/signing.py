@@ -48,7 +48,8 @@ def _is_name_of(words: str, name: str) -> bool:
 
 def signed_from(lines: list[Line], name: str = "") -> int:
     """Give the line that closes a letter, or one past the last: few lines follow it."""
-    filled = [i for i, line in enumerate(lines) if line.words.strip()]
+    own = min((line.depth for line in lines if line.words.strip()), default=0)
+    filled = [i for i, line in enumerate(lines) if line.words.strip() and line.depth == own]
     for back, i in enumerate(reversed(filled[-14:])):
         words = lines[i].words.strip()
         found = CLOSING.match(words)

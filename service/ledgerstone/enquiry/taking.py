@@ -209,6 +209,10 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     atoms = sentence.atoms[mention.end + i : mention.end + i + 1]
     if atoms and atoms[0].kind == "size":
         return mention.preposition != "along"
+    before = sentence.words[max(0, mention.start - 4) : mention.start]
+    is_nominal = {"it's", "it", "'s"} & set(before) and {"a", "an"} & set(before)
+    if mention.kind == "room" and is_nominal and words[:1] == [","]:
+        return bool(sizes) and sizes[0] == 1  # "it's a narrow room, 1.75 m across"
     following = words[i : i + 3]
     stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)
     is_subject = bool(_MEASURES & set(following[:stop]))
