@@ -262,7 +262,7 @@ class _Scheduler:
         wait_ends = ends + _minutes(step.wait_hours)
         if step.min_age_days is not None:
             warmth = state.warm.get(job.piece, Warmth(by_month, step.warm_c))
-            poured = state.poured.get(job.piece, ends)
+            poured = ends if step.stage == "cast" else state.poured.get(job.piece, ends)
             wait_ends = max(wait_ends, aged_by(poured, step.min_age_days, warmth))
         if step.stage == "cast" and step.warm_c is not None:
             warm = ends + _minutes(step.warm_hours)
