@@ -14,6 +14,17 @@ from browser.conftest import Look
 pytestmark = pytest.mark.browser
 Settle = Callable[[Page], None]
 
+# What every copy of the order that the page begins with says: size, look, place, way and tax.
+WHOLE_ORDER = (
+    "1500 mm × 600 mm",
+    "graphite",
+    "as cast",
+    "matt",
+    "indoors",
+    "with 20% VAT",
+    "I collect it",
+)
+
 
 def test_everything_can_be_undone_and_done_again(desk: Page, settle: Settle) -> None:
     """A typed size, an added opening and another shape go back one by one, and come again."""
@@ -168,7 +179,8 @@ def test_a_quote_is_sent_by_the_customers_own_mail(desk: Page, settle: Settle) -
     href = unquote(letter.get_attribute("href") or "")
     assert href.startswith("mailto:hello@tarnside.example.com?subject=Quote ")
     assert desk.locator(".price .first").inner_text() in href
-    assert "A slab 1500 mm by 600 mm" in href
+    for said in WHOLE_ORDER:
+        assert said in href
     assert "/#quote=" in href
     call = desk.get_by_role("link", name="Call 01632 960417")
     expect(call).to_have_attribute("href", "tel:01632960417")
@@ -218,10 +230,13 @@ def with_requests(route: Route) -> None:
 
 
 def test_the_print_is_the_answer_on_one_sheet(desk: Page, settle: Settle) -> None:
-    """On paper there are price, drawing, lines and days, and no buttons."""
+    """On paper there are the whole order, price, drawing, lines and days, and no buttons."""
     settle(desk)
+    expect(desk.locator(".on-paper")).to_be_hidden()
     desk.emulate_media(media="print")
     expect(desk.locator(".block")).to_be_visible()
+    for said in WHOLE_ORDER:
+        expect(desk.locator(".answer")).to_contain_text(said)
     expect(desk.locator("figure img")).to_be_visible()
     expect(desk.get_by_role("button")).to_have_count(0)
     pages = desk.pdf(format="A4").count(b"/Type /Page\n")

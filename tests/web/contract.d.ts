@@ -96,7 +96,7 @@ declare namespace Contract {
   type SheetSection = {heading: string, facts: SheetFact[], says: string[], words: string};
   type Since = {reference: string, issued: string, total: string, ready_on: string};
   type Slab = {label?: string, quantity?: number, use?: string, size_from?: string, outline: Outline, thickness: Length, cutouts?: Cutout[], reliefs?: Relief[], edges?: Record<string, Edge>, shade?: Shade, finish?: Finish, place?: string, rests?: Rests};
-  type SlabAnswer = {finished_mm: Finished, area_m2: number, volume_l: number, strength: Strength, shade: ShadeAnswer};
+  type SlabAnswer = {says: string, finished_mm: Finished, area_m2: number, volume_l: number, strength: Strength, shade: ShadeAnswer};
   type SlabWeight = {label: string, slab_kg: number, people_to_lift: number, says: string};
   type Span = {start: number, end: number, text: string};
   type Stage = {name: string, starts: string, ends: string, why: string};

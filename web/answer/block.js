@@ -1,12 +1,17 @@
 /** What a quote comes to, ruled like a title block; and what stands behind it. */
 
 import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
-import { daySentence, named } from "./sentences.js";
+import { daySentence, named, ordered, taxWords } from "./sentences.js";
 
 /** @param {Quote} quote @param {string} taxName what the tax is called here */
 export function block(quote, taxName) {
   const cells = [priceCell(quote, taxName), dayCell(quote), weightCell(quote), standingCell(quote)];
   return make("dl", { class: "block" }, ...cells);
+}
+
+/** What is ordered, whole, on paper alone: on the screen the form says it. @param {Quote} quote */
+export function onPaper(quote) {
+  return make("ul", { class: "on-paper" }, ...ordered(quote).map((line) => make("li", {}, line)));
 }
 
 /** @param {string} why */
@@ -19,10 +24,9 @@ function priceCell({ price }, name) {
   const { currency } = price;
   const [net, tax] = [money(price.net, currency), money(price.tax, currency)];
   const taxed = Number(price.tax_percent) > 0;
-  const how = taxed ? say("answer.with-tax", { percent: number(price.tax_percent, 2), name }) : say("answer.no-tax");
   const more = [taxed && say("answer.net", { net, tax, name }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
   const big = money(price.total, currency);
-  return cell("price", "answer.price", big, how, ...more);
+  return cell("price", "answer.price", big, taxWords(price, name), ...more);
 }
 
 /** @param {Quote} quote */

@@ -13,7 +13,7 @@ export function keepTools(quote, keeping) {
   const { link } = quote;
   const until = say(link ? "keep.link" : "keep.no-link", { reference: named(quote), day: day(quote.valid_until) });
   const copied = link && button("copy", "answer.copy", () => void copy(link, "answer.copied", tell));
-  const text = asText(quote);
+  const text = asText(quote, keeping.choices.tax?.name ?? say("answer.tax"));
   return make(
     "section",
     { class: "keeping" },

@@ -1,7 +1,7 @@
 /** The answer, as one element whose parts are drawn anew; and what is said when there is none. */
 
 import { make, say } from "../show.js";
-import { block, madeOf, noPrice } from "./block.js";
+import { block, madeOf, noPrice, onPaper } from "./block.js";
 import { Drawing, weeks } from "./drawing.js";
 import { costWords, findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
@@ -52,7 +52,7 @@ export class AnswerPanel extends HTMLElement {
   showQuote(quote, showing) {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
-    this.top.replaceChildren(block(quote, showing.tax));
+    this.top.replaceChildren(block(quote, showing.tax), onPaper(quote));
     const changed = quote.changes?.says?.length ? changesList(quote.changes) : null;
     const strip = weeks(quote.lead_time);
     this.rest.replaceChildren(...there(changed, showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));

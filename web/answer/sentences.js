@@ -1,6 +1,6 @@
 /** An answer in sentences: said aloud, in a line at the foot, as text to paste. */
 
-import { day, money, say } from "../show.js";
+import { day, knows, money, number, say } from "../show.js";
 
 /** @param {Quote} quote */
 export function daySentence({ lead_time: lead, order }) {
@@ -14,15 +14,26 @@ export function named({ reference, changes }) {
   return `${reference} ${changes?.revision ?? ""}`.trim();
 }
 
-/** @param {Quote} quote */
-export function asText(quote) {
-  const { price, weight, drawings, valid_until: until, link } = quote;
-  const says = drawings.says ?? [];
-  const slabs = weight.slabs.map((slab, i) => [says[i], slab.says].filter(Boolean).join(" ").trim());
+/** What is ordered: each slab whole, and how it comes. @param {Quote} quote */
+export function ordered({ slabs, weight, order }) {
+  const lines = slabs.map(({ says }, i) => [says, weight.slabs[i]?.says].filter(Boolean).join(" "));
+  const way = `delivery.${order.delivery?.kind ?? "collect"}`;
+  return [...lines, knows(way) ? `${say("delivery.label")}: ${say(way)}` : ""].filter(Boolean);
+}
+
+/** Whether tax is in a price, and how much. @param {Price} price @param {string} name of the tax */
+export function taxWords(price, name) {
+  const taxed = Number(price.tax_percent) > 0;
+  return taxed ? say("answer.with-tax", { percent: number(price.tax_percent, 2), name }) : say("answer.no-tax");
+}
+
+/** @param {Quote} quote @param {string} tax what it is called here */
+export function asText(quote, tax) {
+  const { price, valid_until: until, link } = quote;
   const lines = [
     say("keep.subject", { reference: named(quote) }),
-    ...slabs,
-    say("keep.text-price", { total: money(price.total, price.currency) }),
+    ...ordered(quote),
+    `${say("keep.text-price", { total: money(price.total, price.currency) })} ${taxWords(price, tax)}`,
     `${daySentence(quote)}.`,
     say(quote.standing === "quotation" ? "keep.text-quotation" : "keep.text-estimate", { day: day(until) }),
     link ?? "",

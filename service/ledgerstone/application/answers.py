@@ -22,6 +22,7 @@ from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_m
 from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
+from ledgerstone.papers.letter_slabs import slabs_in_a_line
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
@@ -223,14 +224,19 @@ def weight_members(weight: SlabWeight, speech: Speech) -> Members:
 def _slabs(quote: Quote, workshop: Workshop, speech: Speech, *, for_maker: bool) -> list[Members]:
     return [
         {
+            "says": speech.say(said),
             "finished_mm": shape,
             "area_m2": shape.net_area_mm2 / MM2_PER_M2,
             "volume_l": shape.volume_mm3 / MM3_PER_L,
             "strength": strength_members(strength, slab, workshop, speech, for_maker=for_maker),
             "shade": shade_members(slab, workshop, speech),
         }
-        for slab, shape, strength in zip(
-            quote.order.slabs, quote.shapes, quote.strength, strict=True
+        for slab, shape, strength, said in zip(
+            quote.order.slabs,
+            quote.shapes,
+            quote.strength,
+            slabs_in_a_line(quote.order, quote.shapes),
+            strict=True,
         )
     ]
 

@@ -165,6 +165,7 @@ class ShadeAnswerSchema(AnswerSchema):
 class SlabAnswerSchema(AnswerSchema):
     """What is made of one slab of the order."""
 
+    says = Text("What it is, whole: size, look, openings, edges, place and rests, in a line.")
     finished_mm = Part("The slab's box.", FinishedSchema)
     area_m2 = Number("Its area net of cut-outs, in m², to 1 cm².", 4)
     volume_l = Number("Its volume net of cut-outs and bevels, in litres, to 10 ml.", 2)

@@ -132,7 +132,8 @@ AGAINST: Final = (
         5,
         re.compile(
             r"\b(?:article|feature|piece|story) (?:on|about)\b|\bour (?:\w+ )?(?:issue|readers"
-            r"|magazine|podcast|show)\b|\binterview\b|\b\d{1,3}[ -]minute call|journalist|photo ?shoot",
+            r"|magazine|podcast|show)\b|\binterview\b|\b\d{1,3}[ -]minute call|journalist"
+            r"|photo ?shoot",
             re.IGNORECASE,
         ),
     ),

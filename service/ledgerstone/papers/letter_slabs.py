@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from ledgerstone.drawing.frame import leading_length, shown
@@ -14,8 +14,8 @@ from ledgerstone.drawing.saying import (
     rests_facts,
     sides_named,
 )
-from ledgerstone.order import Cutout, Slab
-from ledgerstone.papers.descriptions import look_of, size_of
+from ledgerstone.order import Cutout, Order, Slab
+from ledgerstone.papers.descriptions import look_of, size_of, slab_titles
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Listed, Message, Value
@@ -42,6 +42,13 @@ def slab_facts(slab: Slab, shape: Shape) -> Iterator[Value]:
     yield Message("letter-place", place=slab.place)
     if slab.rests is not None:
         yield Message("letter-on", rests=rests_facts(slab.rests))
+
+
+def slabs_in_a_line(order: Order, shapes: Sequence[Shape]) -> Iterator[Message]:
+    """Yield each slab whole: how many of it, its name, and what it is."""
+    for title, slab, shape in zip(slab_titles(order), order.slabs, shapes, strict=True):
+        facts = Listed(tuple(slab_facts(slab, shape)), joined="semicolon")
+        yield Message("slab-in-a-line", count=slab.quantity, name=title, facts=facts)
 
 
 def _opening(cutout: Cutout, shape: Shape, like: Length) -> Message:

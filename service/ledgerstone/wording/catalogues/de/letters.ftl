@@ -78,6 +78,10 @@ letter-link-at = Ansehen und ändern bei { $host }
 letter-attached = Die Bestellung liegt bei; für einen Link ist sie zu lang.
 letter-net = Netto
 
+slab-in-a-line = { $count ->
+    [1] { $name }: { $facts }.
+   *[other] { $count } × { $name }: { $facts }.
+}
 letter-opening = Ausschnitt „{ $name }“: { $facts }
 letter-opening-unnamed = ohne Namen
 letter-centre = Mitte { $x } von links, { $y } von vorn

@@ -80,6 +80,10 @@ letter-link-at = See it at { $host }
 letter-attached = The order is attached; it is too long for a link.
 letter-net = Net
 
+slab-in-a-line = { $count ->
+    [1] { $name }: { $facts }.
+   *[other] { $count } × { $name }: { $facts }.
+}
 letter-opening = { $name } { $facts }
 letter-opening-unnamed = opening
 letter-centre = { $x } from left, { $y } from front
