@@ -1,7 +1,8 @@
 """Drawings: links for any order that is understood, each kept for a year, and safe to show."""
 
+import string
 from importlib import import_module
-from typing import TYPE_CHECKING, Any, cast
+from typing import TYPE_CHECKING
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -176,16 +177,33 @@ def _share(k: int, number: int) -> float:
     return 0.9 * ((7919 * k * k + 104_729 * (number + 1) * (k + 3)) % 9973) / 9973
 
 
-def _jagged(number: int) -> dict[str, object]:
-    """A slab like a ragged one whose every corner has figures of its own, bedded all over."""
-    corners = cast("dict[str, Any]", _ragged(number)["outline"])["points"]
-    points = [
-        {"x": round(at["x"] + _share(2 * k, number), 3), "y": round(at["y"] + _share(k, number), 3)}
-        for k, at in enumerate(corners)
+def _labelled(number: int) -> dict[str, object]:
+    """A slab with ten holes, bedded all over: each has a place and a long name of its own."""
+    holes = [
+        {
+            "label": _letters(number, k),
+            "kind": "circle",
+            "diameter": 40,
+            "centre": {
+                "x": round(100 + 190 * (k % 5) + 9 * _share(k, number), 3),
+                "y": round(130 + 240 * (k // 5) + 9 * _share(2 * k, number), 3),
+            },
+        }
+        for k in range(10)
     ]
-    label = "".join(chr(ord("a") + int(26 * _share(k, number))) for k in range(120))
-    outline = {"kind": "polygon", "points": points}
-    return {"outline": outline, "thickness": 40, "label": label, "rests": {"kind": "full"}}
+    outline = {"kind": "rectangle", "length": 1000 + number, "width": 500}
+    return {
+        "outline": outline,
+        "thickness": 40,
+        "label": _letters(number, 10),
+        "cutouts": holes,
+        "rests": {"kind": "full"},
+    }
+
+
+def _letters(number: int, hole: int) -> str:
+    some = string.ascii_letters + string.digits
+    return "".join(some[int(len(some) * _share(k + 120 * hole, number))] for k in range(120))
 
 
 def test_a_slab_too_detailed_for_a_link_has_none(client: "FlaskClient") -> None:
@@ -195,5 +213,5 @@ def test_a_slab_too_detailed_for_a_link_has_none(client: "FlaskClient") -> None:
     slabs = [_ragged(number) for number in range(8)]
     answer = client.post("/v1/drawings", json={"slabs": slabs})
     assert (answer.status_code, answer.get_json()["type"]) == (422, "/problems/too-intricate")
-    answer = client.post("/v1/drawings", json={"slabs": [_jagged(number) for number in range(4)]})
+    answer = client.post("/v1/drawings", json={"slabs": [_labelled(number) for number in range(7)]})
     assert (answer.status_code, answer.get_json()) == (200, {})

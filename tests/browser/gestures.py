@@ -73,6 +73,6 @@ def price(page: Page) -> str:
 
 def pounds(text: str) -> float:
     """Read an amount of money as it is written."""
-    found = re.search(r"£([\d,]+\.\d\d)", text)
+    found = re.search(r"([-−]?)£([\d,]+\.\d\d)", text)
     assert found is not None, text
-    return float(found[1].replace(",", ""))
+    return float(f"{found[1] and '-'}{found[2].replace(',', '')}")
