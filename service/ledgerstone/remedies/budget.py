@@ -124,7 +124,7 @@ class Budget:
             if (AS_SENT, key) in paid or (by, key) in paid:
                 continue
             here = repr((slab.outline, slab.cutouts, [r.outline for r in slab.reliefs]))
-            is_anew = here != plan or is_large(slab)
+            is_anew = here != plan or (by == AS_SENT and is_large(slab))
             units += share * (settling_effort(slab) + plate_effort(slab) * is_anew)
             plan = here
             if share == 1.0:
