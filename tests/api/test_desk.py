@@ -17,6 +17,7 @@ from ledgerstone.api import Settings, create_app
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
 from ledgerstone.wording import day_text
+from support.asking import keys
 from support.offered import MAKER, OFFERED, reworded, service
 
 WEB = Path(__file__).resolve().parents[2] / "web"
@@ -78,17 +79,6 @@ def test_wrong_keys_are_slowed_down_by_address() -> None:
     assert client.get("/v1/choices", environ_base=ELSEWHERE).status_code == 200
 
 
-def members(value: object) -> Iterator[str]:
-    """Every member's name in a document, however deep."""
-    if isinstance(value, dict):
-        for key, part in value.items():
-            yield key
-            yield from members(part)
-    elif isinstance(value, list):
-        for part in value:
-            yield from members(part)
-
-
 def answers_without_key() -> Iterator[tuple[str, Any]]:
     """Every call's answer to somebody who has no key, and what its links lead to."""
     client = service()
@@ -120,14 +110,14 @@ def test_costs_hours_and_margins_are_in_no_answer_without_the_key() -> None:
     for name, answer in answers_without_key():
         seen += 1
         body = answer.get_json(silent=True)
-        assert not OURS & set(members(body)), name
+        assert not OURS & set(keys(body)), name
         if body is None:
             assert "Hours: " not in answer.get_data(as_text=True), name
         else:
             assert "Hours: " not in json.dumps(body), name
     assert seen > len(CALLS)
     told = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
-    assert {"costs", "governing", "margin_percent"} <= set(members(told))
+    assert {"costs", "governing", "margin_percent"} <= set(keys(told))
     assert "Hours: " in json.dumps(told)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
+from decimal import Decimal
 from typing import Any, Final
 
 from ledgerstone.order import Order
@@ -116,7 +117,7 @@ class Letter:
         """Name an offer by what it is and its reference."""
         return Message("letter-offer", standing=view.quote.standing, offer=view.name)
 
-    def _money(self, price: Price, amount: Any) -> str:  # noqa: ANN401  a Decimal
+    def _money(self, price: Price, amount: Decimal) -> str:
         return self.speech.value(Money(price.currency, amount))
 
     def _tax(self, price: Price) -> str:
